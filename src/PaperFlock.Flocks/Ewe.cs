@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks;
+
+/// <param name="Tag">As on the ear, verbatim.</param>
+/// <param name="Group">Name of her tupping group; always one of the flock's.</param>
+/// <param name="Condition">Body condition score at tupping, 1 to 5.</param>
+/// <param name="Marks">Days a fresh raddle mark was seen, in date order.</param>
+/// <param name="Scan">Lambs counted, 0 to 5; null until scanned.</param>
+/// <param name="Lambed">The day she lambed; closes her card.</param>
+/// <param name="ToTup">What the keeper decided about putting her to the tup; null leaves it to the check of teeth, toes and teats.</param>
+/// <param name="Span">Her tag in the file.</param>
+public sealed record Ewe(
+    string Tag,
+    string? Name,
+    string? Breed,
+    string Group,
+    int? Born,
+    Mass? Weight,
+    decimal? Condition,
+    Teeth Teeth,
+    Toes Toes,
+    Teats Teats,
+    ImmutableArray<LocalDate> Marks,
+    int? Scan,
+    ScanStage? ScanStage,
+    LocalDate? Lambed,
+    bool? ToTup,
+    string? Note,
+    SourceSpan Span)
+{
+    /// <summary>What she is called in a sentence: her name, else her tag.</summary>
+    public string CallName => Name ?? Tag;
+}
+
+public enum Teeth
+{
+    Unchecked,
+    Sound,
+    Worn,
+    Broken,
+}
+
+public enum Toes
+{
+    Unchecked,
+    Sound,
+    Treated,
+    Lame,
+}
+
+public enum Teats
+{
+    Unchecked,
+    Sound,
+    Lumpy,
+    LostHalf,
+}
+
+public enum ScanStage
+{
+    Early,
+    Late,
+}

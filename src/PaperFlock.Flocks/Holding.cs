@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace PaperFlock.Flocks;
+
+/// <param name="Latitude">Decimal degrees, north positive, -90 to 90.</param>
+/// <param name="Longitude">Decimal degrees, east positive, -180 to 180.</param>
+/// <param name="Contacts">In the order they are to be rung.</param>
+public sealed record Holding(
+    string Name,
+    string? Keeper,
+    decimal Latitude,
+    decimal Longitude,
+    DateTimeZone TimeZone,
+    string? GridReference,
+    string? Postcode,
+    ImmutableArray<Contact> Contacts);
+
+public sealed record Contact(string Role, string? Name, string? Phone, string? Note);

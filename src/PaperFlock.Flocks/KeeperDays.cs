@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks;
+
+/// <param name="Free">Weekdays for jobs that need hours; never empty.</param>
+/// <param name="Away">In date order.</param>
+public sealed record KeeperDays(ImmutableArray<IsoDayOfWeek> Free, ImmutableArray<Absence> Away)
+{
+    public bool IsFreeWeekday(LocalDate day) => Free.Contains(day.DayOfWeek);
+
+    public Absence? AbsenceOn(LocalDate day) => Away.FirstOrDefault(a => a.From <= day && day <= a.To);
+}
+
+/// <summary>Days on which a sitter holds the pack; both ends are days away.</summary>
+public sealed record Absence(LocalDate From, LocalDate To, string? Sitter, string? Phone, SourceSpan Span);

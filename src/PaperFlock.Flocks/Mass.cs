@@ -1,0 +1,13 @@
+namespace PaperFlock.Flocks;
+
+/// <summary>A mass, kept in kilograms whatever unit the flock file used.</summary>
+public readonly record struct Mass(decimal Kilograms)
+{
+    /// <summary>The international avoirdupois pound, exact: Weights and Measures Act 1985, section 1.</summary>
+    public const decimal KilogramsPerPound = 0.45359237m;
+
+    public decimal Pounds => Kilograms / KilogramsPerPound;
+
+    public static Mass FromPounds(decimal pounds) => new(pounds * KilogramsPerPound);
+
+}

@@ -1,0 +1,50 @@
+using NodaTime;
+
+namespace PaperFlock.Flocks;
+
+/// <param name="Gloves">True sizes every write-in box for gloved hands.</param>
+public sealed record PrintSettings(
+    Paper Paper,
+    PlannerPaper Planner,
+    Units Units,
+    IsoDayOfWeek WeekStarts,
+    bool Gloves,
+    Binding Binding,
+    Duplex Duplex);
+
+public enum Paper
+{
+    A4,
+    Letter,
+}
+
+public enum PlannerPaper
+{
+    A4,
+    A3,
+    A2,
+    Letter,
+    Tabloid,
+}
+
+public enum Units
+{
+    Metric,
+    Imperial,
+    Both,
+}
+
+public enum Binding
+{
+    TwoHole,
+    FourHole,
+    ThreeHole,
+    None,
+}
+
+public enum Duplex
+{
+    LongEdge,
+    ShortEdge,
+    SingleSided,
+}

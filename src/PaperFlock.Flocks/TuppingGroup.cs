@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks;
+
+/// <summary>Ewes mated together.</summary>
+/// <param name="Name">Empty for the one group of a file without groups.</param>
+/// <param name="TupIn">For artificial or hand mating this is the one day, and <paramref name="TupOut"/> the same day.</param>
+/// <param name="TupOut">Never before <paramref name="TupIn"/>.</param>
+/// <param name="Raddle">Crayon colours in order, light to dark; empty where no raddle is used or the mating is not natural.</param>
+public sealed record TuppingGroup(
+    string Name,
+    string? Tup,
+    Mating Mating,
+    LocalDate TupIn,
+    LocalDate TupOut,
+    ImmutableArray<string> Raddle,
+    SourceSpan Span)
+{
+    public bool IsOneDay => Mating != Mating.Natural;
+}
+
+public enum Mating
+{
+    Natural,
+    Artificial,
+    Hand,
+}

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Pieces;
+
+namespace PaperFlock.Layout.Elements;
+
+/// <summary>A drawing of a stated size, such as a tick box.</summary>
+public sealed record Picture(Size Size, ImmutableArray<Item> Items) : Element
+{
+    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+}

@@ -1,0 +1,8 @@
+namespace PaperFlock.Layout.Elements;
+
+public enum TextAlign
+{
+    Left,
+    Centre,
+    Right,
+}

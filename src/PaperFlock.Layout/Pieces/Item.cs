@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace PaperFlock.Layout.Pieces;
+
+/// <summary>One thing drawn, in points. Everything is black on paper.</summary>
+public abstract record Item;
+
+/// <summary>A run of text on one line.</summary>
+/// <param name="X">Left end.</param>
+/// <param name="Baseline">Height of the baseline.</param>
+public sealed record TextItem(double X, double Baseline, string Text, TextStyle Style, double Width) : Item;
+
+/// <summary>Text known only when all pages are: <see cref="Pages.Paginator"/> turns it into a <see cref="TextItem"/>.</summary>
+/// <param name="Width">Room kept for it.</param>
+public sealed record PageTextItem(double X, double Baseline, double Width, Elements.TextAlign Align, TextStyle Style, Func<Pages.PageNumber, string> Words) : Item;
+
+/// <summary>A straight line with butt ends.</summary>
+public sealed record LineItem(double X1, double Y1, double X2, double Y2, double Thickness) : Item;
+
+/// <summary>A rectangle: its outline, drawn on the centre of the edge, or filled black.</summary>
+/// <param name="Thickness">Of the outline; 0 for a filled rectangle.</param>
+public sealed record RectItem(double X, double Y, double Width, double Height, double Thickness) : Item
+{
+    public bool IsFilled => Thickness == 0;
+}
+
+/// <summary>A polygon or an open path of straight pieces.</summary>
+/// <param name="Thickness">Of the stroke; 0 for filled black.</param>
+public sealed record PathItem(ImmutableArray<(double X, double Y)> Points, bool Closed, double Thickness) : Item;
+
+/// <summary>A circle.</summary>
+/// <param name="Thickness">Of the outline; 0 for filled black.</param>
+public sealed record CircleItem(double X, double Y, double Radius, double Thickness) : Item;
+
+/// <summary>A piece inside a piece, turned by whole quarters clockwise about its own top left corner, then moved so that its new top left corner is at X, Y.</summary>
+public sealed record PieceItem(double X, double Y, Piece Piece, int QuarterTurns = 0) : Item;
+
+/// <summary>An area that leads to the anchor named <paramref name="Target"/>.</summary>
+public sealed record LinkItem(double X, double Y, double Width, double Height, string Target) : Item;
+
+/// <summary>A place links can lead to.</summary>
+public sealed record AnchorItem(double X, double Y, string Target) : Item;
