@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout;
-using PaperFlock.Printing.Painting;
 using PaperFlock.Printing.Finishing;
+using PaperFlock.Printing.Painting;
 using SkiaSharp;
 
 namespace PaperFlock.Printing;
