@@ -31,8 +31,9 @@ internal sealed class JobsSheet : ISheetMaker
 
     private static NeedSpace Month(Stationery stationery, ImmutableArray<JobEntry> entries)
     {
+        var tick = Track.Fixed(Mm(16));
         var table = new Table(
-            [Track.Fixed(Mm(25)), Track.Share(), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(32))],
+            [Track.Fixed(Mm(28)), Track.Share(), tick, tick, tick, Track.Fixed(Mm(28))],
             [
                 new TableRow(
                 [

@@ -23,16 +23,15 @@ internal enum LogPace
 /// <summary>Cuts the season's days into pages of the log.</summary>
 internal static class LogRhythm
 {
-    private const int HeavyDaysAPage = 3;
-
     /// <summary>Pages from the as-of date to the end of the season; days already past need no log.</summary>
-    public static ImmutableArray<LogPage> Of(SeasonPlan plan)
+    /// <param name="heavyDays">Heavy days that fit a page.</param>
+    public static ImmutableArray<LogPage> Of(SeasonPlan plan, int heavyDays)
     {
         var pages = ImmutableArray.CreateBuilder<LogPage>();
         var run = new List<RoundDay>();
         foreach (var day in plan.Rounds.Where(r => r.Date >= plan.AsOf))
         {
-            if (run.Count > 0 && StartsPage(plan, run, day))
+            if (run.Count > 0 && StartsPage(plan, run, day, heavyDays))
             {
                 pages.Add(new LogPage(Pace(plan, run[0]), [.. run]));
                 run.Clear();
@@ -49,10 +48,10 @@ internal static class LogRhythm
         return pages.ToImmutable();
     }
 
-    private static bool StartsPage(SeasonPlan plan, List<RoundDay> run, RoundDay day) => Pace(plan, day) != Pace(plan, run[0]) || Pace(plan, day) switch
+    private static bool StartsPage(SeasonPlan plan, List<RoundDay> run, RoundDay day, int heavyDays) => Pace(plan, day) != Pace(plan, run[0]) || Pace(plan, day) switch
     {
         LogPace.QuietWeek => day.Date.DayOfWeek == plan.Flock.Print.WeekStarts,
-        LogPace.HeavyDays => run.Count == HeavyDaysAPage,
+        LogPace.HeavyDays => run.Count == heavyDays,
         _ => true,
     };
 
