@@ -46,7 +46,7 @@ internal sealed class JobsSheet : ISheetMaker
         { Name = Days.Month(entries[0].ShownOn) };
         return new NeedSpace(
             Ink.Column(4, Ink.Text(Days.Month(entries[0].ShownOn), Fount.Heading), table),
-            Mm(45));
+            Mm(38));
     }
 
     private static TableRow Row(Stationery stationery, JobEntry entry)
@@ -59,7 +59,7 @@ internal sealed class JobsSheet : ISheetMaker
         }
         else
         {
-            words.Add(Ink.Text(entry.Why, Fount.Label));
+            words.Add(Ink.Text(entry.Why, Fount.Body));
         }
 
         var day1 = new List<Element>

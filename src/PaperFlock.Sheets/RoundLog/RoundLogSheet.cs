@@ -82,8 +82,7 @@ internal sealed class RoundLogSheet : ISheetMaker
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
     private static int HeavyDaysAPage(Stationery stationery)
     {
-        var normal = stationery.Flock.Practice.ChecksPerDay.Normal;
-        var heavy = stationery.Plan.Rounds.Where(r => r.Times.Length > normal && r.Date >= stationery.Plan.AsOf).ToArray();
+        var heavy = LogRhythm.DaysToCome(stationery.Plan).Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
         if (heavy.Length == 0)
         {
             return 1;
