@@ -8,7 +8,7 @@ internal static class FlockKeys
 {
     public static KeyTable Top { get; } = new("",
     [
-        new("paperflock", "1", null, "required: the version of this format"),
+        new("paperflock", "1", null, "required: the version of this format", "1"),
         new("holding", "section", null, "required: where the sheep are"),
         new("print", "section", null, "what comes out of the printer"),
         new("season", "section", null, "required: when the tup is with the ewes"),
@@ -24,10 +24,10 @@ internal static class FlockKeys
 
     public static KeyTable Holding { get; } = new("holding",
     [
-        new("name", "text", null, "required"),
+        new("name", "text", null, "required", "Hollin Bank"),
         new("keeper", "text", null, "the name on the handover sheet"),
-        new("location", "section", null, "required: for sunrise and for the emergency services"),
-        new("time-zone", "IANA name", null, "required: such as Europe/London"),
+        new("location", "section", null, "required: for sunrise and for the emergency services", "{latitude: 54.46, longitude: -2.74}"),
+        new("time-zone", "IANA name", null, "required: such as Europe/London", "Europe/London"),
         new("grid-reference", "text", null, "printed for the emergency services"),
         new("postcode", "text", null, "printed for the emergency services"),
         new("contacts", "list", null, "who to ring, in order"),
@@ -35,13 +35,13 @@ internal static class FlockKeys
 
     public static KeyTable Location { get; } = new("holding.location",
     [
-        new("latitude", "decimal degrees", null, "required: south is negative"),
-        new("longitude", "decimal degrees", null, "required: west is negative"),
+        new("latitude", "decimal degrees", null, "required: south is negative", "54.46"),
+        new("longitude", "decimal degrees", null, "required: west is negative", "-2.74"),
     ]);
 
     public static KeyTable Contact { get; } = new("holding.contacts[]",
     [
-        new("role", "text", null, "required: such as Vet"),
+        new("role", "text", null, "required: such as Vet", "Vet"),
         new("name", "text", null, "who answers"),
         new("phone", "text", null, "printed as typed"),
         new("note", "text", null, "such as out of hours too"),
@@ -68,17 +68,17 @@ internal static class FlockKeys
 
     public static KeyTable Breed { get; } = new("breeds[]",
     [
-        new("name", "text", null, "required"),
+        new("name", "text", null, "required", "Ryeland"),
         new("gestation-days", "130 to 165", null, "default: the season's"),
         new("mature-weight", "mass", null, "for a ewe with no weight of her own"),
     ]);
 
     public static KeyTable Group { get; } = new("groups[]",
     [
-        new("name", "text", null, "required"),
+        new("name", "text", null, "required", "Orchard"),
         new("tup", "text", null, "his name"),
         new("mating", "natural | artificial | hand", "natural", "the last two have one day, given as date"),
-        new("date", "date", null, "the one day; required for artificial and hand, and only for them"),
+        new("date", "date", null, "the one day; required for artificial and hand, and only for them", "2026-08-14"),
         new("tup-in", "date", null, "default: the season's"),
         new("tup-out", "date", null, "default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
         new("raddle", "list of colours | false", "[yellow, orange, red, blue]", "crayons in order, light to dark"),
@@ -92,8 +92,8 @@ internal static class FlockKeys
 
     public static KeyTable Absence { get; } = new("keeper-days.away[]",
     [
-        new("from", "date", null, "required: first day away"),
-        new("to", "date", null, "required: last day away"),
+        new("from", "date", null, "required: first day away", "2026-12-27"),
+        new("to", "date", null, "required: last day away", "2027-01-02"),
         new("sitter", "text", null, "who holds the pack"),
         new("phone", "text", null, "printed as typed"),
     ]);
@@ -134,11 +134,11 @@ internal static class FlockKeys
 
     public static KeyTable Job { get; } = new("jobs[]",
     [
-        new("title", "text", null, "required: as it is to be printed"),
+        new("title", "text", null, "required: as it is to be printed", "Feed merchant closed"),
         new("on", "date", null, "the one day; exactly one of on, before and after is given"),
         new("before", "anchor", null, "tup-in, tup-out, scan, feeding, housing, first-due or last-due"),
         new("after", "anchor", null, "the same words"),
-        new("days", "[far, near]", null, "required with before or after: days from it, or one number for one day"),
+        new("days", "[far, near]", null, "required with before or after: days from it, or one number for one day", "[21, 14]"),
         new("minutes-per-ewe", "number", null, "what the gathering is reckoned from"),
         new("handled", "true | false", null, "ewes must be gathered; default: true when minutes-per-ewe is given"),
         new("closed", "true | false", null, "nothing can be ordered or fetched; default: true when the title has the word closed"),
@@ -197,9 +197,9 @@ internal static class FlockKeys
 
     public static KeyTable Pen { get; } = new("housing.pens[]",
     [
-        new("name", "text", null, "required"),
-        new("length", "length", null, "required"),
-        new("width", "length", null, "required"),
+        new("name", "text", null, "required", "North bay"),
+        new("length", "length", null, "required", "6 m"),
+        new("width", "length", null, "required", "4.8 m"),
         new("trough", "length", null, "that ewes can stand at, both sides counted"),
     ]);
 
@@ -212,7 +212,7 @@ internal static class FlockKeys
 
     public static KeyTable Ewe { get; } = new("ewes[]",
     [
-        new("tag", "text", null, "required: as on the ear, never twice"),
+        new("tag", "text", null, "required: as on the ear, never twice", "ZZ 0123456 00101"),
         new("name", "text", null, "what she is called"),
         new("breed", "text", null, "one under breeds, or any other"),
         new("group", "text", null, "default: the only group"),

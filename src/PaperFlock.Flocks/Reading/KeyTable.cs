@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -7,7 +8,8 @@ namespace PaperFlock.Flocks.Reading;
 /// <param name="Form">What is written after the colon.</param>
 /// <param name="Default">What stands when the key is left out, as it would be typed; null when nothing stands in its place.</param>
 /// <param name="Meaning">Why a keeper would write it.</param>
-internal sealed record FlockKey(string Name, string Form, string? Default, string Meaning);
+/// <param name="Example">A value to show when one is missing; only for what can be missed.</param>
+internal sealed record FlockKey(string Name, string Form, string? Default, string Meaning, string? Example = null);
 
 /// <summary>The keys that may stand together.</summary>
 /// <param name="Path">Such as <c>feeds.forage</c> or <c>ewes[]</c>; empty for the top of the file.</param>
@@ -22,4 +24,11 @@ internal sealed record KeyTable(string Path, ImmutableArray<FlockKey> Keys)
     };
 
     public bool Has(string name) => Keys.Any(k => k.Name == name);
+
+    /// <summary>The key a word that is none was meant for: a slip of the fingers, or one with its value glued to it.</summary>
+    public string? Meant(string word)
+    {
+        var colon = word.IndexOf(':', StringComparison.Ordinal);
+        return colon > 0 && Has(word[..colon]) ? word[..colon] : NearestWord.Find(word, Keys.Select(k => k.Name));
+    }
 }

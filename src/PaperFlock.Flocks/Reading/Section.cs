@@ -7,6 +7,7 @@ namespace PaperFlock.Flocks.Reading;
 internal sealed class Section
 {
     private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _mistyped = new(StringComparer.Ordinal);
     private readonly KeyTable _table;
     private readonly DiagnosticBag _bag;
 
@@ -32,7 +33,9 @@ internal sealed class Section
             }
             else
             {
-                bag.Add(Wording.UnknownKey(entry.Key.Span, entry.Key.Text, table));
+                var meant = table.Meant(entry.Key.Text);
+                bag.Add(Wording.UnknownKey(entry.Key.Span, entry.Key.Text, table, meant));
+                section._mistyped.Add(meant ?? "");
             }
         }
 
@@ -41,6 +44,9 @@ internal sealed class Section
 
     /// <summary>Stands for a section that is not in the file, or not as it should be and reported: nothing in it is given, and nothing in it is missed.</summary>
     public static Section Absent(KeyTable table, DiagnosticBag bag) => new(table, SourceSpan.WholeFile, bag, isThere: false);
+
+    /// <summary>Whether there is a key that is a slip of this one; reported.</summary>
+    public bool IsMistyped(string key) => _mistyped.Contains(key);
 
     /// <summary>Whether anything at all was written for the key, usable or not.</summary>
     public bool IsGiven(string key) => Lookup(key) is { Value: not Scalar { IsBlank: true } };
@@ -54,7 +60,8 @@ internal sealed class Section
     /// <summary>As <see cref="Find"/>, and reports a key that is not there or has nothing after its colon.</summary>
     public Field? Require(string key)
     {
-        if (IsThere && !IsGiven(key))
+        // A mistyped key has been reported as such; that the right one is missing is the same fault.
+        if (IsThere && !IsGiven(key) && !IsMistyped(key))
         {
             _bag.Add(Wording.Missing(Lookup(key)?.Key.Span ?? Span, key, _table, hasKey: Lookup(key) is not null));
         }

@@ -34,7 +34,7 @@ internal static class Wording
         "delete it, and type the line again if it looks empty");
 
     public static Diagnostic Syntax(SourceSpan at, string reason, string advice) => Error(
-        FlockCodes.Syntax, at, $"this is not YAML: {LowerFirst(reason.TrimEnd('.'))}", advice);
+        FlockCodes.Syntax, at, $"this is not YAML: {reason}", advice);
 
     public static Diagnostic TabIndent(SourceSpan at) => Error(
         FlockCodes.TabIndent, at,
@@ -95,14 +95,15 @@ internal static class Wording
 
     // Keys and shapes.
 
-    public static Diagnostic UnknownKey(SourceSpan at, string key, KeyTable table)
+    /// <param name="meant">The key of the table it is a slip of, if any.</param>
+    public static Diagnostic UnknownKey(SourceSpan at, string key, KeyTable table, string? meant)
     {
         var elsewhere = FlockKeys.All.FirstOrDefault(t => t.Has(key));
         var colon = key.IndexOf(':', StringComparison.Ordinal);
-        var advice = NearestWord.Find(key, table.Keys.Select(k => k.Name)) is { } nearest
-            ? $"did you mean `{nearest}`?"
-            : colon > 0 && table.Has(key[..colon])
-                ? $"put a space after the colon: `{key[..colon]}: {Shown(key[(colon + 1)..])}`"
+        var advice = meant is not null && colon == meant.Length
+            ? $"put a space after the colon: `{meant}: {Shown(key[(colon + 1)..])}`"
+            : meant is not null
+                ? $"did you mean `{meant}`?"
                 : elsewhere is not null
                     ? $"`{key}` belongs {elsewhere.Where}; check how far the line is indented"
                     : $"known here: {List(table.Keys.Select(k => k.Name))}";
@@ -118,8 +119,12 @@ internal static class Wording
     {
         var known = table.Keys.First(k => k.Name == key);
         return hasKey
-            ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon", $"write the {Plain(known.Form)} there")
-            : Error(FlockCodes.Missing, at, $"`{key}` is missing {table.Where}", $"add a line `{key}:` with the {Plain(known.Form)}");
+            ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon", known.Example is null
+                ? "write what belongs there below it, indented"
+                : $"write it there, such as `{key}: {known.Example}`")
+            : Error(FlockCodes.Missing, at, $"`{key}` is missing {table.Where}", known.Example is null
+                ? $"add a line `{key}:` and what belongs to it below, indented"
+                : $"add it, such as `{key}: {known.Example}`");
     }
 
     public static Diagnostic NoSeasonStart(SourceSpan at) => Error(
@@ -137,10 +142,12 @@ internal static class Wording
         var colon = text?.IndexOf(':', StringComparison.Ordinal) ?? -1;
         return Error(
             FlockCodes.NotASection, at,
-            $"`{name}` wants keys with values, not a {(text is null ? "list" : "single value")}",
+            $"{(table == FlockKeys.Top ? "a flock file" : $"`{name}`")} wants keys with values, not a {(text is null ? "list" : "single value")}",
             colon > 0 && table.Has(text![..colon].Trim())
                 ? $"put a space after the colon: `{text[..colon]}: {Shown(text[(colon + 1)..].Trim())}`"
-                : $"write keys below it, indented, or in braces: `{{{table.Keys[0].Name}: …}}`");
+                : table == FlockKeys.Top
+                    ? "begin with `paperflock: 1`; flocks/smallest.yaml shows the least that is needed"
+                    : $"write keys below it, indented, or in braces: `{{{table.Keys[0].Name}: …}}`");
     }
 
     public static Diagnostic NotAList(SourceSpan at, string name, string? text) => Error(
@@ -174,7 +181,7 @@ internal static class Wording
         FlockCodes.NotANumber, at,
         $"`{Shown(found)}` is not a number for `{name}`",
         found.Contains(',', StringComparison.Ordinal)
-            ? $"write the decimals after a point and nothing between thousands, such as `{example}`"
+            ? $"write decimals after a point, `{found.Replace(',', '.')}`, and nothing between thousands"
             : $"write it in figures, such as `{example}`");
 
     public static Diagnostic NotAWholeNumber(SourceSpan at, string name, string found) => Error(
@@ -183,7 +190,7 @@ internal static class Wording
     public static Diagnostic MissingUnit(SourceSpan at, string name, string found, IEnumerable<string> units)
     {
         var all = units.Select(unit => $"`{Shown(found)} {unit}`").ToArray();
-        return Error(FlockCodes.MissingUnit, at, $"`{name}` needs a unit after `{Shown(found)}`", $"write {List(all, "or", quote: false)}, whichever it is");
+        return Error(FlockCodes.MissingUnit, at, $"`{name}` needs a unit after `{Shown(found)}`", $"write {List(all, "or", quote: false)}{(all.Length > 1 ? ", whichever it is" : "")}");
     }
 
     public static Diagnostic BareFraction(SourceSpan at, string name, string found, decimal percent) => Error(
@@ -200,10 +207,11 @@ internal static class Wording
             NearestWord.Find(found, all) is { } nearest ? $"did you mean `{nearest}`?" : $"use {List(all, "or")}");
     }
 
-    public static Diagnostic OutOfRange(SourceSpan at, string name, string found, string least, string most) => Error(
+    /// <param name="check">What may be wrong with it: <c>figure and its unit</c>.</param>
+    public static Diagnostic OutOfRange(SourceSpan at, string name, string found, string least, string most, string check) => Error(
         FlockCodes.OutOfRange, at,
         $"`{Shown(found)}` cannot be right for `{name}`",
-        $"it lies between {least} and {most}; check the figure and its unit");
+        $"it lies between {least} and {most}; check the {check}");
 
     public static Diagnostic NotADate(SourceSpan at, string name, string found, string? advice) => Error(
         FlockCodes.NotADate, at,
@@ -221,7 +229,7 @@ internal static class Wording
     public static Diagnostic TextTooLong(SourceSpan at, string name, int length, int longest) => Error(
         FlockCodes.TextTooLong, at,
         $"`{name}` has {Number(length)} characters, and its place on the paper holds {Number(longest)}",
-        "shorten it; what does not fit can go into a note");
+        "keep what tells it from the others; the rest can go into a note");
 
     public static Diagnostic UnprintableText(SourceSpan at, string name, int? value) => Error(
         FlockCodes.UnprintableText, at,
@@ -289,7 +297,7 @@ internal static class Wording
     public static Diagnostic NotMated(SourceSpan at, string key) => Error(
         FlockCodes.NotMated, at,
         $"`{key}` is given for a ewe that did not go to the tup",
-        "take it away, or `to-tup: false` if she went after all");
+        "take it away; if she went after all, take `to-tup: false` away");
 
     public static Diagnostic ScanStageWithoutScan(SourceSpan at, bool isEmpty) => Error(
         FlockCodes.ScanStageWithoutScan, at,
@@ -354,10 +362,6 @@ internal static class Wording
     private static string Day(LocalDate date) => LocalDatePattern.Iso.Format(date);
 
     private static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
-
-    private static string Plain(string form) => form is "section" or "list" or "text" or "date" or "mass" or "length" ? form : $"value, {form}";
-
-    private static string LowerFirst(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
 
     private static string List(IEnumerable<string> words, string and = "and", bool quote = true)
     {

@@ -103,7 +103,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
     private int? Born(Section ewe, TuppingGroup? group)
     {
         var field = ewe.Find("born");
-        var born = field?.AsWhole(1970, 2100);
+        var born = field?.AsWhole(0, 9999);
         if (born is not { } year || (group?.TupIn ?? season.TupIn) is not { } tupIn)
         {
             return born;

@@ -25,7 +25,7 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
             return Groups[0];
         }
 
-        if (AreAllNamed)
+        if (AreAllNamed && !ewe.IsMistyped("group"))
         {
             ewe.Bag.Add(Wording.NoGroupGiven(ewe.Span, callName, names));
         }

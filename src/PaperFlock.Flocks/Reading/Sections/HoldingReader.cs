@@ -36,7 +36,7 @@ internal static class HoldingReader
             if (role is not null)
             {
                 contacts.Add(new Contact(role, name, phone, note));
-                if (!entry.IsGiven("phone"))
+                if (!entry.IsGiven("phone") && !entry.IsMistyped("phone"))
                 {
                     entry.Bag.Add(Wording.NoPhone(entry.Span, role));
                 }

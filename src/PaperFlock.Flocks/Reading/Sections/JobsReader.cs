@@ -65,7 +65,11 @@ internal static class JobsReader
         var placements = Placements.Count(job.IsGiven);
         if (placements != 1)
         {
-            job.Bag.Add(Wording.JobPlacement(job.Span, title ?? "", placements > 0));
+            if (!Placements.Any(job.IsMistyped))
+            {
+                job.Bag.Add(Wording.JobPlacement(job.Span, title ?? "", placements > 0));
+            }
+
             return false;
         }
 

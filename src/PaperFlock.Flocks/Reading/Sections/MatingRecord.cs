@@ -66,7 +66,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
             return null;
         }
 
-        if (!ewe.IsGiven("scan") || scan == 0)
+        if ((!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0)
         {
             ewe.Bag.Add(Wording.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0));
             return null;

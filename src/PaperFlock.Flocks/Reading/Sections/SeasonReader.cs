@@ -14,6 +14,8 @@ internal static class SeasonReader
 
     public const int UsualGestationDays = 147;
 
+    private static readonly string[] StartKeys = ["tup-in", "lambing-from"];
+
     public static SeasonDraft Read(Section season)
     {
         var gestation = season.Find("gestation-days");
@@ -22,13 +24,16 @@ internal static class SeasonReader
         var lambingField = season.Find("lambing-from");
         var tupIn = tupInField?.AsDate();
         var lambingFrom = lambingField?.AsDate();
-        if (season.IsGiven("tup-in") && season.IsGiven("lambing-from"))
+        if (StartKeys.All(season.IsGiven))
         {
             season.Bag.Add(Wording.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
         }
-        else if (season.IsThere && !season.IsGiven("tup-in") && !season.IsGiven("lambing-from"))
+        else if (season.IsThere && !StartKeys.Any(season.IsGiven))
         {
-            season.Bag.Add(Wording.NoSeasonStart(season.Span));
+            if (!StartKeys.Any(season.IsMistyped))
+            {
+                season.Bag.Add(Wording.NoSeasonStart(season.Span));
+            }
         }
         else if (lambingFrom is { } first && (gestation is null || gestationDays is not null))
         {

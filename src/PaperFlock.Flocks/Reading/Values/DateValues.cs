@@ -35,7 +35,7 @@ internal static class DateValues
 
         if (year is < FirstYear or > LastYear)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, "the year 2000", "the year 2100"));
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, "the year 2000", "the year 2100", "year"));
             return null;
         }
 
@@ -66,7 +66,7 @@ internal static class DateValues
         var time = new LocalTime(Figures(text, 0, 2), Figures(text, 3, 2));
         if (time < least || time > most)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most)));
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most), "time"));
             return null;
         }
 
@@ -90,6 +90,11 @@ internal static class DateValues
         if (day >= 1 && day <= last)
         {
             return null;
+        }
+
+        if (day == 0)
+        {
+            return "days begin at 01";
         }
 
         var name = CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);

@@ -23,7 +23,7 @@ internal static class NumberValues
 
         if (number < least || number > most)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most)));
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
             return null;
         }
 

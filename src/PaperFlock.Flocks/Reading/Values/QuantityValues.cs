@@ -34,7 +34,8 @@ internal static class QuantityValues
         var split = text.AsSpan().IndexOfAnyExcept(NumberMarks);
         var figures = split < 0 ? text : text[..split].TrimEnd(' ');
         var unitName = split < 0 ? "" : text[split..].Trim(' ');
-        if (!NumberValues.TryParse(figures, out var number))
+        // A figure after the unit's first letter is no unit: 1e3 and 5 st 4 are refused as numbers.
+        if (!NumberValues.TryParse(figures, out var number) || unitName.AsSpan().ContainsAnyInRange('0', '9'))
         {
             field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
             return null;
@@ -48,7 +49,7 @@ internal static class QuantityValues
             return null;
         }
 
-        if (units.FirstOrDefault(u => string.Equals(u.Name, unitName, StringComparison.OrdinalIgnoreCase)) is not { } unit)
+        if (units.FirstOrDefault(u => u.Is(unitName)) is not { } unit)
         {
             field.Bag.Add(Wording.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
             return null;
@@ -59,7 +60,7 @@ internal static class QuantityValues
         {
             field.Bag.Add(Wording.OutOfRange(
                 field.Span, field.Name, scalar.Text,
-                $"{NumberValues.Format(least / unit.Factor)} {unit.Name}", $"{NumberValues.Format(most / unit.Factor)} {unit.Name}"));
+                $"{NumberValues.Format(least / unit.Factor)} {unit.Name}", $"{NumberValues.Format(most / unit.Factor)} {unit.Name}", "figure and its unit"));
             return null;
         }
 

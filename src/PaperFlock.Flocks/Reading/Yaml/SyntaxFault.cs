@@ -20,12 +20,12 @@ internal static class SyntaxFault
         return Tab(source, first.Line, lastLine, reason.Contains("tab", StringComparison.Ordinal))
             ?? Unclosed(source, lastLine)
             ?? Glued(source, first.Line)
-            ?? Wording.Syntax(AtWord(source, first), reason, AdviceFor(source.Line(first.Line), reason));
+            ?? Other(source, first, reason);
     }
 
     private static Diagnostic? Tab(SourceText source, int firstLine, int lastLine, bool parserSaysSo)
     {
-        for (var line = firstLine; line <= (parserSaysSo ? source.LineCount : lastLine); line++)
+        for (var line = firstLine; line <= (parserSaysSo ? source.LineCount : Math.Min(lastLine, firstLine + 1)); line++)
         {
             var text = source.Line(line);
             var at = text.IndexOf('\t', StringComparison.Ordinal);
@@ -89,23 +89,36 @@ internal static class SyntaxFault
         return span with { Length = Math.Max(1, Math.Max(span.Length, word)) };
     }
 
-    private static string AdviceFor(string line, string reason)
+    /// <summary>The parser's commonest complaints in plainer words; the rest in its own.</summary>
+    private static Diagnostic Other(SourceText source, SourceSpan span, string reason)
     {
-        if (reason.Contains("cannot start any token", StringComparison.Ordinal))
+        var word = AtWord(source, span);
+        var (message, advice) = reason switch
         {
-            return "put quotes round text that begins with a mark such as @, %, ` or a tab";
-        }
+            _ when Says("cannot start any token") => (
+                "a value cannot begin with this mark",
+                "put quotes round the whole value"),
+            _ when Says("invalid mapping") || Says("mapping values") => (
+                "a second key begins inside a value",
+                "put quotes round text that holds a colon and a space, or give the second key a line of its own"),
+            _ when Says("escape character") || Says("escape code") => (
+                "a backslash in double quotes stands before a letter it has no meaning for",
+                "use single quotes round text that holds a backslash"),
+            _ when Says("expected ':'") => (
+                "a key has no colon after it",
+                "each line is `key: value`, with a colon and a space between them"),
+            _ when Says("expected key") || Says("'-' indicator") || Says("document end") || Says("Block sequence") => (
+                "this does not belong where it stands",
+                "check that the line is indented like its neighbours, and look above it for a slip"),
+            _ when reason.Length == 0 => (
+                "the text makes no sense from here on",
+                "look here and above for a bracket or a quote too many or too few"),
+            _ => (
+                char.ToLowerInvariant(reason[0]) + reason[1..].TrimEnd('.'),
+                "each line is `key: value`; look at this line and above it for a slip"),
+        };
+        return Wording.Syntax(word, message, advice);
 
-        if (reason.Contains("invalid mapping", StringComparison.Ordinal) || line.Split(": ").Length > 2)
-        {
-            return "put quotes round text that holds a colon and a space, or give the second key a line of its own";
-        }
-
-        if (reason.Contains("escape character", StringComparison.Ordinal))
-        {
-            return "use single quotes round text that holds a backslash";
-        }
-
-        return "each line is `key: value`; check that this line is indented like its neighbours, and look above it for a slip";
+        bool Says(string part) => reason.Contains(part, StringComparison.OrdinalIgnoreCase);
     }
 }

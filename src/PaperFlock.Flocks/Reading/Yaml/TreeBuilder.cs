@@ -45,7 +45,7 @@ internal sealed class TreeBuilder
         {
             // The parser's own way of meeting an unclosed bracket. The last event is as far as it got.
             var reached = (int)(builder._events.Current?.End.Index ?? 0);
-            bag.Add(SyntaxFault.Explain(source, reached, reached, "the text makes no sense from here on"));
+            bag.Add(SyntaxFault.Explain(source, reached, source.Text.Length, ""));
         }
 
         return null;
