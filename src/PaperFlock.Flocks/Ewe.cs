@@ -31,6 +31,16 @@ public sealed record Ewe(
     string? Note,
     SourceSpan Span)
 {
+    public string Tag { get; init; } = Require.Text(Tag);
+
+    public Mass? Weight { get; init; } = Require.SomeIfGiven(Weight);
+
+    public decimal? Condition { get; init; } = Require.WithinIfGiven(Condition, 1, 5);
+
+    public ImmutableArray<LocalDate> Marks { get; init; } = Require.Ordered(Marks, day => day);
+
+    public int? Scan { get; init; } = Require.WithinIfGiven(Scan, 0, 5);
+
     /// <summary>What she is called in a sentence: her name, else her tag.</summary>
     public string CallName => Name ?? Tag;
 }

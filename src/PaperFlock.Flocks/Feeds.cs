@@ -14,7 +14,16 @@ public sealed record Feeds(
     Buckets? Buckets,
     int OrderLeadDays,
     decimal Margin,
-    Ground Ground);
+    Ground Ground)
+{
+    public Mass PerLamb { get; init; } = Require.Some(PerLamb);
+
+    public Mass LargestFeed { get; init; } = Require.Some(LargestFeed);
+
+    public int OrderLeadDays { get; init; } = Require.Within(OrderLeadDays, 0, int.MaxValue);
+
+    public decimal Margin { get; init; } = Require.Within(Margin, 0, decimal.MaxValue);
+}
 
 public enum FeedMethod
 {
@@ -33,6 +42,7 @@ public enum Ground
 /// <param name="DryMatter">Fraction, 0 to 1.</param>
 /// <param name="Intake">Dry matter a ewe eats a day as a fraction of her live weight; null: the usual figure for its kind.</param>
 /// <param name="Bale">Fresh weight; null for what is not baled, such as grass.</param>
+/// <param name="SubstitutionRate">Kilograms of forage dry matter left uneaten for each kilogram of concentrate dry matter eaten, 0 to 1.</param>
 public sealed record Forage(
     ForageKind Kind,
     decimal Energy,
@@ -41,7 +51,20 @@ public sealed record Forage(
     Mass? Bale,
     bool AdLib,
     decimal? Intake,
-    decimal SubstitutionRate);
+    decimal SubstitutionRate)
+{
+    public decimal Energy { get; init; } = Require.Within(Energy, 0, decimal.MaxValue);
+
+    public decimal Protein { get; init; } = Require.Within(Protein, 0, 1000);
+
+    public decimal DryMatter { get; init; } = Require.Positive(DryMatter, 1);
+
+    public Mass? Bale { get; init; } = Require.SomeIfGiven(Bale);
+
+    public decimal? Intake { get; init; } = Require.WithinIfGiven(Intake, 0, 1);
+
+    public decimal SubstitutionRate { get; init; } = Require.Within(SubstitutionRate, 0, 1);
+}
 
 public enum ForageKind
 {
@@ -56,7 +79,29 @@ public enum ForageKind
 /// <param name="Protein">Crude protein, grams for each kilogram of dry matter.</param>
 /// <param name="DryMatter">Fraction, 0 to 1.</param>
 /// <param name="Scoop">What one level scoop holds; null where the keeper weighs.</param>
-public sealed record Concentrate(string Name, decimal Energy, decimal Protein, decimal DryMatter, Mass Bag, Mass? Scoop);
+public sealed record Concentrate(string Name, decimal Energy, decimal Protein, decimal DryMatter, Mass Bag, Mass? Scoop)
+{
+    public string Name { get; init; } = Require.Text(Name);
+
+    public decimal Energy { get; init; } = Require.Positive(Energy, decimal.MaxValue);
+
+    public decimal Protein { get; init; } = Require.Within(Protein, 0, 1000);
+
+    public decimal DryMatter { get; init; } = Require.Positive(DryMatter, 1);
+
+    public Mass Bag { get; init; } = Require.Some(Bag);
+
+    public Mass? Scoop { get; init; } = Require.SomeIfGiven(Scoop);
+}
 
 /// <param name="Days">How long one bucket lasts its ewes.</param>
-public sealed record Buckets(string Name, Mass Weight, int EwesPerBucket, int Days);
+public sealed record Buckets(string Name, Mass Weight, int EwesPerBucket, int Days)
+{
+    public string Name { get; init; } = Require.Text(Name);
+
+    public Mass Weight { get; init; } = Require.Some(Weight);
+
+    public int EwesPerBucket { get; init; } = Require.Within(EwesPerBucket, 1, int.MaxValue);
+
+    public int Days { get; init; } = Require.Within(Days, 1, int.MaxValue);
+}

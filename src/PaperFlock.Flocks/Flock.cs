@@ -18,10 +18,25 @@ public sealed record Flock(
     Housing Housing,
     ImmutableArray<Ewe> Ewes)
 {
+    public ImmutableArray<Breed> Breeds { get; init; } = Require.Unique(Breeds, b => b.Name);
+
+    public ImmutableArray<TuppingGroup> Groups { get; init; } = Require.NotEmpty(Require.Unique(Groups, g => g.Name));
+
+    public ImmutableArray<OwnJob> OwnJobs { get; init; } = Require.Made(OwnJobs);
+
+    public ImmutableArray<Ewe> Ewes { get; init; } = EachInAGroup(Require.Unique(Ewes, e => e.Tag), Groups);
+
     /// <summary>The group a ewe runs with. Every ewe has exactly one.</summary>
     public TuppingGroup GroupOf(Ewe ewe) => Groups.First(g => g.Name == ewe.Group);
 
     /// <summary>Her breed's own gestation length where the file gives one, else the season's, in days.</summary>
     public int GestationDaysOf(Ewe ewe) =>
         Breeds.FirstOrDefault(b => b.Name == ewe.Breed)?.GestationDays ?? Season.GestationDays;
+
+    private static ImmutableArray<Ewe> EachInAGroup(ImmutableArray<Ewe> ewes, ImmutableArray<TuppingGroup> groups)
+    {
+        var names = groups.Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
+        var stray = ewes.FirstOrDefault(e => !names.Contains(e.Group));
+        return stray is null ? ewes : throw new ArgumentException($"There is no group `{stray.Group}` for `{stray.Tag}`.", nameof(ewes));
+    }
 }

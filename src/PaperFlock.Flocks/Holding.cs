@@ -14,6 +14,20 @@ public sealed record Holding(
     DateTimeZone TimeZone,
     string? GridReference,
     string? Postcode,
-    ImmutableArray<Contact> Contacts);
+    ImmutableArray<Contact> Contacts)
+{
+    public string Name { get; init; } = Require.Text(Name);
 
-public sealed record Contact(string Role, string? Name, string? Phone, string? Note);
+    public decimal Latitude { get; init; } = Require.Within(Latitude, -90, 90);
+
+    public decimal Longitude { get; init; } = Require.Within(Longitude, -180, 180);
+
+    public DateTimeZone TimeZone { get; init; } = TimeZone ?? throw new ArgumentNullException(nameof(TimeZone));
+
+    public ImmutableArray<Contact> Contacts { get; init; } = Require.Made(Contacts);
+}
+
+public sealed record Contact(string Role, string? Name, string? Phone, string? Note)
+{
+    public string Role { get; init; } = Require.Text(Role);
+}

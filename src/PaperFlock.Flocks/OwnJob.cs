@@ -15,10 +15,22 @@ public sealed record OwnJob(
     decimal? MinutesPerEwe,
     bool Handled,
     bool Closed,
-    SourceSpan Span);
+    SourceSpan Span)
+{
+    public string Title { get; init; } = Require.Text(Title);
+
+    public OwnJobWindow? Window { get; init; } = On is null == Window is null
+        ? throw new ArgumentException("A job stands on a day or in a window: one of the two.", nameof(Window))
+        : Window;
+
+    public decimal? MinutesPerEwe { get; init; } = Require.WithinIfGiven(MinutesPerEwe, 0, 24 * 60);
+}
 
 /// <param name="FirstDay">Days from the anchor, negative before it; never after <paramref name="LastDay"/>. <c>before: housing, days: [21, 14]</c> is -21 to -14.</param>
-public sealed record OwnJobWindow(JobAnchor Anchor, int FirstDay, int LastDay);
+public sealed record OwnJobWindow(JobAnchor Anchor, int FirstDay, int LastDay)
+{
+    public int LastDay { get; init; } = Require.NotBefore(LastDay, FirstDay);
+}
 
 /// <summary>What a window hangs on: each group's own day of that name.</summary>
 public enum JobAnchor

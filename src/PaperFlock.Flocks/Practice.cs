@@ -28,9 +28,29 @@ public sealed record Practice(
     decimal ConceptionPerCycle,
     int EwesPerTup,
     LocalTime LastRound,
-    LocalTime FirstRoundNotBefore);
+    LocalTime FirstRoundNotBefore)
+{
+    public (int First, int Last) ScanDaysAfterTupIn { get; init; } =
+        (ScanDaysAfterTupIn.First, Require.NotBefore(ScanDaysAfterTupIn.Last, ScanDaysAfterTupIn.First));
 
-public sealed record ChecksPerDay(int Normal, int Heavy, int HeavyFromWeeksBeforeLambing);
+    public (int Earliest, int Latest) BoosterWeeksBeforeLambing { get; init; } =
+        (Require.NotBefore(BoosterWeeksBeforeLambing.Earliest, BoosterWeeksBeforeLambing.Latest), BoosterWeeksBeforeLambing.Latest);
+
+    public int ChangeoverDays { get; init; } = Require.Within(ChangeoverDays, 1, int.MaxValue);
+
+    public decimal GestationSpreadDays { get; init; } = Require.Within(GestationSpreadDays, 0, decimal.MaxValue);
+
+    public decimal ConceptionPerCycle { get; init; } = Require.Positive(ConceptionPerCycle, 1);
+
+    public int EwesPerTup { get; init; } = Require.Within(EwesPerTup, 1, int.MaxValue);
+}
+
+public sealed record ChecksPerDay(int Normal, int Heavy, int HeavyFromWeeksBeforeLambing)
+{
+    public int Normal { get; init; } = Require.Within(Normal, 1, int.MaxValue);
+
+    public int Heavy { get; init; } = Require.Within(Heavy, 1, int.MaxValue);
+}
 
 public enum Dagging
 {

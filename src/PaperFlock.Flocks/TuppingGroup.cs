@@ -18,6 +18,12 @@ public sealed record TuppingGroup(
     ImmutableArray<string> Raddle,
     SourceSpan Span)
 {
+    public LocalDate TupOut { get; init; } = Mating == Mating.Natural || TupOut == TupIn
+        ? Require.NotBefore(TupOut, TupIn)
+        : throw new ArgumentException("Artificial and hand mating have one day.", nameof(TupOut));
+
+    public ImmutableArray<string> Raddle { get; init; } = Require.Made(Raddle);
+
     public bool IsOneDay => Mating != Mating.Natural;
 }
 

@@ -1,0 +1,221 @@
+using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace PaperFlock.Flocks.Reading.Yaml;
+
+/// <summary>
+/// Builds the tree from parser events, so that duplicate keys, aliases and depth are reported by us, with places, and
+/// before they can cost anything: recursion goes no deeper than <see cref="DeepestNesting"/>, and nothing is ever copied.
+/// </summary>
+internal sealed class TreeBuilder
+{
+    /// <summary>The format itself goes four deep: a mark, in the marks, of a ewe, in the ewes.</summary>
+    public const int DeepestNesting = 8;
+
+    private readonly SourceText _source;
+    private readonly DiagnosticBag _bag;
+    private readonly Parser _events;
+    private int _depth;
+    private bool _isWhole = true;
+
+    private TreeBuilder(SourceText source, DiagnosticBag bag)
+    {
+        (_source, _bag) = (source, bag);
+        _events = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
+    }
+
+    /// <returns>The top of the one document; null when it is not whole, and then the one reason has been reported.</returns>
+    public static Node? Build(SourceText source, DiagnosticBag bag)
+    {
+        var builder = new TreeBuilder(source, bag);
+        try
+        {
+            if (builder.Document() is { } root && builder._isWhole)
+            {
+                return root;
+            }
+        }
+        catch (YamlException fault)
+        {
+            var isNamed = fault.Message.Length > 0;
+            bag.Add(SyntaxFault.Explain(source, (int)fault.Start.Index, isNamed ? (int)fault.End.Index : source.Text.Length, fault.Message));
+        }
+
+        return null;
+    }
+
+    private Node? Document()
+    {
+        Advance<StreamStart>();
+        Move();
+        if (_events.Current is StreamEnd)
+        {
+            _bag.Add(Wording.EmptyFile());
+            return null;
+        }
+
+        Move();
+        var root = Value();
+        if (!_isWhole)
+        {
+            return null;
+        }
+
+        Advance<DocumentEnd>();
+        Move();
+        if (_events.Current is DocumentStart second)
+        {
+            _bag.Add(Wording.SecondDocument(SpanOf(second)));
+            return null;
+        }
+
+        return root;
+    }
+
+    /// <summary>
+    /// The parser has its own ways of meeting an unclosed bracket or a broken tag, by exceptions of many kinds. To us
+    /// each of them is a text that is not YAML from the last event on, and nothing that anyone can type may do more.
+    /// </summary>
+    private bool Move()
+    {
+        try
+        {
+            return _events.MoveNext();
+        }
+        catch (Exception fault) when (fault is not YamlException)
+        {
+            throw NoSense();
+        }
+    }
+
+    private YamlException NoSense()
+    {
+        var reached = _events.Current?.End ?? Mark.Empty;
+        return new YamlException(reached, reached, "");
+    }
+
+    private void Advance<T>()
+        where T : ParsingEvent
+    {
+        Move();
+        if (_events.Current is not T)
+        {
+            throw NoSense();
+        }
+    }
+
+    /// <summary>Reads the value whose first event is current, and leaves its last event current.</summary>
+    private Node Value()
+    {
+        var current = _events.Current!;
+        var span = SpanOf(current);
+        if (current is AnchorAlias alias)
+        {
+            _bag.Add(Wording.AliasOrAnchor(span, $"*{alias.Value}"));
+            return new Unreadable(span);
+        }
+
+        if (current is not NodeEvent node)
+        {
+            // An empty key after a dash, for one, comes out as a value too few.
+            throw NoSense();
+        }
+
+        RefuseProperties(node, span);
+        return node switch
+        {
+            YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span),
+            SequenceStart => Nested(span, Items),
+            _ => Nested(span, Entries),
+        };
+    }
+
+    private Node Nested(SourceSpan span, Func<SourceSpan, Node> read)
+    {
+        if (_depth == DeepestNesting)
+        {
+            // Reading on would cost what the nesting was built to cost.
+            _bag.Add(Wording.TooDeep(span, DeepestNesting));
+            _isWhole = false;
+            return new Unreadable(span);
+        }
+
+        _depth++;
+        var node = read(span);
+        _depth--;
+        return node;
+    }
+
+    private Sequence Items(SourceSpan span)
+    {
+        var items = ImmutableArray.CreateBuilder<Node>();
+        while (_isWhole && Move() && _events.Current is not SequenceEnd)
+        {
+            items.Add(Value());
+        }
+
+        return new Sequence(items.ToImmutable(), span);
+    }
+
+    private Mapping Entries(SourceSpan span)
+    {
+        var isBlock = _events.Current is MappingStart { Style: MappingStyle.Block };
+        var entries = ImmutableArray.CreateBuilder<Entry>();
+        var lines = new Dictionary<string, int>(StringComparer.Ordinal);
+        while (_isWhole && Move() && _events.Current is not MappingEnd)
+        {
+            var key = Value();
+            if (!_isWhole)
+            {
+                break;
+            }
+
+            Move();
+            var value = Value();
+            if (Accept(key, lines) is { } word)
+            {
+                entries.Add(new Entry(word, value));
+            }
+        }
+
+        return new Mapping(entries.ToImmutable(), isBlock && entries.Count > 0 ? entries[0].Key.Span : span);
+    }
+
+    private Scalar? Accept(Node key, Dictionary<string, int> lines)
+    {
+        switch (key)
+        {
+            case Mapping or Sequence:
+                _bag.Add(Wording.KeyIsNotAWord(key.Span));
+                return null;
+            case Scalar { Text: "<<", IsPlain: true }:
+                _bag.Add(Wording.MergeKey(key.Span));
+                return null;
+            case Scalar word when lines.TryAdd(word.Text, word.Span.Line):
+                return word;
+            case Scalar word:
+                _bag.Add(Wording.DuplicateKey(word.Span, word.Text, lines[word.Text]));
+                return null;
+            default:
+                return null;
+        }
+    }
+
+    private void RefuseProperties(NodeEvent node, SourceSpan span)
+    {
+        if (!node.Anchor.IsEmpty)
+        {
+            _bag.Add(Wording.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
+        }
+
+        if (!node.Tag.IsEmpty)
+        {
+            _bag.Add(Wording.Tag(span));
+        }
+    }
+
+    private SourceSpan SpanOf(ParsingEvent e) =>
+        _source.SpanAt((int)e.Start.Index, (int)(e.End.Index - e.Start.Index));
+}
