@@ -61,45 +61,47 @@ internal sealed class FewestDays
         var end = _days.Length;
         var best = new Cost[end + 1];
         var next = new int[end + 1];
-        for (var from = end - 1; from >= -1; from--)
+        for (var from = end - 1; from >= 0; from--)
         {
-            var (cost, to) = BestNext(from, best);
-            if (from < 0)
-            {
-                return Walk(to, next);
-            }
-
-            (best[from], next[from]) = (cost, to);
+            (best[from], next[from]) = BestNext(from, best);
         }
 
-        return [];
+        return Walk(BestNext(-1, best).To, next);
     }
 
     private (Cost Cost, int To) BestNext(int from, Cost[] best)
     {
-        var end = _days.Length;
-        var reach = Reach(from);
-        (Cost Cost, int To) found = (Cost.Unreachable, end);
-        for (var to = from + 1; to <= end && (to == end ? int.MaxValue : _days[to]) <= reach; to++)
-        {
-            var step = new Cost(to < end && !_gathered[to] ? 1 : 0, 0);
-            var floor = step.Plus(best[to]);
-            if (floor.CompareTo(found.Cost) < 0)
-            {
-                var cost = floor.Plus(new Cost(0, DistanceBetween(from, to)));
-                if (cost.CompareTo(found.Cost) < 0)
-                {
-                    found = (cost, to);
-                }
-            }
+        // Distances take time to add up, so only the days that keep the gatherings fewest are asked for theirs.
+        var within = Within(from);
+        var fewest = within.Min(to => New(to) + best[to].Gatherings);
+        return within
+            .Where(to => New(to) + best[to].Gatherings == fewest)
+            .Select(to => (Cost: new Cost(fewest, best[to].Distance + DistanceBetween(from, to)), To: to))
+            .MinBy(step => step.Cost.Distance);
+    }
 
-            if (to < end && _gathered[to])
+    private int New(int day) => day < _days.Length && !_gathered[day] ? 1 : 0;
+
+    /// <summary>What may be chosen next: no day past one that is gathered anyway, and the end once every window is met.</summary>
+    private List<int> Within(int from)
+    {
+        var reach = Reach(from);
+        var within = new List<int>();
+        for (var to = from + 1; to < _days.Length && _days[to] <= reach; to++)
+        {
+            within.Add(to);
+            if (_gathered[to])
             {
-                break;
+                return within;
             }
         }
 
-        return found;
+        if (reach == int.MaxValue)
+        {
+            within.Add(_days.Length);
+        }
+
+        return within;
     }
 
     /// <summary>The last day the next chosen one may be: no window that opens after this one may be stepped over whole.</summary>
@@ -145,14 +147,7 @@ internal sealed class FewestDays
         return chosen;
     }
 
-    /// <summary>New gatherings first, then days from the best ones.</summary>
-    private readonly record struct Cost(int Gatherings, long Distance) : IComparable<Cost>
-    {
-        public static Cost Unreachable => new(int.MaxValue / 2, 0);
-
-        public Cost Plus(Cost other) => new(Gatherings + other.Gatherings, Distance + other.Distance);
-
-        public int CompareTo(Cost other) =>
-            Gatherings != other.Gatherings ? Gatherings.CompareTo(other.Gatherings) : Distance.CompareTo(other.Distance);
-    }
+    /// <param name="Gatherings">New ones, from a day to the end.</param>
+    /// <param name="Distance">Days from their best, summed over the jobs.</param>
+    private readonly record struct Cost(int Gatherings, long Distance);
 }

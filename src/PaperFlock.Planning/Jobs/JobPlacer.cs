@@ -44,10 +44,11 @@ internal sealed class JobPlacer(KeeperCalendar calendar)
         }
 
         var handled = movable.Where(c => !c.Days.IsEmpty && c.Need.Handled).ToLookup(c => c.Kind);
+        var riders = needs.Where(n => n.RidesWith is not null).ToLookup(n => (n.RidesWith!, n.Group));
         var standing = placed.Where(p => p is { Need: { Handled: true, Fixed: true } }).Select(p => p!.Date!.Value).ToHashSet();
         foreach (var kind in handled)
         {
-            foreach (var (choice, day) in Gather([.. kind], needs, standing))
+            foreach (var (choice, day) in Gather([.. kind], riders, standing))
             {
                 placed[choice.Index] = new(choice.Need, day, choice.Kind);
             }
@@ -60,14 +61,14 @@ internal sealed class JobPlacer(KeeperCalendar calendar)
 
     /// <summary>Jobs of one kind of day only: a day is either free or not, so the two kinds never share one.</summary>
     private static IEnumerable<(Choice Choice, LocalDate Day)> Gather(
-        ImmutableArray<Choice> choices, ImmutableArray<JobNeed> needs, HashSet<LocalDate> standing)
+        ImmutableArray<Choice> choices, ILookup<(string Id, TuppingGroup? Group), JobNeed> riders, HashSet<LocalDate> standing)
     {
         var origin = choices.Min(c => c.Need.Earliest);
         var stabs = choices.Select(c => new Stab(
             Number(c.Need.Earliest),
             Number(c.Need.Best),
             Number(c.Need.Latest),
-            1 + needs.Count(n => n.RidesWith == c.Need.Id && n.Group == c.Need.Group)));
+            1 + riders[(c.Need.Id, c.Need.Group)].Count()));
         var allowed = choices.SelectMany(c => c.Days).Distinct().Order().Select(Number);
         var days = FewestDays.Choose([.. stabs], [.. allowed], standing.Select(Number).ToHashSet());
         return choices.Zip(days, (choice, day) => (choice, origin.PlusDays(day)));
