@@ -31,18 +31,18 @@ internal static class LambingRules
         if (buckets)
         {
             yield return JobRule.Fixed(
-                JobIds.BucketsOut, "Put buckets out", JobAnchor.FirstDue, feedFrom, handled: false,
+                JobIds.BucketsOut, "Buckets out", JobAnchor.FirstDue, feedFrom, handled: false,
                 $"{Before(feedFrom)}, with the feeding", CommonPractice);
         }
 
         var twoFeeds = -7 * practice.TwoFeedsWeeksBeforeLambing;
         yield return JobRule.Fixed(
-            JobIds.TwoFeeds, "Two feeds a day from now", JobAnchor.FirstDue, twoFeeds, handled: false,
+            JobIds.TwoFeeds, "Two feeds a day", JobAnchor.FirstDue, twoFeeds, handled: false,
             $"{Before(twoFeeds)}: she has less room, so feed little and often", CommonPractice);
 
         var heavy = -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing;
         yield return JobRule.Fixed(
-            JobIds.HeavyRounds, $"{DateWords.Count(practice.ChecksPerDay.Heavy, "round")} a day from now", JobAnchor.FirstDue, heavy, handled: false,
+            JobIds.HeavyRounds, $"{DateWords.Count(practice.ChecksPerDay.Heavy, "round")} a day", JobAnchor.FirstDue, heavy, handled: false,
             $"{Before(heavy)}: a heavy ewe on her back cannot right herself", CommonPractice);
     }
 
@@ -51,7 +51,7 @@ internal static class LambingRules
         var (first, last) = practice.BoosterWeeksBeforeLambing;
         var middle = (-7 * first) + (7 * (first - last) / 2);
         return new(
-            JobIds.Booster, "Booster as vet advised", JobAnchor.FirstDue, new(-7 * first, middle, -7 * last), Handled: true,
+            JobIds.Booster, "Booster, as vet advised", JobAnchor.FirstDue, new(-7 * first, middle, -7 * last), Handled: true,
             $"{Before(middle)}, so that her first milk carries it to her lambs; handle her standing",
             "Teagasc, reported by Agriland: 4 to 6 weeks before lambing; the label and the vet come first");
     }

@@ -21,7 +21,7 @@ internal sealed class FeedChartSheet : ISheetMaker
         var code = $"FEED-{group.Number.ToString(CultureInfo.InvariantCulture)}";
         var where = group.Pen is null ? "" : $" · {group.Pen}";
         var title = $"{group.Name}{where} · {Amounts.Count(group.Ewes.Length, "ewe", "ewes")}";
-        var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords);
+        var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords, sideways: true);
         var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
         var body = new Column([table, FeedWords.Foot(stationery, group)], 10) { Name = title };
         var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));

@@ -12,6 +12,8 @@ internal static class FeedTable
 {
     private const double HeadHeight = 30;
     private const double TallestRow = 66;
+    private const double FeedShare = 1;
+    private const double NotesShare = 1.5;
     private static readonly string[] OneFeed = ["morning"];
     private static readonly string[] TwoFeeds = ["morning", "evening"];
     private static readonly string[] ThreeFeeds = ["morning", "midday", "evening"];
@@ -21,20 +23,33 @@ internal static class FeedTable
     public static Table Of(Stationery stationery, TroughGroup group, double room)
     {
         var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
-        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, Mm(12.5), TallestRow);
-        var capital = Math.Clamp((rowHeight - 17) / PointsPerMillimetre, Fount.CapAtOneMetre * 0.86, 10);
-        var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, Fount.Cap(Face.TextBold, capital)));
-        return new Table(Columns(feeds.Length), [Head(feeds)], [.. rows], HeadRule: Lines.Section) { Name = "weeks" };
+        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, Mm(11.4), TallestRow);
+        var columns = Columns(feeds.Length);
+        var large = Large(stationery, group, (rowHeight - 17) / PointsPerMillimetre, FeedWidth(stationery, columns));
+        var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, large));
+        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section) { Name = "weeks" };
     }
 
     private static ImmutableArray<Track> Columns(int feeds) =>
     [
-        Track.Fixed(Mm(33)),
+        Track.Fixed(Mm(36)),
         Track.Fixed(Mm(25)),
-        .. Enumerable.Repeat(Track.Share(feeds > 2 ? 1 : 1.25), feeds),
+        .. Enumerable.Repeat(Track.Share(FeedShare), feeds),
         Track.Fixed(Mm(29)),
-        Track.Share(1.1),
+        Track.Share(feeds > 2 ? NotesShare * 0.8 : NotesShare),
     ];
+
+    /// <summary>Width of a feed's column, in points.</summary>
+    private static double FeedWidth(Stationery stationery, ImmutableArray<Track> columns) =>
+        (stationery.SidewaysBody.Width - columns.Sum(c => c.Points)) * FeedShare / columns.Sum(c => c.Shares);
+
+    /// <summary>As tall as the row and the widest amount of the chart allow.</summary>
+    private static TextStyle Large(Stationery stationery, TroughGroup group, double capital, double width)
+    {
+        var one = Fount.Cap(Face.TextBold, 1);
+        var widest = group.Weeks.Max(w => stationery.Measurer.WidthOf(stationery.Amounts.FeedParts(w.KgPerFeedForGroup).First, one));
+        return Fount.Cap(Face.TextBold, Math.Min(Math.Clamp(capital, 5, 10), (width - 10) / widest));
+    }
 
     private static TableRow Head(string[] feeds) => new(
         [
@@ -77,7 +92,7 @@ internal static class FeedTable
                     Ink.Text(first, large, TextAlign.Centre, 1.0),
                     .. small.Length > 0 ? [(Element)Ink.Text(small, Fount.Body, TextAlign.Centre, 1.0)] : Array.Empty<Element>(),
                 ]),
-            Padding: Edges.Of(3, 1));
+            Padding: Edges.Of(3, 0));
     }
 
     private static string[] FeedNames(int feeds) => feeds switch

@@ -80,8 +80,8 @@ internal static class FeedWords
         var difference = group.Difference.Length > 0 ? " " + group.Difference : "";
         return new Row(
             [
-                new RowCell(Track.Share(), Ink.BoldThen($"All {group.Ewes.Length} at the trough?", "Count heads. One hanging back, or not eating, is the one to look at now, not later. Ring the keeper.", Fount.Body)),
-                new RowCell(Track.Share(), Ink.BoldThen("How it is worked out.", method + difference, Fount.Body)),
+                new RowCell(Track.Share(), Ink.BoldThen($"All {group.Ewes.Length} at the trough?", "Count heads. One hanging back or not eating is the one to look at now. Ring the keeper.", Fount.Body)),
+                new RowCell(Track.Share(1.8), Ink.BoldThen("How it is worked out.", method + difference, Fount.Body)),
                 new RowCell(Track.Share(), Ink.BoldThen("Too thin, too fat or off her feed", "overrules this chart. So does your vet. Never change the feed in one day.", Fount.Body)),
             ],
             16);

@@ -37,6 +37,7 @@ internal sealed class HandoverSheet : ISheetMaker
                     0),
                 Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], stationery, 1),
                 Signatures(stationery, away),
+                new LogLines(stationery.TableRow, AtLeast: 0),
             ],
             7);
         var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));

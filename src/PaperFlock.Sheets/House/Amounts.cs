@@ -13,7 +13,7 @@ internal sealed class Amounts(Flocks.Units units)
     public string Ration(decimal kilograms) => Say(kilograms, "0.00", "0.0");
 
     /// <summary>A ewe's weight to the whole kilogram or pound.</summary>
-    public string Weight(decimal kilograms) => Say(kilograms, "0", "0");
+    public string Weight(decimal kilograms) => Say(kilograms, "#,0", "#,0");
 
     /// <summary>The figure of a ration alone, in the first unit, for a column whose head names the unit.</summary>
     public string RationFigure(decimal kilograms) => IsImperialFirst

@@ -20,8 +20,13 @@ internal static class Fount
     /// <summary>16 minutes of arc at a metre: nothing that is acted on across the room is set smaller.</summary>
     public const double LeastCapAtOneMetre = 4.7;
 
+    /// <summary>Tiles give a planner less height than its paper: 14 minutes at a metre is still twice what most eyes need.</summary>
+    public const double LeastCapOnTiles = 4;
+
     public static readonly TextStyle Title = Cap(Face.TextBold, 6.8);
-    public static readonly TextStyle Code = Cap(Face.MonoBold, 4.8);
+    public static readonly TextStyle SmallerTitle = Cap(Face.TextBold, 5.4);
+    public static readonly TextStyle Code = Cap(Face.MonoBold, 4.6);
+    public static readonly TextStyle LongCode = Cap(Face.MonoBold, 3.4);
     public static readonly TextStyle Heading = new(Face.TextBold, 15);
     public static readonly TextStyle Lead = new(Face.Text, 13);
 
@@ -34,7 +39,8 @@ internal static class Fount
     public static readonly TextStyle LabelBold = new(Face.TextBold, 10);
 
     public static readonly TextStyle Tag = new(Face.MonoBold, 12);
-    public static readonly TextStyle Control = new(Face.Mono, 9);
+    /// <summary>The one line that may be smaller than 9 pt: it is looked up, not read.</summary>
+    public static readonly TextStyle Control = new(Face.Mono, 8.5);
 
     public static TextStyle Cap(Face face, double millimetres) => new(face, Units.Mm(millimetres) / CapOfEm);
 }

@@ -91,8 +91,9 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
         side => HoleTicks.Sideways(Papers.Landscape(Paper), Print.Binding, side));
 
     /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
-    public Element Head(string title, string code, string? lead = null, string? right = null)
+    public Element Head(string title, string code, string? lead = null, string? right = null, bool sideways = false)
     {
+        var width = sideways ? SidewaysBody.Width : UprightWidth;
         var below = new List<Element>();
         if (lead is not null || right is not null)
         {
@@ -104,14 +105,15 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
                 8));
         }
 
-        var codeWidth = Measurer.WidthOf(code, Fount.Code) + 2;
+        var codeStyle = code.Length > 6 ? Fount.LongCode : Fount.Code;
+        var codeWidth = Measurer.WidthOf(code, codeStyle) + 2;
         return Ink.Column(
             3,
             [
                 new Row(
                     [
-                        new RowCell(Track.Share(), Ink.Text(title, Fount.Title, leading: 1.05), VerticalAlign.Bottom),
-                        new RowCell(Track.Fixed(codeWidth), Ink.Text(code, Fount.Code, TextAlign.Right), VerticalAlign.Top),
+                        new RowCell(Track.Share(), Ink.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, Fount.Title, Fount.SmallerTitle), VerticalAlign.Bottom),
+                        new RowCell(Track.Fixed(codeWidth), Ink.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
                     ],
                     10),
                 .. below,

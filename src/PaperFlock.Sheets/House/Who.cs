@@ -7,6 +7,8 @@ namespace PaperFlock.Sheets.House;
 /// <summary>A ewe in a list: her name, one more mark of hers, and her tag whole and in the mono face.</summary>
 internal static class Who
 {
+    public static readonly TextStyle TagStyle = new(Face.Mono, 10.5);
+
     /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
     public static Element Of(EwePlan ewe, string mark = "")
     {
@@ -17,7 +19,7 @@ internal static class Who
             name.Add(new Run("  " + second, Fount.Label));
         }
 
-        return Ink.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10.5), Whole: true)], TextAlign.Left, 1.1));
+        return Ink.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
     }
 
     private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born

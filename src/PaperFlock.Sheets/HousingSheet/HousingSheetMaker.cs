@@ -66,6 +66,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
             5,
             Ink.Text("Before they come in", Fount.Heading),
             new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
+        yield return Ink.Column(3, Ink.Text("Brought in: what was found, and on which ewe", Fount.Label), new LogLines(stationery.TableRow));
     }
 
     private static Table PenTable(Stationery stationery) => new(
@@ -93,22 +94,25 @@ internal sealed class HousingSheetMaker : ISheetMaker
     private static NeedSpace PenList(Stationery stationery, PenPlan pen)
     {
         var plans = stationery.Plan.Ewes.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
+
+        // Three abreast unless a tag is too long to stand beside its tick box.
+        var widest = pen.Ewes.Max(e => stationery.Measurer.WidthOf(e.Tag, Who.TagStyle)) + (stationery.TableTick * 1.5) + 12;
+        var columns = widest * 3 <= stationery.UprightWidth ? 3 : 2;
         return new NeedSpace(
             Ink.Column(
                 4,
                 Ink.Text($"{pen.Pen.Name}: tick each as she goes in", Fount.Heading),
                 new Table(
-                    [Track.Share(), Track.Share()],
+                    [.. Enumerable.Repeat(Track.Share(), columns)],
                     [],
                     [
-                        .. pen.Ewes.Chunk(2).Select(pair => new TableRow(
+                        .. pen.Ewes.Chunk(columns).Select(row => new TableRow(
                             [
-                                .. pair.Select(e => Ink.Cell(Ink.TickWith(stationery.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
-                                .. pair.Length == 1 ? [Ink.Blank()] : Array.Empty<TableCell>(),
+                                .. row.Select(e => Ink.Cell(Ink.TickWith(stationery.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
+                                .. Enumerable.Repeat(Ink.Blank(), columns - row.Length),
                             ],
                             stationery.TableTick + 6)),
-                    ])
-                { Name = pen.Pen.Name }),
+                    ]) { Name = pen.Pen.Name }),
             Mm(30));
     }
 

@@ -28,7 +28,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
             return [];
         }
 
-        var head = stationery.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.");
+        var head = stationery.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", sideways: true);
         var table = new Table(
             [Track.Fixed(Mm(57)), Track.Fixed(Mm(38)), Track.Fixed(Mm(30)), Track.Fixed(Mm(26)), Track.Fixed(Mm(26)), Track.Fixed(Mm(28)), Track.Share()],
             [

@@ -33,7 +33,7 @@ internal sealed class StoresSheet : ISheetMaker
         var margin = stationery.Flock.Feeds.Margin;
         var spare = margin > 0 ? $"The bags and bales hold {Amounts.Figure(margin * 100, "0.#")}\u00a0% to spare." : "Nothing to spare is reckoned in.";
         var head = stationery.Head("Stores", Code, $"Order by the day named: deliveries take {Amounts.Count(stationery.Flock.Feeds.OrderLeadDays, "day", "days")} and days marked closed are passed over. {spare}");
-        var body = new Column([Items(stationery), ByWeek(stationery), KitList(stationery)], 12);
+        var body = new Column([Items(stationery), ByWeek(stationery), KitList(stationery), More(stationery)], 12);
         return [new Sheet(Kind, Code, "Stores", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
@@ -65,7 +65,14 @@ internal sealed class StoresSheet : ISheetMaker
             Name: item.Item);
     }
 
-    private static string Total(StoreItem item) => item.Weeks.IsEmpty ? "" : $"{Amounts.Figure(item.Weeks.Sum(w => w.Amount), "0")}";
+    /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
+    private static string Total(StoreItem item)
+    {
+        var sum = item.Weeks.Sum(w => w.Amount);
+        return item.PackName.Length > 0
+            ? Amounts.Count((int)Math.Ceiling(sum), item.PackName, item.PackName + "s")
+            : $"{Amounts.Figure(sum, "#,0")}\u00a0litres";
+    }
 
     /// <summary>What goes out of the shed each week, to check the stack against.</summary>
     private static Element ByWeek(Stationery stationery)
@@ -92,6 +99,9 @@ internal sealed class StoresSheet : ISheetMaker
                 ])
             { Name = "week by week" });
     }
+
+    private static Column More(Stationery stationery) => Ink.Column(
+        3, Ink.Text("What else to get", Fount.Label), new LogLines(stationery.TableRow));
 
     private static NeedSpace KitList(Stationery stationery) => new(
         Ink.Column(

@@ -17,11 +17,11 @@ internal static class DayCell
     private const double Hatch = 4;
 
     /// <param name="height">Of the row, in points.</param>
-    /// <param name="fullScale">Ewes that a bar of full height stands for; 0 when there are no bars.</param>
-    public static Element Of(PlannerDay day, PlannerFormat format, double height, double fullScale) =>
-        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, fullScale));
+    /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
+    public static Element Of(PlannerDay day, PlannerFormat format, double height, double perEwe) =>
+        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe));
 
-    private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double fullScale)
+    private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double perEwe)
     {
         var items = ImmutableArray.CreateBuilder<Item>();
         var style = day.Free ? format.NearBold : format.Near;
@@ -36,9 +36,9 @@ internal static class DayCell
             items.Add(new RectItem(0, 0, size.Width, Mm(1.3), 0));
         }
 
-        if (day.ExpectedEwes > 0 && fullScale > 0 && tall)
+        if (day.ExpectedEwes > 0 && perEwe > 0 && tall)
         {
-            Bar(items, day, size, baseline + 3, fullScale);
+            Bar(items, day, size, perEwe);
         }
 
         if (day.HasJob)
@@ -49,10 +49,9 @@ internal static class DayCell
         return items.ToImmutable();
     }
 
-    private static void Bar(ImmutableArray<Item>.Builder items, PlannerDay day, Size size, double ceiling, double fullScale)
+    private static void Bar(ImmutableArray<Item>.Builder items, PlannerDay day, Size size, double perEwe)
     {
         var floor = size.Height - (day.HasJob ? 4 : 1.5);
-        var perEwe = (floor - ceiling) / fullScale;
         var top = floor - (day.ExpectedEwes * perEwe);
         if (floor - top < 1)
         {

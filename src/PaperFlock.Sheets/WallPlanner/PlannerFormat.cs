@@ -22,7 +22,7 @@ internal sealed record PlannerFormat(Size Live, double Capital)
 
     public TextStyle NearBold => Fount.Cap(Face.TextBold, NearCapital);
 
-    public TextStyle NearMono => Fount.Cap(Face.Mono, NearCapital);
+    public TextStyle Figures => Fount.Cap(Face.Text, NearCapital);
 
     private double NearCapital => Math.Min(Fount.CapAtHalfMetre, Capital);
 
@@ -33,8 +33,8 @@ internal sealed record PlannerFormat(Size Live, double Capital)
     public ImmutableArray<Track> Columns(ITextMeasurer measurer, int litters, double? seam)
     {
         var week = measurer.WidthOf("30 Nov", BusyWeek) + 14;
-        var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(11), Live.Width * 0.038));
-        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", NearMono) + 6) + 6;
+        var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036));
+        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4;
         return
         [
             Track.Fixed(week),

@@ -15,6 +15,8 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 {
     private readonly double _scale = weeks.SelectMany(w => w.Days).Select(d => Math.Max(d.High, d.ExpectedEwes)).DefaultIfEmpty(0).Max();
 
+    private static readonly double LambingHeight = Mm(12);
+
     /// <summary>The least each row can do with, in points.</summary>
     public ImmutableArray<double> NaturalHeights() => [.. weeks.Select(Natural)];
 
@@ -31,9 +33,12 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
         var words = JobWords(week);
         var text = words is null ? 0 : Heights.Of(words, JobWidth, stationery) + 5;
-        var bars = week.IsLambing ? Mm(11) : 0;
+        var bars = week.IsLambing ? LambingHeight : 0;
         return Math.Max(Math.Max(text, bars), week.Past ? thin : Mm(8));
     }
+
+    /// <summary>Height of one ewe in a bar, in points: the same in every row, so that bars can be compared down the page.</summary>
+    private double PerEwe => _scale > 0 ? (LambingHeight - (stationery.Measurer.MetricsOf(format.Near).CapHeight + 11)) / _scale : 0;
 
     private double JobWidth
     {
@@ -53,7 +58,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return new TableRow(
             [
                 new TableCell(label, Padding: Edges.Of(5, 0)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, _scale), Padding: none, Align: VerticalAlign.Top)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, PerEwe), Padding: none, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week), Padding: none),
                 new TableCell(Feed(week), Padding: none),
@@ -115,7 +120,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
         return new Row([.. week.Rations.Select(r => new RowCell(
             Track.Share(),
-            Ink.Text(r is { } kg ? stationery.Amounts.RationFigure(kg) : "-", format.NearMono, TextAlign.Centre, 1.0),
+            Ink.Text(r is { } kg ? stationery.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre, 1.0),
             VerticalAlign.Middle))]);
     }
 }

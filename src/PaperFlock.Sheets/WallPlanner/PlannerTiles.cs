@@ -15,7 +15,7 @@ internal static class PlannerTiles
 
     public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
     {
-        var poster = PlannerPoster.Of(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre);
+        var poster = PlannerPoster.Of(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles);
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
         try
