@@ -12,6 +12,7 @@ internal static class FeedTable
 {
     private const double HeadHeight = 30;
     private const double TallestRow = 66;
+    private const double LargeLeading = 0.9;
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
     private static readonly string[] OneFeed = ["morning"];
@@ -25,7 +26,7 @@ internal static class FeedTable
         var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
         var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, Mm(11.4), TallestRow);
         var columns = Columns(feeds.Length);
-        var large = Large(stationery, group, (rowHeight - 17) / PointsPerMillimetre, FeedWidth(stationery, columns));
+        var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
         var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, large));
         return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section) { Name = "weeks" };
     }
@@ -43,12 +44,16 @@ internal static class FeedTable
     private static double FeedWidth(Stationery stationery, ImmutableArray<Track> columns) =>
         (stationery.SidewaysBody.Width - columns.Sum(c => c.Points)) * FeedShare / columns.Sum(c => c.Shares);
 
+    /// <summary>Millimetres of capital height that leave a row room for the scoops below the kilograms.</summary>
+    private static double CapitalIn(double rowHeight) =>
+        (rowHeight - Fount.Body.Size - 2) / LargeLeading * Fount.CapOfEm / PointsPerMillimetre;
+
     /// <summary>As tall as the row and the widest amount of the chart allow.</summary>
     private static TextStyle Large(Stationery stationery, TroughGroup group, double capital, double width)
     {
         var one = Fount.Cap(Face.TextBold, 1);
         var widest = group.Weeks.Max(w => stationery.Measurer.WidthOf(stationery.Amounts.FeedParts(w.KgPerFeedForGroup).First, one));
-        return Fount.Cap(Face.TextBold, Math.Min(Math.Clamp(capital, 5, 10), (width - 10) / widest));
+        return Fount.Cap(Face.TextBold, Math.Min(Math.Clamp(capital, 4.7, 10), (width - 10) / widest));
     }
 
     private static TableRow Head(string[] feeds) => new(
@@ -89,7 +94,7 @@ internal static class FeedTable
         return new TableCell(
             new Column(
                 [
-                    Ink.Text(first, large, TextAlign.Centre, 1.0),
+                    Ink.Text(first, large, TextAlign.Centre, LargeLeading),
                     .. small.Length > 0 ? [(Element)Ink.Text(small, Fount.Body, TextAlign.Centre, 1.0)] : Array.Empty<Element>(),
                 ]),
             Padding: Edges.Of(3, 0));

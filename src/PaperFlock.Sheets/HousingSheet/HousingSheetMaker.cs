@@ -47,6 +47,11 @@ internal sealed class HousingSheetMaker : ISheetMaker
                 Fount.Body);
         }
 
+        yield return new KeepTogether(Ink.Column(
+            5,
+            Ink.Text("Before they come in", Fount.Heading),
+            new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
+
         if (!plan.Housing.Pens.IsEmpty)
         {
             yield return PenTable(stationery);
@@ -62,10 +67,6 @@ internal sealed class HousingSheetMaker : ISheetMaker
             yield return Ink.BoldThen("Lambing pens.", plan.Lambing.Words, Fount.Body);
         }
 
-        yield return new KeepTogether(Ink.Column(
-            5,
-            Ink.Text("Before they come in", Fount.Heading),
-            new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
         yield return Ink.Column(3, Ink.Text("Brought in: what was found, and on which ewe", Fount.Label), new LogLines(stationery.TableRow));
     }
 

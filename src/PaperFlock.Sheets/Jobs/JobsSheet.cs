@@ -25,9 +25,12 @@ internal sealed class JobsSheet : ISheetMaker
         var lead = $"Tick what became of each job. The ewes are gathered on {Amounts.Count(gatherings, "day", "days")} in all: the fewest that will do.";
         var head = stationery.Head("Jobs", Code, lead);
         var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Month(stationery, [.. month]));
-        var sides = Binder.BothSides(stationery, Code, new Column([.. months], 10), stationery.UprightDesign(Code, head));
+        var sides = Binder.BothSides(stationery, Code, new Column([.. months, AddedByHand(stationery)], 10), stationery.UprightDesign(Code, head));
         return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
     }
+
+    private static Column AddedByHand(Stationery stationery) => Ink.Column(
+        3, Ink.Text("Added by hand", Fount.Heading), new LogLines(stationery.TableRow, AtLeast: 3));
 
     private static NeedSpace Month(Stationery stationery, ImmutableArray<JobEntry> entries)
     {
