@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -34,7 +35,7 @@ internal static class FeedTable
     private static ImmutableArray<Track> Columns(int feeds) =>
     [
         Track.Fixed(Mm(36)),
-        Track.Fixed(Mm(25)),
+        Track.Fixed(Mm(30)),
         .. Enumerable.Repeat(Track.Share(FeedShare), feeds),
         Track.Fixed(Mm(29)),
         Track.Share(feeds > 2 ? NotesShare * 0.8 : NotesShare),
@@ -72,13 +73,25 @@ internal static class FeedTable
         return new TableRow(
             [
                 Ink.Cell(Days.Short(week.WeekBeginning), new TextStyle(Face.TextBold, 15)),
-                Ink.Cell(stationery.Amounts.Ration(week.KgPerEwePerDay), Fount.Lead, TextAlign.Centre),
+                Ink.Cell(EachEwe(stationery, week)),
                 .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, large)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),
                 Ink.Cell(FeedWords.Notes(stationery, group, index)),
             ],
             height,
             Name: $"week of {Days.Short(week.WeekBeginning)}");
+    }
+
+    /// <summary>What she gets, and below it what the other method would give her.</summary>
+    private static Column EachEwe(Stationery stationery, FeedWeek week)
+    {
+        var (other, name) = stationery.Flock.Feeds.Method == FeedMethod.PerLamb
+            ? (week.EnergyBalanceKg, "by energy")
+            : (week.PerLambKg, "per lamb");
+        return Ink.Column(
+            0,
+            Ink.Text(stationery.Amounts.Ration(week.KgPerEwePerDay), Fount.Lead, TextAlign.Centre, 1.1),
+            Ink.Text($"{name} {stationery.Amounts.RationFigure(other)}", Fount.Label, TextAlign.Centre, 1.0));
     }
 
     private static TableCell FeedCell(Stationery stationery, FeedWeek week, int feed, TextStyle large)

@@ -13,7 +13,7 @@ internal static class RoundTable
     public static ImmutableArray<Track> Columns(Stationery stationery)
     {
         var tick = Track.Fixed(Math.Max(stationery.BarnTick + 8, Mm(14)));
-        return [Track.Fixed(Mm(27)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), tick, tick, tick, tick, Track.Share()];
+        return [Track.Fixed(Mm(31)), Track.Fixed(Mm(18)), Track.Fixed(Mm(18)), tick, tick, tick, tick, Track.Share()];
     }
 
     public static TableRow Head(Stationery stationery)
