@@ -1,8 +1,70 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Printing.Finishing;
+using PaperFlock.Printing.Painting;
+using SkiaSharp;
+
 namespace PaperFlock.Printing;
 
 /// <summary>Pages to PDF. The same document gives the same bytes, on any thread and in any process.</summary>
 public static class PdfPrinter
 {
     /// <summary>Writes the finished PDF to <paramref name="output"/>, which is left open.</summary>
-    public static void Print(PrintDocument document, Stream output) => throw new NotSupportedException($"{document}{output}");
+    /// <exception cref="ArgumentException">There are no pages, or paper is not whole points (the PDF could not say its true size), or an outline entry leads to no page.</exception>
+    /// <exception cref="InvalidOperationException">A link leads to an anchor that is nowhere in the document, or a page text was not resolved.</exception>
+    public static void Print(PrintDocument document, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(output);
+        if (document.Pages.IsEmpty)
+        {
+            throw new ArgumentException("a document needs a page", nameof(document));
+        }
+
+        CheckOutline(document.Outline, document.Pages.Length);
+        var links = new LinkMap();
+        using var painted = Paint(document, links);
+        PdfFinisher.Finish(painted, document, links, output);
+    }
+
+    /// <summary>The pages alone, as Skia writes them, read from the start.</summary>
+    internal static MemoryStream Paint(PrintDocument document, LinkMap links)
+    {
+        var painted = new MemoryStream();
+        // No dates, and nothing else that finishing writes itself.
+        using (var pdf = SKDocument.CreatePdf(painted, new SKDocumentPdfMetadata { PdfA = false }))
+        using (var painter = new PiecePainter())
+        {
+            for (var i = 0; i < document.Pages.Length; i++)
+            {
+                var page = document.Pages[i].Page;
+                var canvas = pdf.BeginPage(WholePoints(page.Paper).Width, WholePoints(page.Paper).Height);
+                painter.Paint(page, canvas, links, i);
+                pdf.EndPage();
+            }
+
+            pdf.Close();
+        }
+
+        painted.Position = 0;
+        return painted;
+    }
+
+    private static void CheckOutline(ImmutableArray<OutlineEntry> entries, int pages)
+    {
+        foreach (var entry in entries)
+        {
+            if (entry.Page < 0 || entry.Page >= pages)
+            {
+                throw new ArgumentException($"the outline entry \"{entry.Title}\" leads to page {entry.Page} of {pages}", nameof(entries));
+            }
+
+            CheckOutline(entry.Children, pages);
+        }
+    }
+
+    private static (float Width, float Height) WholePoints(Size paper)
+        => double.IsInteger(paper.Width) && double.IsInteger(paper.Height) && paper is { Width: > 0, Height: > 0 }
+            ? ((float)paper.Width, (float)paper.Height)
+            : throw new ArgumentException($"paper must be whole points, not {paper.Width} by {paper.Height}", nameof(paper));
 }

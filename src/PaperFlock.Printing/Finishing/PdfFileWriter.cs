@@ -1,0 +1,172 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using PdfSharp.Pdf;
+using PdfSharp.Pdf.Advanced;
+
+namespace PaperFlock.Printing.Finishing;
+
+/// <summary>Writes the objects that can be reached from a catalog as a file (7.5), numbered in the order they are met.</summary>
+/// <remarks>
+/// PDFsharp has a writer of its own, which stamps the time, random identifiers and its own name on every file. Here the
+/// same objects make the same bytes, the file's identifier being drawn from what it holds.
+/// </remarks>
+internal sealed class PdfFileWriter
+{
+    private readonly ArrayBufferWriter<byte> _file = new();
+    private readonly List<PdfObject> _objects = [];
+    private readonly Dictionary<PdfObject, int> _numbers = new(ReferenceEqualityComparer.Instance);
+
+    private PdfFileWriter()
+    {
+    }
+
+    public static void Write(PdfDictionary catalog, PdfDictionary information, Stream output)
+    {
+        var writer = new PdfFileWriter();
+        writer.WriteFile(catalog, information);
+        output.Write(writer._file.WrittenSpan);
+    }
+
+    private void WriteFile(PdfDictionary catalog, PdfDictionary information)
+    {
+        // The second line tells whoever moves the file that it is not text (7.5.2).
+        Write("%PDF-1.7\n%"u8);
+        Write([0xE2, 0xE3, 0xCF, 0xD3, (byte)'\n']);
+        var root = NumberOf(catalog);
+        var info = NumberOf(information);
+        var places = new List<int>();
+        for (var i = 0; i < _objects.Count; i++)
+        {
+            places.Add(_file.WrittenCount);
+            Write(string.Create(CultureInfo.InvariantCulture, $"{i + 1} 0 obj\n"));
+            WriteObject(_objects[i]);
+            Write("\nendobj\n"u8);
+        }
+
+        var start = _file.WrittenCount;
+        var id = Fingerprint.Of(_file.WrittenSpan);
+        Write(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {places.Count + 1}\n0000000000 65535 f \n"));
+        foreach (var place in places)
+        {
+            Write(string.Create(CultureInfo.InvariantCulture, $"{place:D10} 00000 n \n"));
+        }
+
+        Write(string.Create(CultureInfo.InvariantCulture, $"trailer\n<</Size {places.Count + 1}/Root {root} 0 R/Info {info} 0 R/ID[<{id}><{id}>]>>\nstartxref\n{start}\n%%EOF\n"));
+    }
+
+    private int NumberOf(PdfObject value)
+    {
+        if (!_numbers.TryGetValue(value, out var number))
+        {
+            _objects.Add(value);
+            number = _objects.Count;
+            _numbers.Add(value, number);
+        }
+
+        return number;
+    }
+
+    private void WriteObject(PdfItem item)
+    {
+        if (item is not PdfDictionary { Stream: { } stream } dictionary)
+        {
+            WriteItem(item);
+            return;
+        }
+
+        dictionary.Elements["/Length"] = new PdfInteger(stream.Value.Length);
+        WriteItem(dictionary);
+        Write("\nstream\n"u8);
+        Write(stream.Value);
+        Write("\nendstream"u8);
+    }
+
+    private void WriteItem(PdfItem item)
+    {
+        switch (item)
+        {
+            case PdfReference reference:
+                Write(string.Create(CultureInfo.InvariantCulture, $" {NumberOf(reference.Value)} 0 R"));
+                break;
+            case PdfDictionary dictionary:
+                Write("<<"u8);
+                foreach (var (key, value) in dictionary.Elements)
+                {
+                    WriteName(key);
+                    WriteItem(value!);
+                }
+
+                Write(">>"u8);
+                break;
+            case PdfArray array:
+                Write("["u8);
+                foreach (var value in array.Elements)
+                {
+                    WriteItem(value);
+                }
+
+                Write("]"u8);
+                break;
+            case PdfName name:
+                WriteName(name.Value);
+                break;
+            case PdfString text:
+                WriteString(text);
+                break;
+            default:
+                Write(" "u8);
+                Write(Scalar(item));
+                break;
+        }
+    }
+
+    private static string Scalar(PdfItem item) => item switch
+    {
+        PdfBoolean value => value.Value ? "true" : "false",
+        PdfInteger value => value.Value.ToString(CultureInfo.InvariantCulture),
+        PdfLongInteger value => value.Value.ToString(CultureInfo.InvariantCulture),
+        PdfReal value => value.Value.ToString("0.####", CultureInfo.InvariantCulture),
+        PdfNull => "null",
+        // Numbers and the like that are objects of their own, which Skia writes for the lengths of streams.
+        PdfIntegerObject value => value.Value.ToString(CultureInfo.InvariantCulture),
+        _ => throw new InvalidOperationException($"{item.GetType().Name} is not expected in a painted PDF"),
+    };
+
+    // 7.3.5: what is not a plain letter is written as its number.
+    private void WriteName(string name)
+    {
+        Write("/"u8);
+        foreach (var value in Encoding.UTF8.GetBytes(name[1..]))
+        {
+            if (value is > 32 and < 127 && !"#()<>[]{}/%"u8.Contains(value))
+            {
+                Write([value]);
+            }
+            else
+            {
+                Write($"#{value:X2}");
+            }
+        }
+    }
+
+    // 7.9.2.2: plain text where ASCII will do, else UTF-16 with its mark.
+    private void WriteString(PdfString text)
+    {
+        if (Ascii.IsValid(text.Value) && !text.Value.Any(char.IsControl))
+        {
+            Write("("u8);
+            Write(text.Value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("(", "\\(", StringComparison.Ordinal).Replace(")", "\\)", StringComparison.Ordinal));
+            Write(")"u8);
+            return;
+        }
+
+        Write("<FEFF"u8);
+        Write(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text.Value)));
+        Write(">"u8);
+    }
+
+    private void Write(string ascii) => Encoding.ASCII.GetBytes(ascii, _file);
+
+    private void Write(ReadOnlySpan<byte> bytes) => _file.Write(bytes);
+}

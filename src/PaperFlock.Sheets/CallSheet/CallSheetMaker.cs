@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.CallSheet;
+
+/// <summary>By the telephone: where this is, whom to ring, what to say, and what will not wait.</summary>
+internal sealed class CallSheetMaker : ISheetMaker
+{
+    public const string KindWord = "calls";
+    private const string Code = "CALL";
+
+    /// <summary>Limits that are the vet's to give, for these ewes and this place.</summary>
+    private static readonly string[] ForTheVet =
+    [
+        "Too long straining with nothing to show is", "Too long since the waters broke is", "Too thin is a condition score of", "A lamb is too cold at", "Signed, day",
+    ];
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery)
+    {
+        var head = stationery.Head("Call sheet", Code, "Ring early. Nobody minds being woken; everybody minds a dead ewe.");
+        var body = new Column(
+            [
+                Place(stationery.Flock.Holding),
+                Contacts(stationery),
+                WhatToSay(),
+                SignTable.Of(stationery),
+                Vet(stationery),
+            ],
+            10);
+        var sides = Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head));
+        return [new Sheet(Kind, Code, "Call sheet", SheetUse.Pinned, sides)];
+    }
+
+    private static Box Place(Holding holding)
+    {
+        var lines = new List<Element> { Ink.Text($"This place is {holding.Name}", Fount.Heading) };
+        if (holding.Postcode is { } postcode)
+        {
+            lines.Add(Ink.BoldThen("Postcode", postcode, Fount.Body));
+        }
+
+        if (holding.GridReference is { } grid)
+        {
+            lines.Add(Ink.BoldThen("Grid reference", $"{grid}: say \u201c{Spoken.Of(grid)}\u201d", Fount.Body));
+        }
+
+        lines.Add(Ink.BoldThen("Latitude, longitude", Coordinates(holding), Fount.Body));
+        lines.Add(Ink.BoldThen("To find it", "______________________________________________________", Fount.Body) with { Leading = 1.6 });
+        return new Box(new Column([.. lines], 3), Edges.Of(9, 7), Lines.Section);
+    }
+
+    private static string Coordinates(Holding holding)
+    {
+        var latitude = Math.Abs(holding.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + (holding.Latitude < 0 ? "\u00a0S" : "\u00a0N");
+        var longitude = Math.Abs(holding.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + (holding.Longitude < 0 ? "\u00a0W" : "\u00a0E");
+        return $"{latitude}, {longitude}";
+    }
+
+    private static Element Contacts(Stationery stationery)
+    {
+        var phone = Fount.Cap(Face.TextBold, 6);
+        var contacts = stationery.Flock.Holding.Contacts;
+        ImmutableArray<TableRow> rows = contacts.IsEmpty
+            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Ink.Cell(n.ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre), Ink.Cell("who", Fount.Label), Ink.Cell("number", Fount.Label)], Mm(13)))]
+            :
+            [
+                .. contacts.Select((c, i) => new TableRow(
+                    [
+                        Ink.Cell((i + 1).ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre),
+                        Ink.Cell(Ink.Column(0, Ink.Text(c.Role, Fount.BodyBold), Ink.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), Fount.Body))),
+                        Ink.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
+                    ],
+                    Mm(13))),
+            ];
+        return Ink.Column(
+            4,
+            Ink.Text("Ring in this order; no answer in five rings, ring the next", Fount.Heading),
+            new Table([Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)], [], rows));
+    }
+
+    private static Column WhatToSay() => Ink.Column(
+        3,
+        Ink.Text("What to say", Fount.Heading),
+        Ink.BoldThen("1", "I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning.", Fount.Body),
+        Ink.BoldThen("2", "The ewe is ____ (name and tag from her card), carrying ____, due ____.", Fount.Body),
+        Ink.BoldThen("3", "I see ____, since ____ o\u2019clock. I have done ____.", Fount.Body),
+        Ink.BoldThen("4", "I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you.", Fount.Body));
+
+    private static NeedSpace Vet(Stationery stationery) => new(
+        Ink.Column(
+            3,
+            Ink.Text("For the vet to fill in, with the keeper, before anybody needs it", Fount.Heading),
+            new Table(
+                [Track.Share(1.3), Track.Share()],
+                [],
+                [
+                    .. ForTheVet.Select(q => new TableRow([Ink.Cell(q, Fount.Body), Ink.Blank()], stationery.TableRow)),
+                ])),
+        Mm(60));
+}

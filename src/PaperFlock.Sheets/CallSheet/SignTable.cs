@@ -1,0 +1,35 @@
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.CallSheet;
+
+/// <summary>What is seen, what to do at once, whom to ring, how soon: worst first. No medical limits: those are the vet's to write in.</summary>
+internal static class SignTable
+{
+    private static readonly (string See, string Do, string Ring, string Soon)[] Signs =
+    [
+        ("Bag out early, or bleeding", "Keep her quiet and alone. Do not pull.", "Vet", "NOW"),
+        ("Something hanging from her that is not a lamb", "Pen her, keep it clean and her quiet.", "Vet", "NOW"),
+        ("Straining, and nothing comes", "Note the time. Look every 10 minutes, do not crowd her.", "Vet, then keeper", "NOW, past the vet\u2019s limit below"),
+        ("Down, and will not rise", "Prop her on her brisket, out of the wind. Nothing by mouth.", "Vet", "NOW"),
+        ("On her back", "Roll her up, hold her till she stands, watch her walk off.", "Keeper", "once she is up; vet if she goes down again"),
+        ("A cold, limp lamb", "Out of the wind, dry it. Ring before you feed it.", "Vet or keeper", "NOW"),
+        ("Off her feed, dull, standing apart", "Pen her with water and hay. Take her name.", "Vet", "within the hour"),
+        ("Very thin", "Write down who. Do not change the feed yourself.", "Keeper", "today"),
+        ("Anything else that worries you", "Write down what you see and when.", "Keeper", "today; vet if it gets worse"),
+    ];
+
+    public static Element Of(Stationery stationery) => Ink.Column(
+        4,
+        Ink.Text("If you see this", Fount.Heading),
+        new Table(
+            [Track.Share(1.05), Track.Share(1.4), Track.Fixed(Mm(24)), Track.Share(0.85)],
+            [new TableRow([Ink.Cell("see", Fount.Label), Ink.Cell("do now", Fount.Label), Ink.Cell("ring", Fount.Label), Ink.Cell("how soon", Fount.Label)])],
+            [
+                .. Signs.Select(s => new TableRow(
+                    [Ink.Cell(s.See, Fount.BodyBold), Ink.Cell(s.Do, Fount.Body), Ink.Cell(s.Ring, Fount.BodyBold), Ink.Cell(s.Soon, s.Soon.StartsWith("NOW", StringComparison.Ordinal) ? Fount.BodyBold : Fount.Body)],
+                    stationery.TableRow)),
+            ])
+        { Name = "signs" });
+}

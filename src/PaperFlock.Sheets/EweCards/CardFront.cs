@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.EweCards;
+
+/// <summary>Front of a card: her name and the day she is due are the largest things on it.</summary>
+internal static class CardFront
+{
+    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
+    {
+        var width = format.Content.Width;
+        ImmutableArray<Element?> parts =
+        [
+            Title(stationery, ewe, width),
+            Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
+            Identity(stationery, ewe),
+            Headline(ewe),
+            Checks(stationery, ewe),
+            CardRation.Of(stationery, ewe, width),
+            Tasks(stationery, ewe),
+            ewe.Ewe.Note is { Length: > 0 } note ? Ink.Text(note, Fount.BodyBold) : null,
+        ];
+        var body = new Column([.. parts.OfType<Element>()], 5);
+        return CardFrame.Of(stationery, format, body, $"{code} front", $"card of {ewe.Ewe.CallName}");
+    }
+
+    private static Row Title(Stationery stationery, EwePlan ewe, double width)
+    {
+        var right = LitterWord(ewe);
+        var rightStyle = Fount.Cap(Face.TextBold, 4.2);
+        var rightWidth = stationery.Measurer.WidthOf(right, rightStyle) + 2;
+        return new Row(
+            [
+                new RowCell(
+                    Track.Share(),
+                    Ink.Largest(
+                        ewe.Ewe.Name ?? "no name", stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
+                        Fount.Cap(Face.TextBold, 6), Fount.Cap(Face.TextBold, 4.8), Fount.Cap(Face.TextBold, 3.8)),
+                    VerticalAlign.Bottom),
+                new RowCell(Track.Fixed(rightWidth), Ink.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
+            ],
+            8);
+    }
+
+    private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
+    {
+        (Standing.Empty, _, _) => "EMPTY",
+        (Standing.LeftOut, _, _) => "LEFT OUT",
+        (Standing.Lambed, _, _) => "LAMBED",
+        (_, false, _) => "not scanned",
+        (_, _, 1) => "1 single",
+        (_, _, 2) => "2 twins",
+        (_, _, 3) => "3 triplets",
+        var (_, _, n) => $"{n.ToString(CultureInfo.InvariantCulture)} lambs",
+    };
+
+    private static Text Identity(Stationery stationery, EwePlan ewe)
+    {
+        var group = stationery.Flock.GroupOf(ewe.Ewe);
+        var words = new[]
+        {
+            ewe.Ewe.Breed,
+            ewe.Ewe.Born is { } born ? $"born\u00a0{born.ToString(CultureInfo.InvariantCulture)}" : null,
+            group.Name.Length > 0 ? group.Name : null,
+            group.Tup is { } tup ? $"tup\u00a0{tup.Replace(' ', '\u00a0')}" : null,
+            ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
+        };
+        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), Fount.Label, leading: 1.25);
+    }
+
+    /// <summary>When she is due, or why she is not.</summary>
+    private static Box Headline(EwePlan ewe)
+    {
+        var padding = Edges.Of(7, 5);
+        if (ewe.Due is { } due)
+        {
+            return new Box(
+                Ink.Column(
+                    2,
+                    new Row(
+                        [
+                            new RowCell(Track.Fixed(30), Ink.Text("due", Fount.Body), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Ink.Text(Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
+                        ]),
+                    Ink.Text($"9 in 10 between {Days.Short(due.Earliest)} and {Days.Short(due.Latest)}", Fount.Label),
+                    Ink.Text(due.Words, Fount.LabelBold)),
+                padding,
+                Lines.Section);
+        }
+
+        var (bold, plain) = ewe.Standing switch
+        {
+            Standing.Lambed => ($"Lambed {Days.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
+            Standing.LeftOut => ("Left out of the tup", ewe.Advice.Reason),
+            _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
+        };
+        return new Box(
+            Ink.Column(2, Ink.Text(bold, Fount.Cap(Face.TextBold, 4.2), leading: 1.1), Ink.Text(plain, Fount.Label)),
+            padding,
+            Lines.Section);
+    }
+
+    private static Table Checks(Stationery stationery, EwePlan ewe)
+    {
+        var e = ewe.Ewe;
+        return new Table(
+            [Track.Share(0.8), Track.Share(1.15), Track.Share(0.72), Track.Share(), Track.Share(0.72), Track.Share()],
+            [],
+            [
+                new TableRow([Caption("teeth"), Value(Word(e.Teeth)), Caption("toes"), Value(Word(e.Toes)), Caption("teats"), Value(Word(e.Teats))]),
+                new TableRow(
+                [
+                    Caption("weight"), Value(e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
+                    Caption("score"), Value(e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
+                    Caption("now"), Value(""),
+                ]),
+            ]);
+    }
+
+    private static TableCell Caption(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }), Padding: Edges.Of(3, 3));
+
+    private static TableCell Value(string words) => new(Ink.Text(words, Fount.LabelBold with { Size = 9.5 }), Padding: Edges.Of(3, 3));
+
+    private static string Word(Teeth teeth) => teeth switch { Teeth.Sound => "sound", Teeth.Worn => "worn", Teeth.Broken => "broken", _ => "" };
+
+    private static string Word(Toes toes) => toes switch { Toes.Sound => "sound", Toes.Treated => "treated", Toes.Lame => "lame", _ => "" };
+
+    private static string Word(Teats teats) => teats switch { Teats.Sound => "sound", Teats.Lumpy => "lumpy", Teats.LostHalf => "lost half", _ => "" };
+
+    /// <summary>What is still to be done to her this side of lambing, to tick off.</summary>
+    private static Element? Tasks(Stationery stationery, EwePlan ewe)
+    {
+        var jobs = stationery.Plan.Jobs
+            .Where(j => j.Handled && j.Date >= stationery.Plan.AsOf && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
+            .Where(j => ewe.IsCarrying || j.Id is not (JobIds.House or JobIds.Dag or JobIds.Booster))
+            .GroupBy(j => j.Date!.Value)
+            .OrderBy(g => g.Key)
+            .Take(ewe.Ewe.Note is { Length: > 60 } ? 2 : 3)
+            .ToArray();
+        return jobs.Length == 0 ? null : new Column(
+            [
+                .. jobs.Select(g => Ink.TickWith(
+                    stationery.BarnTick,
+                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
+            ],
+            3);
+    }
+}

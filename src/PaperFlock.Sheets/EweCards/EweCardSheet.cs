@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.EweCards;
+
+/// <summary>A card a ewe, for the pocket: who she is and what is planned on the front, her lambing to write down on the back.</summary>
+internal sealed class EweCardSheet : ISheetMaker
+{
+    public const string KindWord = "cards";
+    private const string Code = "CARD";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery)
+    {
+        var format = new CardFormat(stationery.Paper);
+        var codes = CardCodes.Of(stationery.Plan.Ewes);
+        var leaves = stationery.Plan.Ewes.Chunk(CardFormat.PerSheet).ToArray();
+        var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
+        for (var i = 0; i < leaves.Length; i++)
+        {
+            var leaf = i;
+            var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
+            ImmutableArray<string> names = [.. leaves[i].Select(e => e.Ewe.CallName)];
+            var front = Page(stationery, format, leaves[leaf], number, e => CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]));
+            var back = Page(stationery, format, leaves[leaf], number with { Side = PageSide.Back }, e => CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]));
+            var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
+            var pair = Binder.Sides(stationery, Code, [front, back]);
+            sides.Add(pair[0] with { Label = label, Contents = names });
+            sides.Add(pair[1] with { Label = $"{label} back" });
+        }
+
+        var title = $"Ewe cards, {Amounts.Count(stationery.Plan.Ewes.Length, "card", "cards")}";
+        return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable())];
+    }
+
+    private static Page Page(Stationery stationery, CardFormat format, EwePlan[] ewes, PageNumber number, Func<EwePlan, Element> card)
+    {
+        var back = number.Side == PageSide.Back;
+        var items = ImmutableArray.CreateBuilder<Item>();
+        for (var i = 0; i < ewes.Length; i++)
+        {
+            var (x, y) = format.Corner(i, back);
+            items.Add(new PieceItem(x, y, Fit(stationery, format, ewes[i], card(ewes[i]))));
+        }
+
+        if (!back)
+        {
+            items.AddRange(CutMarks(format));
+        }
+
+        return new Page(format.Paper, number.Side, number, new Piece(format.Paper, items.ToImmutable()));
+    }
+
+    private static Piece Fit(Stationery stationery, CardFormat format, EwePlan ewe, Element card)
+    {
+        var room = format.Content;
+        return card.Place(new Space(room.Width, room.Height, room.Height), stationery.Context) switch
+        {
+            Placement.Fits fits => fits.Piece,
+            Placement.Wraps wraps => throw Misfit(ewe, $"{string.Join(" > ", wraps.Path)}: {wraps.Reason}"),
+            _ => throw Misfit(ewe, "more than one card can hold"),
+        };
+    }
+
+    private static SheetException Misfit(EwePlan ewe, string reason) =>
+        new($"card of {ewe.Ewe.CallName}", reason, new InvalidOperationException($"card of {ewe.Ewe.Tag}"));
+
+    /// <summary>Ticks at the edges and a small cross in the middle: one cut each way, by the fronts.</summary>
+    private static IEnumerable<Item> CutMarks(CardFormat format)
+    {
+        var (x, y) = (format.Card.Width, format.Card.Height);
+        var (near, far) = (Stationery.Unprintable, Stationery.Unprintable + 12);
+        yield return new LineItem(x, near, x, far, Lines.Crop);
+        yield return new LineItem(x, format.Paper.Height - Mm(12) - 12, x, format.Paper.Height - Mm(12), Lines.Crop);
+        yield return new LineItem(near, y, far, y, Lines.Crop);
+        yield return new LineItem(format.Paper.Width - far, y, format.Paper.Width - near, y, Lines.Crop);
+        yield return new LineItem(x - 6, y, x + 6, y, Lines.Crop);
+        yield return new LineItem(x, y - 6, x, y + 6, Lines.Crop);
+    }
+}

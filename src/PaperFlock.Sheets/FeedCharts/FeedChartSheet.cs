@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.FeedCharts;
+
+/// <summary>Pinned over the feed bins: what goes into the trough, for the whole group, at each feed, week by week.</summary>
+internal sealed class FeedChartSheet : ISheetMaker
+{
+    public const string KindWord = "feed";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery) =>
+        [.. stationery.Plan.TroughGroups.Where(g => !g.Weeks.IsEmpty).Select(g => Chart(stationery, g))];
+
+    private static Sheet Chart(Stationery stationery, TroughGroup group)
+    {
+        var code = $"FEED-{group.Number.ToString(CultureInfo.InvariantCulture)}";
+        var where = group.Pen is null ? "" : $" · {group.Pen}";
+        var title = $"{group.Name}{where} · {Amounts.Count(group.Ewes.Length, "ewe", "ewes")}";
+        var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords);
+        var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
+        var body = new Column([table, FeedWords.Foot(stationery, group)], 10) { Name = title };
+        var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));
+        return new Sheet(KindWord, code, $"Feed chart: {group.Name}{where}", SheetUse.Pinned, sides);
+    }
+
+    /// <summary>What head, foot words and control line leave for the table, in points.</summary>
+    private static double RoomForTable(Stationery stationery, Element head, Element foot)
+    {
+        var body = stationery.SidewaysBody;
+        return body.Height - Heights.Of(head, body.Width, stationery) - Heights.Of(foot, body.Width, stationery)
+            - Heights.Of(stationery.ControlLine("FEED"), body.Width, stationery) - 12 - 10 - 2;
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.Handover;
+
+/// <summary>One for each absence: read through together, read back, signed by both.</summary>
+internal sealed class HandoverSheet : ISheetMaker
+{
+    public const string KindWord = "handover";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery) =>
+        [.. stationery.Flock.KeeperDays.Away.Where(a => a.To >= stationery.Plan.AsOf).Select(a => One(stationery, a))];
+
+    private static Sheet One(Stationery stationery, Absence away)
+    {
+        var code = $"HAND-{Days.Code(away.From)}";
+        var who = away.Sitter ?? "the sitter";
+        var head = stationery.Head(
+            "Handover",
+            code,
+            $"{away.Sitter ?? "The sitter"} has the flock from {Days.Short(away.From)} to {Days.Long(away.To)}, both days included.",
+            away.Phone is null ? null : $"{who}\n{away.Phone}");
+        var facts = HandoverFacts.Of(stationery, away);
+        var body = new Column(
+            [
+                Section("What is different just now", facts.Different, stationery, 1),
+                Section("Jobs in these days", facts.Jobs, stationery, 0),
+                Section("Ewes to watch, and why", facts.Watch, stationery, 1),
+                Section(
+                    "What you may decide alone",
+                    ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to:"],
+                    stationery,
+                    1),
+                Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], stationery, 1),
+                Signatures(stationery, away),
+            ],
+            9);
+        var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));
+        return new Sheet(KindWord, code, $"Handover to {who}, {Days.Short(away.From)}", SheetUse.Binder, sides);
+    }
+
+    private static Element Section(string title, ImmutableArray<string> lines, Stationery stationery, int blanks)
+    {
+        var children = new List<Element> { Ink.Text(title, Fount.Heading) };
+        children.AddRange(lines.Select(l => Ink.Text(l, Fount.Body, leading: 1.25)));
+        for (var i = 0; i < blanks; i++)
+        {
+            children.Add(new Box(new Layout.Elements.Sized(null, Height: stationery.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
+        }
+
+        return new KeepTogether(new Column([.. children], 3));
+    }
+
+    private static KeepTogether Signatures(Stationery stationery, Absence away) => new(Ink.Column(
+        4,
+        Ink.Text("Walked the round together, read back, and understood", Fount.Heading),
+        new Table(
+            [Track.Share(), Track.Share(), Track.Share(0.8)],
+            [],
+            [
+                Signature(stationery, stationery.Flock.Holding.Keeper ?? "keeper"),
+                Signature(stationery, away.Sitter ?? "sitter"),
+            ])));
+
+    private static TableRow Signature(Stationery stationery, string name) => new(
+        [
+            new TableCell(Ink.Text(name, Fount.Body), Align: VerticalAlign.Top),
+            new TableCell(Ink.Text("signed", Fount.Label), Align: VerticalAlign.Top),
+            new TableCell(Ink.Text("day and time", Fount.Label), Align: VerticalAlign.Top),
+        ],
+        stationery.TableRow + 6);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Sheets.House;
+
+/// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
+internal sealed class Amounts(Flocks.Units units)
+{
+    /// <summary>A weight of feed to the nearest 0.1 kg or 0.1 lb.</summary>
+    public string Feed(decimal kilograms) => Say(kilograms, "0.0", "0.0");
+
+    /// <summary>What one ewe gets, to 0.01 kg or 0.1 lb.</summary>
+    public string Ration(decimal kilograms) => Say(kilograms, "0.00", "0.0");
+
+    /// <summary>A ewe's weight to the whole kilogram or pound.</summary>
+    public string Weight(decimal kilograms) => Say(kilograms, "0", "0");
+
+    /// <summary>The figure of a ration alone, in the first unit, for a column whose head names the unit.</summary>
+    public string RationFigure(decimal kilograms) => IsImperialFirst
+        ? Figure(kilograms / Mass.KilogramsPerPound, "0.0")
+        : Figure(kilograms, "0.00");
+
+    /// <summary>"kg", or "lb" where only pounds are wanted.</summary>
+    public string RationUnit => IsImperialFirst ? "lb" : "kg";
+
+    public string Metres(decimal metres) => units switch
+    {
+        Flocks.Units.Metric => Join(metres, "0.0", "m"),
+        Flocks.Units.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
+        _ => $"{Join(metres, "0.0", "m")} ({Join(metres / Length.MetresPerFoot, "0", "ft")})",
+    };
+
+    /// <summary>The largest type goes to one unit; the other follows smaller, where both are wanted.</summary>
+    public (string First, string? Second) FeedParts(decimal kilograms) => units switch
+    {
+        Flocks.Units.Metric => (Join(kilograms, "0.0", "kg"), null),
+        Flocks.Units.Imperial => (Join(kilograms / Mass.KilogramsPerPound, "0.0", "lb"), null),
+        _ => (Join(kilograms, "0.0", "kg"), Join(kilograms / Mass.KilogramsPerPound, "0.0", "lb")),
+    };
+
+    /// <summary>"1½ scoops", "¾ scoop".</summary>
+    public static string Scoops(decimal scoops)
+    {
+        var whole = decimal.Truncate(scoops);
+        var part = (scoops - whole) switch { 0.25m => "¼", 0.5m => "½", 0.75m => "¾", _ => "" };
+        var figure = whole == 0 && part.Length > 0 ? part : Figure(whole, "0") + part;
+        return $"{figure}\u00a0{(scoops > 1 ? "scoops" : "scoop")}";
+    }
+
+    public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    public static string Count(int count, string one, string many) =>
+        $"{count.ToString(CultureInfo.InvariantCulture)}\u00a0{(count == 1 ? one : many)}";
+
+    private bool IsImperialFirst => units == Flocks.Units.Imperial;
+
+    private string Say(decimal kilograms, string metric, string imperial)
+    {
+        var kg = Join(kilograms, metric, "kg");
+        var lb = Join(kilograms / Mass.KilogramsPerPound, imperial, "lb");
+        return units switch { Flocks.Units.Metric => kg, Flocks.Units.Imperial => lb, _ => $"{kg} ({lb})" };
+    }
+
+    private static string Join(decimal value, string format, string unit) => $"{Figure(value, format)}\u00a0{unit}";
+}

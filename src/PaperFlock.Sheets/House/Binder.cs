@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
+
+namespace PaperFlock.Sheets.House;
+
+/// <summary>Turns bodies into the sides of a sheet, so that every sheet starts on the front of a leaf.</summary>
+internal static class Binder
+{
+    /// <summary>Pages that follow each other on fronts and backs.</summary>
+    public static ImmutableArray<SheetSide> BothSides(Stationery stationery, string code, Element body, PageDesign design)
+    {
+        var pages = Paginate(code, body, design, stationery, stationery.SingleSided);
+        return Sides(stationery, code, pages);
+    }
+
+    /// <summary>Pages on fronts only, each with its back said to be blank: for what is pinned up.</summary>
+    public static ImmutableArray<SheetSide> FrontsOnly(Stationery stationery, string code, Element body, PageDesign design) =>
+        Sides(stationery, code, Paginate(code, body, design, stationery, singleSided: true));
+
+    /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
+    public static ImmutableArray<SheetSide> Sides(Stationery stationery, string code, ImmutableArray<Page> pages, Func<int, ImmutableArray<string>>? contents = null)
+    {
+        var sides = ImmutableArray.CreateBuilder<SheetSide>();
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
+            sides.Add(new SheetSide(Turn(stationery, pages[i]), label, contents?.Invoke(i) ?? []));
+            var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
+            if (pages[i].Side == PageSide.Front && !backFollows && !stationery.SingleSided)
+            {
+                sides.Add(new SheetSide(Turn(stationery, BlankBack(stationery, code, pages[i])), $"{label} back", []));
+            }
+        }
+
+        return sides.ToImmutable();
+    }
+
+    private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, Stationery stationery, bool singleSided)
+    {
+        try
+        {
+            return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided);
+        }
+        catch (LayoutException e)
+        {
+            throw new SheetException(code, e.Message, e);
+        }
+    }
+
+    /// <summary>An empty back says so, so that a page that failed to print shows.</summary>
+    private static Page BlankBack(Stationery stationery, string code, Page front)
+    {
+        var upright = front.Paper.Width <= front.Paper.Height;
+        var back = upright ? stationery.Upright(PageSide.Back) : stationery.Sideways(PageSide.Back);
+        var body = new Align(
+            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre),
+            TextAlign.Centre,
+            VerticalAlign.Middle);
+        var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control), 6);
+        return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided: true)[0] with { Side = PageSide.Back };
+    }
+
+    private static Page Turn(Stationery stationery, Page page)
+    {
+        if (page.Side == PageSide.Front || stationery.Print.Duplex != Duplex.ShortEdge)
+        {
+            return page;
+        }
+
+        return page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
+    }
+}

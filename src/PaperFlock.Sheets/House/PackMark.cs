@@ -1,0 +1,38 @@
+using System.Globalization;
+using NodaTime;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Sheets.House;
+
+/// <summary>What tells this printing from another: holding and season, issue, and the last day it may be used.</summary>
+/// <param name="Id">Initials of the holding and the year of lambing, such as "HB-2027".</param>
+internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Replaces, LocalDate NotAfter)
+{
+    public static PackMark Of(SeasonPlan plan)
+    {
+        var year = (plan.Dates.FirstDue ?? plan.Dates.TupIn.PlusDays(plan.Flock.Season.GestationDays)).Year;
+        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", 1, plan.AsOf, null, plan.To);
+    }
+
+    public string IssueWords => $"issue {Issue.ToString(CultureInfo.InvariantCulture)}, {Days.Long(Issued)}";
+
+    public string ControlLine(string code, PageNumber page) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Compact(Issued)} · replaces {(Replaces is { } r ? $"issue {r}" : "none")} · not after {Compact(NotAfter)}");
+
+    private static string Compact(LocalDate date) => Days.Long(date);
+
+    /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
+    private static string Initials(string name)
+    {
+        var words = name.Split([' ', '-', '\''], StringSplitOptions.RemoveEmptyEntries)
+            .Where(w => char.IsLetterOrDigit(w[0])).Take(4).ToArray();
+        var letters = words.Length switch
+        {
+            0 => "PF",
+            1 => words[0].Length > 1 ? words[0][..2] : words[0],
+            _ => string.Concat(words.Select(w => w[0])),
+        };
+        return letters.ToUpperInvariant();
+    }
+}

@@ -1,0 +1,123 @@
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.House;
+
+/// <summary>What every sheet of one pack shares: the plan, the paper, box sizes, margins, heads and control lines.</summary>
+internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
+{
+    /// <summary>No ink nearer the edge: home printers cannot be trusted with less.</summary>
+    public static readonly double Unprintable = Mm(6);
+
+    /// <summary>At the foot some inkjets lose up to 12 mm.</summary>
+    public static readonly double UnprintableFoot = Mm(12);
+
+    /// <summary>Clears the punched holes of ISO 838: 12 mm to the centre, 6 mm across, a millimetre of slip.</summary>
+    private static readonly double BindingMargin = Mm(20);
+
+    public SeasonPlan Plan { get; } = plan;
+
+    public Flock Flock => Plan.Flock;
+
+    public PrintSettings Print => Plan.Flock.Print;
+
+    public LayoutContext Context { get; } = new(measurer);
+
+    public ITextMeasurer Measurer => Context.Measurer;
+
+    public Amounts Amounts { get; } = new(plan.Flock.Print.Units);
+
+    public Size Paper { get; } = Papers.Of(plan.Flock.Print.Paper);
+
+    public PackMark Mark { get; } = PackMark.Of(plan);
+
+    /// <summary>Height of a row written in out of doors.</summary>
+    public double BarnRow => Mm(Print.Gloves ? 11 : 9);
+
+    /// <summary>Height of a row written in at the table.</summary>
+    public double TableRow => Mm(Print.Gloves ? 11 : 7);
+
+    public double BarnTick => Mm(Print.Gloves ? 8 : 6);
+
+    public double TableTick => Mm(Print.Gloves ? 8 : 5);
+
+    public bool SingleSided => Print.Duplex == Duplex.SingleSided;
+
+    /// <summary>Margins of an upright binder page.</summary>
+    public Edges Upright(PageSide side)
+    {
+        var binding = Print.Binding == Binding.None ? Mm(10) : BindingMargin;
+        return side == PageSide.Front
+            ? new Edges(binding, Mm(9), Mm(9), UnprintableFoot)
+            : new Edges(Mm(9), Mm(9), binding, UnprintableFoot);
+    }
+
+    /// <summary>
+    /// Margins of a page on its side. In a side-bound binder every such page is turned the same way: the head is at the
+    /// binding edge on fronts and at the outer edge on backs.
+    /// </summary>
+    public Edges Sideways(PageSide side)
+    {
+        var binding = Print.Binding == Binding.None ? Mm(9) : BindingMargin;
+        return side == PageSide.Front
+            ? new Edges(Mm(9), binding, UnprintableFoot, Mm(9))
+            : new Edges(UnprintableFoot, Mm(9), Mm(9), binding);
+    }
+
+    /// <summary>Width between the margins of an upright page, in points.</summary>
+    public double UprightWidth => Paper.Width - Upright(PageSide.Front).Horizontal;
+
+    public Size SidewaysBody
+    {
+        get
+        {
+            var paper = Papers.Landscape(Paper);
+            var margins = Sideways(PageSide.Front);
+            return new Size(paper.Width - margins.Horizontal, paper.Height - margins.Vertical);
+        }
+    }
+
+    public PageDesign UprightDesign(string code, Element head, Element? continuedHead = null) => new(
+        Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, continuedHead, ControlLine(code), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
+
+    public PageDesign SidewaysDesign(string code, Element head, Element? continuedHead = null) => new(
+        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, continuedHead, ControlLine(code), 6,
+        side => HoleTicks.Sideways(Papers.Landscape(Paper), Print.Binding, side));
+
+    /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
+    public Element Head(string title, string code, string? lead = null, string? right = null)
+    {
+        var below = new List<Element>();
+        if (lead is not null || right is not null)
+        {
+            below.Add(new Row(
+                [
+                    new RowCell(Track.Share(3), Ink.Text(lead ?? "", Fount.Lead, leading: 1.25)),
+                    new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right)),
+                ],
+                8));
+        }
+
+        var codeWidth = Measurer.WidthOf(code, Fount.Code) + 2;
+        return Ink.Column(
+            3,
+            [
+                new Row(
+                    [
+                        new RowCell(Track.Share(), Ink.Text(title, Fount.Title, leading: 1.05), VerticalAlign.Bottom),
+                        new RowCell(Track.Fixed(codeWidth), Ink.Text(code, Fount.Code, TextAlign.Right), VerticalAlign.Top),
+                    ],
+                    10),
+                .. below,
+                new Rule(Lines.Section),
+            ]);
+    }
+
+    public Element ControlLine(string code) => new Column(
+        [new Rule(Lines.Grid), new PageText(n => Mark.ControlLine(code, n), Fount.Control)],
+        3);
+}

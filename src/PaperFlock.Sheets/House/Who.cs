@@ -1,0 +1,26 @@
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Sheets.House;
+
+/// <summary>A ewe in a list: her name, one more mark of hers, and her tag whole and in the mono face.</summary>
+internal static class Who
+{
+    /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
+    public static Element Of(EwePlan ewe, string mark = "")
+    {
+        var second = mark.Length > 0 ? mark : Mark(ewe);
+        var name = new List<Run> { new(ewe.Ewe.Name ?? "no name", Fount.BodyBold) };
+        if (second.Length > 0)
+        {
+            name.Add(new Run("  " + second, Fount.Label));
+        }
+
+        return Ink.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10.5), Whole: true)], TextAlign.Left, 1.1));
+    }
+
+    private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
+        ? $"born\u00a0{born.ToString(System.Globalization.CultureInfo.InvariantCulture)}"
+        : ewe.Ewe.Breed ?? "";
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.Jobs;
+
+/// <summary>Every job month by month, why it is on that day, the last day it is any use, and what became of it.</summary>
+internal sealed class JobsSheet : ISheetMaker
+{
+    public const string KindWord = "jobs";
+    private const string Code = "JOBS";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery)
+    {
+        var entries = JobEntries.Of(stationery.Plan);
+        if (entries.IsEmpty)
+        {
+            return [];
+        }
+
+        var gatherings = stationery.Plan.Gatherings.Length;
+        var lead = $"Tick what became of each job. The ewes are gathered on {Amounts.Count(gatherings, "day", "days")} in all: the fewest that will do.";
+        var head = stationery.Head("Jobs", Code, lead);
+        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Month(stationery, [.. month]));
+        var sides = Binder.BothSides(stationery, Code, new Column([.. months], 10), stationery.UprightDesign(Code, head));
+        return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
+    }
+
+    private static NeedSpace Month(Stationery stationery, ImmutableArray<JobEntry> entries)
+    {
+        var table = new Table(
+            [Track.Fixed(Mm(25)), Track.Share(), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(32))],
+            [
+                new TableRow(
+                [
+                    Ink.Cell("day", Fount.Label), Ink.Cell("job, and why on that day", Fount.Label),
+                    Ink.Cell("done", Fount.Label, TextAlign.Centre), Ink.Cell("not done", Fount.Label, TextAlign.Centre),
+                    Ink.Cell("not needed", Fount.Label, TextAlign.Centre), Ink.Cell("day, initials", Fount.Label),
+                ]),
+            ],
+            [.. entries.Select(e => Row(stationery, e))])
+        { Name = Days.Month(entries[0].ShownOn) };
+        return new NeedSpace(
+            Ink.Column(4, Ink.Text(Days.Month(entries[0].ShownOn), Fount.Heading), table),
+            Mm(45));
+    }
+
+    private static TableRow Row(Stationery stationery, JobEntry entry)
+    {
+        var words = new List<Element> { new Text([new Run(entry.Title, Fount.BodyBold), new Run(entry.GroupWords, Fount.Body)]) };
+        if (entry.Job.Trouble is { } trouble)
+        {
+            var nearest = trouble.NearestDay is { } day ? $" The nearest day that would do is {Days.Short(day)}." : "";
+            words.Add(Ink.Text($"NOT PLACED. {trouble.Words}{nearest}", Fount.LabelBold));
+        }
+        else
+        {
+            words.Add(Ink.Text(entry.Why, Fount.Label));
+        }
+
+        var day1 = new List<Element>
+        {
+            Ink.Text(entry.Job.Date is { } date ? Days.Short(date) : "no day", Fount.BodyBold),
+        };
+        if (entry.Job.Handled && entry.Job.Date is not null)
+        {
+            day1.Add(Ink.Text("gather", Fount.Label));
+        }
+
+        var tick = Ink.Cell(Ink.Tick(stationery.TableTick));
+        return new TableRow(
+            [
+                Ink.Cell(new Column([.. day1])),
+                Ink.Cell(new Column([.. words], 1)),
+                tick, tick, tick,
+                Ink.Blank(),
+            ],
+            Math.Max(stationery.TableRow, stationery.TableTick + 5),
+            Name: entry.Title);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.LambingRecord;
+
+/// <summary>A row a ewe in the order they are expected, to fill in as they lamb.</summary>
+internal sealed class LambingRecordSheet : ISheetMaker
+{
+    public const string KindWord = "lambing";
+    private const string Code = "LAMB";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery)
+    {
+        var ewes = stationery.Plan.Ewes
+            .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
+            .OrderBy(e => e.Ewe.Lambed ?? e.Due?.Likely ?? LocalDate.MaxIsoValue)
+            .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
+            .ToArray();
+        if (ewes.Length == 0)
+        {
+            return [];
+        }
+
+        var head = stationery.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.");
+        var table = new Table(
+            [Track.Fixed(Mm(57)), Track.Fixed(Mm(38)), Track.Fixed(Mm(30)), Track.Fixed(Mm(26)), Track.Fixed(Mm(26)), Track.Fixed(Mm(28)), Track.Share()],
+            [
+                new TableRow(
+                [
+                    Ink.Cell("ewe", Fount.Label), Ink.Cell("expected", Fount.Label), Ink.Cell("lambed: day, time", Fount.Label),
+                    Ink.Cell("alive", Fount.Label, TextAlign.Centre), Ink.Cell("dead", Fount.Label, TextAlign.Centre), Ink.Cell("help", Fount.Label, TextAlign.Centre),
+                    Ink.Cell("lambs\u2019 marks, sex, weight; what happened", Fount.Label),
+                ]),
+            ],
+            [.. ewes.Select(e => Row(stationery, e))])
+        { Name = "ewes" };
+        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(stationery, Code, table, stationery.SidewaysDesign(Code, head)))];
+    }
+
+    private static TableRow Row(Stationery stationery, EwePlan ewe)
+    {
+        var mark = ewe.IsScanned ? $"carries\u00a0{ewe.Litter.ToString(CultureInfo.InvariantCulture)}" : "not\u00a0scanned";
+        var expected = ewe.Due is { } due
+            ? Ink.Cell(Ink.Column(0, Ink.Text(Days.Short(due.Likely), Fount.BodyBold), Ink.Text($"to {Days.Short(due.Latest)}", Fount.Label)))
+            : Ink.Cell("lambed", Fount.Label);
+        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(Days.Short(day), Fount.BodyBold) : Ink.Blank();
+        return new TableRow(
+            [
+                Ink.Cell(Who.Of(ewe, mark)), expected, lambed,
+                Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre), Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre),
+                Ink.Cell("none hand vet", Fount.Label, TextAlign.Centre), Ink.Blank(),
+            ],
+            stationery.BarnRow,
+            Name: ewe.Ewe.CallName);
+    }
+}

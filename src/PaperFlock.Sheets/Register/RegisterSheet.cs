@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.Register;
+
+/// <summary>The first leaf: which sheets there are, which issue of each is right, and how to print and file them.</summary>
+internal static class RegisterSheet
+{
+    public const string Kind = "register";
+    private const string Code = "REG";
+
+    public static Sheet Make(Stationery stationery, ImmutableArray<Sheet> others, Sheet? wholePlanner)
+    {
+        var head = stationery.Head("Register", Code, Season(stationery), stationery.Mark.IssueWords);
+        var body = new Column(
+            [
+                HowToPrint(stationery, others, wholePlanner),
+                SheetTable(stationery, others),
+                Issues(stationery),
+            ],
+            12);
+        var sides = Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head));
+        return new Sheet(Kind, Code, "Register", SheetUse.Binder, sides);
+    }
+
+    private static string Season(Stationery stationery)
+    {
+        var plan = stationery.Plan;
+        var ewes = Amounts.Count(plan.Ewes.Length, "ewe", "ewes");
+        var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }
+            ? $"lambs from {Days.Short(first)} to {Days.Long(last)}"
+            : "no ewe in lamb";
+        return $"{plan.Flock.Holding.Name}: {ewes}, {due}.";
+    }
+
+    private static Box HowToPrint(Stationery stationery, ImmutableArray<Sheet> others, Sheet? wholePlanner)
+    {
+        var leaves = others.Sum(s => s.Leaves) + 1;
+        var flip = stationery.Print.Duplex switch
+        {
+            Duplex.LongEdge => "on both sides, turned on the long edge",
+            Duplex.ShortEdge => "on both sides, turned on the short edge",
+            _ => "on one side",
+        };
+        var steps = new List<string>
+        {
+            $"Print {flip}, at actual size (100 %), never \u201cfit to page\u201d. About {Amounts.Count(leaves, "sheet", "sheets")} of {stationery.Print.Paper} paper, uncoated, 80 to 100 g.",
+            "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
+            "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it.",
+        };
+        if (others.Any(s => s.Use == SheetUse.CutUp))
+        {
+            steps.Add("Print the cards on stiff paper or card, and cut where the marks on the fronts say.");
+        }
+
+        if (wholePlanner is not null)
+        {
+            steps.Add($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {stationery.Print.Planner}.");
+        }
+
+        var children = new List<Element> { Ink.Text("How to print this pack", Fount.Heading) };
+        children.AddRange(steps.Select((s, i) => (Element)new Row(
+            [
+                new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Fount.BodyBold)),
+                new RowCell(Track.Share(), Ink.Text(s, Fount.Body, leading: 1.25)),
+            ])));
+        children.Add(Ink.Gap(2));
+        children.Add(CheckBar.Element());
+        return new Box(new Column([.. children], 3), Edges.Of(10, 8), Lines.Box);
+    }
+
+    private static Table SheetTable(Stationery stationery, ImmutableArray<Sheet> others)
+    {
+        var rows = ImmutableArray.CreateBuilder<TableRow>();
+        foreach (var sheet in others)
+        {
+            rows.Add(SheetRow(stationery, sheet.Code, sheet.Title, Where(sheet), sheet.Leaves, sheet.Code));
+            foreach (var side in sheet.Sides.Where(s => !s.Contents.IsEmpty))
+            {
+                rows.Add(SheetRow(stationery, side.Label, string.Join(", ", side.Contents), "", 1, null));
+            }
+        }
+
+        return new Table(
+            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)), Track.Fixed(Mm(15)), Track.Fixed(Mm(14)), Track.Fixed(Mm(17))],
+            [
+                new TableRow(
+                [
+                    Ink.Cell("code", Fount.Label), Ink.Cell("sheet", Fount.Label), Ink.Cell("lives", Fount.Label),
+                    Ink.Cell("leaves", Fount.Label, TextAlign.Centre), Ink.Cell("issue", Fount.Label, TextAlign.Centre),
+                    Ink.Cell("filed", Fount.Label, TextAlign.Centre),
+                ]),
+            ],
+            rows.ToImmutable())
+        { Name = "list of sheets" };
+    }
+
+    private static TableRow SheetRow(Stationery stationery, string code, string title, string where, int leaves, string? target)
+    {
+        Element codeText = Ink.Text(code, new TextStyle(Face.MonoBold, 11));
+        return new TableRow(
+            [
+                Ink.Cell(target is null ? codeText : new Link(codeText, target)),
+                Ink.Cell(title, target is null ? Fount.Label : Fount.Body),
+                Ink.Cell(where, Fount.Label),
+                Ink.Cell(leaves.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
+                Ink.Cell(stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
+                Ink.Cell(Ink.Tick(stationery.TableTick)),
+            ],
+            stationery.TableTick + 5,
+            Name: code);
+    }
+
+    private static string Where(Sheet sheet) => sheet.Use switch
+    {
+        SheetUse.Pinned => "on the wall",
+        SheetUse.CutUp => "cut, in a card box",
+        SheetUse.Clipboard => "on the clipboard",
+        _ => "in the binder",
+    };
+
+    private static Column Issues(Stationery stationery) => new(
+        [
+            Ink.Text("Issues of this pack", Fount.Heading),
+            new Table(
+                [Track.Fixed(Mm(15)), Track.Fixed(Mm(40)), Track.Share(), Track.Fixed(Mm(34))],
+                [
+                    new TableRow(
+                    [
+                        Ink.Cell("issue", Fount.Label, TextAlign.Centre), Ink.Cell("printed", Fount.Label),
+                        Ink.Cell("what changed", Fount.Label), Ink.Cell("filed by, day", Fount.Label),
+                    ]),
+                ],
+                [
+                    new TableRow(
+                        [
+                            Ink.Cell(stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
+                            Ink.Cell(Days.Long(stationery.Mark.Issued), Fount.Body),
+                            Ink.Cell("First issue: every sheet is new.", Fount.Body),
+                            Ink.Blank(),
+                        ],
+                        stationery.TableRow),
+                ]),
+            Ink.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", Fount.Body),
+            new LogLines(stationery.TableRow, AtLeast: 2),
+        ],
+        5);
+}

@@ -1,0 +1,35 @@
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.RoundLog;
+
+/// <summary>Two or three days a page, each with its rounds, its ewes to watch and its line for tomorrow.</summary>
+internal static class HeavyDays
+{
+    public static Element Of(Stationery stationery, LogPage page) => new Column(
+        [
+            .. page.Days.Select(d => (Element)new KeepTogether(Day(stationery, d))),
+            Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow, AtLeast: 0)),
+        ],
+        9);
+
+    public static Column Day(Stationery stationery, RoundDay day) => new(
+        [
+            DayHead(stationery, day),
+            new Table(
+                RoundTable.Columns(stationery),
+                [RoundTable.Head(stationery)],
+                [.. day.Times.Select(t => RoundTable.Row(stationery, t)), RoundTable.LeftForTomorrow(stationery)]),
+        ],
+        3);
+
+    private static Row DayHead(Stationery stationery, RoundDay day) => new(
+        [
+            new RowCell(Track.Fixed(Layout.Units.Mm(42)), Ink.Text(Days.Short(day.Date), new TextStyle(Face.TextBold, 17)), VerticalAlign.Bottom),
+            new RowCell(Track.Fixed(Layout.Units.Mm(38)), Ink.Text(LogWords.Sun(day), Fount.Label), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), Ink.Text(LogWords.Watch(stationery.Plan, day.Date), Fount.Label, TextAlign.Right), VerticalAlign.Bottom),
+        ],
+        6);
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.RoundLog;
+
+/// <summary>One day a page while they lamb: the rounds, then a row for each lambing, with the likeliest ewes printed in.</summary>
+internal static class LambingDayLog
+{
+    private const int Printed = 5;
+
+    public static Element Of(Stationery stationery, RoundDay day)
+    {
+        var expected = LogWords.Expected(stationery.Plan, day.Date, Printed);
+        ImmutableArray<TableRow> rows = [.. expected.Select(e => Row(stationery, e)), Row(stationery, null)];
+        return new Column(
+            [
+                HeavyDays.Day(stationery, day),
+                Ink.Column(
+                    4,
+                    new Row(
+                        [
+                            new RowCell(Track.Share(), Ink.Text("Lambings", Fount.Heading), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(2), Ink.Text("her card has room for the rest", Fount.Label, TextAlign.Right), VerticalAlign.Bottom),
+                        ]),
+                    new Table(Columns(stationery), [Head()], rows) { Name = "lambings" }),
+                new LogLines(stationery.BarnRow, AtLeast: 0),
+            ],
+            9);
+    }
+
+    private static ImmutableArray<Track> Columns(Stationery stationery)
+    {
+        var tick = Track.Fixed(Math.Max(stationery.BarnTick + 6, Mm(14)));
+        return [Track.Fixed(Mm(58)), Track.Fixed(Mm(19)), Track.Fixed(Mm(26)), tick, tick, Track.Share()];
+    }
+
+    private static TableRow Head() => new(
+    [
+        Ink.Cell("ewe", Fount.Label), Ink.Cell("lambed at", Fount.Label, TextAlign.Centre), Ink.Cell("ring lambs alive", Fount.Label, TextAlign.Centre),
+        Ink.Cell("all sucked", Fount.Label, TextAlign.Centre), Ink.Cell("navels", Fount.Label, TextAlign.Centre), Ink.Cell("pen, help given, anything wrong", Fount.Label),
+    ]);
+
+    private static TableRow Row(Stationery stationery, EwePlan? ewe)
+    {
+        var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
+        Element? who = ewe is null ? null : Ink.Column(
+            0,
+            new Text([new Run(ewe.Ewe.CallName, Fount.BodyBold), new Run(ewe.IsScanned ? $"  scanned {ewe.Litter}" : "  not scanned", Fount.Label)]),
+            Ink.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
+        return new TableRow(
+            [Ink.Cell(who), Ink.Blank(), Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre), tick, tick, Ink.Blank()],
+            stationery.BarnRow,
+            Name: ewe?.Ewe.CallName);
+    }
+}

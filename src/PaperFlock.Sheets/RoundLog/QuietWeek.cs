@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.RoundLog;
+
+/// <summary>A whole week on one page: two or so rounds a day, and room for notes below.</summary>
+internal static class QuietWeek
+{
+    public static Element Of(Stationery stationery, LogPage page)
+    {
+        var rows = ImmutableArray.CreateBuilder<TableRow>();
+        foreach (var day in page.Days)
+        {
+            for (var i = 0; i < day.Times.Length; i++)
+            {
+                rows.Add(RoundTable.Row(stationery, day.Times[i], Days.WeekdayNumber(day.Date), i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
+                {
+                    KeepWithNext = i + 1 < day.Times.Length,
+                });
+            }
+        }
+
+        rows.Add(RoundTable.LeftForTomorrow(stationery));
+        return new Column(
+            [
+                new Table(RoundTable.Columns(stationery), [RoundTable.Head(stationery)], rows.ToImmutable()),
+                Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow, AtLeast: 0)),
+            ],
+            9);
+    }
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.RoundLog;
+
+/// <summary>A row a round: the hour it should be walked, when it was, and what was looked at.</summary>
+internal static class RoundTable
+{
+    public static ImmutableArray<Track> Columns(Stationery stationery)
+    {
+        var tick = Track.Fixed(Math.Max(stationery.BarnTick + 8, Mm(14)));
+        return [Track.Fixed(Mm(27)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), tick, tick, tick, tick, Track.Share()];
+    }
+
+    public static TableRow Head(Stationery stationery)
+    {
+        var heads = LogWords.EwesToCount(stationery.Plan);
+        return new TableRow(
+        [
+            Ink.Cell("round", Fount.Label), Small("walked at"), Small($"seen, of {heads}"), Small("all on their feet"), Small("all eating"),
+            Small("water"), Small("hay"), Ink.Cell("which ewe, what you saw and did, who you told", Fount.Label),
+        ]);
+    }
+
+    public static TableRow Row(Stationery stationery, Round round, string? day = null, double? ruleAbove = null)
+    {
+        var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
+        var label = day is null ? round.Name : $"{day} {round.Name}";
+        return new TableRow(
+            [
+                new TableCell(
+                    Ink.Column(0, Ink.Text(Days.Clock(round.At), new TextStyle(Face.TextBold, 17), leading: 1.0), Ink.Text(label, Fount.Label with { Size = 9.5 }, leading: 1.05)),
+                    Padding: Edges.Of(4, 1)),
+                Ink.Blank(), Ink.Blank(), tick, tick, tick, tick, Ink.Blank(),
+            ],
+            stationery.BarnRow,
+            ruleAbove,
+            Name: label);
+    }
+
+    /// <summary>The last line of a day: what the next person must know.</summary>
+    public static TableRow LeftForTomorrow(Stationery stationery) => new(
+        [new TableCell(Ink.Text("left for tomorrow", Fount.LabelBold), 8, VerticalAlign.Top, Edges.Of(4, 3))],
+        stationery.BarnRow);
+
+    private static TableCell Small(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }, TextAlign.Centre, 1.1), Padding: Edges.Of(1, 2));
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Pages;
+
+namespace PaperFlock.Sheets;
+
+/// <summary>One sheet of the pack: a code that stays the same from issue to issue, and its sides in order.</summary>
+/// <param name="Kind">The word that <c>--sheets</c> knows it by.</param>
+/// <param name="Code">Page code, such as "FEED-2".</param>
+/// <param name="Use">Where it lives once printed.</param>
+/// <param name="Sides">Fronts and backs as they come off the printer, blank backs included.</param>
+public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use, ImmutableArray<SheetSide> Sides)
+{
+    /// <summary>Pieces of paper: a front, with or without a back.</summary>
+    public int Leaves => Sides.Count(s => s.Page.Side == PageSide.Front);
+
+    public Size Paper => Sides[0].Page.Paper;
+}
+
+/// <param name="Label">What a reader of the PDF calls the page.</param>
+/// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>
+public sealed record SheetSide(Page Page, string Label, ImmutableArray<string> Contents);
+
+public enum SheetUse
+{
+    Binder,
+    Pinned,
+    CutUp,
+    Clipboard,
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>
+/// A day to strike off: its number top left, a heavy box when something is done, a band on top when a sitter has the pack,
+/// and at the foot a hatched bar as high as the ewes expected, with a line from the 10 % to the 90 % figure.
+/// </summary>
+internal static class DayCell
+{
+    private const double Hatch = 4;
+
+    /// <param name="height">Of the row, in points.</param>
+    /// <param name="fullScale">Ewes that a bar of full height stands for; 0 when there are no bars.</param>
+    public static Element Of(PlannerDay day, PlannerFormat format, double height, double fullScale) =>
+        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, fullScale));
+
+    private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double fullScale)
+    {
+        var items = ImmutableArray.CreateBuilder<Item>();
+        var style = day.Free ? format.NearBold : format.Near;
+        var metrics = measurer.MetricsOf(style);
+        var number = day.Date.Day.ToString(CultureInfo.InvariantCulture);
+        var top = day.SitterDay ? Mm(1.3) : 0;
+        var tall = size.Height > metrics.CapHeight * 2.6;
+        var baseline = tall ? top + metrics.CapHeight + 4.5 : ((size.Height + top + metrics.CapHeight) / 2);
+        items.Add(new TextItem(4, baseline, number, style, measurer.WidthOf(number, style)));
+        if (day.SitterDay)
+        {
+            items.Add(new RectItem(0, 0, size.Width, Mm(1.3), 0));
+        }
+
+        if (day.ExpectedEwes > 0 && fullScale > 0 && tall)
+        {
+            Bar(items, day, size, baseline + 3, fullScale);
+        }
+
+        if (day.HasJob)
+        {
+            items.Add(new RectItem(1.5, top + 1.5, size.Width - 3, size.Height - top - 3, Lines.Section));
+        }
+
+        return items.ToImmutable();
+    }
+
+    private static void Bar(ImmutableArray<Item>.Builder items, PlannerDay day, Size size, double ceiling, double fullScale)
+    {
+        var floor = size.Height - (day.HasJob ? 4 : 1.5);
+        var perEwe = (floor - ceiling) / fullScale;
+        var top = floor - (day.ExpectedEwes * perEwe);
+        if (floor - top < 1)
+        {
+            return;
+        }
+
+        var left = size.Width * 0.42;
+        var right = size.Width - (day.HasJob ? 6 : 4);
+        items.Add(new RectItem(left, top, right - left, floor - top, Lines.Grid));
+        for (var start = Hatch; start < right - left + floor - top; start += Hatch)
+        {
+            Stroke(items, left, right, top, floor, start);
+        }
+
+        if (day.High > 0)
+        {
+            var x = size.Width * 0.3;
+            var (high, low) = (floor - (day.High * perEwe), floor - (day.Low * perEwe));
+            items.Add(new LineItem(x, high, x, low, Lines.Box));
+            items.Add(new LineItem(x - 2.5, high, x + 2.5, high, Lines.Box));
+            items.Add(new LineItem(x - 2.5, low, x + 2.5, low, Lines.Box));
+        }
+    }
+
+    /// <summary>One line of hatching at 45 degrees, cut to the bar.</summary>
+    private static void Stroke(ImmutableArray<Item>.Builder items, double left, double right, double top, double floor, double start)
+    {
+        var (x1, y1) = left + start <= right ? (left + start, floor) : (right, floor - (left + start - right));
+        var (x2, y2) = floor - start >= top ? (left, floor - start) : (left + (start - (floor - top)), top);
+        if (y1 > top && x2 < right)
+        {
+            items.Add(new LineItem(x1, y1, x2, y2, Lines.Grid));
+        }
+    }
+}

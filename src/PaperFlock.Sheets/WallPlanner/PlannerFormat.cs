@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>Sizes of one planner: what fits the wall it hangs on.</summary>
+/// <param name="Live">Width and height in points of all that is drawn.</param>
+/// <param name="Capital">Millimetres of capital height of jobs and busy weeks.</param>
+internal sealed record PlannerFormat(Size Live, double Capital)
+{
+    public TextStyle Job => Fount.Cap(Face.Text, Capital);
+
+    public TextStyle JobBold => Fount.Cap(Face.TextBold, Capital);
+
+    public TextStyle BusyWeek => Fount.Cap(Face.TextBold, Capital);
+
+    /// <summary>What is read leaning in.</summary>
+    public TextStyle Near => Fount.Cap(Face.Text, NearCapital);
+
+    public TextStyle NearBold => Fount.Cap(Face.TextBold, NearCapital);
+
+    public TextStyle NearMono => Fount.Cap(Face.Mono, NearCapital);
+
+    private double NearCapital => Math.Min(Fount.CapAtHalfMetre, Capital);
+
+    public static readonly Edges CellPadding = Edges.Of(4, 2);
+
+    /// <summary>Jobs get what the figures leave.</summary>
+    /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
+    public ImmutableArray<Track> Columns(ITextMeasurer measurer, int litters, double? seam)
+    {
+        var week = measurer.WidthOf("28 Sep", BusyWeek) + 12;
+        var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(11), Live.Width * 0.038));
+        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", NearMono) + 6) + 6;
+        return
+        [
+            Track.Fixed(week),
+            .. Enumerable.Repeat(Track.Fixed(day), 7),
+            Track.Share(),
+            Track.Fixed(measurer.WidthOf("rounds", Near with { Size = Math.Min(Near.Size, 12) }) + 8),
+            Track.Fixed(feed),
+        ];
+    }
+}

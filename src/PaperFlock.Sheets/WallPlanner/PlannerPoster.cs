@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>The planner drawn at one size: head, weeks, key. Knows nothing of tiles but where they are cut.</summary>
+internal static class PlannerPoster
+{
+    /// <param name="live">Width and height to fill, in points.</param>
+    /// <param name="seamX">Where it is cut upright, from the left; null when it is not.</param>
+    /// <param name="seamY">Where it is cut across, from the top; null when it is not.</param>
+    /// <param name="atOneMetre">Largest capital height in millimetres that jobs may take.</param>
+    /// <param name="least">Smallest.</param>
+    public static Element Of(Stationery stationery, Size live, double? seamX, double? seamY, double atOneMetre, double least)
+    {
+        var weeks = PlannerWeeks.Of(stationery.Plan);
+        var litters = PlannerWeeks.Litters(stationery.Plan);
+        for (var capital = atOneMetre; ; capital = Math.Max(least, capital - 0.4))
+        {
+            var format = new PlannerFormat(live, capital);
+            var columns = format.Columns(stationery.Measurer, litters.Length, seamX);
+            var rows = new PlannerRows(stationery, weeks, format, columns);
+            var natural = rows.NaturalHeights();
+            var head = Head(stationery, live, seamX, capital);
+            var key = PlannerKey.Of(stationery, format, seamX);
+            var tableHead = TableHead(stationery, format, litters, columns);
+            var above = Heights.Of(head, live.Width, stationery) + Gap;
+            var headRow = Heights.Of(new Table(columns, [tableHead], [new TableRow([Ink.Blank(11)], 10)]), live.Width, stationery) - 10;
+            var below = Heights.Of(key, live.Width, stationery) + Gap;
+            var room = live.Height - above - headRow - below - 1;
+            var busy = weeks.Select(w => w.IsBusy && !w.Past).ToImmutableArray();
+            var heights = seamY is { } cut
+                ? RowHeights.FillHalves(natural, busy, cut - above - headRow, room - (cut - above - headRow))
+                : natural.Sum() <= room ? RowHeights.Fill(natural, busy, room) : (ImmutableArray<double>?)null;
+            if (heights is null && capital > least)
+            {
+                continue;
+            }
+
+            var table = new Table(columns, [tableHead], rows.Build(heights ?? natural), HeadRule: Lines.Section, Outer: Lines.Section) { Name = "weeks" };
+            return new Column([head, table, key], Gap) { Name = "wall planner" };
+        }
+    }
+
+    private const double Gap = 6;
+
+    private static Element Head(Stationery stationery, Size live, double? seamX, double capital)
+    {
+        var plan = stationery.Plan;
+        var left = seamX ?? (live.Width * 0.72);
+        var name = plan.Flock.Holding.Name;
+        var title = Ink.Largest(
+            name, stationery.Measurer, left - 8, TextAlign.Left,
+            Fount.Cap(Face.TextBold, Math.Min(Fount.CapAtTwoMetres, capital * 2)), Fount.Cap(Face.TextBold, Math.Min(9.5, capital * 1.5)), Fount.Cap(Face.TextBold, Math.Min(6.4, capital)));
+        var style = Fount.Cap(Face.Text, Math.Min(4.7, capital * 0.8));
+        var carrying = plan.Ewes.Count(e => e.IsCarrying);
+        var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }
+            ? $"{Amounts.Count(carrying, "ewe", "ewes")} to lamb, {Days.Short(first)} to {Days.Long(last)}"
+            : $"{Amounts.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb";
+        return new Row(
+            [
+                new RowCell(Track.Fixed(left), Ink.Column(4, title, Ink.Text(due, style))),
+                new RowCell(
+                    Track.Share(),
+                    Ink.Column(
+                        4,
+                        Ink.Text("WALL", Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right))),
+            ]);
+    }
+
+    private static TableRow TableHead(Stationery stationery, PlannerFormat format, ImmutableArray<int> litters, ImmutableArray<Track> columns)
+    {
+        var small = format.Near with { Size = Math.Min(format.Near.Size, 12) };
+        var starts = stationery.Plan.From;
+        return new TableRow(
+            [
+                Ink.Cell("week of", small, TextAlign.Right),
+                .. Enumerable.Range(0, 7).Select(i => new TableCell(
+                    Ink.Text(Days.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(stationery, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
+                Ink.Cell("what is done, and on which day", small),
+                new TableCell(Ink.Text("rounds", small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
+                new TableCell(FeedHead(stationery, small, litters), Padding: Edges.Of(1, 2)),
+            ]);
+    }
+
+    private static TextStyle WeekdayStyle(Stationery stationery, PlannerFormat format, double width)
+    {
+        var style = format.NearBold;
+        var wide = stationery.Measurer.WidthOf("Wed", style);
+        return wide <= width - 2 ? style : style with { Size = style.Size * (width - 2) / wide };
+    }
+
+    private static Element? FeedHead(Stationery stationery, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Ink.Column(
+        1,
+        Ink.Text($"{stationery.Amounts.RationUnit} a day, lambs", style, TextAlign.Centre, 1.05),
+        new Row([.. litters.Select(l => new RowCell(
+            Track.Share(), Ink.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
+}

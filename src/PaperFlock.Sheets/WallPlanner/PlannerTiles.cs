@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>Cuts a planner into sheets of the printer's paper, with cut marks, and names, check bars and control lines along the outer edges.</summary>
+internal static class PlannerTiles
+{
+    private const double Mark = 9;
+
+    public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
+    {
+        var poster = PlannerPoster.Of(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre);
+        var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
+        ImmutableArray<Page> posters;
+        try
+        {
+            posters = Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true);
+        }
+        catch (LayoutException e)
+        {
+            throw new SheetException(code, e.Message, e);
+        }
+
+        var count = posters.Length * scheme.Down * scheme.Across;
+        var pages = ImmutableArray.CreateBuilder<Page>(count);
+        foreach (var whole in posters)
+        {
+            for (var row = 0; row < scheme.Down; row++)
+            {
+                for (var column = 0; column < scheme.Across; column++)
+                {
+                    pages.Add(Tile(stationery, scheme, code, whole.Content, row, column, new PageNumber(pages.Count + 1, count, PageSide.Front)));
+                }
+            }
+        }
+
+        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable()));
+    }
+
+    private static Page Tile(Stationery stationery, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
+    {
+        var window = new Size(scheme.Printed.Width, scheme.Printed.Height - TileScheme.Strip);
+        var x = column * (window.Width - TileScheme.Overlap);
+        var y = row * (window.Height - TileScheme.Overlap);
+        var (left, top) = (Stationery.Unprintable, Stationery.Unprintable);
+        var stripAbove = row == 0;
+        var windowTop = stripAbove ? top + TileScheme.Strip : top;
+        var stripTop = stripAbove ? top : top + window.Height + 2;
+        var strip = Strip(stationery, scheme, code, row, column, number, window.Width);
+        return new Page(
+            scheme.Tile,
+            PageSide.Front,
+            number,
+            new Piece(
+                scheme.Tile,
+                [
+                    new PieceItem(left, stripTop, strip),
+                    new PieceItem(left, windowTop, poster.Window(x, y, window.Width, window.Height)),
+                    .. CutMarks(scheme, row, column, left, windowTop, window),
+                ]));
+    }
+
+    /// <summary>Short lines where the sheet is cut, drawn in the margin and in the glue strip, clear of the words.</summary>
+    private static IEnumerable<Item> CutMarks(TileScheme scheme, int row, int column, double left, double top, Size window)
+    {
+        var half = TileScheme.Overlap / 2;
+        if (row > 0)
+        {
+            yield return new LineItem(left, top + half, left + Mark, top + half, Lines.Crop);
+            yield return new LineItem(left + window.Width - Mark, top + half, left + window.Width, top + half, Lines.Crop);
+        }
+
+        if (row + 1 < scheme.Down)
+        {
+            var seam = top + window.Height - half;
+            yield return new LineItem(left, seam, left + Mark, seam, Lines.Crop);
+            yield return new LineItem(left + window.Width - Mark, seam, left + window.Width, seam, Lines.Crop);
+        }
+
+        if (column > 0)
+        {
+            yield return new LineItem(left + half, top, left + half, top + Mark, Lines.Crop);
+            yield return new LineItem(left + half, top + window.Height - Mark, left + half, top + window.Height, Lines.Crop);
+        }
+
+        if (column + 1 < scheme.Across)
+        {
+            var seam = left + window.Width - half;
+            yield return new LineItem(seam, top, seam, top + Mark, Lines.Crop);
+            yield return new LineItem(seam, top + window.Height - Mark, seam, top + window.Height, Lines.Crop);
+        }
+    }
+
+    private static Piece Strip(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
+    {
+        var cut = (row > 0, column > 0) switch
+        {
+            (true, true) => "Cut along the top and left marks, lay it on the sheets above and beside.",
+            (true, false) => "Cut along the marks at the top, glue it over the strip of the sheet above.",
+            (false, true) => "Cut along the marks at the left, glue it over the strip of the sheet beside.",
+            _ => "Do not cut this one: the others are glued over its strips.",
+        };
+        var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
+        var element = new Row(
+            [
+                new RowCell(
+                    Track.Share(),
+                    Ink.Column(1, Ink.Text(words, Fount.LabelBold), Ink.Text(stationery.Mark.ControlLine(code, number), Fount.Control))),
+                new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element()),
+            ],
+            8);
+        return element.Place(new Space(width, TileScheme.Strip, TileScheme.Strip), stationery.Context) is Placement.Fits fits
+            ? fits.Piece
+            : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(words));
+    }
+}

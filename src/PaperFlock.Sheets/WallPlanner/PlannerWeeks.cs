@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Jobs;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>The season cut into weeks, from the first check to a month after the last due date.</summary>
+internal static class PlannerWeeks
+{
+    /// <summary>Litter sizes fed, smallest first: the columns of the feed figures.</summary>
+    public static ImmutableArray<int> Litters(SeasonPlan plan) =>
+        [.. plan.TroughGroups.Select(g => g.Litter).Distinct().Order()];
+
+    public static ImmutableArray<PlannerWeek> Of(SeasonPlan plan)
+    {
+        var jobs = JobEntries.Of(plan).ToLookup(e => e.ShownOn);
+        var weeks = ImmutableArray.CreateBuilder<PlannerWeek>();
+        var rounds = plan.Rounds.ToDictionary(r => r.Date);
+        for (var start = plan.From; start <= plan.To; start = start.PlusDays(7))
+        {
+            weeks.Add(Week(plan, start, jobs, rounds));
+        }
+
+        return weeks.ToImmutable();
+    }
+
+    private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobEntry> jobs, Dictionary<LocalDate, RoundDay> rounds)
+    {
+        var keeper = plan.Flock.KeeperDays;
+        var days = Enumerable.Range(0, 7).Select(start.PlusDays).ToArray();
+        var counts = days.Where(rounds.ContainsKey).Select(d => rounds[d].Times.Length).DefaultIfEmpty(0).ToArray();
+        var lines = days.SelectMany(d => Lines(plan, d, jobs[d])).ToImmutableArray();
+        var most = counts.Max();
+        return new PlannerWeek(
+            start,
+            [.. days.Select(d => Day(plan, d, jobs[d].Any(), keeper.IsFreeWeekday(d), keeper.AbsenceOn(d) is not null))],
+            lines,
+            most,
+            most > plan.Flock.Practice.ChecksPerDay.Normal,
+            [.. Litters(plan).Select(l => Ration(plan, l, start))],
+            days[6] < plan.AsOf);
+    }
+
+    private static PlannerDay Day(SeasonPlan plan, LocalDate date, bool hasJob, bool free, bool sitter)
+    {
+        var lambing = plan.Lambing.On(date);
+        return new PlannerDay(date, hasJob, free, sitter, lambing?.ExpectedEwes ?? 0, lambing?.P10 ?? 0, lambing?.P90 ?? 0);
+    }
+
+    /// <summary>A line for the day's jobs, one for a sitter who starts that day, one that shouts for each job without a day.</summary>
+    private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobEntry> entries)
+    {
+        var placed = entries.Where(e => e.Job.Date is not null).ToArray();
+        if (placed.Length > 0)
+        {
+            yield return new PlannerLine(Days.WeekdayNumber(day), string.Join(" · ", placed.Select(e => e.Title + Bracketed(e.GroupWords))), false);
+        }
+
+        foreach (var unplaced in entries.Where(e => e.Job.Date is null))
+        {
+            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? $" Nearest day: {Days.Short(n)}." : "";
+            yield return new PlannerLine("NO DAY", $"for {unplaced.Title}.{nearest}", true);
+        }
+
+        foreach (var away in plan.Flock.KeeperDays.Away.Where(a => a.From == day))
+        {
+            yield return new PlannerLine(Days.WeekdayNumber(day), $"{away.Sitter ?? "Sitter"} has the pack, to {Days.Short(away.To)}", true);
+        }
+    }
+
+    private static string Bracketed(string groupWords) => groupWords.Length == 0 ? "" : $" ({groupWords.TrimStart(' ', '·')})";
+
+    /// <summary>The ration in force on the first day of the week that has one, for that litter size.</summary>
+    private static decimal? Ration(SeasonPlan plan, int litter, LocalDate start)
+    {
+        var weeks = plan.TroughGroups.Where(g => g.Litter == litter).SelectMany(g => g.Weeks)
+            .Where(w => w.WeekBeginning <= start.PlusDays(6) && w.WeekBeginning.PlusDays(6) >= start)
+            .ToArray();
+        return weeks.Length == 0 ? null : weeks.Max(w => w.KgPerEwePerDay);
+    }
+}

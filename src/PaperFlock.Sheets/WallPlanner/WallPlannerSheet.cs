@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>The season at a glance, pinned up: on one sheet, or as tiles where the planner is larger than the printer's paper.</summary>
+internal sealed class WallPlannerSheet : ISheetMaker
+{
+    public const string KindWord = "planner";
+    private const string Code = "WALL";
+    private const string Title = "Wall planner";
+
+    public string Kind => KindWord;
+
+    public ImmutableArray<Sheet> Make(Stationery stationery)
+    {
+        var scheme = TileScheme.For(stationery.Print.Paper, stationery.Print.Planner);
+        return scheme is null
+            ? [OnePiece(stationery, stationery.Paper)]
+            : [PlannerTiles.Make(stationery, scheme, KindWord, Code, Title)];
+    }
+
+    /// <summary>The planner in one piece on its own paper; null where <see cref="Make"/> gives that already.</summary>
+    public static Sheet? Whole(Stationery stationery) =>
+        TileScheme.For(stationery.Print.Paper, stationery.Print.Planner) is null
+            ? null
+            : OnePiece(stationery, Papers.Of(stationery.Print.Planner));
+
+    private static Sheet OnePiece(Stationery stationery, Size paper)
+    {
+        var edges = new Edges(Mm(8), Mm(8), Mm(8), Stationery.UnprintableFoot);
+        var foot = Foot(stationery);
+        var footHeight = Heights.Of(foot, paper.Width - edges.Horizontal, stationery);
+        var live = new Size(paper.Width - edges.Horizontal, paper.Height - edges.Vertical - footHeight - FootGap);
+        var large = Math.Max(paper.Width, paper.Height) > 1000;
+        var poster = large
+            ? PlannerPoster.Of(stationery, live, null, null, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre)
+            : PlannerPoster.Of(stationery, live, null, null, Fount.LeastCapAtOneMetre, Fount.CapAtHalfMetre);
+        var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
+        return new Sheet(KindWord, Code, Title, SheetUse.Pinned, Binder.FrontsOnly(stationery, Code, poster, design));
+    }
+
+    private const double FootGap = 4;
+
+    private static Row Foot(Stationery stationery) => new(
+        [
+            new RowCell(Track.Share(), stationery.ControlLine(Code), VerticalAlign.Bottom),
+            new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
+        ],
+        12);
+}
