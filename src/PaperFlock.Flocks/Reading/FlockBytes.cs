@@ -1,0 +1,87 @@
+using System.Text;
+using System.Text.Unicode;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Reading;
+
+/// <summary>From bytes to text that YAML may see, or a refusal that says what is wrong with the file.</summary>
+internal static class FlockBytes
+{
+    /// <summary>The text, lossy where a byte is refused, so that the line can be shown; empty when showing it is no use.</summary>
+    public static SourceText Decode(string shownPath, ReadOnlySpan<byte> bytes, DiagnosticBag bag)
+    {
+        if (bytes.Length > FlockReader.MostBytes)
+        {
+            bag.Add(Wording.TooLarge(bytes.Length, FlockReader.MostBytes));
+            return new SourceText(shownPath, "");
+        }
+
+        if (IsUtf16(bytes))
+        {
+            bag.Add(Wording.Utf16());
+            return new SourceText(shownPath, "");
+        }
+
+        if (bytes.StartsWith(Encoding.UTF8.Preamble))
+        {
+            bytes = bytes[Encoding.UTF8.Preamble.Length..];
+        }
+
+        var source = new SourceText(shownPath, Encoding.UTF8.GetString(bytes));
+        if (FirstInvalid(bytes) is { } at)
+        {
+            var place = source.SpanAt(Encoding.UTF8.GetCharCount(bytes[..at]), 1);
+            bag.Add(Wording.NotUtf8(place, bytes[at]));
+        }
+
+        return source;
+    }
+
+    /// <summary>
+    /// What YAML does not allow in a text, and the line breaks that a parser counts and an editor does not. Only the
+    /// first is reported: a file with one usually has hundreds.
+    /// </summary>
+    public static void RefuseOddCharacters(SourceText source, DiagnosticBag bag)
+    {
+        var text = source.Text;
+        for (var i = 0; i < text.Length; i++)
+        {
+            var isPair = char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]);
+            if (!isPair && IsOdd(text[i]))
+            {
+                bag.Add(Wording.ForbiddenCharacter(source.SpanAt(i, 1), text[i]));
+                return;
+            }
+
+            i += isPair ? 1 : 0;
+        }
+    }
+
+    private static bool IsOdd(char c) =>
+        (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
+        || char.IsSurrogate(c)
+        || c is '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF';
+
+    /// <summary>By its byte order mark, or by every other byte of its beginning being zero.</summary>
+    private static bool IsUtf16(ReadOnlySpan<byte> bytes) =>
+        bytes.StartsWith<byte>([0xFF, 0xFE])
+        || bytes.StartsWith<byte>([0xFE, 0xFF])
+        || (bytes.Length >= 4 && ((bytes[0] != 0 && bytes[1] == 0 && bytes[2] != 0 && bytes[3] == 0)
+            || (bytes[0] == 0 && bytes[1] != 0 && bytes[2] == 0 && bytes[3] != 0)));
+
+    private static int? FirstInvalid(ReadOnlySpan<byte> bytes)
+    {
+        if (Utf8.IsValid(bytes))
+        {
+            return null;
+        }
+
+        var at = 0;
+        while (Rune.DecodeFromUtf8(bytes[at..], out _, out var used) == System.Buffers.OperationStatus.Done)
+        {
+            at += used;
+        }
+
+        return at;
+    }
+}

@@ -1,0 +1,69 @@
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Sections;
+using PaperFlock.Flocks.Reading.Yaml;
+
+namespace PaperFlock.Flocks.Reading;
+
+/// <summary>
+/// The front door of the reader: the text of a flock file in, a flock or everything wrong with it out. Pure; what the
+/// user got wrong is in the diagnostics and never an exception.
+/// </summary>
+public static class FlockReader
+{
+    /// <summary>4 MiB.</summary>
+    public const int MostBytes = 4 * 1024 * 1024;
+
+    /// <param name="shownPath">As messages show it; nothing is opened.</param>
+    /// <param name="bytes">The file as it lies on the disk: UTF-8, a byte order mark allowed. Of a longer one, one byte over <see cref="MostBytes"/> is enough.</param>
+    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes)
+    {
+        var bag = new DiagnosticBag();
+        var source = FlockBytes.Decode(shownPath, bytes, bag);
+        return bag.HasErrors ? new FlockReading(null, bag.ToSorted(), source) : Read(source);
+    }
+
+    public static FlockReading Read(SourceText source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var bag = new DiagnosticBag();
+        FlockBytes.RefuseOddCharacters(source, bag);
+        var root = bag.HasErrors ? null : TreeBuilder.Build(source, bag);
+        var flock = root is null ? null : Flock(root, bag);
+        return new FlockReading(bag.HasErrors ? null : flock, bag.ToSorted(), source);
+    }
+
+    private static Flock? Flock(Node root, DiagnosticBag bag)
+    {
+        if (new Field("the file", SourceSpan.WholeFile, root, bag).AsSection(FlockKeys.Top) is not { } top)
+        {
+            return null;
+        }
+
+        CheckVersion(top);
+        var holding = HoldingReader.Read(top.RequireBelow("holding", FlockKeys.Holding));
+        var print = PrintReader.Read(top.Below("print", FlockKeys.Print));
+        var season = SeasonReader.Read(top.RequireBelow("season", FlockKeys.Season));
+        var breeds = SeasonReader.Breeds(top);
+        var groups = GroupsReader.Read(top, season);
+        var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days", FlockKeys.KeeperDays), season);
+        var practice = PracticeReader.Read(top.Below("practice", FlockKeys.Practice));
+        var jobs = JobsReader.Read(top, season);
+        var feeds = FeedsReader.Read(top.Below("feeds", FlockKeys.Feeds));
+        var housing = HousingReader.Read(top.Below("housing", FlockKeys.Housing));
+        var ewes = new EwesReader(season, groups, breeds, bag).Read(top);
+
+        // Past this point the nouns check themselves, and anything they refused would be a fault of the reader.
+        return bag.HasErrors
+            ? null
+            : new Flock(
+                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes);
+    }
+
+    private static void CheckVersion(Section top)
+    {
+        if (top.Require("paperflock") is { } field && field.AsScalar() is { } version && version.Text.Trim(' ') != "1")
+        {
+            field.Bag.Add(Wording.FormatVersion(field.Span, version.Text));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Yaml;
+
+namespace PaperFlock.Flocks.Reading;
+
+/// <summary>One mapping of the file seen through the table of keys it may hold. Keys it may not hold are reported when it is made.</summary>
+internal sealed class Section
+{
+    private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _mistyped = new(StringComparer.Ordinal);
+    private readonly KeyTable _table;
+    private readonly DiagnosticBag _bag;
+
+    private Section(KeyTable table, SourceSpan span, DiagnosticBag bag, bool isThere) =>
+        (_table, Span, _bag, IsThere) = (table, span, bag, isThere);
+
+    /// <summary>The key that opens it, the first key of a list's entry, or the whole file: where something missing is reported.</summary>
+    public SourceSpan Span { get; }
+
+    public DiagnosticBag Bag => _bag;
+
+    /// <summary>False for <see cref="Absent"/>.</summary>
+    public bool IsThere { get; }
+
+    public static Section Of(Mapping mapping, KeyTable table, SourceSpan span, DiagnosticBag bag)
+    {
+        var section = new Section(table, span, bag, isThere: true);
+        foreach (var entry in mapping.Entries)
+        {
+            if (table.Has(entry.Key.Text))
+            {
+                section._entries.Add(entry.Key.Text, entry);
+            }
+            else
+            {
+                var meant = table.Meant(entry.Key.Text);
+                bag.Add(Wording.UnknownKey(entry.Key.Span, entry.Key.Text, table, meant));
+                section._mistyped.Add(meant ?? "");
+            }
+        }
+
+        return section;
+    }
+
+    /// <summary>Stands for a section that is not in the file, or not as it should be and reported: nothing in it is given, and nothing in it is missed.</summary>
+    public static Section Absent(KeyTable table, DiagnosticBag bag) => new(table, SourceSpan.WholeFile, bag, isThere: false);
+
+    /// <summary>Whether there is a key that is a slip of this one; reported.</summary>
+    public bool IsMistyped(string key) => _mistyped.Contains(key);
+
+    /// <summary>Whether anything at all was written for the key, usable or not.</summary>
+    public bool IsGiven(string key) => Lookup(key) is { Value: not Scalar { IsBlank: true } };
+
+    /// <summary>What was written for the key; null when nothing was, or nothing that can be used and that is reported.</summary>
+    public Field? Find(string key) =>
+        Lookup(key) is { Value: not (Scalar { IsBlank: true } or Unreadable) } entry
+            ? new Field(key, entry.Key.Span, entry.Value, _bag)
+            : null;
+
+    /// <summary>As <see cref="Find"/>, and reports a key that is not there or has nothing after its colon.</summary>
+    public Field? Require(string key)
+    {
+        // A mistyped key has been reported as such; that the right one is missing is the same fault.
+        if (IsThere && !IsGiven(key) && !IsMistyped(key))
+        {
+            _bag.Add(Wording.Missing(Lookup(key)?.Key.Span ?? Span, key, _table, hasKey: Lookup(key) is not null));
+        }
+
+        return Find(key);
+    }
+
+    /// <summary>The section below the key, or one in which nothing is given.</summary>
+    public Section Below(string key, KeyTable table) => Find(key)?.AsSection(table) ?? Absent(table, _bag);
+
+    public Section RequireBelow(string key, KeyTable table) => Require(key)?.AsSection(table) ?? Absent(table, _bag);
+
+    private Entry? Lookup(string key) =>
+        _table.Has(key)
+            ? _entries.GetValueOrDefault(key)
+            : throw new ArgumentException($"`{key}` is not in the table of {_table.Path}.", nameof(key));
+}

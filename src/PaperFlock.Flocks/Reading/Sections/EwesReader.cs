@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>The ewes, one by one, and what must be true between them.</summary>
+internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, DiagnosticBag bag)
+{
+    private readonly Dictionary<string, int> _tags = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
+
+    public ImmutableArray<Ewe> Read(Section top)
+    {
+        if (top.Require("ewes") is not { } field || field.AsItems() is not { } items)
+        {
+            return [];
+        }
+
+        if (items.Count == 0)
+        {
+            bag.Add(Wording.NoEwes(field.KeySpan));
+        }
+
+        return [.. items.Select(i => i.AsSection(FlockKeys.Ewe)).OfType<Section>().Select(Ewe).OfType<Ewe>()];
+    }
+
+    private Ewe? Ewe(Section ewe)
+    {
+        var tag = Tag(ewe);
+        var name = Name(ewe);
+        var breed = Breed(ewe);
+        var group = groups.Of(ewe, name ?? ewe.Find("tag")?.AsScalar()?.Text ?? "this ewe");
+        var born = Born(ewe, group?.Made);
+        var weight = ewe.Find("weight")?.AsMass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
+        var condition = ewe.Find("condition")?.AsNumber(1, 5);
+        var teeth = ewe.Find("teeth")?.AsChoice(
+            ("sound", Teeth.Sound), ("worn", Teeth.Worn), ("broken", Teeth.Broken), ("unchecked", Teeth.Unchecked)) ?? Teeth.Unchecked;
+        var toes = ewe.Find("toes")?.AsChoice(
+            ("sound", Toes.Sound), ("treated", Toes.Treated), ("lame", Toes.Lame), ("unchecked", Toes.Unchecked)) ?? Toes.Unchecked;
+        var teats = ewe.Find("teats")?.AsChoice(
+            ("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)) ?? Teats.Unchecked;
+        var mating = MatingRecord.Read(ewe, group?.Made);
+        var note = ewe.Find("note")?.AsNote();
+        return tag is not null && group is not null
+            ? new Ewe(
+                tag, name, breed, group.Name, born, weight, condition, teeth, toes, teats,
+                mating.Marks, mating.Scan, mating.ScanStage, mating.Lambed, mating.ToTup, note, ewe.Find("tag")!.Span)
+            : null;
+    }
+
+    /// <summary>A tag as typed. Two that differ only in spaces or capitals are one tag on one ear.</summary>
+    private string? Tag(Section ewe)
+    {
+        if (ewe.Require("tag") is not { } field || field.AsText(TextValues.LongestTag) is not { } tag)
+        {
+            return null;
+        }
+
+        var bare = tag.Replace(" ", "", StringComparison.Ordinal);
+        if (_tags.TryAdd(bare, field.Span.Line))
+        {
+            return tag;
+        }
+
+        bag.Add(Wording.DuplicateTag(field.Span, tag, _tags[bare]));
+        return null;
+    }
+
+    private string? Name(Section ewe)
+    {
+        if (ewe.Find("name") is not { } field || field.AsText() is not { } name)
+        {
+            return null;
+        }
+
+        if (!_names.TryAdd(name, field.Span.Line))
+        {
+            bag.Add(Wording.SameName(field.Span, name, _names[name]));
+        }
+
+        return name;
+    }
+
+    /// <summary>A breed need not be listed, but a slip of a listed one would quietly lose its figures.</summary>
+    private string? Breed(Section ewe)
+    {
+        if (ewe.Find("breed") is not { } field || field.AsText() is not { } breed)
+        {
+            return null;
+        }
+
+        var names = breeds.Select(b => b.Name).ToArray();
+        if (!names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest)
+        {
+            bag.Add(Wording.BreedSlip(field.Span, breed, nearest));
+            return null;
+        }
+
+        return breed;
+    }
+
+    private int? Born(Section ewe, TuppingGroup? group)
+    {
+        var field = ewe.Find("born");
+        var born = field?.AsWhole(0, 9999);
+        if (born is not { } year || (group?.TupIn ?? season.TupIn) is not { } tupIn)
+        {
+            return born;
+        }
+
+        // The oldest sheep on record lived into their twenties; from memory, no source.
+        if (year > tupIn.Year || year < tupIn.Year - 25)
+        {
+            bag.Add(Wording.BornImpossible(field!.Span, year, tupIn.Year));
+            return null;
+        }
+
+        return born;
+    }
+}

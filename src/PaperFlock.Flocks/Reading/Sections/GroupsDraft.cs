@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <param name="Made">Null where its dates are wrong and reported: nothing is checked against it.</param>
+internal sealed record GroupDraft(string Name, TuppingGroup? Made);
+
+/// <summary>The tupping groups as far as they could be made out, and which one a ewe is in.</summary>
+/// <param name="AreListed">False for the one unnamed group of a file that lists none.</param>
+/// <param name="AreAllNamed">False when a name is wrong and reported: then an unknown name may be that one, and nothing more is said.</param>
+internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreListed, bool AreAllNamed)
+{
+    /// <summary>A ewe's group; null when it cannot be told, and then the reason has been reported.</summary>
+    public GroupDraft? Of(Section ewe, string callName)
+    {
+        var names = Groups.Select(g => g.Name).ToArray();
+        if (ewe.IsGiven("group"))
+        {
+            return ewe.Find("group") is { } field && field.AsText() is { } typed ? Named(field, typed, names) : null;
+        }
+
+        if (Groups.Length == 1 && AreAllNamed)
+        {
+            return Groups[0];
+        }
+
+        if (AreAllNamed && !ewe.IsMistyped("group"))
+        {
+            ewe.Bag.Add(Wording.NoGroupGiven(ewe.Span, callName, names));
+        }
+
+        return null;
+    }
+
+    private GroupDraft? Named(Field field, string typed, string[] names)
+    {
+        var found = AreListed ? Groups.FirstOrDefault(g => g.Name == typed) : null;
+        if (found is null && AreAllNamed)
+        {
+            field.Bag.Add(Wording.UnknownGroup(field.Span, typed, AreListed ? names : []));
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+internal static class GroupsReader
+{
+    /// <summary>A group tupped further from the season's own day than this belongs to another season.</summary>
+    private const int FurthestDays = 183;
+
+    private static readonly string[] NaturalOnly = ["tup-in", "tup-out", "raddle"];
+
+    private static readonly ImmutableArray<string> UsualRaddle = ["yellow", "orange", "red", "blue"];
+
+    public static GroupsDraft Read(Section top, SeasonDraft season)
+    {
+        if (!top.IsGiven("groups"))
+        {
+            return Unlisted(season);
+        }
+
+        if (top.Find("groups")?.AsItems() is not { } items)
+        {
+            return new GroupsDraft([], AreListed: true, AreAllNamed: false);
+        }
+
+        if (items.Count == 0)
+        {
+            return Unlisted(season);
+        }
+
+        var groups = ImmutableArray.CreateBuilder<GroupDraft>();
+        var names = new UniqueNames("group");
+        foreach (var entry in items.Select(i => i.AsSection(FlockKeys.Group)).OfType<Section>())
+        {
+            var name = names.Read(entry);
+            var made = Group(entry, name ?? "", season);
+            if (name is not null)
+            {
+                groups.Add(new GroupDraft(name, made));
+            }
+        }
+
+        return new GroupsDraft(groups.ToImmutable(), AreListed: true, AreAllNamed: groups.Count == items.Count);
+    }
+
+    private static GroupsDraft Unlisted(SeasonDraft season)
+    {
+        var made = season is { TupIn: { } tupIn, TupOut: { } tupOut }
+            ? new TuppingGroup("", null, Mating.Natural, tupIn, tupOut, UsualRaddle, season.Span)
+            : null;
+        return new GroupsDraft([new GroupDraft("", made)], AreListed: false, AreAllNamed: true);
+    }
+
+    private static TuppingGroup? Group(Section group, string name, SeasonDraft season)
+    {
+        var tup = group.Find("tup")?.AsText();
+        var matingField = group.Find("mating");
+        var mating = matingField?.AsChoice(("natural", Mating.Natural), ("artificial", Mating.Artificial), ("hand", Mating.Hand));
+        var raddle = group.Find("raddle") is { } field ? Raddle(field) : UsualRaddle;
+        if (matingField is not null && mating is null)
+        {
+            return null;
+        }
+
+        var stay = mating is null or Mating.Natural ? NaturalStay(group, season) : OneDay(group, season);
+        return stay is { } days
+            ? new TuppingGroup(name, tup, mating ?? Mating.Natural, days.In, days.Out, mating is null or Mating.Natural ? raddle : [], group.Span)
+            : null;
+    }
+
+    private static (LocalDate In, LocalDate Out)? NaturalStay(Section group, SeasonDraft season)
+    {
+        if (group.Find("date") is { } date)
+        {
+            group.Bag.Add(Wording.DoesNotApply(
+                date.KeySpan, "date", "for natural mating", "give `tup-in` and `tup-out`, or `mating: artificial` or `mating: hand` for one day"));
+            return null;
+        }
+
+        var ownIn = group.Find("tup-in")?.AsDate();
+        var ownOut = group.Find("tup-out")?.AsDate();
+        var tupIn = group.IsGiven("tup-in") ? Near(ownIn, group.Find("tup-in"), season) : season.TupIn;
+        if (tupIn is not { } from)
+        {
+            return null;
+        }
+
+        if (group.Find("tup-out") is { } outField)
+        {
+            return ownOut is { } to && SeasonReader.IsPossible(from, to, outField) ? (from, to) : null;
+        }
+
+        var tupOut = group.IsGiven("tup-in")
+            ? LocalDate.Max(from.PlusDays(SeasonReader.UsualStayDays), season.StatedTupOut is not null && season.TupOut is { } stated ? stated : from)
+            : season.TupOut;
+        return tupOut is { } until ? (from, until) : null;
+    }
+
+    private static (LocalDate In, LocalDate Out)? OneDay(Section group, SeasonDraft season)
+    {
+        foreach (var key in NaturalOnly)
+        {
+            if (group.Find(key) is { } field)
+            {
+                group.Bag.Add(Wording.DoesNotApply(
+                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this away"));
+            }
+        }
+
+        return Near(group.Require("date")?.AsDate(), group.Find("date"), season) is { } day ? (day, day) : null;
+    }
+
+    private static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season)
+    {
+        if (date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays)
+        {
+            field.Bag.Add(Wording.FarFromSeason(field.Span, field.Name, day, tupIn));
+            return null;
+        }
+
+        return date;
+    }
+
+    private static ImmutableArray<string> Raddle(Field field)
+    {
+        if (field.Value is Yaml.Scalar { IsPlain: true } word && ChoiceValues.IsFalse(word.Text))
+        {
+            return [];
+        }
+
+        return [.. (field.AsItems() ?? []).Select(item => item.AsText(TextValues.LongestTag)).OfType<string>()];
+    }
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+internal static class JobsReader
+{
+    private static readonly string[] Placements = ["on", "before", "after"];
+
+    private static readonly (string Word, JobAnchor Value)[] Anchors =
+    [
+        ("tup-in", JobAnchor.TupIn),
+        ("tup-out", JobAnchor.TupOut),
+        ("scan", JobAnchor.Scan),
+        ("feeding", JobAnchor.Feeding),
+        ("housing", JobAnchor.Housing),
+        ("first-due", JobAnchor.FirstDue),
+        ("last-due", JobAnchor.LastDue),
+    ];
+
+    public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season)
+    {
+        var jobs = ImmutableArray.CreateBuilder<OwnJob>();
+        foreach (var entry in top.Find("jobs")?.AsSections(FlockKeys.Job) ?? [])
+        {
+            if (Job(entry, season) is { } job)
+            {
+                jobs.Add(job);
+            }
+        }
+
+        return jobs.ToImmutable();
+    }
+
+    private static OwnJob? Job(Section job, SeasonDraft season)
+    {
+        var title = job.Require("title")?.AsText(TextValues.LongestTitle);
+        var minutes = job.Find("minutes-per-ewe")?.AsNumber(0.1m, 240);
+        var handled = job.Find("handled")?.AsFlag();
+        var closed = job.Find("closed")?.AsFlag();
+        var day = SeasonDates.Near(job.Find("on"), season);
+        var before = job.Find("before")?.AsChoice(Anchors);
+        var after = job.Find("after")?.AsChoice(Anchors);
+        var days = job.Find("days") is { } field ? Days(field) : null;
+        if (!IsPlacedOnce(job, title) || title is null)
+        {
+            return null;
+        }
+
+        OwnJobWindow? window = null;
+        if (days is { } span && (before ?? after) is { } anchor)
+        {
+            window = before is null
+                ? new OwnJobWindow(anchor, span.Near, span.Far)
+                : new OwnJobWindow(anchor, -span.Far, -span.Near);
+        }
+
+        return day is null == window is null
+            ? null
+            : new OwnJob(title, day, window, minutes, handled ?? job.IsGiven("minutes-per-ewe"), closed ?? SaysClosed(title), job.Span);
+    }
+
+    private static bool IsPlacedOnce(Section job, string? title)
+    {
+        var placements = Placements.Count(job.IsGiven);
+        if (placements != 1)
+        {
+            if (!Placements.Any(job.IsMistyped))
+            {
+                job.Bag.Add(Wording.JobPlacement(job.Span, title ?? "", placements > 0));
+            }
+
+            return false;
+        }
+
+        if (!job.IsGiven("on"))
+        {
+            job.Require("days");
+        }
+        else if (job.Find("days") is { } days)
+        {
+            job.Bag.Add(Wording.DoesNotApply(days.KeySpan, "days", "beside `on`, which is one day", "take it away, or use `before` or `after`"));
+            return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Two days, in either order, or one: the window is the same.</summary>
+    private static (int Near, int Far)? Days(Field field)
+    {
+        if (field.Value is Yaml.Scalar)
+        {
+            return field.AsWhole(0, 400) is { } one ? (one, one) : null;
+        }
+
+        return field.AsPair(0, 400, "[21, 14]") is { } pair
+            ? (Math.Min(pair.First, pair.Second), Math.Max(pair.First, pair.Second))
+            : null;
+    }
+
+    private static bool SaysClosed(string title) =>
+        title.Split([' ', ',', '.', ':', ';', '(', ')', '-'])
+            .Any(word => string.Equals(word, "closed", StringComparison.OrdinalIgnoreCase));
+}

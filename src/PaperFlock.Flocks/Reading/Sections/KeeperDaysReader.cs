@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+internal static class KeeperDaysReader
+{
+    private static readonly ImmutableArray<IsoDayOfWeek> EveryDay = [.. Words.Weekdays.Select(w => w.Value)];
+
+    public static KeeperDays Read(Section keeperDays, SeasonDraft season) =>
+        new(Free(keeperDays), Away(keeperDays, season));
+
+    private static ImmutableArray<IsoDayOfWeek> Free(Section keeperDays)
+    {
+        if (keeperDays.Find("free") is not { } field || field.AsItems() is not { } items)
+        {
+            return EveryDay;
+        }
+
+        if (items.Count == 0)
+        {
+            field.Bag.Add(Wording.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]"));
+            return EveryDay;
+        }
+
+        var named = items.Select(i => i.AsChoice(Words.Weekdays)).OfType<IsoDayOfWeek>().Distinct().Order().ToImmutableArray();
+        return named.IsEmpty ? EveryDay : named;
+    }
+
+    private static ImmutableArray<Absence> Away(Section keeperDays, SeasonDraft season)
+    {
+        var away = new List<Absence>();
+        foreach (var entry in keeperDays.Find("away")?.AsSections(FlockKeys.Absence) ?? [])
+        {
+            var from = SeasonDates.Near(entry.Require("from"), season);
+            var to = SeasonDates.Near(entry.Require("to"), season);
+            var sitter = entry.Find("sitter")?.AsText();
+            var phone = entry.Find("phone")?.AsText(TextValues.LongestPhone);
+            if (from is not { } first || to is not { } last)
+            {
+                continue;
+            }
+
+            if (last < first)
+            {
+                entry.Bag.Add(Wording.AbsenceBackwards(entry.Find("to")!.Span, first, last));
+            }
+            else if (away.Find(a => a.From <= last && first <= a.To) is { } other)
+            {
+                entry.Bag.Add(Wording.AbsencesOverlap(entry.Find("from")!.Span, LocalDate.Max(first, other.From), other.Span.Line));
+            }
+            else
+            {
+                away.Add(new Absence(first, last, sitter, phone, entry.Find("from")!.Span));
+            }
+        }
+
+        return [.. away.OrderBy(a => a.From)];
+    }
+}

@@ -1,0 +1,82 @@
+using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>
+/// The figures of the scheduler. Defaults are common practice of the trade without a source, but for: the cycle, 17 days
+/// (range 14 to 19, "Raising Sheep", a textbook); the gestation spread, 2 to 2.5 days within a breed (from memory: general
+/// literature); shorter gestation with more lambs (Barbados Blackbelly and St Croix ewes, 1,291 gestations: single 149.8,
+/// twin 147.4, triplet 146.7 days); conception to one service in season, 70 to 90 % (from memory: AHDB).
+/// </summary>
+internal static class PracticeReader
+{
+    private static readonly LocalTime Noon = new(12, 0);
+
+    public static Practice Read(Section practice) => new(
+        practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole(2, 26) ?? 8,
+        Rising(practice.Find("scan-days-after-tup-in")) ?? (75, 80),
+        practice.Find("feed-weeks-before-lambing")?.AsWhole(1, 16) ?? 6,
+        practice.Find("two-feeds-weeks-before-lambing")?.AsWhole(0, 16) ?? 3,
+        practice.Find("house-days-before-lambing")?.AsWhole(0, 90) ?? 7,
+        practice.Find("dag")?.AsChoice(
+            ("at-housing", Dagging.AtHousing),
+            ("before-housing", Dagging.BeforeHousing),
+            ("none", Dagging.None)) ?? Dagging.AtHousing,
+        practice.Find("shear")?.AsChoice(
+            ("before-tupping", Shearing.BeforeTupping),
+            ("at-housing", Shearing.AtHousing),
+            ("after-lambing", Shearing.AfterLambing),
+            ("none", Shearing.None)) ?? Shearing.BeforeTupping,
+        Falling(practice.Find("booster-weeks-before-lambing")) ?? (6, 4),
+        Checks(practice.Below("checks-per-day", FlockKeys.ChecksPerDay)),
+        practice.Find("changeover-days")?.AsWhole(10, 21) ?? 17,
+        practice.Find("gestation-spread-days")?.AsNumber(0.5m, 6) ?? 2.5m,
+        ByLitter(practice.Below("gestation-days-by-litter", FlockKeys.GestationByLitter)),
+        practice.Find("conception-per-cycle")?.AsFraction(0.10m, 1) ?? 0.80m,
+        practice.Find("ewes-per-tup")?.AsWhole(1, 150) ?? 50,
+        practice.Find("last-round")?.AsTime(Noon, new LocalTime(23, 59)) ?? new LocalTime(21, 30),
+        practice.Find("first-round-not-before")?.AsTime(LocalTime.Midnight, Noon) ?? new LocalTime(5, 0));
+
+    private static (int First, int Last)? Rising(Field? field)
+    {
+        if (field?.AsPair(20, 160, "[75, 80]") is not { } pair)
+        {
+            return null;
+        }
+
+        if (pair.First > pair.Second)
+        {
+            field.Bag.Add(Wording.WrongOrder(field.Span, field.Name, "the earlier day first", $"[{pair.Second}, {pair.First}]"));
+            return null;
+        }
+
+        return pair;
+    }
+
+    private static (int Earliest, int Latest)? Falling(Field? field)
+    {
+        if (field?.AsPair(1, 20, "[6, 4]") is not { } pair)
+        {
+            return null;
+        }
+
+        if (pair.First < pair.Second)
+        {
+            field.Bag.Add(Wording.WrongOrder(field.Span, field.Name, "the earliest week, the larger figure, first", $"[{pair.Second}, {pair.First}]"));
+            return null;
+        }
+
+        return pair;
+    }
+
+    private static ChecksPerDay Checks(Section checks) => new(
+        checks.Find("normal")?.AsWhole(1, 12) ?? 2,
+        checks.Find("heavy")?.AsWhole(1, 12) ?? 4,
+        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole(0, 20) ?? 6);
+
+    private static (int Single, int Twin, int More) ByLitter(Section litter) => (
+        litter.Find("single")?.AsWhole(-7, 7) ?? 1,
+        litter.Find("twin")?.AsWhole(-7, 7) ?? 0,
+        litter.Find("triplet")?.AsWhole(-7, 7) ?? -1);
+}

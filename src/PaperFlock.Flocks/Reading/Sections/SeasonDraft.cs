@@ -1,0 +1,12 @@
+using NodaTime;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>What could be made out of the season; a null stands for what is wrong and reported, so that nothing is checked against it.</summary>
+/// <param name="StatedTupOut">Only where the file states it.</param>
+/// <param name="Span">Where the file says when the tup goes in.</param>
+internal sealed record SeasonDraft(LocalDate? TupIn, LocalDate? TupOut, LocalDate? StatedTupOut, int GestationDays, SourceSpan Span)
+{
+    public Season? Made => TupIn is { } tupIn && TupOut is { } tupOut ? new Season(tupIn, tupOut, GestationDays, Span) : null;
+}

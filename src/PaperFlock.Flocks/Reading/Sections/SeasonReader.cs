@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+internal static class SeasonReader
+{
+    /// <summary>Two and a half cycles of seventeen days: common practice, no source.</summary>
+    public const int UsualStayDays = 42;
+
+    /// <summary>A tup in for longer than this makes it two seasons, or a slip in the year.</summary>
+    private const int LongestStayDays = 183;
+
+    public const int UsualGestationDays = 147;
+
+    private static readonly string[] StartKeys = ["tup-in", "lambing-from"];
+
+    public static SeasonDraft Read(Section season)
+    {
+        var gestation = season.Find("gestation-days");
+        var gestationDays = gestation?.AsWhole(130, 165);
+        var tupInField = season.Find("tup-in");
+        var lambingField = season.Find("lambing-from");
+        var tupIn = tupInField?.AsDate();
+        var lambingFrom = lambingField?.AsDate();
+        if (StartKeys.All(season.IsGiven))
+        {
+            season.Bag.Add(Wording.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
+        }
+        else if (season.IsThere && !StartKeys.Any(season.IsGiven))
+        {
+            if (!StartKeys.Any(season.IsMistyped))
+            {
+                season.Bag.Add(Wording.NoSeasonStart(season.Span));
+            }
+        }
+        else if (lambingFrom is { } first && (gestation is null || gestationDays is not null))
+        {
+            tupIn = first.PlusDays(-(gestationDays ?? UsualGestationDays));
+        }
+
+        var statedOut = season.Find("tup-out")?.AsDate();
+        var tupOut = season.IsGiven("tup-out") ? statedOut : tupIn?.PlusDays(UsualStayDays);
+        if (season.Find("tup-out") is { } outField && tupIn is { } from && statedOut is { } to && !IsPossible(from, to, outField))
+        {
+            tupOut = null;
+        }
+
+        return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, (tupInField ?? lambingField)?.Span ?? season.Span);
+    }
+
+    /// <summary>Reports, at the field of the day he leaves, a stay that ends before it begins or never seems to end.</summary>
+    public static bool IsPossible(LocalDate tupIn, LocalDate tupOut, Field at)
+    {
+        if (tupOut < tupIn)
+        {
+            at.Bag.Add(Wording.TupOutBeforeTupIn(at.Span, tupOut, tupIn));
+            return false;
+        }
+
+        if (tupOut > tupIn.PlusDays(LongestStayDays))
+        {
+            at.Bag.Add(Wording.FarFromSeason(at.Span, at.Name, tupOut, tupIn));
+            return false;
+        }
+
+        return true;
+    }
+
+    public static ImmutableArray<Breed> Breeds(Section top)
+    {
+        var breeds = ImmutableArray.CreateBuilder<Breed>();
+        var names = new UniqueNames("breed");
+        foreach (var entry in top.Find("breeds")?.AsSections(FlockKeys.Breed) ?? [])
+        {
+            var name = names.Read(entry);
+            var gestationDays = entry.Find("gestation-days")?.AsWhole(130, 165);
+            var weight = entry.Find("mature-weight")?.AsMass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
+            if (name is not null)
+            {
+                breeds.Add(new Breed(name, gestationDays, weight));
+            }
+        }
+
+        return breeds.ToImmutable();
+    }
+}

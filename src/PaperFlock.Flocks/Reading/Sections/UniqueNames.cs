@@ -1,0 +1,26 @@
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>Names that must differ, capitals aside, since a person tells the groups or pens apart by them.</summary>
+internal sealed class UniqueNames(string what)
+{
+    private readonly Dictionary<string, int> _lines = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <returns>Null when there is no name, or one already used; reported.</returns>
+    public string? Read(Section entry)
+    {
+        if (entry.Require("name") is not { } field || field.AsText() is not { } name)
+        {
+            return null;
+        }
+
+        if (_lines.TryAdd(name, field.Span.Line))
+        {
+            return name;
+        }
+
+        entry.Bag.Add(Wording.DuplicateName(field.Span, what, name, _lines[name]));
+        return null;
+    }
+}

@@ -1,0 +1,116 @@
+using System.Globalization;
+using NodaTime;
+
+namespace PaperFlock.Flocks.Reading.Values;
+
+/// <summary>Days of the calendar and times of the day, each in one form only.</summary>
+internal static class DateValues
+{
+    /// <summary>Outside these years a date is a slip, and the sums that follow could leave the calendar.</summary>
+    private const int FirstYear = 2000;
+
+    private const int LastYear = 2100;
+
+    /// <summary><c>2026-08-10</c> and nothing else: figures the other way round mean two days on two sides of an ocean.</summary>
+    public static LocalDate? AsDate(this Field field)
+    {
+        if (field.AsScalar() is not { } scalar)
+        {
+            return null;
+        }
+
+        var text = scalar.Text.Trim(' ');
+        if (!IsIso(text))
+        {
+            field.Bag.Add(Wording.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
+            return null;
+        }
+
+        var (year, month, day) = (Figures(text, 0, 4), Figures(text, 5, 2), Figures(text, 8, 2));
+        if (WhyNot(year, month, day) is { } why)
+        {
+            field.Bag.Add(Wording.NoSuchDate(field.Span, text, why));
+            return null;
+        }
+
+        if (year is < FirstYear or > LastYear)
+        {
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, "the year 2000", "the year 2100", "year"));
+            return null;
+        }
+
+        return new LocalDate(year, month, day);
+    }
+
+    /// <summary>The days of a list, in the order written, each with its place; those that are no dates are reported and left out.</summary>
+    public static IReadOnlyList<(LocalDate Date, Field Item)> AsDates(this Field field) =>
+        [.. (field.AsItems() ?? []).Select(item => (Date: item.AsDate(), Item: item)).Where(d => d.Date is not null).Select(d => (d.Date!.Value, d.Item))];
+
+    /// <summary><c>06:00</c>, on the 24-hour clock. Both limits are allowed values.</summary>
+    public static LocalTime? AsTime(this Field field, LocalTime least, LocalTime most)
+    {
+        if (field.AsScalar() is not { } scalar)
+        {
+            return null;
+        }
+
+        var text = scalar.Text.Trim(' ');
+        var isClock = text.Length == 5 && text[2] == ':' && AllFigures(text, 0, 2) && AllFigures(text, 3, 2);
+        if (!isClock || Figures(text, 0, 2) > 23 || Figures(text, 3, 2) > 59)
+        {
+            var padded = text.Length == 4 && text[1] is ':' or '.' ? $"0{text[0]}:{text[2..]}" : null;
+            field.Bag.Add(Wording.NotATime(field.Span, field.Name, text, padded?.Skip(3).All(char.IsAsciiDigit) is true ? padded : null));
+            return null;
+        }
+
+        var time = new LocalTime(Figures(text, 0, 2), Figures(text, 3, 2));
+        if (time < least || time > most)
+        {
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most), "time"));
+            return null;
+        }
+
+        return time;
+    }
+
+    /// <summary>Why no calendar has the day; null when it has.</summary>
+    private static string? WhyNot(int year, int month, int day)
+    {
+        if (year == 0)
+        {
+            return "years begin at 1";
+        }
+
+        if (month is < 1 or > 12)
+        {
+            return "a year has months 01 to 12, and the month stands in the middle";
+        }
+
+        var last = CalendarSystem.Iso.GetDaysInMonth(year, month);
+        if (day >= 1 && day <= last)
+        {
+            return null;
+        }
+
+        if (day == 0)
+        {
+            return "days begin at 01";
+        }
+
+        var name = CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+        return day == 29 && month == 2
+            ? string.Create(CultureInfo.InvariantCulture, $"{year} is not a leap year, so February has 28 days")
+            : string.Create(CultureInfo.InvariantCulture, $"{name} has {last} days");
+    }
+
+    private static bool IsIso(string text) =>
+        text.Length == 10 && text[4] == '-' && text[7] == '-' && AllFigures(text, 0, 4) && AllFigures(text, 5, 2) && AllFigures(text, 8, 2);
+
+    private static bool AllFigures(string text, int from, int count) => text.AsSpan(from, count).IndexOfAnyExceptInRange('0', '9') < 0;
+
+    private static int Figures(string text, int from, int count) =>
+        int.Parse(text.AsSpan(from, count), NumberStyles.None, CultureInfo.InvariantCulture);
+
+    private static string Clock(LocalTime time) =>
+        string.Create(CultureInfo.InvariantCulture, $"{time.Hour:00}:{time.Minute:00}");
+}

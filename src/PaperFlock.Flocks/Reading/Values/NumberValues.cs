@@ -1,0 +1,85 @@
+using System.Buffers;
+using System.Globalization;
+
+namespace PaperFlock.Flocks.Reading.Values;
+
+/// <summary>Plain numbers: counts, days, degrees. Both limits are allowed values.</summary>
+internal static class NumberValues
+{
+    private static readonly SearchValues<char> FiguresAndPoint = SearchValues.Create("0123456789.");
+
+    public static decimal? AsNumber(this Field field, decimal least, decimal most)
+    {
+        if (field.AsScalar() is not { } scalar)
+        {
+            return null;
+        }
+
+        if (!TryParse(scalar.Text, out var number))
+        {
+            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, Format(least < 0 ? most : least)));
+            return null;
+        }
+
+        if (number < least || number > most)
+        {
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
+            return null;
+        }
+
+        return number;
+    }
+
+    public static int? AsWhole(this Field field, int least, int most)
+    {
+        if (field.AsNumber(least, most) is not { } number)
+        {
+            return null;
+        }
+
+        if (decimal.Truncate(number) != number)
+        {
+            field.Bag.Add(Wording.NotAWholeNumber(field.Span, field.Name, field.AsScalar()!.Text));
+            return null;
+        }
+
+        return (int)number;
+    }
+
+    /// <summary>Two whole numbers in brackets, in the order written.</summary>
+    public static (int First, int Second)? AsPair(this Field field, int least, int most, string example)
+    {
+        if (field.AsItems() is not { } items)
+        {
+            return null;
+        }
+
+        if (items.Count != 2)
+        {
+            field.Bag.Add(Wording.WrongCount(field.Span, field.Name, "two numbers", example));
+            return null;
+        }
+
+        var first = items[0].AsWhole(least, most);
+        var second = items[1].AsWhole(least, most);
+        return first is { } a && second is { } b ? (a, b) : null;
+    }
+
+    /// <summary>
+    /// Figures, perhaps a minus before and a decimal point among them, and nothing else: no exponent, no thousands,
+    /// no comma. What could be read in two ways is better refused.
+    /// </summary>
+    public static bool TryParse(ReadOnlySpan<char> text, out decimal number)
+    {
+        number = 0;
+        text = text.Trim(' ');
+        var figures = text.StartsWith("-") ? text[1..] : text;
+        return figures.Length is > 0 and <= 24
+            && char.IsAsciiDigit(figures[0])
+            && char.IsAsciiDigit(figures[^1])
+            && !figures.ContainsAnyExcept(FiguresAndPoint)
+            && decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number);
+    }
+
+    public static string Format(decimal number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+}

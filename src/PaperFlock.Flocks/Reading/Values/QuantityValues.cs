@@ -1,0 +1,71 @@
+using System.Buffers;
+
+namespace PaperFlock.Flocks.Reading.Values;
+
+/// <summary>Numbers with their unit, which is never guessed. Limits are allowed values, in the unit the domain keeps.</summary>
+internal static class QuantityValues
+{
+    /// <summary>A comma too, so that what it is refused for is the comma and not a unit.</summary>
+    private static readonly SearchValues<char> NumberMarks = SearchValues.Create("-0123456789.,");
+
+    public static Mass? AsMass(this Field field, decimal leastKilograms, decimal mostKilograms) =>
+        field.AsQuantity(Unit.Masses, leastKilograms, mostKilograms) is { } kilograms ? new Mass(kilograms) : null;
+
+    public static Length? AsLength(this Field field, decimal leastMetres, decimal mostMetres) =>
+        field.AsQuantity(Unit.Lengths, leastMetres, mostMetres) is { } metres ? new Length(metres) : null;
+
+    /// <summary>A percentage as a fraction: <c>85 %</c> is 0.85.</summary>
+    public static decimal? AsFraction(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Parts, least, most);
+
+    /// <summary>MJ for each kilogram of dry matter.</summary>
+    public static decimal? AsEnergy(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Energies, least, most);
+
+    /// <summary>Grams for each kilogram of dry matter.</summary>
+    public static decimal? AsContent(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Contents, least, most);
+
+    private static decimal? AsQuantity(this Field field, Unit[] units, decimal least, decimal most)
+    {
+        if (field.AsScalar() is not { } scalar)
+        {
+            return null;
+        }
+
+        var text = scalar.Text.Trim(' ');
+        var split = text.AsSpan().IndexOfAnyExcept(NumberMarks);
+        var figures = split < 0 ? text : text[..split].TrimEnd(' ');
+        var unitName = split < 0 ? "" : text[split..].Trim(' ');
+        // A figure after the unit's first letter is no unit: 1e3 and 5 st 4 are refused as numbers.
+        if (!NumberValues.TryParse(figures, out var number) || unitName.AsSpan().ContainsAnyInRange('0', '9'))
+        {
+            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
+            return null;
+        }
+
+        if (unitName.Length == 0)
+        {
+            field.Bag.Add(units == Unit.Parts && number is > 0 and < 1
+                ? Wording.BareFraction(field.Span, field.Name, figures, number * 100)
+                : Wording.MissingUnit(field.Span, field.Name, figures, units.Take(2).Select(u => u.Name)));
+            return null;
+        }
+
+        if (units.FirstOrDefault(u => u.Is(unitName)) is not { } unit)
+        {
+            field.Bag.Add(Wording.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
+            return null;
+        }
+
+        // Compared in the unit typed: a number of 24 figures times a factor would overflow.
+        if (number < least / unit.Factor || number > most / unit.Factor)
+        {
+            field.Bag.Add(Wording.OutOfRange(
+                field.Span, field.Name, scalar.Text,
+                $"{NumberValues.Format(least / unit.Factor)} {unit.Name}", $"{NumberValues.Format(most / unit.Factor)} {unit.Name}", "figure and its unit"));
+            return null;
+        }
+
+        return number * unit.Factor;
+    }
+
+    private static decimal Example(Unit unit, decimal least, decimal most) => decimal.Round((least + most) / 2 / unit.Factor, 1);
+}

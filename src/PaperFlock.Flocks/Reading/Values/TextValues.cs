@@ -1,0 +1,61 @@
+using System.Globalization;
+using System.Text;
+
+namespace PaperFlock.Flocks.Reading.Values;
+
+/// <summary>Text, and what a place on the paper asks of it.</summary>
+internal static class TextValues
+{
+    /// <summary>A name a card, a chart or a list has room for.</summary>
+    public const int LongestName = 40;
+
+    /// <summary>A tag is never broken across lines, so its length is what the narrowest box holds.</summary>
+    public const int LongestTag = 20;
+
+    public const int LongestPhone = 30;
+
+    public const int LongestTitle = 60;
+
+    public const int LongestNote = 240;
+
+    /// <summary>One line of text as typed, without the spaces round it.</summary>
+    /// <param name="longest">In characters as Unicode counts them, accents that stand apart included.</param>
+    public static string? AsText(this Field field, int longest = LongestName) =>
+        field.AsScalar() is { } scalar ? Checked(field, scalar.Text.Trim(' ', '\t'), longest) : null;
+
+    /// <summary>Text that may run over several lines in the file; on paper it is one.</summary>
+    public static string? AsNote(this Field field) =>
+        field.AsScalar() is { } scalar
+            ? Checked(field, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)), LongestNote)
+            : null;
+
+    private static string? Checked(Field field, string text, int longest)
+    {
+        if (text.EnumerateRunes().FirstOrDefault(IsUnprintable, new Rune(' ')) is { Value: not ' ' } odd)
+        {
+            field.Bag.Add(Wording.UnprintableText(field.Span, field.Name, odd.Value));
+            return null;
+        }
+
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            field.Bag.Add(Wording.UnprintableText(field.Span, field.Name, null));
+            return null;
+        }
+
+        var length = text.EnumerateRunes().Count();
+        if (length > longest)
+        {
+            field.Bag.Add(Wording.TextTooLong(field.Span, field.Name, length, longest));
+            return null;
+        }
+
+        return text;
+    }
+
+    /// <summary>Control characters, other line breaks, and marks that turn the direction of writing or cannot be seen.</summary>
+    private static bool IsUnprintable(Rune rune) => Rune.GetUnicodeCategory(rune)
+        is UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
+        or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned
+        || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF or 0xFFFD;
+}

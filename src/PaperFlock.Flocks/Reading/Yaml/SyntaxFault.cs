@@ -1,0 +1,124 @@
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Reading.Yaml;
+
+/// <summary>
+/// Says what is wrong with a text that is not YAML. A parser stops where the text ceases to make sense, which may be far
+/// below the slip: an open quote swallows lines until the next quote. So the usual slips are looked for first, from the top.
+/// </summary>
+internal static class SyntaxFault
+{
+    /// <param name="start">Where the parser says the trouble begins, 0-based.</param>
+    /// <param name="end">Where it gave up.</param>
+    /// <param name="reason">In the parser's words.</param>
+    public static Diagnostic Explain(SourceText source, int start, int end, string reason)
+    {
+        start = Math.Clamp(start, 0, source.Text.Length);
+        end = Math.Clamp(end, start, source.Text.Length);
+        var first = source.SpanAt(start, end - start);
+        var lastLine = source.SpanAt(end, 0).Line;
+        return Tab(source, first.Line, lastLine, reason.Contains("tab", StringComparison.Ordinal))
+            ?? Unclosed(source, lastLine)
+            ?? Glued(source, first.Line)
+            ?? Other(source, first, reason);
+    }
+
+    private static Diagnostic? Tab(SourceText source, int firstLine, int lastLine, bool parserSaysSo)
+    {
+        for (var line = firstLine; line <= (parserSaysSo ? source.LineCount : Math.Min(lastLine, firstLine + 1)); line++)
+        {
+            var text = source.Line(line);
+            var at = text.IndexOf('\t', StringComparison.Ordinal);
+            if (at >= 0 && at < text.Length - text.TrimStart().Length)
+            {
+                return Wording.TabIndent(new SourceSpan(line, at + 1, 1));
+            }
+        }
+
+        return null;
+    }
+
+    private static Diagnostic? Unclosed(SourceText source, int lastLine)
+    {
+        var scan = new OpenScan();
+        for (var line = 1; line <= lastLine; line++)
+        {
+            scan.Read(source.Line(line), line);
+            if (scan.OpenQuote is { } quote)
+            {
+                return Wording.UnclosedQuote(quote with { Length = source.Line(line).Length - quote.Column + 1 }, lastLine);
+            }
+
+            if (scan.OutgrownBracket is { } bracket)
+            {
+                return Wording.UnclosedBracket(bracket, source.TextOf(bracket));
+            }
+        }
+
+        return lastLine == source.LineCount && scan.OpenBracket is { } left
+            ? Wording.UnclosedBracket(left, source.TextOf(left))
+            : null;
+    }
+
+    /// <summary><c>name:Bracken</c> is one word to YAML, and the complaint comes on that line or the next.</summary>
+    private static Diagnostic? Glued(SourceText source, int faultLine)
+    {
+        for (var line = faultLine; line >= Math.Max(1, faultLine - 1); line--)
+        {
+            var text = source.Line(line);
+            var word = text.TrimStart(' ', '-');
+            var colon = word.IndexOf(':', StringComparison.Ordinal);
+            if (colon > 0 && colon + 1 < word.Length && word[colon + 1] != ' ' && word[..colon].All(c => char.IsAsciiLetter(c) || c == '-'))
+            {
+                var at = text.Length - word.Length;
+                return Wording.Syntax(
+                    new SourceSpan(line, at + 1, colon + 1),
+                    "there is no space after the colon",
+                    $"put a space after the colon: `{word[..(colon + 1)]} {word[(colon + 1)..]}`");
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A place between words says little: take in the word that follows.</summary>
+    private static SourceSpan AtWord(SourceText source, SourceSpan span)
+    {
+        var rest = source.Line(span.Line)[Math.Min(span.Column - 1, source.Line(span.Line).Length)..];
+        var word = rest.TakeWhile(c => c is not (' ' or '\t' or ',' or ']' or '}')).Count();
+        return span with { Length = Math.Max(1, Math.Max(span.Length, word)) };
+    }
+
+    /// <summary>The parser's commonest complaints in plainer words; the rest in its own.</summary>
+    private static Diagnostic Other(SourceText source, SourceSpan span, string reason)
+    {
+        var word = AtWord(source, span);
+        var (message, advice) = reason switch
+        {
+            _ when Says("cannot start any token") => (
+                "a value cannot begin with this mark",
+                "put quotes round the whole value"),
+            _ when Says("invalid mapping") || Says("mapping values") => (
+                "a second key begins inside a value",
+                "put quotes round text that holds a colon and a space, or give the second key a line of its own"),
+            _ when Says("escape character") || Says("escape code") => (
+                "a backslash in double quotes stands before a letter it has no meaning for",
+                "use single quotes round text that holds a backslash"),
+            _ when Says("expected ':'") => (
+                "a key has no colon after it",
+                "each line is `key: value`, with a colon and a space between them"),
+            _ when Says("expected key") || Says("'-' indicator") || Says("document end") || Says("Block sequence") => (
+                "this does not belong where it stands",
+                "check that the line is indented like its neighbours, and look above it for a slip"),
+            _ when reason.Length == 0 => (
+                "the text makes no sense from here on",
+                "look here and above for a bracket or a quote too many or too few"),
+            _ => (
+                char.ToLowerInvariant(reason[0]) + reason[1..].TrimEnd('.'),
+                "each line is `key: value`; look at this line and above it for a slip"),
+        };
+        return Wording.Syntax(word, message, advice);
+
+        bool Says(string part) => reason.Contains(part, StringComparison.OrdinalIgnoreCase);
+    }
+}
