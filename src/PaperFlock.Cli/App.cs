@@ -1,6 +1,6 @@
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
-using PaperFlock.Layout.Pages;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
 
@@ -24,9 +24,9 @@ internal static class App
             surroundings.Error.WriteLine(Words.Complaint(Words.Stopped));
             return ExitStatus.Stopped;
         }
-        catch (LayoutException e)
+        catch (SheetException e)
         {
-            // The one fault a keeper can work round: the path names the sheet and the ewe whose words are too long.
+            // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
             surroundings.Error.WriteLine(Words.Complaint(Words.DoesNotFit(e.Message)));
             return Report(e, args, surroundings);
         }

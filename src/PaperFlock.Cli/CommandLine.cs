@@ -59,7 +59,7 @@ internal static class CommandLine
         figures.SetAction(typed => FiguresCommand.Run(Planner(typed), surroundings));
 
         var into = new Option<string>("--out") { HelpName = Words.FolderValue, Description = Words.AboutOut };
-        var sheets = new Option<SheetName[]>("--sheets")
+        var sheets = new Option<string[]>("--sheets")
         {
             HelpName = Words.SheetsValue,
             Description = Words.AboutSheets,
@@ -69,7 +69,7 @@ internal static class CommandLine
         var pack = new Command("pack", Words.AboutPack) { flock, into, sheets, asOf, png };
         pack.SetAction(typed => PackCommand.Run(
             Planner(typed),
-            new PackWishes(typed.GetValue(into) ?? ".", typed.GetValue(sheets) ?? [], typed.GetValue(png)),
+            new PackWishes(typed.GetValue(into) ?? ".", [.. typed.GetValue(sheets) ?? []], typed.GetValue(png)),
             surroundings,
             line));
 

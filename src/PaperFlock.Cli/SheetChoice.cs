@@ -1,6 +1,6 @@
 using System.CommandLine.Parsing;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
 
@@ -8,19 +8,19 @@ namespace PaperFlock.Cli;
 internal static class SheetChoice
 {
     /// <returns>Each once, in binding order.</returns>
-    public static SheetName[] Parse(ArgumentResult argument)
+    public static string[] Parse(ArgumentResult argument)
     {
-        var chosen = new HashSet<SheetName>();
+        var chosen = new HashSet<string>(StringComparer.Ordinal);
         var typed = argument.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToArray();
         foreach (var word in typed)
         {
-            if (SheetName.Find(word) is { } sheet)
+            if (PackComposer.Kinds.FirstOrDefault(k => string.Equals(k, word, StringComparison.OrdinalIgnoreCase)) is { } kind)
             {
-                chosen.Add(sheet);
+                chosen.Add(kind);
             }
             else
             {
-                argument.AddError(Words.NoSuchSheet(word, NearestWord.Find(word, SheetName.All.Select(s => s.Word))));
+                argument.AddError(Words.NoSuchSheet(word, NearestWord.Find(word, PackComposer.Kinds)));
             }
         }
 
@@ -29,6 +29,6 @@ internal static class SheetChoice
             argument.AddError(Words.NoSheets);
         }
 
-        return [.. SheetName.All.Where(chosen.Contains)];
+        return [.. PackComposer.Kinds.Where(chosen.Contains)];
     }
 }

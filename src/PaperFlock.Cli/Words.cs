@@ -6,6 +6,7 @@ using NodaTime.Text;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
 
@@ -73,7 +74,7 @@ internal static class Words
     private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
 
     public static string AboutSheets { get; } =
-        $"print only some sheets: {string.Join(", ", Wiring.SheetName.All.Select(s => s.Word))}";
+        $"print only some sheets: {string.Join(", ", PackComposer.Kinds)}";
 
     public static string Version { get; } = $"{Program} {typeof(Words).Assembly.GetName().Version?.ToString(3)}";
 
@@ -115,7 +116,7 @@ internal static class Words
 
     public static string NoSuchSheet(string word, string? nearest) =>
         nearest is null
-            ? $"there is no sheet '{word}'; there are {List(Wiring.SheetName.All.Select(s => s.Word))}"
+            ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
             : $"there is no sheet '{word}'{DidYouMean(nearest)}";
 
     public static string OneTooMany(string word) => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it";
@@ -132,7 +133,7 @@ internal static class Words
 
     public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
 
-    public static string DoesNotFit(string path) => $"something is too long for its place on the paper: {path}";
+    public static string DoesNotFit(string what) => $"something is too long for its place on the paper: {what}";
 
     public static string Fault(string place) =>
         $"this is a fault of the program, not of your flock file; please report it with the details in {place}";

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Wiring;
@@ -8,7 +9,7 @@ namespace PaperFlock.Cli.Commands;
 /// <param name="Out">Folder for what is written, as typed.</param>
 /// <param name="Sheets">Empty for all.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
-internal sealed record PackWishes(string Out, IReadOnlyList<SheetName> Sheets, bool Pictures);
+internal sealed record PackWishes(string Out, ImmutableArray<string> Sheets, bool Pictures);
 
 /// <summary>Makes the pack and writes it, whole or not at all.</summary>
 internal static class PackCommand

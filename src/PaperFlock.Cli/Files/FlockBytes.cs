@@ -1,10 +1,12 @@
+using PaperFlock.Flocks.Reading;
+
 namespace PaperFlock.Cli.Files;
 
 /// <summary>The bytes of a flock file.</summary>
 internal static class FlockBytes
 {
     /// <summary>One byte over what the reader takes: enough for it to refuse the file, and no more is ever held.</summary>
-    private const int Most = (4 * 1024 * 1024) + 1;
+    private const int Most = FlockReader.MostBytes + 1;
 
     /// <exception cref="UsageException">There is no such file, or it cannot be read.</exception>
     public static byte[] Read(string path, Surroundings surroundings)

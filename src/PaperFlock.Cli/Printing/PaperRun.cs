@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using PaperFlock.Cli.Wiring;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Printing;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Printing;
 
@@ -15,15 +17,13 @@ internal readonly record struct Stock(string Paper, bool IsCard);
 /// <param name="Leaves">Sheets of paper it takes.</param>
 internal sealed record PaperRun(Stock Stock, int First, int Last, int Leaves)
 {
-    /// <summary>Pages whose code begins so are ewe cards.</summary>
-    private const string CardCode = "CARD";
-
-    public static ImmutableArray<PaperRun> Of(PrintDocument document)
+    public static ImmutableArray<PaperRun> Of(PackDocument pack)
     {
+        var document = pack.Print;
         var runs = ImmutableArray.CreateBuilder<PaperRun>();
         for (var i = 0; i < document.Pages.Length; i++)
         {
-            var stock = StockOf(document.Pages[i]);
+            var stock = new Stock(PaperName.Of(document.Pages[i].Page.Paper), pack.Uses[i] == SheetUse.CutUp);
             if (runs.Count == 0 || runs[^1].Stock != stock)
             {
                 runs.Add(new PaperRun(stock, i + 1, i + 1, 1));
@@ -42,7 +42,4 @@ internal sealed record PaperRun(Stock Stock, int First, int Last, int Leaves)
         document.Duplex == DuplexHint.Simplex
         || document.Pages[page].Page.Side == PageSide.Front
         || document.Pages[page - 1].Page.Side == PageSide.Back;
-
-    private static Stock StockOf(PrintPage page) =>
-        new(PaperName.Of(page.Page.Paper), page.Label.StartsWith(CardCode, StringComparison.Ordinal));
 }

@@ -26,7 +26,7 @@ internal static class PrintAdvice
             lines.Add(Words.ToPrint(output.ShownFile(document)));
             lines.Add(Words.ActualSize);
             lines.Add(Words.Sides(document.Print.Duplex));
-            lines.AddRange(Words.PagesOnPaper(PaperRun.Of(document.Print)));
+            lines.AddRange(Words.PagesOnPaper(PaperRun.Of(document)));
         }
 
         return string.Join('\n', lines);
@@ -34,7 +34,7 @@ internal static class PrintAdvice
 
     private static string PaperNeeded(PackDocument document)
     {
-        var kinds = PaperRun.Of(document.Print)
+        var kinds = PaperRun.Of(document)
             .GroupBy(r => r.Stock)
             .Select(g => Words.Leaves(g.Sum(r => r.Leaves), g.Key));
         return Words.List(kinds);

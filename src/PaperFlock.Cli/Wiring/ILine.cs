@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Wiring;
 
@@ -10,13 +13,13 @@ namespace PaperFlock.Cli.Wiring;
 internal interface ILine
 {
     /// <param name="shownPath">What diagnostics call the file.</param>
-    Reading Read(string shownPath, byte[] bytes);
+    FlockReading Read(string shownPath, byte[] bytes);
 
     SeasonPlan Plan(Flock flock, LocalDate asOf);
 
-    /// <param name="sheets">From <see cref="SheetName.All"/>, in binding order; empty for all.</param>
-    /// <exception cref="LayoutException">Something does not fit an empty page.</exception>
-    Pack Compose(SeasonPlan plan, IReadOnlyList<SheetName> sheets);
+    /// <param name="kinds">From <see cref="PackComposer.Kinds"/>; empty for every sheet.</param>
+    /// <exception cref="SheetException">Something does not fit an empty page.</exception>
+    Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds);
 
     void Print(PackDocument document, Stream output);
 

@@ -1,20 +1,24 @@
+using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Wiring;
 
 /// <summary>Joins the rooms: read, plan, compose, print. The only place that knows them all.</summary>
 internal sealed class Line : ILine
 {
-    public Reading Read(string shownPath, byte[] bytes) => throw new NotSupportedException($"{shownPath} {bytes.Length}");
+    public FlockReading Read(string shownPath, byte[] bytes) => FlockReader.Read(shownPath, bytes);
 
     public SeasonPlan Plan(Flock flock, LocalDate asOf) => SeasonPlanner.Plan(flock, asOf);
 
-    public Pack Compose(SeasonPlan plan, IReadOnlyList<SheetName> sheets) => throw new NotSupportedException($"{plan.AsOf} {sheets.Count}");
+    public Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds) =>
+        PackBinding.Bind(PackComposer.Compose(plan, FontLibrary.Measurer, new PackRequest(kinds)), plan.Flock);
 
     public void Print(PackDocument document, Stream output) => PdfPrinter.Print(document.Print, output);
 
