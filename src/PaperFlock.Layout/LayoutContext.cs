@@ -1,7 +1,75 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using PaperFlock.Layout.Breaking;
+using PaperFlock.Layout.Elements;
+
 namespace PaperFlock.Layout;
 
-/// <summary>What one run of layout shares: the measurer, and the lines already broken.</summary>
+/// <summary>
+/// What one run of layout shares: the measurer, and what it has measured already. Usable from several threads at once.
+/// Everything kept is a pure function of its key, so no answer depends on who asked first.
+/// </summary>
 public sealed class LayoutContext(ITextMeasurer measurer)
 {
+    private readonly ConcurrentDictionary<TextStyle, StyleWidths> _styles = new();
+    private readonly ConcurrentDictionary<(ImmutableArray<Run> Runs, double Width), BrokenText> _broken = new();
+
     public ITextMeasurer Measurer { get; } = measurer;
+
+    /// <summary>Width in points of a word, which the measurer is asked once.</summary>
+    internal double WidthOf(ReadOnlySpan<char> word, TextStyle style) => Style(style).WidthOf(word);
+
+    internal FontMetrics MetricsOf(TextStyle style) => Style(style).Metrics;
+
+    /// <summary>The lines of a paragraph; broken once for each paragraph (the array it is, not its words) and width.</summary>
+    internal BrokenText Break(ImmutableArray<Run> runs, double width)
+    {
+        // Not GetOrAdd with a closure: this is asked for every cell of every table.
+        var key = (runs, width);
+        if (!_broken.TryGetValue(key, out var broken))
+        {
+            broken = LineBreaker.Break(runs, width, this);
+            _broken.TryAdd(key, broken);
+        }
+
+        return broken;
+    }
+
+    private StyleWidths Style(TextStyle style)
+    {
+        if (!_styles.TryGetValue(style, out var widths))
+        {
+            widths = _styles.GetOrAdd(style, new StyleWidths(Measurer, style));
+        }
+
+        return widths;
+    }
+
+    private sealed class StyleWidths
+    {
+        private readonly ITextMeasurer _measurer;
+        private readonly TextStyle _style;
+        private readonly ConcurrentDictionary<string, double> _widths = new(StringComparer.Ordinal);
+        private readonly ConcurrentDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> _lookup;
+
+        public StyleWidths(ITextMeasurer measurer, TextStyle style)
+        {
+            (_measurer, _style) = (measurer, style);
+            _lookup = _widths.GetAlternateLookup<ReadOnlySpan<char>>();
+            Metrics = measurer.MetricsOf(style);
+        }
+
+        public FontMetrics Metrics { get; }
+
+        public double WidthOf(ReadOnlySpan<char> word)
+        {
+            if (!_lookup.TryGetValue(word, out var width))
+            {
+                width = _measurer.WidthOf(word, _style);
+                _lookup.TryAdd(word, width);
+            }
+
+            return width;
+        }
+    }
 }

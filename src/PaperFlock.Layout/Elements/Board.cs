@@ -1,11 +1,38 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Children at stated places on a board of a stated size: cards on a sheet, marks on a page. Never splits; each child must fit its place whole.</summary>
 public sealed record Board(Size Size, ImmutableArray<BoardPlace> Places) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context)
+    {
+        if (Size.Width > space.Width + Space.Epsilon)
+        {
+            return Wrap(Points.NeedsWidth(Size.Width, space.Width));
+        }
+
+        if (Size.Height > space.Height + Space.Epsilon)
+        {
+            return Wrap(Points.Needs(Size.Height, space.Height));
+        }
+
+        var items = ImmutableArray.CreateBuilder<Item>(Places.Length);
+        foreach (var place in Places)
+        {
+            switch (place.Child.OfferWhole(Space.Exactly(place.Width, place.Height), context))
+            {
+                case Placement.Wraps wraps:
+                    return Wrap(wraps);
+                case Placement.Fits fits:
+                    items.Add(new PieceItem(place.X, place.Y, fits.Piece));
+                    break;
+            }
+        }
+
+        return Fit(Size, items.ToImmutable());
+    }
 }
 
 /// <summary>In points from the board's top left corner.</summary>

@@ -9,5 +9,20 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Draw">Given the size and the measurer, the items; must not draw outside the size.</param>
 public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasurer, ImmutableArray<Item>> Draw) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context)
+    {
+        var size = new Size(Width ?? space.Width, Height ?? space.Height);
+        if (size.Width > space.Width + Space.Epsilon)
+        {
+            return Wrap(Points.NeedsWidth(size.Width, space.Width));
+        }
+
+        // A chart that fills what is left must not end up with nothing at the foot of a full page.
+        if (size.Height > space.Height + Space.Epsilon || size.Height <= Space.Epsilon)
+        {
+            return Wrap(Points.Needs(Math.Max(1, size.Height), space.Height));
+        }
+
+        return Fit(size, Draw(size, context.Measurer));
+    }
 }

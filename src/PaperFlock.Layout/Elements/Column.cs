@@ -1,9 +1,78 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Layout.Elements;
 
-/// <summary>Children one under another. Splits between or inside them; spacing only between children that took room.</summary>
+/// <summary>Children one under another, as wide as the widest. Splits between or inside them; spacing only between children that took room.</summary>
 public sealed record Column(ImmutableArray<Element> Children, double Spacing = 0) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context) => PlaceFrom(0, null, space, context);
+
+    /// <param name="next">Index of the first child still to be placed.</param>
+    /// <param name="carried">What is left of that child, where some of it is on an earlier page.</param>
+    internal Placement PlaceFrom(int next, Element? carried, Space space, LayoutContext context)
+    {
+        var items = ImmutableArray.CreateBuilder<Item>();
+        double width = 0, used = 0;
+        for (var i = next; i < Children.Length; i++)
+        {
+            var child = i == next ? carried ?? Children[i] : Children[i];
+            var gap = used > Space.Epsilon ? Spacing : 0;
+            var left = new Space(space.Width, space.Height - used - gap, space.FullHeight) { Least = new Size(space.Least.Width, 0) };
+            switch (child.Offer(left, context))
+            {
+                case Placement.Fits fits:
+                    Add(fits.Piece, gap);
+                    break;
+                case Placement.Splits splits:
+                    Add(splits.Piece, gap);
+                    return new Placement.Splits(Stack(), Rest(i, splits.Rest));
+
+                // Nothing has taken room yet, so whatever stands before this child (an anchor, say) goes with it.
+                case Placement.Wraps wraps when used <= Space.Epsilon:
+                    return Wrap(wraps);
+                case Placement.Wraps:
+                    return new Placement.Splits(Stack(), new ColumnRest(this, i, null));
+            }
+        }
+
+        return items.Count == 0 ? Placement.Nothing.Instance : new Placement.Fits(Stack());
+
+        void Add(Piece piece, double gap)
+        {
+            var takesRoom = piece.Size.Height > Space.Epsilon;
+            var y = takesRoom ? used + gap : used;
+            items.Add(new PieceItem(0, y, piece));
+            width = Math.Max(width, piece.Size.Width);
+            used = takesRoom ? y + piece.Size.Height : used;
+        }
+
+        Piece Stack() => new(new Size(width, used), items.ToImmutable(), Name);
+    }
+
+    private Element Rest(int child, Element left)
+    {
+        if (left is not Empty)
+        {
+            return new ColumnRest(this, child, left);
+        }
+
+        return child + 1 == Children.Length ? left : new ColumnRest(this, child + 1, null);
+    }
+}
+
+/// <summary>A column from a child onwards: an index and not a copy, so that a column of a thousand children stays linear.</summary>
+internal sealed record ColumnRest : Element
+{
+    private readonly Column _column;
+    private readonly int _next;
+    private readonly Element? _carried;
+
+    public ColumnRest(Column column, int next, Element? carried)
+    {
+        (_column, _next, _carried) = (column, next, carried);
+        Name = column.Name;
+    }
+
+    public override Placement Place(Space space, LayoutContext context) => _column.PlaceFrom(_next, _carried, space, context);
 }

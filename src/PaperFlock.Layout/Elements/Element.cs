@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Pieces;
+
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>
@@ -9,6 +12,26 @@ public abstract record Element
     public string? Name { get; init; }
 
     /// <summary>Places as much of the element as the space holds.</summary>
-    /// <returns>A placement whose piece is never larger than the space, within <see cref="Space.Epsilon"/>.</returns>
+    /// <returns>
+    /// A placement whose piece is never larger than the space, within <see cref="Space.Epsilon"/>. On a fresh page a split takes some height and leaves less for the next page.
+    /// </returns>
     public abstract Placement Place(Space space, LayoutContext context);
+
+    protected Placement.Fits Fit(Size size, ImmutableArray<Item> items) => new(new Piece(size, items, Name));
+
+    protected Placement.Wraps Wrap(string reason) => new(reason, Name is null ? [] : [Name]);
+
+    /// <summary>A child's wrap as this element's own, with its name put before the child's.</summary>
+    protected Placement.Wraps Wrap(Placement.Wraps inner) => Name is null ? inner : inner with { Path = inner.Path.Insert(0, Name) };
+
+    /// <summary>What a wrapper round one child makes of the child's placement.</summary>
+    /// <param name="dress">From the child's piece to the wrapper's.</param>
+    /// <param name="carry">From what is left of the child to what is left of the wrapper. Not asked where nothing is left.</param>
+    private protected Placement Dress(Placement child, Func<Piece, Piece> dress, Func<Element, Element> carry) => child switch
+    {
+        Placement.Fits fits => new Placement.Fits(dress(fits.Piece)),
+        Placement.Splits splits => new Placement.Splits(dress(splits.Piece), splits.Rest is Empty ? splits.Rest : carry(splits.Rest)),
+        Placement.Wraps wraps => Wrap(wraps),
+        _ => child,
+    };
 }

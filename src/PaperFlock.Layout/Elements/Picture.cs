@@ -6,5 +6,13 @@ namespace PaperFlock.Layout.Elements;
 /// <summary>A drawing of a stated size, such as a tick box.</summary>
 public sealed record Picture(Size Size, ImmutableArray<Item> Items) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context)
+    {
+        if (Size.Width > space.Width + Space.Epsilon)
+        {
+            return Wrap(Points.NeedsWidth(Size.Width, space.Width));
+        }
+
+        return Size.Height > space.Height + Space.Epsilon ? Wrap(Points.Needs(Size.Height, space.Height)) : Fit(Size, Items);
+    }
 }

@@ -1,9 +1,45 @@
+using PaperFlock.Layout.Pieces;
+
 namespace PaperFlock.Layout.Elements;
 
-/// <summary>A child held to a size in points; null leaves that side to the child. Empty paper when the child is null.</summary>
+/// <summary>
+/// A child held to a size in points; null leaves that side to the child. Empty paper when the child is null.
+/// With an exact height the child must fit whole; without, it splits as it would alone.
+/// </summary>
 /// <param name="Width">Exact.</param>
 /// <param name="Height">Exact.</param>
 public sealed record Sized(Element? Child, double? Width = null, double? Height = null, double MinWidth = 0, double MinHeight = 0) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context)
+    {
+        var least = new Size(Width ?? MinWidth, Height ?? MinHeight);
+        if (least.Width > space.Width + Space.Epsilon)
+        {
+            return Wrap(Points.NeedsWidth(least.Width, space.Width));
+        }
+
+        if (least.Height > space.Height + Space.Epsilon)
+        {
+            return Wrap(Points.Needs(least.Height, space.Height));
+        }
+
+        var inside = new Space(Width ?? space.Width, Height ?? space.Height, Height ?? space.FullHeight)
+        {
+            Least = new Size(Width is null ? Math.Max(least.Width, space.Least.Width) : least.Width, least.Height),
+        };
+        var placement = Child is null ? Placement.Nothing.Instance : Height is null ? Child.Offer(inside, context) : Child.OfferWhole(inside, context);
+        if (placement is Placement.Nothing)
+        {
+            return least == default ? placement : Fit(least, []);
+        }
+
+        return Dress(placement, piece => Hold(piece, least), rest => this with { Child = rest, MinHeight = 0 });
+    }
+
+    private Piece Hold(Piece piece, Size least)
+    {
+        var width = Width ?? Math.Max(least.Width, piece.Size.Width);
+        var height = Height ?? Math.Max(least.Height, piece.Size.Height);
+        return new Piece(new Size(width, height), [new PieceItem(0, 0, piece)], Name);
+    }
 }

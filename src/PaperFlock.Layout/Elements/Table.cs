@@ -1,11 +1,17 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Tables;
 
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Rows under a head that is repeated on every page. A page holds whole rows: the head and one row at the least.</summary>
+/// <remarks>
+/// A cell reaches from boundary to boundary, and the tracks fill the width exactly. Rules are centred on the boundaries and the outer frame lies inside the edge,
+/// so half of each rule and all of the frame are in the padding of the cells beside them.
+/// Each page's part is closed with the outer frame.
+/// </remarks>
 /// <param name="Grid">Thickness in points of the lines between rows and columns; 0 for none.</param>
 /// <param name="Outer">Thickness of the outer frame; 0 for none.</param>
-/// <param name="HeadRule">Thickness of the line under the head.</param>
+/// <param name="HeadRule">Thickness of the line under the head; a first row whose own line above is thicker has that.</param>
 public sealed record Table(
     ImmutableArray<Track> Columns,
     ImmutableArray<TableRow> Head,
@@ -14,14 +20,46 @@ public sealed record Table(
     double Outer = 1,
     double HeadRule = 1) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    /// <summary>Of a cell that names none: points left and right, above and below.</summary>
+    public static readonly Edges UsualPadding = Edges.Of(4, 2);
+
+    public override Placement Place(Space space, LayoutContext context) => PlaceFrom(0, space, context);
+
+    /// <param name="first">Index of the first body row still to be placed.</param>
+    internal Placement PlaceFrom(int first, Space space, LayoutContext context)
+    {
+        var edges = Track.Edges(Columns.AsSpan(), space.Width);
+        if (edges[^1] > space.Width + Space.Epsilon)
+        {
+            return Wrap(Points.NeedsWidth(edges[^1], space.Width));
+        }
+
+        var placement = new TablePart(this, edges, first, context).Place(space);
+        return placement is Placement.Wraps wraps ? Wrap(wraps) : placement;
+    }
 }
 
 /// <param name="MinHeight">Points.</param>
 /// <param name="RuleAbove">Thickness of the line above the row where it differs from the grid.</param>
-/// <param name="KeepWithNext">Never the last row on a page while another follows.</param>
+/// <param name="KeepWithNext">Never the last row on a page while another follows, unless a whole page is not enough for such rows.</param>
 public sealed record TableRow(ImmutableArray<TableCell> Cells, double MinHeight = 0, double? RuleAbove = null, bool KeepWithNext = false, string? Name = null);
 
 /// <param name="Child">Null for a cell to write in.</param>
-/// <param name="Span">Columns it covers.</param>
+/// <param name="Span">Columns it covers; the spans of a row add up to the table's columns.</param>
+/// <param name="RuleLeft">Whether there is a line to its left. The outer frame is there in any case.</param>
 public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align = VerticalAlign.Middle, Edges? Padding = null, bool RuleLeft = true);
+
+/// <summary>A table from a body row onwards: an index and not a copy, so that a long table stays linear.</summary>
+internal sealed record TableRest : Element
+{
+    private readonly Table _table;
+    private readonly int _next;
+
+    public TableRest(Table table, int next)
+    {
+        (_table, _next) = (table, next);
+        Name = table.Name;
+    }
+
+    public override Placement Place(Space space, LayoutContext context) => _table.PlaceFrom(_next, space, context);
+}

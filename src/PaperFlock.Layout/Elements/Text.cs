@@ -1,19 +1,132 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Breaking;
+using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Layout.Elements;
 
-/// <summary>A paragraph of one or more runs. Splits between lines, leaving and carrying at least two.</summary>
+/// <summary>
+/// A paragraph of one or more runs. Splits between lines, leaving and carrying at least two unless a fresh page is too low for that.
+/// Set to the left it is as wide as its longest line, else as wide as the space. Only spaces, or no words at all, are nothing to show.
+/// </summary>
+/// <remarks>
+/// Lines break after spaces, and after a hyphen or slash that no digit follows. A word wider than the whole line is broken between characters;
+/// one that is <see cref="Run.Whole"/> wraps instead. Spaces where a line breaks take no room and are not printed.
+/// </remarks>
 /// <param name="Leading">Baseline to baseline as a multiple of the largest em size on the line.</param>
-public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.Left, double Leading = 1.25) : Element
+public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.Left, double Leading = Text.UsualLeading) : Element
 {
-    public Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = 1.25)
+    public const double UsualLeading = 1.25;
+
+    public Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = UsualLeading)
         : this([new Run(words, style)], align, leading)
     {
     }
 
-    public override Placement Place(Space space, LayoutContext context) => throw new NotSupportedException();
+    public override Placement Place(Space space, LayoutContext context)
+    {
+        var broken = context.Break(Runs, space.Width);
+        if (broken.TooWide is { } word)
+        {
+            return Wrap($"word “{word}” {Points.Needs(broken.Needed, space.Width)}");
+        }
+
+        return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceLines(broken.Lines, 0, space);
+    }
+
+    /// <param name="first">Index of the first line still to be placed.</param>
+    internal Placement PlaceLines(ImmutableArray<TextLine> lines, int first, Space space)
+    {
+        double height = 0, width = 0;
+        var next = first;
+        while (next < lines.Length && height + lines[next].Height(Leading) <= space.Height + Space.Epsilon)
+        {
+            height += lines[next].Height(Leading);
+            next++;
+        }
+
+        var end = EndOfPart(first, next, lines.Length, space.IsFresh);
+        if (end == first)
+        {
+            var least = Math.Min(lines.Length, first + (space.IsFresh ? 1 : lines.Length - first < 4 ? lines.Length - first : 2));
+            return Wrap(Points.Needs(Height(lines, first, least), space.Height));
+        }
+
+        for (var i = first; i < lines.Length; i++)
+        {
+            width = Math.Max(width, lines[i].Width);
+        }
+
+        var piece = Set(lines, first, end, Align == TextAlign.Left ? width : space.Width);
+        return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, new TextRest(this, lines, end, width));
+    }
+
+    /// <summary>Two lines at the least on either side of a split, so that no line stands alone at the foot or head of a page.</summary>
+    private static int EndOfPart(int first, int fitting, int end, bool fresh)
+    {
+        if (fitting == end)
+        {
+            return end;
+        }
+
+        var part = Math.Min(fitting, end - 2);
+        if (part - first >= 2)
+        {
+            return part;
+        }
+
+        // On a fresh page there is nowhere better to go.
+        return fresh ? fitting : first;
+    }
+
+    private double Height(ImmutableArray<TextLine> lines, int first, int end)
+    {
+        double height = 0;
+        for (var i = first; i < end; i++)
+        {
+            height += lines[i].Height(Leading);
+        }
+
+        return height;
+    }
+
+    private Piece Set(ImmutableArray<TextLine> lines, int first, int end, double width)
+    {
+        var items = ImmutableArray.CreateBuilder<Item>(end - first);
+        double y = 0;
+        for (var i = first; i < end; i++)
+        {
+            var line = lines[i];
+            var x = Align.Offset(line.Width, width);
+            foreach (var part in line.Parts)
+            {
+                items.Add(new TextItem(x + part.X, y + line.Baseline(Leading), part.Text, part.Style, part.Width));
+            }
+
+            y += line.Height(Leading);
+        }
+
+        return new Piece(new Size(width, y), items.ToImmutable(), Name);
+    }
 }
 
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>
 /// <param name="Whole">Never broken inside: a tag, a date, a number with its unit.</param>
 public readonly record struct Run(string Words, TextStyle Style, bool Whole = false);
+
+/// <summary>The lines of a paragraph from one onwards: the same lines, even where the next page offers another width.</summary>
+internal sealed record TextRest : Element
+{
+    private readonly Text _text;
+    private readonly ImmutableArray<TextLine> _lines;
+    private readonly int _next;
+    private readonly double _width;
+
+    public TextRest(Text text, ImmutableArray<TextLine> lines, int next, double width)
+    {
+        (_text, _lines, _next, _width) = (text, lines, next, width);
+        Name = text.Name;
+    }
+
+    public override Placement Place(Space space, LayoutContext context) =>
+        _width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(_width, space.Width)) : _text.PlaceLines(_lines, _next, space);
+}

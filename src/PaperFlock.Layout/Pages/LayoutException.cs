@@ -4,7 +4,7 @@ namespace PaperFlock.Layout.Pages;
 
 /// <summary>Something cannot fit even an empty page.</summary>
 public sealed class LayoutException(string reason, ImmutableArray<string> path)
-    : Exception($"{string.Join(" > ", path)}: {reason}")
+    : Exception(path.IsEmpty ? reason : $"{string.Join(" > ", path)}: {reason}")
 {
     /// <summary>One sentence with the space needed and the space there is.</summary>
     public string Reason { get; } = reason;

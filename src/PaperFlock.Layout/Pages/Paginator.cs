@@ -6,9 +6,61 @@ namespace PaperFlock.Layout.Pages;
 /// <summary>Fills pages with a body until nothing is left of it. The front door of this room.</summary>
 public static class Paginator
 {
-    /// <param name="startsOn">The side of the first page; sides alternate unless <paramref name="singleSided"/>.</param>
+    /// <param name="startsOn">The side of the first page; sides alternate unless <paramref name="singleSided"/>, when all are fronts.</param>
     /// <returns>At least one page, page texts resolved, links not checked.</returns>
     /// <exception cref="LayoutException">Something does not fit an empty page.</exception>
+    /// <exception cref="ArgumentException">The margins of front and back leave different sizes, or none.</exception>
     public static ImmutableArray<Page> Paginate(Element body, PageDesign design, LayoutContext context, PageSide startsOn = PageSide.Front, bool singleSided = false)
-        => throw new NotSupportedException();
+    {
+        PageFrame.Check(design);
+        var frames = new List<PageFrame>();
+        Element? rest = body;
+        while (rest is not null)
+        {
+            var side = singleSided ? PageSide.Front : SideOf(frames.Count, startsOn);
+            var frame = PageFrame.Place(design, side, isFirst: frames.Count == 0, context);
+            rest = Fill(frame, rest, design, context);
+            if (frame.Body is not null || rest is not null || frames.Count == 0)
+            {
+                frames.Add(frame);
+            }
+        }
+
+        var pages = ImmutableArray.CreateBuilder<Page>(frames.Count);
+        foreach (var frame in frames)
+        {
+            var number = new PageNumber(pages.Count + 1, frames.Count, frame.Side);
+            pages.Add(new Page(design.Paper, frame.Side, number, PageTexts.Resolve(frame.Assemble(), number, context)));
+        }
+
+        return pages.MoveToImmutable();
+    }
+
+    /// <summary>Gives a page its part of the body.</summary>
+    /// <returns>What is left; null when nothing is.</returns>
+    private static Element? Fill(PageFrame frame, Element body, PageDesign design, LayoutContext context)
+    {
+        switch (body.Offer(frame.Slot, context))
+        {
+            case Placement.Fits fits:
+                frame.Body = fits.Piece;
+                return null;
+            case Placement.Splits splits:
+                frame.Body = splits.Piece;
+                return splits.Rest is Empty ? null : splits.Rest;
+            case Placement.Wraps wraps:
+                // A tall head may leave the first page less room than any other; then it goes out with its head alone.
+                if (frame.IsFirst && PageFrame.Place(design, frame.Side, isFirst: false, context).Slot.Height > frame.Slot.Height + Space.Epsilon)
+                {
+                    return body;
+                }
+
+                throw new LayoutException(wraps.Reason, wraps.Path);
+            default:
+                return null;
+        }
+    }
+
+    private static PageSide SideOf(int index, PageSide startsOn) =>
+        (index % 2 == 0) == (startsOn == PageSide.Front) ? PageSide.Front : PageSide.Back;
 }

@@ -5,4 +5,44 @@ namespace PaperFlock.Layout.Pieces;
 /// <summary>Finished layout: a size and what is drawn in it. Painting walks it and decides nothing.</summary>
 /// <param name="Items">In reading order, which is also painting order; coordinates from the piece's own top left corner, y downwards.</param>
 /// <param name="Name">The element it came from.</param>
-public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name = null);
+public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name = null)
+{
+    /// <summary>
+    /// The same drawing with every item in this piece's own coordinates. Nested pieces are gone but for one kind:
+    /// text that does not read from left to right is alone in a piece of its own, turned, as large as its <see cref="TextBox"/>.
+    /// </summary>
+    public Piece Flatten() => new(Size, Flattener.Flatten(this), Name);
+
+    /// <summary>A flattened piece of the given size that shows what of this one lies in the window: a tile of a poster.</summary>
+    /// <remarks>
+    /// Text is kept only when its <see cref="TextBox"/> lies wholly inside. Lines and outlines are cut where their centre line leaves the window, at right angles;
+    /// the outline of a rectangle that is cut becomes its sides, and a circle that is cut a path of short chords. Filled shapes and links are cut to the window.
+    /// A line along the edge between two windows belongs to the one below or to the right; one along the far edge of the piece to the last.
+    /// </remarks>
+    /// <param name="x">Left edge of the window, in this piece's coordinates.</param>
+    /// <param name="y">Its upper edge.</param>
+    public Piece Window(double x, double y, double width, double height) => new(new Size(width, height), Windower.Cut(this, x, y, width, height), Name);
+
+    /// <summary>All words in reading order, each with its box in this piece's coordinates. Page texts still without words are left out.</summary>
+    public IEnumerable<PlacedText> Texts()
+    {
+        foreach (var item in Flattener.Flatten(this))
+        {
+            if (item is TextItem text)
+            {
+                var box = TextBox.Of(text);
+                yield return new PlacedText(text.Text, text.Style, box.X, box.Y, box.Width, box.Height, 0);
+            }
+            else if (item is PieceItem { Piece: { Items: [TextItem turned], Size: var size } } nested)
+            {
+                var upright = nested.QuarterTurns is 0 or 2;
+                yield return new PlacedText(turned.Text, turned.Style, nested.X, nested.Y, upright ? size.Width : size.Height, upright ? size.Height : size.Width, nested.QuarterTurns);
+            }
+        }
+    }
+}
+
+/// <summary>Words where they stand.</summary>
+/// <param name="X">Left edge of their box after turning; <paramref name="Y"/> its upper edge, <paramref name="Width"/> and <paramref name="Height"/> its extent.</param>
+/// <param name="QuarterTurns">0 reads to the right, 1 downwards, 2 to the left, 3 upwards.</param>
+public readonly record struct PlacedText(string Text, TextStyle Style, double X, double Y, double Width, double Height, int QuarterTurns);

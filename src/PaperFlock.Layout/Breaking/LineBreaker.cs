@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout.Elements;
+
+namespace PaperFlock.Layout.Breaking;
+
+/// <summary>
+/// Fills lines with words, as many to a line as it holds. A word wider than a whole line starts on a line of its own and is broken between characters,
+/// so that a name of forty letters flows; only a <see cref="Run.Whole"/> run in it is never broken.
+/// </summary>
+internal sealed class LineBreaker
+{
+    private readonly ImmutableArray<Run> _runs;
+    private readonly double _width;
+    private readonly LayoutContext _context;
+    private readonly WordSplitter _splitter;
+    private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>();
+
+    // The line being filled, and the spaces after its last word, which count only if another word follows.
+    private readonly List<Fragment> _line = [];
+    private readonly List<Fragment> _spaces = [];
+    private double _used;
+    private double _spaceWidth;
+
+    private LineBreaker(ImmutableArray<Run> runs, double width, LayoutContext context)
+    {
+        (_runs, _width, _context) = (runs, width, context);
+        _splitter = new WordSplitter(runs, context);
+    }
+
+    public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
+        IsBlank(runs) ? new BrokenText([]) : new LineBreaker(runs, width, context).Break();
+
+    private static bool IsBlank(ImmutableArray<Run> runs)
+    {
+        foreach (var run in runs)
+        {
+            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private BrokenText Break()
+    {
+        foreach (var word in _splitter.Split())
+        {
+            if (word.Letters > 0 && AddWord(word) is { } tooWide)
+            {
+                return tooWide;
+            }
+
+            AddSpaces(word);
+            if (word.EndsLine)
+            {
+                EndLine(StyleAt(word.First));
+            }
+        }
+
+        // Nothing follows a line feed at the very end, so it begins no line.
+        if (_line.Count > 0)
+        {
+            EndLine(default);
+        }
+
+        return new BrokenText(_lines.ToImmutable());
+    }
+
+    private BrokenText? AddWord(Word word)
+    {
+        if (_used + _spaceWidth + word.Width > _width + Space.Epsilon)
+        {
+            StartLine();
+        }
+
+        if (word.Width > _width + Space.Epsilon)
+        {
+            return BreakInside(word);
+        }
+
+        for (var i = 0; i < word.Letters; i++)
+        {
+            Add(_splitter.Fragments[word.First + i]);
+        }
+
+        return null;
+    }
+
+    private BrokenText? BreakInside(Word word)
+    {
+        for (var i = 0; i < word.Letters; i++)
+        {
+            var fragment = _splitter.Fragments[word.First + i];
+            var run = _runs[fragment.Run];
+            var text = _splitter.Texts[fragment.Run];
+            for (var at = fragment.Start; at < fragment.End;)
+            {
+                // A letter and its accents stay together: text elements, the grapheme clusters of Unicode Standard Annex 29.
+                var length = run.Whole ? fragment.Length : StringInfo.GetNextTextElementLength(text.AsSpan(at, fragment.End - at));
+                var letters = new Fragment(fragment.Run, at, length, _context.WidthOf(text.AsSpan(at, length), run.Style));
+                if (_used + letters.Width > _width + Space.Epsilon)
+                {
+                    StartLine();
+                }
+
+                if (letters.Width > _width + Space.Epsilon)
+                {
+                    return new BrokenText([], text.Substring(at, length), letters.Width);
+                }
+
+                Add(letters);
+                at += length;
+            }
+        }
+
+        return null;
+    }
+
+    private void Add(Fragment fragment)
+    {
+        foreach (var space in _spaces)
+        {
+            Append(space);
+        }
+
+        _spaces.Clear();
+        _spaceWidth = 0;
+        Append(fragment);
+    }
+
+    private void Append(Fragment fragment)
+    {
+        _used += fragment.Width;
+        if (_line.Count > 0 && _line[^1] is var last && last.Run == fragment.Run && last.End == fragment.Start)
+        {
+            _line[^1] = last with { Length = last.Length + fragment.Length, Width = last.Width + fragment.Width };
+        }
+        else
+        {
+            _line.Add(fragment);
+        }
+    }
+
+    private void AddSpaces(Word word)
+    {
+        for (var i = 0; i < word.Spaces; i++)
+        {
+            var space = _splitter.Fragments[word.First + word.Letters + i];
+            _spaces.Add(space);
+            _spaceWidth += space.Width;
+        }
+    }
+
+    /// <summary>Ends the line unless it is still empty; spaces never begin a line that was not begun with them.</summary>
+    private void StartLine()
+    {
+        if (_line.Count > 0)
+        {
+            EndLine(default);
+        }
+
+        _spaces.Clear();
+        _spaceWidth = 0;
+    }
+
+    /// <param name="ofEmpty">The style that gives an empty line its height.</param>
+    private void EndLine(TextStyle ofEmpty)
+    {
+        double x = 0, em = 0, ascent = 0, descent = 0;
+        var parts = ImmutableArray.CreateBuilder<LinePart>(_line.Count);
+        foreach (var fragment in _line)
+        {
+            var style = _runs[fragment.Run].Style;
+            parts.Add(new LinePart(_splitter.Texts[fragment.Run].Substring(fragment.Start, fragment.Length), style, x, fragment.Width));
+            x += fragment.Width;
+            Reach(style);
+        }
+
+        if (_line.Count == 0)
+        {
+            Reach(ofEmpty);
+        }
+
+        _lines.Add(new TextLine(parts.MoveToImmutable(), _used, em, ascent, descent));
+        _line.Clear();
+        _spaces.Clear();
+        (_used, _spaceWidth) = (0, 0);
+
+        void Reach(TextStyle style)
+        {
+            var metrics = _context.MetricsOf(style);
+            em = Math.Max(em, style.Size);
+            ascent = Math.Max(ascent, metrics.Ascent);
+            descent = Math.Max(descent, metrics.Descent);
+        }
+    }
+
+    private TextStyle StyleAt(int fragment) =>
+        fragment < _splitter.Fragments.Count ? _runs[_splitter.Fragments[fragment].Run].Style : _runs[^1].Style;
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+
+namespace PaperFlock.Layout.Pieces;
+
+/// <summary>Brings the items of nested and turned pieces into the coordinates of the outermost.</summary>
+internal static class Flattener
+{
+    public static ImmutableArray<Item> Flatten(Piece piece)
+    {
+        var items = ImmutableArray.CreateBuilder<Item>(piece.Items.Length);
+        Add(piece, default, items);
+        return items.DrainToImmutable();
+    }
+
+    private static void Add(Piece piece, Pose pose, ImmutableArray<Item>.Builder items)
+    {
+        foreach (var item in piece.Items)
+        {
+            if (item is PieceItem nested)
+            {
+                Add(nested.Piece, pose.Of(nested), items);
+            }
+            else
+            {
+                items.Add(Move(item, pose));
+            }
+        }
+    }
+
+    private static Item Move(Item item, Pose pose)
+    {
+        switch (item)
+        {
+            case TextItem text:
+                return pose.Turns == 0
+                    ? text with { X = pose.X + text.X, Baseline = pose.Y + text.Baseline }
+                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, pose);
+            case PageTextItem text:
+                return pose.Turns == 0
+                    ? text with { X = pose.X + text.X, Baseline = pose.Y + text.Baseline }
+                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, pose);
+            case LineItem line:
+                var (from, to) = (pose.Apply(line.X1, line.Y1), pose.Apply(line.X2, line.Y2));
+                return line with { X1 = from.X, Y1 = from.Y, X2 = to.X, Y2 = to.Y };
+            case RectItem rect:
+                var sides = pose.Apply(new Extent(rect.X, rect.Y, rect.Width, rect.Height));
+                return rect with { X = sides.X, Y = sides.Y, Width = sides.Width, Height = sides.Height };
+            case LinkItem link:
+                var area = pose.Apply(new Extent(link.X, link.Y, link.Width, link.Height));
+                return link with { X = area.X, Y = area.Y, Width = area.Width, Height = area.Height };
+            case PathItem path:
+                var points = ImmutableArray.CreateBuilder<(double X, double Y)>(path.Points.Length);
+                foreach (var point in path.Points)
+                {
+                    points.Add(pose.Apply(point.X, point.Y));
+                }
+
+                return path with { Points = points.MoveToImmutable() };
+            case CircleItem circle:
+                var centre = pose.Apply(circle.X, circle.Y);
+                return circle with { X = centre.X, Y = centre.Y };
+            case AnchorItem anchor:
+                var place = pose.Apply(anchor.X, anchor.Y);
+                return anchor with { X = place.X, Y = place.Y };
+            default:
+                throw new InvalidOperationException($"{item.GetType().Name} is not known to flattening");
+        }
+    }
+
+    // Glyphs cannot be turned by moving their corners: painting turns the piece they are in.
+    private static PieceItem Turn(Extent box, Item text, Pose pose)
+    {
+        var turned = pose.Apply(box);
+        return new PieceItem(turned.X, turned.Y, new Piece(new Size(box.Width, box.Height), [text]), pose.Turns);
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pieces;
+
+namespace PaperFlock.Layout.Tables;
+
+/// <summary>Places the cells of one row, all as high as the highest.</summary>
+internal static class TableMeasurer
+{
+    /// <returns>Fits or wraps: a row is never torn.</returns>
+    public static Placement Place(TableRow row, double[] edges, Space space, LayoutContext context)
+    {
+        Check(row, edges.Length - 1);
+
+        var pieces = new Piece?[row.Cells.Length];
+        var height = row.MinHeight;
+        var column = 0;
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            var cell = row.Cells[i];
+            var padding = cell.Padding ?? Table.UsualPadding;
+            if (cell.Child is not null)
+            {
+                var width = Math.Max(0, edges[column + cell.Span] - edges[column] - padding.Horizontal);
+                var room = new Space(width, space.Height - padding.Vertical, space.FullHeight - padding.Vertical) { Least = new Size(width, 0) };
+                var placement = cell.Child.OfferWhole(room, context);
+                if (placement is Placement.Wraps wraps)
+                {
+                    return wraps with { Path = wraps.Path.Insert(0, string.Create(CultureInfo.InvariantCulture, $"column {column + 1}")) };
+                }
+
+                pieces[i] = (placement as Placement.Fits)?.Piece;
+            }
+
+            height = Math.Max(height, padding.Vertical + (pieces[i]?.Size.Height ?? 0));
+            column += cell.Span;
+        }
+
+        return height > space.Height + Space.Epsilon
+            ? new Placement.Wraps(Points.Needs(height, space.Height), [])
+            : new Placement.Fits(Assemble(row, edges, pieces, height));
+    }
+
+    private static Piece Assemble(TableRow row, double[] edges, Piece?[] pieces, double height)
+    {
+        var items = ImmutableArray.CreateBuilder<Item>(pieces.Length);
+        var column = 0;
+        for (var i = 0; i < pieces.Length; i++)
+        {
+            var cell = row.Cells[i];
+            if (pieces[i] is { } piece)
+            {
+                var padding = cell.Padding ?? Table.UsualPadding;
+                var y = padding.Top + cell.Align.Offset(piece.Size.Height, height - padding.Vertical);
+                items.Add(new PieceItem(edges[column] + padding.Left, y, piece));
+            }
+
+            column += cell.Span;
+        }
+
+        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name);
+    }
+
+    private static void Check(TableRow row, int columns)
+    {
+        var covered = 0;
+        foreach (var cell in row.Cells)
+        {
+            covered += cell.Span;
+        }
+
+        if (covered != columns)
+        {
+            throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {columns} columns");
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pieces;
+
+namespace PaperFlock.Layout.Tables;
+
+/// <summary>Draws each line of a table once: one across for each boundary between rows, one down for each stretch of rows that share a column boundary, then the frame.</summary>
+internal static class TableRules
+{
+    public static void Draw(Table table, double[] edges, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    {
+        if (rows.Count == 0)
+        {
+            return;
+        }
+
+        DrawAcross(table, edges[^1], rows, items);
+        if (table.Grid > 0)
+        {
+            DrawDown(table.Grid, edges, rows, items);
+        }
+
+        if (table.Outer > 0)
+        {
+            items.Add(new RectItem(table.Outer / 2, table.Outer / 2, edges[^1] - table.Outer, rows[^1].Bottom - table.Outer, table.Outer));
+        }
+    }
+
+    private static void DrawAcross(Table table, double width, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    {
+        // A line asked for above the first row lies inside the table, like the frame that otherwise stands there.
+        if (table.Outer == 0 && rows[0].Row.RuleAbove is { } top and > 0)
+        {
+            items.Add(new LineItem(0, top / 2, width, top / 2, top));
+        }
+
+        for (var i = 1; i < rows.Count; i++)
+        {
+            var thickness = rows[i].Row.RuleAbove ?? table.Grid;
+            if (rows[i - 1].IsHead && !rows[i].IsHead)
+            {
+                thickness = Math.Max(table.HeadRule, rows[i].Row.RuleAbove ?? 0);
+            }
+
+            if (thickness > 0)
+            {
+                items.Add(new LineItem(0, rows[i].Top, width, rows[i].Top, thickness));
+            }
+        }
+    }
+
+    private static void DrawDown(double thickness, double[] edges, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    {
+        var columns = edges.Length - 1;
+        var ruled = new bool[rows.Count * columns];
+        for (var row = 0; row < rows.Count; row++)
+        {
+            var column = 0;
+            foreach (var cell in rows[row].Row.Cells)
+            {
+                ruled[(row * columns) + column] = cell.RuleLeft;
+                column += cell.Span;
+            }
+        }
+
+        for (var column = 1; column < columns; column++)
+        {
+            var start = -1;
+            for (var row = 0; row <= rows.Count; row++)
+            {
+                var continues = row < rows.Count && ruled[(row * columns) + column];
+                if (continues && start < 0)
+                {
+                    start = row;
+                }
+                else if (!continues && start >= 0)
+                {
+                    items.Add(new LineItem(edges[column], rows[start].Top, edges[column], rows[row - 1].Bottom, thickness));
+                    start = -1;
+                }
+            }
+        }
+    }
+}
