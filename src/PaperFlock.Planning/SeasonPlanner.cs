@@ -1,11 +1,69 @@
+using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Dates;
+using PaperFlock.Planning.Jobs;
+using PaperFlock.Planning.Rounds;
+using PaperFlock.Planning.Warnings;
 
 namespace PaperFlock.Planning;
 
 /// <summary>The front door of this room: a flock and a day in, the whole plan out. Pure.</summary>
 public static class SeasonPlanner
 {
-    /// <param name="asOf">Stands in for today.</param>
-    public static SeasonPlan Plan(Flock flock, LocalDate asOf) => throw new NotSupportedException($"{flock.Holding.Name} {asOf}");
+    /// <summary>The paper goes on this long after the last lambs are due, for those that come late and for the lambs' first weeks.</summary>
+    private const int DaysAfterLastDue = 30;
+
+    /// <param name="asOf">Stands in for today: it decides what there is to warn of, never a date.</param>
+    public static SeasonPlan Plan(Flock flock, LocalDate asOf)
+    {
+        var ewes = EwePlans.Of(flock);
+        var anchors = flock.Groups.Select(g => Anchors(flock, g, ewes)).ToList();
+        var jobs = JobPlanner.Plan(flock, anchors);
+        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs)))];
+        var dates = new SeasonDates(
+            flock.Groups.Min(g => g.TupIn),
+            flock.Groups.Max(g => g.TupOut),
+            groups.Min(g => g.FirstDue),
+            groups.Max(g => g.LastDue));
+
+        // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
+        var housing = new HousingPlan([], 0, "", "");
+        ImmutableArray<TroughGroup> troughGroups = [];
+        ImmutableArray<StoreItem> stores = [];
+        var lambing = new LambingCurve([], [], null, "");
+
+        var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
+        return new(
+            flock,
+            asOf,
+            dates,
+            from,
+            to,
+            groups,
+            ewes,
+            jobs.Jobs,
+            jobs.Gatherings,
+            troughGroups,
+            stores,
+            lambing,
+            housing,
+            RoundPlanner.Plan(flock, dates, from, to),
+            PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
+    }
+
+    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
+        new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
+
+    private static LocalDate? HousedOn(TuppingGroup group, PlannedJobs planned) =>
+        planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.Date;
+
+    /// <summary>Whole weeks at the start, so that the planner's first row is full; at the end the day itself.</summary>
+    private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<PlannedJob> jobs, LocalDate? lastDue)
+    {
+        var first = jobs[0].ShownOn;
+        var from = first.DayOfWeek == flock.Print.WeekStarts ? first : first.Previous(flock.Print.WeekStarts);
+        var last = jobs[^1].ShownOn;
+        return (from, lastDue?.PlusDays(DaysAfterLastDue) is { } after && after > last ? after : last);
+    }
 }

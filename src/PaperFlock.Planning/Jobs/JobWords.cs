@@ -1,0 +1,75 @@
+using NodaTime;
+using PaperFlock.Planning.Dates;
+
+namespace PaperFlock.Planning.Jobs;
+
+/// <summary>Why a job is on its day, and what is wrong when it has none.</summary>
+internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNeed> gathered)
+{
+    /// <summary>More than this many jobs sharing a gathering are counted, not named.</summary>
+    private const int Named = 3;
+
+    public string Why(Placement placement)
+    {
+        var need = placement.Need;
+        IEnumerable<string?> parts =
+        [
+            need.Reason,
+            placement.Date is { } day ? WhyDay(placement, day) : "it has no day yet: the keeper is away for the whole of its window",
+            need.Remark,
+            placement.Date is { } date && need.Handled ? Shared(need, date) : null,
+        ];
+        var sentence = string.Join("; ", parts.Where(p => p is not null));
+        return $"{char.ToUpperInvariant(sentence[0])}{sentence[1..]}.";
+    }
+
+    public static string Trouble(JobNeed need, LocalDate? nearest)
+    {
+        var window = need.Earliest == need.Latest
+            ? $"on {DateWords.Day(need.Best)}, the one day it may be done"
+            : $"on every day it may be done, {DateWords.Day(need.Earliest)} to {DateWords.Day(need.Latest)}";
+        var instead = nearest is { } day
+            ? $"the nearest day that would do is {DateWords.Day(day)}"
+            : "no day within a year would do";
+        return $"The keeper is away {window}; {instead}.";
+    }
+
+    private string? WhyDay(Placement placement, LocalDate day)
+    {
+        var need = placement.Need;
+        if (need.Fixed)
+        {
+            return calendar.IsAway(day) ? "the keeper is away that day" : null;
+        }
+
+        if (placement.Kind == DayKind.Present)
+        {
+            return "nobody is free on any day of its window, so it is on one that is not";
+        }
+
+        var nearest = calendar.DaysFor(need.Earliest, need.Latest).Days.Min(d => DaysOff(d, need));
+        var absence = calendar.IsAway(need.Best) ? $", as the keeper is away on {DateWords.Day(need.Best)}" : "";
+        return DaysOff(day, need) switch
+        {
+            0 => null,
+            var off when off == nearest => $"the nearest free day{absence}",
+            _ => $"moved from {DateWords.Day(need.Best)} to save a gathering",
+        };
+    }
+
+    private static int DaysOff(LocalDate day, JobNeed need) => Math.Abs(Period.DaysBetween(day, need.Best));
+
+    private string? Shared(JobNeed need, LocalDate day)
+    {
+        var others = gathered[day].Where(n => !ReferenceEquals(n, need)).ToList();
+        if (others.Count == 0)
+        {
+            return null;
+        }
+
+        var names = string.Join(", ", others.Take(Named).Select(n => n.Group is { Name.Length: > 0 } group ? $"{n.Title} ({group.Name})" : n.Title));
+        return others.Count > Named
+            ? $"one gathering with {names} and {others.Count - Named} more"
+            : $"one gathering with {names}";
+    }
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Planning.Rounds;
+
+internal static class RoundPlanner
+{
+    /// <summary>Every day from <paramref name="from"/> to <paramref name="to"/>, both included.</summary>
+    public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to)
+    {
+        var heavyFrom = dates.FirstDue?.PlusDays(-7 * flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing);
+        var times = new RoundTimes(flock.Practice);
+        var days = ImmutableArray.CreateBuilder<RoundDay>();
+        for (var date = from; date <= to; date = date.PlusDays(1))
+        {
+            var sun = SunDay.At(flock.Holding, date);
+            var heavy = date >= heavyFrom && date <= dates.LastDue;
+            var checks = heavy ? flock.Practice.ChecksPerDay.Heavy : flock.Practice.ChecksPerDay.Normal;
+            days.Add(new(
+                date,
+                sun.Dawn?.TimeOfDay,
+                sun.Sunrise?.TimeOfDay,
+                sun.Sunset?.TimeOfDay,
+                sun.Dusk?.TimeOfDay,
+                times.For(date, sun, checks)));
+        }
+
+        return days.ToImmutable();
+    }
+}

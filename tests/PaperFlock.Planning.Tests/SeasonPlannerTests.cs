@@ -1,0 +1,81 @@
+using System.Diagnostics;
+using NodaTime;
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Planning.Tests;
+
+public class SeasonPlannerTests
+{
+    private static readonly LocalDate AsOf = new(2026, 8, 1);
+
+    [Fact]
+    public void Planning_twice_gives_the_same_plan()
+    {
+        var flock = Large(groups: 3, own: 4, ewes: 40);
+        var (once, again) = (SeasonPlanner.Plan(flock, AsOf), SeasonPlanner.Plan(flock, AsOf));
+
+        Assert.Equal(once.Jobs, again.Jobs);
+        Assert.Equal(once.Warnings, again.Warnings);
+        Assert.Equal(once.Ewes.Select(e => e.Due?.Likely), again.Ewes.Select(e => e.Due?.Likely));
+        Assert.Equal(once.Rounds.SelectMany(r => r.Times), again.Rounds.SelectMany(r => r.Times));
+    }
+
+    [Fact]
+    public void Today_moves_no_date()
+    {
+        var flock = Large(groups: 2, own: 2, ewes: 10);
+
+        Assert.Equal(SeasonPlanner.Plan(flock, AsOf).Jobs, SeasonPlanner.Plan(flock, AsOf.PlusDays(200)).Jobs);
+    }
+
+    [Fact]
+    public void Ewes_stay_in_the_order_of_the_file_and_groups_in_theirs()
+    {
+        var flock = Large(groups: 3, own: 0, ewes: 9);
+
+        var plan = SeasonPlanner.Plan(flock, AsOf);
+
+        Assert.Equal(flock.Ewes, plan.Ewes.Select(e => e.Ewe));
+        Assert.Equal(flock.Groups, plan.Groups.Select(g => g.Group));
+    }
+
+    [Theory]
+    [InlineData(IsoDayOfWeek.Monday, "2026-05-25")]
+    [InlineData(IsoDayOfWeek.Sunday, "2026-05-31")]
+    [InlineData(IsoDayOfWeek.Saturday, "2026-05-30")]
+    public void The_first_row_of_the_paper_is_a_whole_week(IsoDayOfWeek weekStarts, string from)
+    {
+        var flock = Sample.Flock(Sample.Ewe()) with { Print = Sample.Print() with { WeekStarts = weekStarts } };
+
+        // The first job is the check of the tup on Sun 31 May.
+        Assert.Equal(Sample.Day(from), SeasonPlanner.Plan(flock, AsOf).From);
+    }
+
+    [Fact]
+    public void A_job_after_the_last_lambs_keeps_the_paper_going()
+    {
+        var flock = Sample.Flock(Sample.Ewe()) with { OwnJobs = [Sample.OwnOn("Wean", "2027-06-01")] };
+
+        Assert.Equal(Sample.Day("2027-06-01"), SeasonPlanner.Plan(flock, AsOf).To);
+    }
+
+    /// <summary>Far beyond any flock the paper is for: forty groups, two hundred jobs of the keeper's own, a thousand ewes.</summary>
+    [Fact]
+    public void A_very_large_flock_is_planned_in_seconds()
+    {
+        var flock = Large(groups: 40, own: 200, ewes: 1000);
+        var clock = Stopwatch.StartNew();
+
+        var plan = SeasonPlanner.Plan(flock, AsOf);
+
+        Assert.InRange(clock.Elapsed.TotalSeconds, 0, 10);
+        Assert.Equal(40 * 200, plan.Jobs.Count(j => j.Id == JobIds.Own));
+    }
+
+    private static Flock Large(int groups, int own, int ewes) =>
+        Sample.Flock([.. Enumerable.Range(0, ewes).Select(i => Sample.Ewe($"{i:0000}", $"G{i % groups}", i % 3 == 0 ? "2026-08-30" : ""))]) with
+        {
+            Groups = [.. Enumerable.Range(0, groups).Select(i => Sample.Group($"G{i}", Sample.TupIn.PlusDays(i % 15), tup: $"T{i}"))],
+            OwnJobs = [.. Enumerable.Range(0, own).Select(i => Sample.Own($"Job {i}", (JobAnchor)(i % 7), -(i % 90), 10 + (i % 30)))],
+        };
+}
