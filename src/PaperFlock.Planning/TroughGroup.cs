@@ -24,7 +24,14 @@ public sealed record TroughGroup(
     LocalDate FirstDue,
     LocalDate LastDue,
     ImmutableArray<FeedWeek> Weeks,
-    string Difference);
+    string Difference)
+{
+    /// <summary>In which weeks the ration looks short of protein; empty when it does in none.</summary>
+    public string Protein { get; init; } = "";
+
+    /// <summary>What had to be taken for granted, such as the weight of ewes nobody has weighed; empty when nothing.</summary>
+    public string Assumed { get; init; } = "";
+}
 
 /// <summary>One week's feeding of one trough group.</summary>
 /// <param name="WeekBeginning">First of its seven days.</param>

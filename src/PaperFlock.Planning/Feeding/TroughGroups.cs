@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Planning.Feeding;
+
+/// <summary>Who is fed with whom, how much, in how many feeds, week by week.</summary>
+internal static class TroughGroups
+{
+    /// <param name="ewes">In the order of the flock file.</param>
+    /// <param name="housed">The day a ewe goes in; null when she stays out.</param>
+    /// <param name="housing">Splits a group that stands in several pens.</param>
+    /// <returns>The groups in feeding order (by first week, then fewest lambs first), and all the ewes with their trough group and
+    /// pen filled in.</returns>
+    public static (ImmutableArray<TroughGroup> Groups, ImmutableArray<EwePlan> Ewes) Plan(
+        Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, HousingPlan housing)
+    {
+        var penOf = PenByTag(housing);
+        var parts = FeedingClass.Of(flock, ewes)
+            .SelectMany(c => Parts(c, penOf, housing))
+            .OrderBy(p => p.FirstDue)
+            .ToList();
+
+        var nameOf = parts.SelectMany(p => p.Ewes.Select(e => (e.Ewe.Tag, p.Name))).ToDictionary(StringComparer.Ordinal);
+        var placed = ewes
+            .Select(e => e with { TroughGroup = nameOf.GetValueOrDefault(e.Ewe.Tag), Pen = penOf.GetValueOrDefault(e.Ewe.Tag) })
+            .ToImmutableArray();
+        var planOf = placed.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
+
+        return ([.. parts.Select((p, i) => Group(flock, i + 1, p, [.. p.Ewes.Select(e => planOf[e.Ewe.Tag])], housed))], placed);
+    }
+
+    private static Dictionary<string, string> PenByTag(HousingPlan housing) => housing.Pens
+        .SelectMany(p => p.Ewes.Select(e => (e.Tag, p.Pen.Name)))
+        .ToDictionary(StringComparer.Ordinal);
+
+    private static IEnumerable<Part> Parts(FeedingClass feeding, Dictionary<string, string> penOf, HousingPlan housing)
+    {
+        var pens = housing.Pens.Select(p => (string?)p.Pen.Name).Append(null);
+        var parts = pens
+            .Select(pen => (Pen: pen, Ewes: feeding.Ewes.Where(e => penOf.GetValueOrDefault(e.Ewe.Tag) == pen).ToImmutableArray()))
+            .Where(p => !p.Ewes.IsEmpty)
+            .ToList();
+        return parts.Select(p => new Part(
+            parts.Count == 1 ? feeding.Name : $"{feeding.Name}, {p.Pen ?? "without a pen"}", feeding, p.Pen, p.Ewes));
+    }
+
+    private static TroughGroup Group(
+        Flock flock, int number, Part part, ImmutableArray<EwePlan> ewes, Func<EwePlan, LocalDate?> housed)
+    {
+        var mob = new Mob(flock.Feeds, [.. ewes.Select(e => new MobMember(
+            new EweNeed((double)EweWeights.Of(flock, e.Ewe), e.Litter, e.Ewe.Condition), housed(e)))]);
+        var lastDue = ewes.Max(e => e.DueOrThrow().LastPossible);
+        var weeks = FeedWeeks.Of(flock, mob, ewes.Length, part.Class.Litter, part.FirstDue, lastDue);
+        return new TroughGroup(
+            part.Name,
+            number,
+            part.Class.Litter,
+            part.Class.Scanned,
+            part.Pen,
+            ewes,
+            part.FirstDue,
+            lastDue,
+            weeks,
+            MethodDifference.Words(flock.Feeds.Method, weeks))
+        {
+            Protein = ProteinWarning.Words(weeks),
+            Assumed = AssumptionWords(flock, ewes),
+        };
+    }
+
+    private static string AssumptionWords(Flock flock, ImmutableArray<EwePlan> ewes)
+    {
+        var unweighed = ewes.Count(e => EweWeights.IsAssumed(flock, e.Ewe));
+        const string taken = "in the flock file: 70 kg (154 lb) is taken.";
+        return unweighed switch
+        {
+            0 => "",
+            _ when unweighed == ewes.Length => $"No ewe here has a weight {taken}",
+            1 => $"1 of {ewes.Length} ewes has no weight {taken}",
+            _ => $"{unweighed} of {ewes.Length} ewes have no weight {taken}",
+        };
+    }
+
+    private sealed record Part(string Name, FeedingClass Class, string? Pen, ImmutableArray<EwePlan> Ewes)
+    {
+        public LocalDate FirstDue { get; } = Ewes.Min(e => e.DueOrThrow().FirstPossible);
+    }
+}
