@@ -88,7 +88,9 @@ internal static class FiguresBuilder
         Decimals(week.Supply.Energy, 2),
         Decimals(week.Need.Protein, 1),
         Decimals(week.Supply.Protein, 1),
-        group.Difference);
+        group.Difference,
+        group.Protein,
+        group.Assumed);
 
     private static StoreFigures Store(StoreItem item) => new(
         item.Item,

@@ -75,6 +75,13 @@ internal sealed record EweFigures(
 /// <param name="LastPossible">Gestation after the last day it allows.</param>
 internal sealed record DueFigures(string Earliest, string Likely, string Latest, string FirstPossible, string LastPossible);
 
+/// <param name="Housed">She is indoors that week.</param>
+/// <param name="ScoopsPerFeed">Level scoops for the whole group; null when the feed is weighed.</param>
+/// <param name="PerLambKg">A ewe a day, by so much a lamb.</param>
+/// <param name="EnergyBalanceKg">A ewe a day, by energy balance.</param>
+/// <param name="Difference">Between the two methods, in words; empty when small.</param>
+/// <param name="Protein">In which weeks protein looks short, in words; empty when in none.</param>
+/// <param name="Assumed">What had to be taken for granted; empty when nothing.</param>
 internal sealed record FeedingFigures(
     string Group,
     string WeekBeginning,
@@ -94,7 +101,9 @@ internal sealed record FeedingFigures(
     decimal EnergySupplyMJ,
     decimal ProteinNeedG,
     decimal ProteinSupplyG,
-    string Difference);
+    string Difference,
+    string Protein,
+    string Assumed);
 
 /// <param name="Bags">Packs of whatever kind, margin included; null for what is not sold in packs.</param>
 /// <param name="Pack">What a pack is called.</param>
