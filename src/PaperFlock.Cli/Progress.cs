@@ -16,7 +16,7 @@ internal static class Progress
 
         return Consoles.For(surroundings.Error, terminal: true)
             .Status()
-            .Start(string.Empty, status => work(step =>
+            .Start(Words.Composing, status => work(step =>
             {
                 surroundings.Stop.ThrowIfCancellationRequested();
                 status.Status(Markup.Escape(step));

@@ -44,6 +44,8 @@ internal static class Words
     // Trouble with the command line.
     public const string NoSheets = "--sheets wants the names of sheets, such as --sheets planner,cards";
 
+    public const string NothingToPrint = "your flock gives those sheets nothing to say: nothing was written";
+
     // Trouble with files.
     public const string NoSuchFile = "there is no such file";
     public const string NoSuchFolder = "there is no such folder";
@@ -60,7 +62,7 @@ internal static class Words
     public const string NothingWrong = "nothing wrong found";
 
     // How to print.
-    public const string ActualSize = "  at actual size (100 %), never \"fit to page\": the bar on the first page must measure 100 mm";
+    public const string ActualSize = "  at actual size (100 %), never \"fit to page\"; where there is a bar of 100 mm, lay a ruler on it";
 
     // Characters.
     public const string NoSuchCharacterAdvice = "the paper will show an empty box in its place: write it another way";
@@ -68,7 +70,7 @@ internal static class Words
     // The heads of the tables of dates.
     public static readonly ImmutableArray<string> JobHeads = ["date", "job", "group", "any use", "why"];
     public static readonly ImmutableArray<string> GatheringHeads = ["date", "jobs"];
-    public static readonly ImmutableArray<string> EweHeads = ["tag", "name", "group", "dated by", "likely", "9 in 10 between"];
+    public static readonly ImmutableArray<string> EweHeads = ["tag", "name", "likely", "9 in 10 between", "dated by"];
 
     private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
@@ -86,9 +88,9 @@ internal static class Words
     /// <summary>Such as "Mon 4 Jan": where the year is plain from what stands beside it.</summary>
     public static string DayOfYear(LocalDate day) => ShortDay.Format(day);
 
-    /// <summary>Such as "Sat 24 Oct to Thu 29 Oct"; one day alone where both are the same.</summary>
+    /// <summary>Such as "Sat 24 Oct to Thu 29 Oct", with a line break for a blank before "to"; one day alone where both are the same.</summary>
     public static string Between(LocalDate first, LocalDate last) =>
-        first == last ? DayOfYear(first) : $"{DayOfYear(first)} to {DayOfYear(last)}";
+        first == last ? DayOfYear(first) : $"{DayOfYear(first)}\nto {DayOfYear(last)}";
 
     public static string DatesTitle(SeasonPlan plan) => $"{plan.Flock.Holding.Name}: jobs as planned on {Day(plan.AsOf)}";
 

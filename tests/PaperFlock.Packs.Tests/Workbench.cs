@@ -25,7 +25,7 @@ internal sealed class Workbench : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(
-            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: false, _stop.Token);
+            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token);
         var status = App.Run(args, surroundings, Line);
         return new Outcome(status, output.ToString(), error.ToString());
     }

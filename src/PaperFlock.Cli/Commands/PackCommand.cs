@@ -34,10 +34,16 @@ internal static class PackCommand
         return ExitStatus.Clean;
     }
 
+    /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
     private static Pack Make(SeasonPlan plan, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
     {
         step(Words.Composing);
         var pack = line.Compose(plan, wishes.Sheets);
+        if (pack.Documents.IsEmpty)
+        {
+            throw new UsageException(Words.NothingToPrint);
+        }
+
         foreach (var document in pack.Documents)
         {
             step(Words.Printing(output.ShownFile(document)));

@@ -9,7 +9,7 @@ internal static class DatesReport
     {
         var output = new TableWriter(surroundings);
         output.Heading(Words.DatesTitle(plan));
-        output.Table(Words.JobHeads, plan.Jobs.OrderBy(j => j.ShownOn).Select(JobRow));
+        output.Table(Words.JobHeads, plan.Jobs.OrderBy(j => j.ShownOn).Select(JobRow), lastBelowSecond: true);
         if (plan.Gatherings.Length > 0)
         {
             output.Heading(Words.Gatherings(plan.Gatherings.Length));
@@ -17,7 +17,7 @@ internal static class DatesReport
         }
 
         output.Heading(Words.EwesDue(plan.Ewes.Length));
-        output.Table(Words.EweHeads, plan.Ewes.Select(EweRow));
+        output.Table(Words.EweHeads, plan.Ewes.Select(EweRow), lastBelowSecond: true);
     }
 
     private static string[] JobRow(PlannedJob job) =>
@@ -39,9 +39,8 @@ internal static class DatesReport
     [
         ewe.Ewe.Tag,
         ewe.Ewe.Name ?? string.Empty,
-        ewe.Ewe.Group,
-        ewe.Due?.Words ?? Words.NotDue(ewe.Standing),
         ewe.Due is { } due ? Words.Day(due.Likely) : string.Empty,
         ewe.Due is { } window ? Words.Between(window.Earliest, window.Latest) : string.Empty,
+        ewe.Due?.Words ?? Words.NotDue(ewe.Standing),
     ];
 }

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using Spectre.Console.Rendering;
 
 namespace PaperFlock.Cli.Dates;
 
@@ -26,10 +27,13 @@ internal sealed class TableWriter(Surroundings surroundings)
         }
     }
 
-    public void Table(IReadOnlyList<string> heads, IEnumerable<string[]> rows)
+    /// <param name="rows">A line break in a cell is one on a screen and a blank in a pipe.</param>
+    /// <param name="lastBelowSecond">The last column is long: a screen is too narrow for it, and shows it below the second.</param>
+    public void Table(IReadOnlyList<string> heads, IEnumerable<string[]> rows, bool lastBelowSecond = false)
     {
-        var table = new Table { Border = _terminal ? TableBorder.Rounded : TableBorder.None, ShowRowSeparators = false };
-        foreach (var head in heads)
+        var folded = lastBelowSecond && _terminal;
+        var table = new Table { Border = _terminal ? TableBorder.Rounded : TableBorder.None, ShowRowSeparators = folded };
+        foreach (var head in folded ? heads.SkipLast(1) : heads)
         {
             // The first column holds a date or a tag, and neither reads well broken over lines.
             table.AddColumn(new TableColumn(new Text(head))
@@ -41,7 +45,7 @@ internal sealed class TableWriter(Surroundings surroundings)
 
         foreach (var row in rows)
         {
-            table.AddRow(row.Select(cell => new Text(cell)));
+            table.AddRow(folded ? Folded(row) : row.Select(Cell));
         }
 
         if (_terminal)
@@ -53,6 +57,12 @@ internal sealed class TableWriter(Surroundings surroundings)
             WritePlain(table);
         }
     }
+
+    private IEnumerable<IRenderable> Folded(string[] row) => row.SkipLast(1).Select((cell, i) => i == 1
+        ? new Rows(new Text(cell, new Style(decoration: Decoration.Bold)), new Text(row[^1]))
+        : Cell(cell));
+
+    private IRenderable Cell(string text) => new Text(_terminal ? text : text.Replace('\n', ' '));
 
     private void WritePlain(Table table)
     {

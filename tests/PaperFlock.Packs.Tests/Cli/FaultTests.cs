@@ -32,7 +32,7 @@ public sealed class FaultTests
         };
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes));
         Assert.Equal(ExitStatus.Fault, outcome.Status);
-        Assert.Contains("too long for its place on the paper: CARD: note of Bracken", outcome.Error.Split('\n')[0], StringComparison.Ordinal);
+        Assert.Contains("\npaperflock: something is too long for its place on the paper: CARD: note of Bracken", outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("flock.pdf", bench.Everything());
     }
 }

@@ -39,6 +39,15 @@ public sealed class PackTests
     }
 
     [Fact]
+    public void On_a_terminal_the_steps_are_named()
+    {
+        using var bench = new Workbench { OnATerminal = true };
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        Assert.Contains("printing flock.pdf", outcome.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_folder_is_made_when_it_is_not_there()
     {
         using var bench = new Workbench();
@@ -126,6 +135,17 @@ public sealed class PackTests
                 stopped!.Stop();
             }
         }
+    }
+
+    [Fact]
+    public void Sheets_with_nothing_on_them_are_not_printed()
+    {
+        using var bench = new Workbench();
+        // Nobody is away, so there is nothing to hand over.
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "handover");
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains("nothing was written", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(["flock.yaml"], bench.Everything());
     }
 
     [Fact]
