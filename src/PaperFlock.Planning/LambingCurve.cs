@@ -4,8 +4,11 @@ using NodaTime;
 namespace PaperFlock.Planning;
 
 /// <summary>How many ewes lamb each day, as an exact distribution summed over the ewes still to lamb.</summary>
-/// <param name="Days">Consecutive; empty when no ewe is in lamb.</param>
-/// <param name="ChanceTooFewPens">Chance, 0 to 1, that on some night more pens are wanted than there are; null when the file names no number.</param>
+/// <param name="Days">Consecutive, from the first to the last day any ewe's chances cover, so that the expected ewes add up to the ewes in lamb; empty when no ewe is in lamb.</param>
+/// <param name="BusiestNights">Up to three, those with the most ewes expected, in date order.</param>
+/// <param name="ChanceTooFewPens">Chance, 0 to 1, that on the worst night more pens are wanted than there are: the largest of the nights'
+/// own chances. The chance of it happening on some night or other is larger, and nights are not independent, so that is not given.
+/// Null when the file names no number, or the ewes lamb outdoors.</param>
 /// <param name="Words">What the curve says in a sentence or two.</param>
 public sealed record LambingCurve(ImmutableArray<LambingDay> Days, ImmutableArray<LocalDate> BusiestNights, double? ChanceTooFewPens, string Words)
 {
@@ -22,8 +25,8 @@ public sealed record LambingCurve(ImmutableArray<LambingDay> Days, ImmutableArra
 }
 
 /// <param name="ExpectedEwes">Mean number of ewes lambing that day.</param>
-/// <param name="P10">The smallest number at least as many as which lamb with chance 10 % or more below or at it: the 10 % point.</param>
+/// <param name="P10">The 10 % point: the smallest number such that so many or fewer lamb with a chance of at least 10 %.</param>
 /// <param name="P90">The 90 % point.</param>
-/// <param name="PensNeededP90">90 % point of lambing pens in use that night.</param>
+/// <param name="PensNeededP90">90 % point of lambing pens in use that night; 0 where the ewes lamb outdoors.</param>
 /// <param name="ChanceOverPens">Chance that more pens are wanted than the file names; null when it names none.</param>
 public sealed record LambingDay(LocalDate Date, double ExpectedEwes, int P10, int P90, int PensNeededP90, double? ChanceOverPens);

@@ -87,14 +87,14 @@ internal sealed class Windower
 
     private void AddRect(RectItem rect, Extent box)
     {
-        if (_window.Contains(box.X, box.Y) && _window.Contains(box.Right, box.Bottom))
+        var half = rect.Thickness / 2;
+        if (_window.Contains(box.X - half, box.Y - half) && _window.Contains(box.Right + half, box.Bottom + half))
         {
             _items.Add(rect);
         }
         else if (!rect.IsFilled)
         {
             // The corners belong to the level sides, or they would be notched or drawn twice.
-            var half = rect.Thickness / 2;
             AddLine((box.X - half, box.Y), (box.Right + half, box.Y), rect.Thickness);
             AddLine((box.X - half, box.Bottom), (box.Right + half, box.Bottom), rect.Thickness);
             AddLine((box.X, box.Y + half), (box.X, box.Bottom - half), rect.Thickness);

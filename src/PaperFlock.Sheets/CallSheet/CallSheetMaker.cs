@@ -30,11 +30,16 @@ internal sealed class CallSheetMaker : ISheetMaker
                 Place(stationery.Flock.Holding),
                 Contacts(stationery),
                 WhatToSay(),
-                SignTable.Of(stationery),
+                Ink.Column(3, Ink.Text("Rung: whom, when, what was said", Fount.Heading), new LogLines(stationery.TableRow, AtLeast: 2)),
+                new PageBreak(),
+                SignTable.Of(),
                 Vet(stationery),
+                new LogLines(stationery.TableRow, AtLeast: 0),
             ],
-            10);
-        var sides = Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head));
+            12);
+
+        // Both pages are fronts, to pin side by side: nobody turns a pinned sheet over.
+        var sides = Binder.FrontsOnly(stationery, Code, body, stationery.UprightDesign(Code, head));
         return [new Sheet(Kind, Code, "Call sheet", SheetUse.Pinned, sides)];
     }
 
@@ -52,7 +57,7 @@ internal sealed class CallSheetMaker : ISheetMaker
         }
 
         lines.Add(Ink.BoldThen("Latitude, longitude", Coordinates(holding), Fount.Body));
-        lines.Add(Ink.BoldThen("To find it", "______________________________________________________", Fount.Body) with { Leading = 1.6 });
+        lines.Add(Ink.BoldThen("To find it", "__________________________________________________________", Fount.Body) with { Leading = 1.6 });
         return new Box(new Column([.. lines], 3), Edges.Of(9, 7), Lines.Section);
     }
 
@@ -65,10 +70,10 @@ internal sealed class CallSheetMaker : ISheetMaker
 
     private static Element Contacts(Stationery stationery)
     {
-        var phone = Fount.Cap(Face.TextBold, 6);
+        var phone = Fount.Cap(Face.TextBold, 7);
         var contacts = stationery.Flock.Holding.Contacts;
         ImmutableArray<TableRow> rows = contacts.IsEmpty
-            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Ink.Cell(n.ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre), Ink.Cell("who", Fount.Label), Ink.Cell("number", Fount.Label)], Mm(13)))]
+            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Ink.Cell(n.ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre), Ink.Cell("who", Fount.Label), Ink.Cell("number", Fount.Label)], Mm(15)))]
             :
             [
                 .. contacts.Select((c, i) => new TableRow(
@@ -77,7 +82,7 @@ internal sealed class CallSheetMaker : ISheetMaker
                         Ink.Cell(Ink.Column(0, Ink.Text(c.Role, Fount.BodyBold), Ink.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), Fount.Body))),
                         Ink.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
                     ],
-                    Mm(13))),
+                    Mm(15))),
             ];
         return Ink.Column(
             4,

@@ -1,3 +1,4 @@
+using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
 using static PaperFlock.Layout.Units;
@@ -20,7 +21,10 @@ internal static class SignTable
         ("Anything else that worries you", "Write down what you see and when.", "Keeper", "today; vet if it gets worse"),
     ];
 
-    public static Element Of(Stationery stationery) => Ink.Column(
+    private static readonly TextStyle Plain = new(Face.Text, 13);
+    private static readonly TextStyle Bold = new(Face.TextBold, 13);
+
+    public static Element Of() => Ink.Column(
         4,
         Ink.Text("If you see this", Fount.Heading),
         new Table(
@@ -28,8 +32,8 @@ internal static class SignTable
             [new TableRow([Ink.Cell("see", Fount.Label), Ink.Cell("do now", Fount.Label), Ink.Cell("ring", Fount.Label), Ink.Cell("how soon", Fount.Label)])],
             [
                 .. Signs.Select(s => new TableRow(
-                    [Ink.Cell(s.See, Fount.BodyBold), Ink.Cell(s.Do, Fount.Body), Ink.Cell(s.Ring, Fount.BodyBold), Ink.Cell(s.Soon, s.Soon.StartsWith("NOW", StringComparison.Ordinal) ? Fount.BodyBold : Fount.Body)],
-                    stationery.TableRow)),
+                    [Ink.Cell(s.See, Bold), Ink.Cell(s.Do, Plain), Ink.Cell(s.Ring, Bold), Ink.Cell(s.Soon, s.Soon.StartsWith("NOW", StringComparison.Ordinal) ? Bold : Plain)],
+                    Layout.Units.Mm(16))),
             ])
         { Name = "signs" });
 }

@@ -24,7 +24,7 @@ internal sealed class CautionsSheet : ISheetMaker
         ("Everyone",
         [
             "Wash hands before eating, drinking, smoking or touching your face. Gloves for every lambing and every afterbirth. Cover cuts. Sores on a sheep\u2019s mouth or feet can be orf, which people catch: gloves, and show a doctor a sore that will not heal.",
-            "An ewe that aborts: isolate her, keep everything for the vet, bare hands on nothing, tell the keeper.",
+            "A ewe that aborts: isolate her, keep everything for the vet, bare hands on nothing, tell the keeper.",
         ]),
         ("Lifting and casting",
         [

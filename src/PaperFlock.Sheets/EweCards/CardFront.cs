@@ -24,6 +24,7 @@ internal static class CardFront
             CardRation.Of(stationery, ewe, width),
             Tasks(stationery, ewe),
             ewe.Ewe.Note is { Length: > 0 } note ? Ink.Text(note, Fount.BodyBold) : null,
+            new LogLines(stationery.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
         return CardFrame.Of(stationery, format, body, $"{code} front", $"card of {ewe.Ewe.CallName}");
@@ -53,9 +54,7 @@ internal static class CardFront
         (Standing.LeftOut, _, _) => "LEFT OUT",
         (Standing.Lambed, _, _) => "LAMBED",
         (_, false, _) => "not scanned",
-        (_, _, 1) => "1 single",
-        (_, _, 2) => "2 twins",
-        (_, _, 3) => "3 triplets",
+        (_, _, 1) => "1 lamb",
         var (_, _, n) => $"{n.ToString(CultureInfo.InvariantCulture)} lambs",
     };
 

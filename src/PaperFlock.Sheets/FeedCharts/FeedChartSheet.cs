@@ -33,6 +33,6 @@ internal sealed class FeedChartSheet : ISheetMaker
     {
         var body = stationery.SidewaysBody;
         return body.Height - Heights.Of(head, body.Width, stationery) - Heights.Of(foot, body.Width, stationery)
-            - Heights.Of(stationery.ControlLine("FEED"), body.Width, stationery) - 12 - 10 - 2;
+            - Heights.Of(stationery.ControlLine("FEED", body.Width), body.Width, stationery) - 12 - 10 - 2;
     }
 }

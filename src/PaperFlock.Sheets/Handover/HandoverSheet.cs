@@ -32,13 +32,13 @@ internal sealed class HandoverSheet : ISheetMaker
                 Section("Ewes to watch, and why", facts.Watch, stationery, 1),
                 Section(
                     "What you may decide alone",
-                    ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to:"],
+                    ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to ____________________"],
                     stationery,
-                    1),
+                    0),
                 Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], stationery, 1),
                 Signatures(stationery, away),
             ],
-            9);
+            7);
         var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));
         return new Sheet(KindWord, code, $"Handover to {who}, {Days.Short(away.From)}", SheetUse.Binder, sides);
     }
@@ -72,5 +72,5 @@ internal sealed class HandoverSheet : ISheetMaker
             new TableCell(Ink.Text("signed", Fount.Label), Align: VerticalAlign.Top),
             new TableCell(Ink.Text("day and time", Fount.Label), Align: VerticalAlign.Top),
         ],
-        stationery.TableRow + 6);
+        stationery.TableRow);
 }

@@ -21,13 +21,14 @@ internal static class Binder
         Sides(stationery, code, Paginate(code, body, design, stationery, singleSided: true));
 
     /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
-    public static ImmutableArray<SheetSide> Sides(Stationery stationery, string code, ImmutableArray<Page> pages, Func<int, ImmutableArray<string>>? contents = null)
+    public static ImmutableArray<SheetSide> Sides(Stationery stationery, string code, ImmutableArray<Page> pages)
     {
         var sides = ImmutableArray.CreateBuilder<SheetSide>();
         for (var i = 0; i < pages.Length; i++)
         {
             var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
-            sides.Add(new SheetSide(Turn(stationery, pages[i]), label, contents?.Invoke(i) ?? []));
+            var page = i == 0 ? Anchored(pages[i], code) : pages[i];
+            sides.Add(new SheetSide(Turn(stationery, page), label, []));
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
             if (pages[i].Side == PageSide.Front && !backFollows && !stationery.SingleSided)
             {
@@ -38,11 +39,15 @@ internal static class Binder
         return sides.ToImmutable();
     }
 
-    private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, Stationery stationery, bool singleSided)
+    /// <summary>Pages that will be put together with others on the same leaf.</summary>
+    public static ImmutableArray<Page> Pages(Stationery stationery, string code, Element body, PageDesign design, PageSide startsOn) =>
+        Paginate(code, body, design, stationery, stationery.SingleSided, startsOn);
+
+    private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, Stationery stationery, bool singleSided, PageSide startsOn = PageSide.Front)
     {
         try
         {
-            return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided);
+            return Paginator.Paginate(body, design, stationery.Context, startsOn, singleSided);
         }
         catch (LayoutException e)
         {
@@ -62,6 +67,10 @@ internal static class Binder
         var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control), 6);
         return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided: true)[0] with { Side = PageSide.Back };
     }
+
+    /// <summary>The register's links lead to the first page of each sheet.</summary>
+    private static Page Anchored(Page page, string code) =>
+        page with { Content = page.Content with { Items = page.Content.Items.Insert(0, new AnchorItem(0, 0, code)) } };
 
     private static Page Turn(Stationery stationery, Page page)
     {

@@ -41,7 +41,7 @@ internal static class Ink
             new RowCell(Track.Fixed(side), TickBox(side), VerticalAlign.Middle),
             new RowCell(Track.Share(), words, VerticalAlign.Middle),
         ],
-        side * 2 / 3);
+        Math.Max(5, side * 0.35));
 
     public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
 

@@ -17,10 +17,13 @@ internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Rep
 
     public string IssueWords => $"issue {Issue.ToString(CultureInfo.InvariantCulture)}, {Days.Long(Issued)}";
 
-    public string ControlLine(string code, PageNumber page) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Compact(Issued)} · replaces {(Replaces is { } r ? $"issue {r}" : "none")} · not after {Compact(NotAfter)}");
+    public string ControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity}";
 
-    private static string Compact(LocalDate date) => Days.Long(date);
+    public string WhichPage(string code, PageNumber page) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Days.Long(Issued)}");
+
+    public string Validity =>
+        string.Create(CultureInfo.InvariantCulture, $"replaces {(Replaces is { } issue ? $"issue {issue}" : "none")} · not after {Days.Long(NotAfter)}");
 
     /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
     private static string Initials(string name)

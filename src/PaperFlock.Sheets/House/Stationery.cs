@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
@@ -81,11 +82,12 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
         }
     }
 
-    public PageDesign UprightDesign(string code, Element head, Element? continuedHead = null) => new(
-        Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, continuedHead, ControlLine(code), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
+    /// <param name="renumber">Where the page stands in its sheet, for a sheet put together from several runs of pages.</param>
+    public PageDesign UprightDesign(string code, Element head, Func<PageNumber, PageNumber>? renumber = null) => new(
+        Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, null, ControlLine(code, UprightWidth, renumber), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
 
-    public PageDesign SidewaysDesign(string code, Element head, Element? continuedHead = null) => new(
-        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, continuedHead, ControlLine(code), 6,
+    public PageDesign SidewaysDesign(string code, Element head) => new(
+        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, null, ControlLine(code, SidewaysBody.Width), 6,
         side => HoleTicks.Sideways(Papers.Landscape(Paper), Print.Binding, side));
 
     /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
@@ -117,7 +119,22 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
             ]);
     }
 
-    public Element ControlLine(string code) => new Column(
-        [new Rule(Lines.Grid), new PageText(n => Mark.ControlLine(code, n), Fount.Control)],
-        3);
+    /// <summary>On one line where it fits the width, else on two.</summary>
+    /// <param name="width">Points between the margins.</param>
+    public Element ControlLine(string code, double width, Func<PageNumber, PageNumber>? renumber = null)
+    {
+        var at = renumber ?? (n => n);
+
+        // Page counts are known last; room is kept for three figures.
+        var widest = new PageNumber(999, 999, PageSide.Front);
+        var oneLine = Measurer.WidthOf(Mark.ControlLine(code, widest), Fount.Control) <= width;
+        return new Column(
+            [
+                new Rule(Lines.Grid),
+                .. oneLine
+                    ? [new PageText(n => Mark.ControlLine(code, at(n)), Fount.Control)]
+                    : ImmutableArray.Create<Element>(new PageText(n => Mark.WhichPage(code, at(n)), Fount.Control), Ink.Text(Mark.Validity, Fount.Control)),
+            ],
+            3);
+    }
 }

@@ -31,8 +31,9 @@ internal sealed class JobsSheet : ISheetMaker
 
     private static NeedSpace Month(Stationery stationery, ImmutableArray<JobEntry> entries)
     {
+        var tick = Track.Fixed(Mm(16));
         var table = new Table(
-            [Track.Fixed(Mm(25)), Track.Share(), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(14)), Track.Fixed(Mm(32))],
+            [Track.Fixed(Mm(28)), Track.Share(), tick, tick, tick, Track.Fixed(Mm(28))],
             [
                 new TableRow(
                 [
@@ -45,7 +46,7 @@ internal sealed class JobsSheet : ISheetMaker
         { Name = Days.Month(entries[0].ShownOn) };
         return new NeedSpace(
             Ink.Column(4, Ink.Text(Days.Month(entries[0].ShownOn), Fount.Heading), table),
-            Mm(45));
+            Mm(38));
     }
 
     private static TableRow Row(Stationery stationery, JobEntry entry)
@@ -58,7 +59,7 @@ internal sealed class JobsSheet : ISheetMaker
         }
         else
         {
-            words.Add(Ink.Text(entry.Why, Fount.Label));
+            words.Add(Ink.Text(entry.Why, Fount.Body));
         }
 
         var day1 = new List<Element>

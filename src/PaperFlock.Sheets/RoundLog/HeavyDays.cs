@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -8,12 +9,18 @@ namespace PaperFlock.Sheets.RoundLog;
 /// <summary>Two or three days a page, each with its rounds, its ewes to watch and its line for tomorrow.</summary>
 internal static class HeavyDays
 {
-    public static Element Of(Stationery stationery, LogPage page) => new Column(
-        [
-            .. page.Days.Select(d => (Element)new KeepTogether(Day(stationery, d))),
-            Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow, AtLeast: 0)),
-        ],
-        9);
+    public const double Spacing = 9;
+
+    /// <param name="room">Height of the page's body in points: what the days leave is ruled for notes.</param>
+    public static Element Of(Stationery stationery, LogPage page, double room)
+    {
+        var days = page.Days.Select(d => Day(stationery, d)).ToArray();
+        var left = room - days.Sum(d => Heights.Of(d, stationery.UprightWidth, stationery) + Spacing);
+        var notes = left > (2 * stationery.BarnRow) + 20
+            ? [Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow))]
+            : ImmutableArray<Element>.Empty;
+        return new Column([.. days.Select(d => (Element)new KeepTogether(d)), .. notes], Spacing);
+    }
 
     public static Column Day(Stationery stationery, RoundDay day) => new(
         [

@@ -23,18 +23,19 @@ internal enum LogPace
 /// <summary>Cuts the season's days into pages of the log.</summary>
 internal static class LogRhythm
 {
-    private const int HeavyDaysAPage = 3;
+    /// <summary>From the as-of date to the end of the season; days already past need no log.</summary>
+    public static IEnumerable<RoundDay> DaysToCome(SeasonPlan plan) => plan.Rounds.Where(r => r.Date >= plan.AsOf);
 
-    /// <summary>Pages from the as-of date to the end of the season; days already past need no log.</summary>
-    public static ImmutableArray<LogPage> Of(SeasonPlan plan)
+    /// <param name="heavyDays">Heavy days that fit a page.</param>
+    public static ImmutableArray<LogPage> Of(SeasonPlan plan, int heavyDays)
     {
         var pages = ImmutableArray.CreateBuilder<LogPage>();
         var run = new List<RoundDay>();
-        foreach (var day in plan.Rounds.Where(r => r.Date >= plan.AsOf))
+        foreach (var day in DaysToCome(plan))
         {
-            if (run.Count > 0 && StartsPage(plan, run, day))
+            if (run.Count > 0 && StartsPage(plan, run, day, heavyDays))
             {
-                pages.Add(new LogPage(Pace(plan, run[0]), [.. run]));
+                pages.Add(new LogPage(PaceOf(plan, run[0]), [.. run]));
                 run.Clear();
             }
 
@@ -43,20 +44,20 @@ internal static class LogRhythm
 
         if (run.Count > 0)
         {
-            pages.Add(new LogPage(Pace(plan, run[0]), [.. run]));
+            pages.Add(new LogPage(PaceOf(plan, run[0]), [.. run]));
         }
 
         return pages.ToImmutable();
     }
 
-    private static bool StartsPage(SeasonPlan plan, List<RoundDay> run, RoundDay day) => Pace(plan, day) != Pace(plan, run[0]) || Pace(plan, day) switch
+    private static bool StartsPage(SeasonPlan plan, List<RoundDay> run, RoundDay day, int heavyDays) => PaceOf(plan, day) != PaceOf(plan, run[0]) || PaceOf(plan, day) switch
     {
         LogPace.QuietWeek => day.Date.DayOfWeek == plan.Flock.Print.WeekStarts,
-        LogPace.HeavyDays => run.Count == HeavyDaysAPage,
+        LogPace.HeavyDays => run.Count == heavyDays,
         _ => true,
     };
 
-    private static LogPace Pace(SeasonPlan plan, RoundDay day)
+    public static LogPace PaceOf(SeasonPlan plan, RoundDay day)
     {
         if (plan.Dates is { FirstDue: { } first, LastDue: { } last } && day.Date >= LambingFrom(plan, first) && day.Date <= last)
         {

@@ -1,46 +1,64 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 
 namespace PaperFlock.Sheets.RoundLog;
 
-/// <summary>On the clipboard: when to go, what to look for, what was found. Each page is its own sheet, coded by its first day.</summary>
+/// <summary>On the clipboard: when to go, what to look for, what was found. Two pages to a leaf, which is coded by its first day.</summary>
 internal sealed class RoundLogSheet : ISheetMaker
 {
     public const string KindWord = "log";
+    private const int MostHeavyDays = 4;
 
     public string Kind => KindWord;
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var pages = LogRhythm.Of(stationery.Plan);
-        var sheets = ImmutableArray.CreateBuilder<Sheet>();
-        for (var i = 0; i < pages.Length; i++)
+        var pages = LogRhythm.Of(stationery.Plan, HeavyDaysAPage(stationery));
+        return [.. pages.Chunk(stationery.SingleSided ? 1 : 2).Select(leaf => Leaf(stationery, leaf))];
+    }
+
+    private static Sheet Leaf(Stationery stationery, LogPage[] leaf)
+    {
+        var code = $"LOG-{Days.Code(leaf[0].Days[0].Date)}";
+        // Each page has a head of its own, so the pages are counted first and made again with their numbers.
+        var count = Pages(stationery, leaf, code, 0).Length;
+        var pages = Pages(stationery, leaf, code, count);
+        var title = $"Round log, {Span(leaf[0].Days[0], leaf[^1].Days[^1])}";
+        return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages));
+    }
+
+    private static ImmutableArray<Page> Pages(Stationery stationery, LogPage[] leaf, string code, int of)
+    {
+        var pages = ImmutableArray.CreateBuilder<Page>();
+        foreach (var page in leaf)
         {
-            sheets.Add(One(stationery, pages[i]));
+            var before = pages.Count;
+            var design = stationery.UprightDesign(code, Head(stationery, page, code), n => n with { Number = n.Number + before, Of = of });
+            var side = before % 2 == 0 ? PageSide.Front : PageSide.Back;
+            pages.AddRange(Binder.Pages(stationery, code, Body(stationery, page, design), design, side)
+                .Select(p => p with { Number = p.Number with { Number = p.Number.Number + before, Of = of } }));
         }
 
-        return sheets.ToImmutable();
+        return pages.ToImmutable();
     }
 
-    private static Sheet One(Stationery stationery, LogPage page)
+    private static Element Body(Stationery stationery, LogPage page, PageDesign design) => page.Pace switch
     {
-        var first = page.Days[0].Date;
-        var code = $"LOG-{Days.Code(first)}";
-        var body = page.Pace switch
-        {
-            LogPace.QuietWeek => QuietWeek.Of(stationery, page),
-            LogPace.HeavyDays => HeavyDays.Of(stationery, page),
-            _ => LambingDayLog.Of(stationery, page.Days[0]),
-        };
-        var head = stationery.Head(Title(page), code, Lead(stationery, page), Holder(stationery, page));
-        var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));
-        return new Sheet(KindWord, code, $"Round log, {Title(page)}", SheetUse.Clipboard, sides);
-    }
+        LogPace.QuietWeek => QuietWeek.Of(stationery, page),
+        LogPace.HeavyDays => HeavyDays.Of(stationery, page, Room(stationery, design)),
+        _ => LambingDayLog.Of(stationery, page.Days[0]),
+    };
 
-    private static string Title(LogPage page)
+    private static Element Head(Stationery stationery, LogPage page, string code) =>
+        stationery.Head($"Rounds, {Span(page.Days[0], page.Days[^1])}", code, Lead(stationery, page), Holder(stationery, page));
+
+    private static string Span(RoundDay first, RoundDay last)
     {
-        var (from, to) = (page.Days[0].Date, page.Days[^1].Date);
+        var (from, to) = (first.Date, last.Date);
         return from == to ? Days.Short(from) : from.Month == to.Month
             ? $"{Days.WeekdayNumber(from)} to {Days.Short(to)}"
             : $"{Days.Short(from)} to {Days.Short(to)}";
@@ -60,4 +78,23 @@ internal sealed class RoundLogSheet : ISheetMaker
         var away = page.Days.Select(d => stationery.Flock.KeeperDays.AbsenceOn(d.Date)).OfType<Absence>().FirstOrDefault();
         return away is null ? null : $"{away.Sitter ?? "The sitter"} has the pack{(away.Phone is { } phone ? $"\n{phone}" : "")}";
     }
+
+    /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
+    private static int HeavyDaysAPage(Stationery stationery)
+    {
+        var heavy = LogRhythm.DaysToCome(stationery.Plan).Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
+        if (heavy.Length == 0)
+        {
+            return 1;
+        }
+
+        var sample = new LogPage(LogPace.HeavyDays, [heavy[0], heavy[^1]]);
+        var room = Room(stationery, stationery.UprightDesign("LOG-00AAA", Head(stationery, sample, "LOG-00AAA")));
+        var tallest = heavy.Max(d => Heights.Of(HeavyDays.Day(stationery, d), stationery.UprightWidth, stationery));
+        return Math.Clamp((int)((room + HeavyDays.Spacing) / (tallest + HeavyDays.Spacing)), 1, MostHeavyDays);
+    }
+
+    /// <summary>Height of a page's body, in points.</summary>
+    private static double Room(Stationery stationery, PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
+        - Heights.Of(design.Head!, stationery.UprightWidth, stationery) - Heights.Of(design.Foot!, stationery.UprightWidth, stationery);
 }

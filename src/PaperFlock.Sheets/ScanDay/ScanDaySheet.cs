@@ -29,7 +29,7 @@ internal sealed class ScanDaySheet : ISheetMaker
         var on = days.Length == 0 ? "" : $"On {string.Join(" and ", days.Select(Days.Long))}. ";
         var head = stationery.Head("Scan day", Code, $"{on}Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.");
         var table = new Table(
-            [Track.Fixed(Mm(56)), Track.Fixed(Mm(34)), Track.Share(), Track.Fixed(Mm(30)), Track.Fixed(Mm(22))],
+            [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
                 new TableRow(
                 [
@@ -44,10 +44,10 @@ internal sealed class ScanDaySheet : ISheetMaker
 
     private static TableRow Row(Stationery stationery, EwePlan ewe)
     {
-        var spaced = new TextStyle(Face.TextBold, 15);
+        var spaced = new TextStyle(Face.TextBold, 14);
         var scan = ewe.Ewe.Scan is { } n
             ? Ink.Cell($"scanned {n.ToString(CultureInfo.InvariantCulture)}", Fount.BodyBold, TextAlign.Centre)
-            : Ink.Cell("0    1    2    3    4", spaced, TextAlign.Centre);
+            : Ink.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
         var stage = ewe.Ewe.ScanStage is { } s
             ? Ink.Cell(s == Flocks.ScanStage.Early ? "early" : "late", Fount.BodyBold, TextAlign.Centre)
             : Ink.Cell("early   late", Fount.Body, TextAlign.Centre);

@@ -28,7 +28,7 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
         return [new Sheet(Kind, Code, "Tup and raddle", SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
-    private static Column Group(Stationery stationery, GroupPlan plan)
+    private static NeedSpace Group(Stationery stationery, GroupPlan plan)
     {
         var group = plan.Group;
         var periods = RaddlePeriod.Of(group, stationery.Flock.Practice.ChangeoverDays);
@@ -41,11 +41,11 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
                     Ink.Column(0, Ink.Text(p.Colour, Fount.BodyBold, TextAlign.Centre), Ink.Text($"{Days.Short(p.From)}\nto {Days.Short(p.To)}", Fount.Label, TextAlign.Centre)))),
             ]);
         var ewes = stationery.Plan.Ewes.Where(e => e.Ewe.Group == group.Name && e.Standing != Standing.LeftOut);
-        return Ink.Column(
+        return new NeedSpace(Ink.Column(
             5,
             Ink.Text(title, Fount.Heading),
             Ink.Text($"In on {Days.Long(group.TupIn)}, out on {Days.Long(group.TupOut)}. {Meaning(stationery, periods)}", Fount.Body, leading: 1.25),
-            new Table(columns, [head], [.. ewes.Select(e => Row(stationery, e, periods))]) { Name = title });
+            new Table(columns, [head], [.. ewes.Select(e => Row(stationery, e, periods))]) { Name = title }), Mm(75));
     }
 
     private static string Meaning(Stationery stationery, ImmutableArray<RaddlePeriod> periods) => periods.Length < 2

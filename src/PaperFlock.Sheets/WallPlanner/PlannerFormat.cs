@@ -32,7 +32,7 @@ internal sealed record PlannerFormat(Size Live, double Capital)
     /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
     public ImmutableArray<Track> Columns(ITextMeasurer measurer, int litters, double? seam)
     {
-        var week = measurer.WidthOf("28 Sep", BusyWeek) + 12;
+        var week = measurer.WidthOf("30 Nov", BusyWeek) + 14;
         var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(11), Live.Width * 0.038));
         var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", NearMono) + 6) + 6;
         return

@@ -1,3 +1,4 @@
+using static PaperFlock.Layout.Units;
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
@@ -61,11 +62,13 @@ internal static class PlannerPoster
             : $"{Amounts.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb";
         return new Row(
             [
-                new RowCell(Track.Fixed(left), Ink.Column(4, title, Ink.Text(due, style))),
+                // A little air above: tiles show only what lies wholly inside them.
+                new RowCell(Track.Fixed(left), Ink.Column(4, Ink.Gap(Mm(1)), title, Ink.Text(due, style))),
                 new RowCell(
                     Track.Share(),
                     Ink.Column(
                         4,
+                        Ink.Gap(Mm(1)),
                         Ink.Text("WALL", Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
                         Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right))),
             ]);
@@ -74,7 +77,7 @@ internal static class PlannerPoster
     private static TableRow TableHead(Stationery stationery, PlannerFormat format, ImmutableArray<int> litters, ImmutableArray<Track> columns)
     {
         var small = format.Near with { Size = Math.Min(format.Near.Size, 12) };
-        var starts = stationery.Plan.From;
+        var starts = PlannerWeeks.FirstWeek(stationery.Plan);
         return new TableRow(
             [
                 Ink.Cell("week of", small, TextAlign.Right),

@@ -23,7 +23,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
     private double Natural(PlannerWeek week)
     {
-        var thin = (stationery.Measurer.MetricsOf(format.Near).CapHeight * 1.75) + 1;
+        var thin = (stationery.Measurer.MetricsOf(format.Near).CapHeight * 1.5) + 1;
         if (!week.IsBusy)
         {
             return thin;

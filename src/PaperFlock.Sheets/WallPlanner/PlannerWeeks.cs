@@ -18,13 +18,18 @@ internal static class PlannerWeeks
         var jobs = JobEntries.Of(plan).ToLookup(e => e.ShownOn);
         var weeks = ImmutableArray.CreateBuilder<PlannerWeek>();
         var rounds = plan.Rounds.ToDictionary(r => r.Date);
-        for (var start = plan.From; start <= plan.To; start = start.PlusDays(7))
+        for (var start = FirstWeek(plan); start <= plan.To; start = start.PlusDays(7))
         {
             weeks.Add(Week(plan, start, jobs, rounds));
         }
 
         return weeks.ToImmutable();
     }
+
+    /// <summary>Weeks that are over are left off: the wall's height goes to what is to come. A season that is over is shown whole.</summary>
+    public static LocalDate FirstWeek(SeasonPlan plan) => plan.AsOf <= plan.From || plan.AsOf > plan.To
+        ? plan.From
+        : plan.From.PlusDays(Period.DaysBetween(plan.From, plan.AsOf) / 7 * 7);
 
     private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobEntry> jobs, Dictionary<LocalDate, RoundDay> rounds)
     {
@@ -52,10 +57,13 @@ internal static class PlannerWeeks
     /// <summary>A line for the day's jobs, one for a sitter who starts that day, one that shouts for each job without a day.</summary>
     private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobEntry> entries)
     {
-        var placed = entries.Where(e => e.Job.Date is not null).ToArray();
+        var firstHeavy = plan.Jobs.Where(j => j.Id == JobIds.HeavyRounds).Min(j => j.Date);
+        // The rounds are the whole flock's: they grow with the first group, and the column beside says so.
+        var placed = entries.Where(e => e.Job.Date is not null && (e.Job.Id != JobIds.HeavyRounds || e.ShownOn == firstHeavy)).ToArray();
         if (placed.Length > 0)
         {
-            yield return new PlannerLine(Days.WeekdayNumber(day), string.Join(" · ", placed.Select(e => e.Title + Bracketed(e.GroupWords))), false);
+            var groups = placed.GroupBy(e => e.GroupWords).Select(g => string.Join(", ", g.Select(e => e.Title)) + Bracketed(g.Key));
+            yield return new PlannerLine(Days.WeekdayNumber(day), string.Join(" · ", groups), false);
         }
 
         foreach (var unplaced in entries.Where(e => e.Job.Date is null))

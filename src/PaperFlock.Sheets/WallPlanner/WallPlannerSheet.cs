@@ -33,7 +33,7 @@ internal sealed class WallPlannerSheet : ISheetMaker
     private static Sheet OnePiece(Stationery stationery, Size paper)
     {
         var edges = new Edges(Mm(8), Mm(8), Mm(8), Stationery.UnprintableFoot);
-        var foot = Foot(stationery);
+        var foot = Foot(stationery, paper.Width - edges.Horizontal);
         var footHeight = Heights.Of(foot, paper.Width - edges.Horizontal, stationery);
         var live = new Size(paper.Width - edges.Horizontal, paper.Height - edges.Vertical - footHeight - FootGap);
         var large = Math.Max(paper.Width, paper.Height) > 1000;
@@ -45,11 +45,12 @@ internal sealed class WallPlannerSheet : ISheetMaker
     }
 
     private const double FootGap = 4;
+    private const double FootSpacing = 12;
 
-    private static Row Foot(Stationery stationery) => new(
+    private static Row Foot(Stationery stationery, double width) => new(
         [
-            new RowCell(Track.Share(), stationery.ControlLine(Code), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), stationery.ControlLine(Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
         ],
-        12);
+        FootSpacing);
 }

@@ -39,13 +39,8 @@ internal sealed class TreeBuilder
         }
         catch (YamlException fault)
         {
-            bag.Add(SyntaxFault.Explain(source, (int)fault.Start.Index, (int)fault.End.Index, fault.Message));
-        }
-        catch (InvalidOperationException)
-        {
-            // The parser's own way of meeting an unclosed bracket. The last event is as far as it got.
-            var reached = (int)(builder._events.Current?.End.Index ?? 0);
-            bag.Add(SyntaxFault.Explain(source, reached, source.Text.Length, ""));
+            var isNamed = fault.Message.Length > 0;
+            bag.Add(SyntaxFault.Explain(source, (int)fault.Start.Index, isNamed ? (int)fault.End.Index : source.Text.Length, fault.Message));
         }
 
         return null;
@@ -54,14 +49,14 @@ internal sealed class TreeBuilder
     private Node? Document()
     {
         Advance<StreamStart>();
-        _events.MoveNext();
+        Move();
         if (_events.Current is StreamEnd)
         {
             _bag.Add(Wording.EmptyFile());
             return null;
         }
 
-        _events.MoveNext();
+        Move();
         var root = Value();
         if (!_isWhole)
         {
@@ -69,7 +64,7 @@ internal sealed class TreeBuilder
         }
 
         Advance<DocumentEnd>();
-        _events.MoveNext();
+        Move();
         if (_events.Current is DocumentStart second)
         {
             _bag.Add(Wording.SecondDocument(SpanOf(second)));
@@ -79,13 +74,35 @@ internal sealed class TreeBuilder
         return root;
     }
 
+    /// <summary>
+    /// The parser has its own ways of meeting an unclosed bracket or a broken tag, by exceptions of many kinds. To us
+    /// each of them is a text that is not YAML from the last event on, and nothing that anyone can type may do more.
+    /// </summary>
+    private bool Move()
+    {
+        try
+        {
+            return _events.MoveNext();
+        }
+        catch (Exception fault) when (fault is not YamlException)
+        {
+            throw NoSense();
+        }
+    }
+
+    private YamlException NoSense()
+    {
+        var reached = _events.Current?.End ?? Mark.Empty;
+        return new YamlException(reached, reached, "");
+    }
+
     private void Advance<T>()
         where T : ParsingEvent
     {
-        _events.MoveNext();
+        Move();
         if (_events.Current is not T)
         {
-            throw new InvalidOperationException("The events are out of their order.");
+            throw NoSense();
         }
     }
 
@@ -102,7 +119,8 @@ internal sealed class TreeBuilder
 
         if (current is not NodeEvent node)
         {
-            throw new InvalidOperationException("A value was expected.");
+            // An empty key after a dash, for one, comes out as a value too few.
+            throw NoSense();
         }
 
         RefuseProperties(node, span);
@@ -133,7 +151,7 @@ internal sealed class TreeBuilder
     private Sequence Items(SourceSpan span)
     {
         var items = ImmutableArray.CreateBuilder<Node>();
-        while (_isWhole && _events.MoveNext() && _events.Current is not SequenceEnd)
+        while (_isWhole && Move() && _events.Current is not SequenceEnd)
         {
             items.Add(Value());
         }
@@ -146,7 +164,7 @@ internal sealed class TreeBuilder
         var isBlock = _events.Current is MappingStart { Style: MappingStyle.Block };
         var entries = ImmutableArray.CreateBuilder<Entry>();
         var lines = new Dictionary<string, int>(StringComparer.Ordinal);
-        while (_isWhole && _events.MoveNext() && _events.Current is not MappingEnd)
+        while (_isWhole && Move() && _events.Current is not MappingEnd)
         {
             var key = Value();
             if (!_isWhole)
@@ -154,7 +172,7 @@ internal sealed class TreeBuilder
                 break;
             }
 
-            _events.MoveNext();
+            Move();
             var value = Value();
             if (Accept(key, lines) is { } word)
             {

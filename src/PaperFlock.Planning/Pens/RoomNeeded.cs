@@ -1,0 +1,36 @@
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Planning.Pens;
+
+/// <summary>What one pregnant ewe wants of a straw-bedded pen.</summary>
+/// <param name="Floor">Square metres.</param>
+/// <param name="Trough">Metres of trough, for all to eat concentrate at once.</param>
+internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
+{
+    /// <summary>The tables followed, for the paper.</summary>
+    public const string Source =
+        "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less); "
+        + "trough: Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg)";
+
+    /// <summary>DEFRA PB5162 lets winter-shorn ewes have a tenth less floor, and no less trough.</summary>
+    private const decimal ShornFloor = 0.9m;
+
+    /// <param name="weight">Live weight, kg.</param>
+    /// <param name="shorn">Shorn at housing.</param>
+    public static RoomNeeded For(decimal weight, Ground ground, bool shorn)
+    {
+        // Each table gives a range of floor for a range of weight: the light end of one is taken with the light end of the other.
+        var floor = ground == Ground.Hill
+            ? Along(weight, 45, 1.0m, 65, 1.2m)
+            : Along(weight, 60, 1.2m, 90, 1.4m);
+        return new RoomNeeded(shorn ? Math.Round(floor * ShornFloor, 4) : floor, Along(weight, 50, 0.4m, 90, 0.6m));
+    }
+
+    /// <summary>What several ewes want over fewer of them.</summary>
+    public RoomNeeded Less(RoomNeeded fewer) => new(Floor - fewer.Floor, Trough - fewer.Trough);
+
+    // Never under the table's lightest ewe; carried on at the same slope above its heaviest, who must not be squeezed for
+    // being off the table. Whole square centimetres and tenths of a millimetre add up exactly in any order.
+    private static decimal Along(decimal weight, decimal light, decimal least, decimal heavy, decimal most) =>
+        Math.Round(least + (Math.Max(0, weight - light) * (most - least) / (heavy - light)), 4);
+}

@@ -1,0 +1,37 @@
+using NodaTime;
+using PaperFlock.Flocks;
+
+namespace PaperFlock.Planning.Stores;
+
+/// <summary>Turns a use into an order: packs with the keeper's margin, and the last day to order.</summary>
+/// <param name="margin">Fraction bought over the sum: 0.1 is a tenth more.</param>
+internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<LocalDate> closed)
+{
+    // Feeds are sums of sevenths and pounds; a trillionth over a full bag must not buy another.
+    private const decimal Rounding = 0.000001m;
+
+    /// <returns>Null when none is used.</returns>
+    /// <param name="pack">What one pack holds; null for what comes loose.</param>
+    public StoreItem? Weighed(string item, DailyUse use, string packName, Mass? pack, string basis)
+    {
+        if (use.IsEmpty)
+        {
+            return null;
+        }
+
+        int? packs = pack is { } p ? Packs(use.Total / p.Kilograms) : null;
+        return new StoreItem(
+            item, use.Total, packs, packName, pack?.Kilograms, use.First, use.Last, OrderBy(use), use.Weeks(), basis);
+    }
+
+    /// <param name="neededTo">The last day the last of them is still in use.</param>
+    /// <returns>Null when none is used.</returns>
+    public StoreItem? Counted(string item, DailyUse use, LocalDate neededTo, string packName, Mass pack, string basis) => use.IsEmpty
+        ? null
+        : new StoreItem(
+            item, null, Packs(use.Total), packName, pack.Kilograms, use.First, neededTo, OrderBy(use), use.Weeks(), basis);
+
+    private int Packs(decimal plain) => (int)Math.Ceiling((plain * (1 + margin)) - Rounding);
+
+    private LocalDate OrderBy(DailyUse use) => OrderDay.For(use.First, leadDays, closed);
+}

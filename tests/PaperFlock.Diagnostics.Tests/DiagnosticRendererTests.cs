@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+
+namespace PaperFlock.Diagnostics.Tests;
+
+public class DiagnosticRendererTests
+{
+    private static Diagnostic At(int line, int column, int length, Severity severity = Severity.Error, string message = "this is wrong") =>
+        new(severity, "FLK012", new SourceSpan(line, column, length), message, "put it right");
+
+    [Fact]
+    public void A_diagnostic_shows_place_line_caret_and_advice()
+    {
+        var source = new SourceText("flock.yaml", "season:\n  tup-in: 2026-09-31\n");
+        Assert.Equal(
+            """
+            flock.yaml:2:11: error FLK012: this is wrong
+                  tup-in: 2026-09-31
+                          ^^^^^^^^^^
+                put it right
+
+            1 error
+
+            """,
+            DiagnosticRenderer.Render(source, [At(2, 11, 10)]));
+    }
+
+    [Fact]
+    public void What_concerns_the_whole_file_has_no_line()
+    {
+        var diagnostic = new Diagnostic(Severity.Error, "FLK001", SourceSpan.WholeFile, "too large", "try another");
+        Assert.Equal(
+            "f.yaml: error FLK001: too large\n    try another\n\n1 error\n",
+            DiagnosticRenderer.Render(new SourceText("f.yaml", ""), [diagnostic]));
+    }
+
+    [Fact]
+    public void Nothing_wrong_is_nothing_to_show() =>
+        Assert.Equal("", DiagnosticRenderer.Render(new SourceText("f", ""), []));
+
+    [Theory]
+    [InlineData("key: \tword", 7, 4, "     \t^^^^")] // the tab is copied through
+    [InlineData("羊羊 word", 4, 4, "     ^^^^")] // wide letters take two columns each
+    [InlineData("e\u0301e\u0301 word", 6, 4, "   ^^^^")] // accents that stand apart take none
+    [InlineData("🐑 word", 4, 4, "   ^^^^")] // one wide letter of two code units
+    [InlineData("x 羊羊", 3, 2, "  ^^^^")] // and is underlined in full
+    [InlineData("word", 1, 99, "^^^^")] // cut at the end of the line
+    [InlineData("word", 5, 1, "    ^")] // just after the line
+    [InlineData("", 1, 1, "^")]
+    public void The_caret_stands_under_the_word(string line, int column, int length, string carets) =>
+        Assert.Equal(carets, DiagnosticRenderer.Draw(new SourceText("f", line), At(1, column, length)).CaretLine);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(150)]
+    [InlineData(396)]
+    public void A_long_line_is_shown_as_a_window_round_the_word(int before)
+    {
+        var line = new string('a', before) + "WORD" + new string('b', 396 - before);
+        var picture = DiagnosticRenderer.Draw(new SourceText("f", line), At(1, before + 1, 4));
+        Assert.InRange(picture.SourceLine!.Length, 120, 122);
+        var at = picture.CaretLine!.IndexOf('^', StringComparison.Ordinal);
+        Assert.Equal("WORD", picture.SourceLine.Substring(at, 4));
+        Assert.Equal(before > 0, picture.SourceLine.StartsWith('…'));
+        Assert.Equal(before < 396, picture.SourceLine.EndsWith('…'));
+    }
+
+    [Fact]
+    public void A_long_word_does_not_make_a_long_line()
+    {
+        var picture = DiagnosticRenderer.Draw(new SourceText("f", new string('a', 5000)), At(1, 1, 5000));
+        Assert.InRange(picture.SourceLine!.Length, 120, 122);
+        Assert.InRange(picture.CaretLine!.Length, 1, 122);
+    }
+
+    [Fact]
+    public void A_window_never_cuts_a_letter_in_two()
+    {
+        var line = string.Concat(Enumerable.Repeat("🐑", 200));
+        for (var column = 1; column <= line.Length; column++)
+        {
+            var shown = DiagnosticRenderer.Draw(new SourceText("f", line), At(1, column, 2)).SourceLine!;
+            Assert.DoesNotContain(shown.Trim('…').EnumerateRunes(), rune => rune.Value == 0xFFFD);
+        }
+    }
+
+    [Fact]
+    public void Control_characters_are_not_sent_to_the_terminal()
+    {
+        var picture = DiagnosticRenderer.Draw(new SourceText("f", "a\u001b[31m\u202eb"), At(1, 1, 1));
+        Assert.Equal("a\uFFFD[31m\uFFFDb", picture.SourceLine);
+    }
+
+    [Theory]
+    [InlineData(0, 0, "no errors")]
+    [InlineData(1, 0, "1 error")]
+    [InlineData(2, 1, "2 errors, 1 warning")]
+    [InlineData(0, 3, "3 warnings")]
+    public void The_summary_counts(int errors, int warnings, string summary) =>
+        Assert.Equal(
+            summary,
+            DiagnosticRenderer.Summary(
+            [
+                .. Enumerable.Repeat(At(1, 1, 1), errors),
+                .. Enumerable.Repeat(At(1, 1, 1, Severity.Warning), warnings),
+            ]));
+
+    [Fact]
+    public void A_bag_is_in_the_order_of_the_file_errors_first_at_one_place()
+    {
+        var bag = new DiagnosticBag();
+        Diagnostic[] inOrder =
+        [
+            new(Severity.Error, "FLK001", SourceSpan.WholeFile, "whole", ""),
+            At(2, 3, 1, Severity.Error, "a"),
+            At(2, 3, 1, Severity.Error, "b"),
+            At(2, 3, 1, Severity.Warning),
+            At(2, 10, 1),
+            At(11, 1, 1),
+        ];
+        foreach (var diagnostic in inOrder.Reverse())
+        {
+            bag.Add(diagnostic);
+        }
+
+        Assert.Equal(inOrder.ToImmutableArray(), bag.ToSorted());
+        Assert.True(bag.HasErrors);
+    }
+
+    [Fact]
+    public void Warnings_alone_are_no_errors()
+    {
+        var bag = new DiagnosticBag();
+        bag.Add(At(1, 1, 1, Severity.Warning));
+        Assert.False(bag.HasErrors);
+    }
+}
