@@ -1,4 +1,6 @@
 using PaperFlock.Cli;
+using PaperFlock.Layout;
+using PaperFlock.Printing;
 
 namespace PaperFlock.Packs.Tests.Cli;
 
@@ -50,6 +52,16 @@ public sealed class CheckTests
         Assert.Equal(ExitStatus.Clean, outcome.Status);
         Assert.Contains(": warning FLK", outcome.Error, StringComparison.Ordinal);
         Assert.StartsWith("{", outcome.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The check asks the plain faces only, so the bold ones must not have fewer characters.</summary>
+    [Theory]
+    [InlineData(Face.Text, Face.TextBold)]
+    [InlineData(Face.Mono, Face.MonoBold)]
+    public void A_bold_face_has_every_character_of_its_plain_one(Face plain, Face bold)
+    {
+        var characters = Enumerable.Range(0x20, 0x10000 - 0x20).Where(c => !char.IsSurrogate((char)c)).Select(c => ((char)c).ToString());
+        Assert.DoesNotContain(characters, c => FontLibrary.FirstMissing(c, plain) is null && FontLibrary.FirstMissing(c, bold) is not null);
     }
 
     /// <summary>None of the faces has Han characters or pictures; the place is where the character itself stands.</summary>

@@ -1,4 +1,5 @@
 using PaperFlock.Cli;
+using PaperFlock.Sheets;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 
@@ -43,6 +44,18 @@ public sealed class SamplePackTests
         }
 
         Assert.Equal(File.ReadAllBytes(bench.PathOf("once/hollin-bank.pdf")), File.ReadAllBytes(bench.PathOf("again/hollin-bank.pdf")));
+    }
+
+    public static TheoryData<string> Kinds => [.. PackComposer.Kinds];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Any_one_sheet_can_be_printed_alone(string kind)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("pack", Samples.HollinBank, "--as-of", "2026-11-25", "--sheets", kind);
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        Assert.Contains("hollin-bank.pdf", bench.Everything());
     }
 
     /// <summary>A leap year's lambing and both ends of the size a small flock has.</summary>
