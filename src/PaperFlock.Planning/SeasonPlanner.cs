@@ -2,8 +2,12 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
+using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Jobs;
+using PaperFlock.Planning.Lambing;
+using PaperFlock.Planning.Pens;
 using PaperFlock.Planning.Rounds;
+using PaperFlock.Planning.Stores;
 using PaperFlock.Planning.Warnings;
 
 namespace PaperFlock.Planning;
@@ -17,8 +21,8 @@ public static class SeasonPlanner
     /// <param name="asOf">Stands in for today: it decides what there is to warn of, never a date.</param>
     public static SeasonPlan Plan(Flock flock, LocalDate asOf)
     {
-        var ewes = EwePlans.Of(flock);
-        var anchors = flock.Groups.Select(g => Anchors(flock, g, ewes)).ToList();
+        var dated = EwePlans.Of(flock);
+        var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
         var jobs = JobPlanner.Plan(flock, anchors);
         ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs)))];
         var dates = new SeasonDates(
@@ -28,10 +32,12 @@ public static class SeasonPlanner
             groups.Max(g => g.LastDue));
 
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
-        var housing = new HousingPlan([], 0, "", "");
-        ImmutableArray<TroughGroup> troughGroups = [];
-        ImmutableArray<StoreItem> stores = [];
-        var lambing = new LambingCurve([], [], null, "");
+        var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
+        LocalDate? Housed(EwePlan ewe) => housedOn[ewe.Ewe.Group];
+        var housing = HousingPlanner.Plan(flock, dated);
+        var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing);
+        var stores = StoresPlanner.Plan(flock, troughGroups, Housed);
+        var lambing = LambingCurvePlanner.Plan(flock, ewes);
 
         var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
         return new(

@@ -17,6 +17,12 @@ public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides
         {
             Least = new Size(Math.Max(0, space.Least.Width - inset.Horizontal), Math.Max(0, space.Least.Height - inset.Vertical)),
         };
+        var placement = Child?.Offer(inside, context) ?? Placement.Nothing.Instance;
+        if (placement is Placement.Nothing && Child is not null && Border == 0)
+        {
+            return placement;
+        }
+
         if (inside.Width < -Space.Epsilon)
         {
             return Wrap(Points.NeedsWidth(inset.Horizontal, space.Width));
@@ -27,13 +33,9 @@ public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides
             return Wrap(Points.Needs(inset.Vertical, space.Height));
         }
 
-        var placement = Child?.Offer(inside, context) ?? Placement.Nothing.Instance;
-        if (placement is Placement.Nothing)
-        {
-            return Child is not null && Border == 0 ? placement : new Placement.Fits(Frame(null, inset, space.Least));
-        }
-
-        return Dress(placement, piece => Frame(piece, inset, space.Least), rest => this with { Child = rest });
+        return placement is Placement.Nothing
+            ? new Placement.Fits(Frame(null, inset, space.Least))
+            : Dress(placement, piece => Frame(piece, inset, space.Least), rest => this with { Child = rest });
     }
 
     private Edges Inset() => new(

@@ -47,7 +47,7 @@ public static class Paginator
                 return null;
             case Placement.Splits splits:
                 frame.Body = splits.Piece;
-                return splits.Rest is Empty ? null : splits.Rest;
+                return splits.Rest;
             case Placement.Wraps wraps:
                 // A tall head may leave the first page less room than any other; then it goes out with its head alone.
                 if (frame.IsFirst && PageFrame.Place(design, frame.Side, isFirst: false, context).Slot.Height > frame.Slot.Height + Space.Epsilon)

@@ -9,6 +9,7 @@ namespace PaperFlock.Layout.Tables;
 internal sealed class TablePart(Table table, double[] edges, int first, LayoutContext context)
 {
     private readonly List<PlacedRow> _rows = [];
+    private double _headHeight;
     private double _used;
 
     public Placement Place(Space space)
@@ -22,6 +23,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
         }
 
         var head = _rows.Count;
+        _headHeight = _used;
         Placement.Wraps? full = null;
         var next = first;
         while (next < table.Body.Length && full is null)
@@ -47,7 +49,8 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
 
     private Placement.Wraps? Add(TableRow row, bool isHead, int index, Space space)
     {
-        var left = new Space(space.Width, Math.Max(0, space.Height - _used), Math.Max(0, space.FullHeight - _used));
+        // On a fresh page a body row has all that the head leaves.
+        var left = new Space(space.Width, Math.Max(0, space.Height - _used), Math.Max(0, space.FullHeight - (isHead ? _used : _headHeight)));
         switch (TableMeasurer.Place(row, edges, left, context))
         {
             case Placement.Fits fits:

@@ -8,9 +8,6 @@ namespace PaperFlock.Planning.Warnings;
 /// <summary>Ewes that a scan comes too early for, and scans that come too late for feeding.</summary>
 internal static class ScanWarnings
 {
-    /// <summary>Fewest days in lamb at which lambs are counted through the belly wall. From memory: AHDB gives 40 to 90 days.</summary>
-    public const int CountableFromDays = 40;
-
     public static IEnumerable<Diagnostic> For(Flock flock, GroupPlan plan, IEnumerable<EwePlan> ewes, IEnumerable<PlannedJob> jobs, LocalDate asOf)
     {
         var group = plan.Group;
@@ -36,12 +33,12 @@ internal static class ScanWarnings
     {
         var late = unscanned
             .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice)))
-            .Where(e => Period.DaysBetween(e.Evidence.LastDay, scan) < CountableFromDays)
+            .Where(e => Period.DaysBetween(e.Evidence.LastDay, scan) < PregnancyScan.EarliestCountableDays)
             .ToLookup(e => e.Evidence.IsOneDay);
         foreach (var (ewe, evidence) in late[true])
         {
             yield return WarningWords.MarkedTooLateToCount(
-                ewe, Period.DaysBetween(evidence.LastDay, scan), scan, evidence.LastDay.PlusDays(CountableFromDays));
+                ewe, Period.DaysBetween(evidence.LastDay, scan), scan, evidence.LastDay.PlusDays(PregnancyScan.EarliestCountableDays));
         }
 
         var unsure = late[false].ToList();
@@ -49,7 +46,7 @@ internal static class ScanWarnings
         {
             var last = unsure.Max(e => e.Evidence.LastDay);
             yield return WarningWords.TooLateToCount(
-                group, unsure.Count, Math.Max(0, Period.DaysBetween(last, scan)), scan, last.PlusDays(CountableFromDays));
+                group, unsure.Count, Math.Max(0, Period.DaysBetween(last, scan)), scan, last.PlusDays(PregnancyScan.EarliestCountableDays));
         }
     }
 }

@@ -11,7 +11,15 @@ namespace PaperFlock.Sheets.EweCards;
 /// <summary>Front of a card: her name and the day she is due are the largest things on it.</summary>
 internal static class CardFront
 {
+    private const int MostTasks = 3;
+
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
+    {
+        // What the jobs sheet says too gives way before what only her card says.
+        return new FirstThatFits([.. Enumerable.Range(0, MostTasks + 1).Select(dropped => Card(stationery, format, ewe, code, MostTasks - dropped))]);
+    }
+
+    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks)
     {
         var width = format.Content.Width;
         ImmutableArray<Element?> parts =
@@ -22,8 +30,8 @@ internal static class CardFront
             Headline(ewe),
             Checks(stationery, ewe),
             CardRation.Of(stationery, ewe, width),
-            Tasks(stationery, ewe),
             ewe.Ewe.Note is { Length: > 0 } note ? Ink.Text(note, Fount.BodyBold) : null,
+            Tasks(stationery, ewe, tasks),
             new LogLines(stationery.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
@@ -132,14 +140,14 @@ internal static class CardFront
     private static string Word(Teats teats) => teats switch { Teats.Sound => "sound", Teats.Lumpy => "lumpy", Teats.LostHalf => "lost half", _ => "" };
 
     /// <summary>What is still to be done to her this side of lambing, to tick off.</summary>
-    private static Element? Tasks(Stationery stationery, EwePlan ewe)
+    private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)
     {
         var jobs = stationery.Plan.Jobs
             .Where(j => j.Handled && j.Date >= stationery.Plan.AsOf && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
             .Where(j => ewe.IsCarrying || j.Id is not (JobIds.House or JobIds.Dag or JobIds.Booster))
             .GroupBy(j => j.Date!.Value)
             .OrderBy(g => g.Key)
-            .Take(ewe.Ewe.Note is { Length: > 60 } ? 2 : 3)
+            .Take(most)
             .ToArray();
         return jobs.Length == 0 ? null : new Column(
             [

@@ -65,7 +65,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
         yield return new KeepTogether(Ink.Column(
             5,
             Ink.Text("Before they come in", Fount.Heading),
-            new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], stationery.TableTick + 7, 0)));
+            new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
     }
 
     private static Table PenTable(Stationery stationery) => new(

@@ -97,6 +97,6 @@ internal sealed class StoresSheet : ISheetMaker
         Ink.Column(
             5,
             Ink.Text("Lambing kit, in the shed before the first is due", Fount.Heading),
-            new Grid(2, [.. Kit.Select(k => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(k, Fount.Body)))], stationery.TableTick + 5, 0)),
+            new Grid(2, [.. Kit.Select(k => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(k, Fount.Body)))], Math.Max(stationery.TableTick + 5, 32), 0)),
         Mm(90));
 }

@@ -68,6 +68,7 @@ public class BoxTests
     {
         Assert.Equal(new Size(12, 12), PieceOf(new Box(Words(""), Edges.All(5), 1)).Size);
         Assert.IsType<Placement.Nothing>(Place(new Box(Words(""), Edges.All(5)), 100, 100));
+        Assert.IsType<Placement.Nothing>(Place(new Box(Words(""), Edges.All(5)), 100, 1));
     }
 
     [Fact]
@@ -84,6 +85,15 @@ public class BoxTests
     [InlineData(10, 60, "box: needs 120.0 pt, has 100.0 pt")]
     public void Padding_larger_than_the_page_is_refused(double horizontal, double vertical, string complaint) =>
         Assert.Equal(complaint, Complaint(new Box(Solid("a", 1, 1), Edges.Of(horizontal / 2, vertical)) { Name = "box" }, 20, 100));
+
+    [Fact]
+    public void A_break_at_the_end_of_a_box_leaves_no_empty_box_on_the_next_page() => Expect.Blocks(
+        Stack(0, new Box(Stack(0, Solid("a", 50, 20), new PageBreak()), Edges.All(10), 1) { Name = "box" }, Solid("b", 50, 20)), 100, 100,
+        """
+        1 box 0 0 100 42
+        1 a 11 11 50 20
+        2 b 0 0 50 20
+        """);
 
     [Fact]
     public void A_box_on_a_fresh_page_is_fresh_inside() => Expect.Blocks(

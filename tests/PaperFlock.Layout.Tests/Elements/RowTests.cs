@@ -11,7 +11,8 @@ public class RowTests
         new Row([
             new RowCell(Track.Fixed(40), Solid("a", 10, 20)),
             new RowCell(Track.Share(), Solid("b", 10, 30)),
-            new RowCell(Track.Share(3), Solid("c", 10, 10))], 10) { Name = "row" }, 200, 100,
+            new RowCell(Track.Share(3), Solid("c", 10, 10))], 10)
+        { Name = "row" }, 200, 100,
         """
         1 row 0 0 200 30
         1 a 0 0 10 20

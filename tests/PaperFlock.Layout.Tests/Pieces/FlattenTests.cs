@@ -91,8 +91,8 @@ public class FlattenTests
             var anchor = new Piece(new Size(100, 40), [new AnchorItem(x, y, "")]);
             var found = (AnchorItem)new Piece(new Size(100, 100), [new PieceItem(0, 0, anchor, turns)]).Flatten().Items[0];
 
-            Assert.Equal(expected.Real, found.X, 9);
-            Assert.Equal(expected.Imaginary, found.Y, 9);
+            Assert.Equal(expected.Real, found.X, 1e-9);
+            Assert.Equal(expected.Imaginary, found.Y, 1e-9);
         }, iter: 1000);
 
     [Fact]

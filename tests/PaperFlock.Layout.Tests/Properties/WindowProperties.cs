@@ -51,8 +51,8 @@ public class WindowProperties
             }
 
             var whole = piece.Flatten().Items;
-            Assert.Equal(whole.Sum(Length), length, 6);
-            Assert.Equal(whole.Sum(FilledArea), area, 6);
+            Assert.Equal(whole.Sum(Length), length, 1e-6);
+            Assert.Equal(whole.Sum(FilledArea), area, 1e-6);
         }, iter: 5000);
 
     [Fact]

@@ -144,6 +144,25 @@ public class TableTests
     public void A_row_that_does_not_cover_the_columns_is_a_mistake_of_ours(int span) =>
         Assert.Throws<InvalidOperationException>(() => Paged(new Table(TwoColumns, [], [Row(new TableCell(null, Span: span))]), 100, 100));
 
+    [Theory]
+    [InlineData(60, 1)]
+    [InlineData(80, 2)]
+    [InlineData(400, 2)]
+    public void A_cell_that_needs_space_counts_what_the_rows_above_it_take(double needs, int page) => Expect.Blocks(
+        new Table([Track.Share()], [Row(Cell("head", 10, 6))], [Row(Cell("a", 10, 11)), Row(new TableCell(new NeedSpace(Solid("b", 10, 6), needs)))]), 100, 100,
+        page == 1
+            ? """
+            1 head 4 2 10 6
+            1 a 4 12 10 11
+            1 b 4 27 10 6
+            """
+            : """
+            1 head 4 2 10 6
+            1 a 4 12 10 11
+            2 head 4 2 10 6
+            2 b 4 12 10 6
+            """);
+
     [Fact]
     public void A_page_break_before_a_table_on_a_fresh_page_changes_nothing() => Expect.Blocks(
         Stack(0, new PageBreak(), new Table([Track.Share()], [], [Row(Cell("a", 10, 6))])), 100, 100, "1 a 4 2 10 6");
