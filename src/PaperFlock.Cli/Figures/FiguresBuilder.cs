@@ -106,7 +106,7 @@ internal static class FiguresBuilder
 
     private static LambingFigures Lambing(LambingDay day) => new(
         Date(day.Date),
-        Math.Round(day.ExpectedEwes, 4),
+        Math.Round(day.ExpectedEwes, 6),
         day.P10,
         day.P90,
         day.PensNeededP90,
