@@ -1,1 +1,32 @@
-return 0;
+using System.Runtime.InteropServices;
+using System.Text;
+using NodaTime;
+using PaperFlock.Cli;
+using PaperFlock.Cli.Wiring;
+
+// Names in any script, whatever code page the computer was set up with.
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+
+using var stop = new CancellationTokenSource();
+using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, StopCleanly);
+using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, StopCleanly);
+
+return App.Run(
+    args,
+    new Surroundings(
+        Console.Out,
+        Console.Error,
+        SystemClock.Instance,
+        Directory.GetCurrentDirectory(),
+        Path.GetTempPath(),
+        OutIsTerminal: Terminals.IsForPeople(Console.IsOutputRedirected),
+        ErrorIsTerminal: Terminals.IsForPeople(Console.IsErrorRedirected),
+        stop.Token),
+    new Line());
+
+// The first signal stops the work at the next step, with nothing left behind; a second one ends the program there and then.
+void StopCleanly(PosixSignalContext signal)
+{
+    signal.Cancel = !stop.IsCancellationRequested;
+    stop.Cancel();
+}

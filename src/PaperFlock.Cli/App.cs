@@ -1,0 +1,45 @@
+using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Cli;
+
+/// <summary>The whole program, without a process round it.</summary>
+internal static class App
+{
+    /// <returns>One of <see cref="ExitStatus"/>; nothing is thrown.</returns>
+    public static int Run(IReadOnlyList<string> args, Surroundings surroundings, ILine line)
+    {
+        try
+        {
+            return CommandLine.Run(args, surroundings, line);
+        }
+        catch (UsageException e)
+        {
+            surroundings.Error.WriteLine(Words.Complaint(e.Message));
+            return ExitStatus.WrongUse;
+        }
+        catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
+        {
+            surroundings.Error.WriteLine(Words.Complaint(Words.Stopped));
+            return ExitStatus.Stopped;
+        }
+        catch (SheetException e)
+        {
+            // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
+            surroundings.Error.WriteLine(Words.Complaint(Words.DoesNotFit(e.Message)));
+            return Report(e, args, surroundings);
+        }
+        catch (Exception e)
+        {
+            return Report(e, args, surroundings);
+        }
+    }
+
+    private static int Report(Exception fault, IReadOnlyList<string> args, Surroundings surroundings)
+    {
+        var place = FaultReport.Save(fault, args, surroundings.TempFolder);
+        surroundings.Error.WriteLine(Words.Complaint(place is null ? Words.FaultUnsaved(fault) : Words.Fault(place)));
+        return ExitStatus.Fault;
+    }
+}

@@ -1,0 +1,92 @@
+using System.CommandLine;
+using NodaTime;
+using PaperFlock.Cli.Commands;
+using PaperFlock.Cli.Wiring;
+
+namespace PaperFlock.Cli;
+
+/// <summary>What may be typed, and which command it leads to.</summary>
+internal static class CommandLine
+{
+    public static int Run(IReadOnlyList<string> args, Surroundings surroundings, ILine line)
+    {
+        var root = Describe(surroundings, line);
+        // No response files: `@` begins no file name a shepherd has heard of.
+        var typed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (typed.Errors.Count > 0 && !AsksForHelp(typed))
+        {
+            foreach (var complaint in UsageComplaints.Of(typed))
+            {
+                surroundings.Error.WriteLine(Words.Complaint(complaint));
+            }
+
+            surroundings.Error.WriteLine(Words.TryHelp(typed.CommandResult.Command));
+            return ExitStatus.WrongUse;
+        }
+
+        return typed.Invoke(new InvocationConfiguration
+        {
+            Output = surroundings.Out,
+            Error = surroundings.Error,
+            // Faults are reported in one place, and signals are the program's own.
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        });
+    }
+
+    private static RootCommand Describe(Surroundings surroundings, ILine line)
+    {
+        var root = new RootCommand(Words.AboutProgram);
+        root.Directives.Clear();
+        root.Options.OfType<VersionOption>().Single().Action = new VersionAction(surroundings.Out);
+        root.SetAction(_ => WhatNext(surroundings.Out));
+
+        var flock = new Argument<string>(Words.FlockArgument) { Description = Words.AboutFlockArgument };
+        var asOf = new Option<LocalDate?>("--as-of")
+        {
+            HelpName = Words.DateValue,
+            Description = Words.AboutAsOf,
+            CustomParser = AsOf.Parse,
+        };
+
+        var check = new Command("check", Words.AboutCheck) { flock, asOf };
+        check.SetAction(typed => CheckCommand.Run(Planner(typed), surroundings));
+
+        var dates = new Command("dates", Words.AboutDates) { flock, asOf };
+        dates.SetAction(typed => DatesCommand.Run(Planner(typed), surroundings));
+
+        var figures = new Command("figures", Words.AboutFigures) { flock, asOf };
+        figures.SetAction(typed => FiguresCommand.Run(Planner(typed), surroundings));
+
+        var into = new Option<string>("--out") { HelpName = Words.FolderValue, Description = Words.AboutOut };
+        var sheets = new Option<string[]>("--sheets")
+        {
+            HelpName = Words.SheetsValue,
+            Description = Words.AboutSheets,
+            CustomParser = SheetChoice.Parse,
+        };
+        var png = new Option<bool>("--png") { Description = Words.AboutPng };
+        var pack = new Command("pack", Words.AboutPack) { flock, into, sheets, asOf, png };
+        pack.SetAction(typed => PackCommand.Run(
+            Planner(typed),
+            new PackWishes(typed.GetValue(into) ?? ".", [.. typed.GetValue(sheets) ?? []], typed.GetValue(png)),
+            surroundings,
+            line));
+
+        root.Add(pack);
+        root.Add(check);
+        root.Add(dates);
+        root.Add(figures);
+        return root;
+
+        Desk Planner(ParseResult typed) => new(typed.GetRequiredValue(flock), typed.GetValue(asOf), surroundings, line);
+    }
+
+    private static int WhatNext(TextWriter output)
+    {
+        output.WriteLine(Words.WhatNext);
+        return ExitStatus.Clean;
+    }
+
+    private static bool AsksForHelp(ParseResult typed) => typed.Action is System.CommandLine.Help.HelpAction;
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Printing;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Commands;
+
+/// <param name="Out">Folder for what is written, as typed.</param>
+/// <param name="Sheets">Empty for all.</param>
+/// <param name="Pictures">A picture of every page as well.</param>
+internal sealed record PackWishes(string Out, ImmutableArray<string> Sheets, bool Pictures);
+
+/// <summary>Makes the pack and writes it, whole or not at all.</summary>
+internal static class PackCommand
+{
+    /// <summary>An A4 page is then 992 by 1403 dots: all of it on a screen, and the small print still to be read.</summary>
+    private const double PictureDotsPerInch = 120;
+
+    public static int Run(Desk desk, PackWishes wishes, Surroundings surroundings, ILine line)
+    {
+        var output = new PackPaths(desk.Path, wishes.Out, surroundings);
+        if (desk.Plan(forPaper: true) is not { } planned)
+        {
+            return ExitStatus.FlockErrors;
+        }
+
+        using var staged = new StagedFiles();
+        var pack = Progress.Show(surroundings, step => Make(planned.Plan, wishes, output, staged, line, step));
+        surroundings.Stop.ThrowIfCancellationRequested();
+        staged.PutInPlace();
+
+        surroundings.Out.WriteLine(PrintAdvice.For(pack, output, wishes.Pictures));
+        return ExitStatus.Clean;
+    }
+
+    /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
+    private static Pack Make(SeasonPlan plan, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
+    {
+        step(Words.Composing);
+        var pack = line.Compose(plan, wishes.Sheets);
+        if (pack.Documents.IsEmpty)
+        {
+            throw new UsageException(Words.NothingToPrint);
+        }
+
+        foreach (var document in pack.Documents)
+        {
+            step(Words.Printing(output.ShownFile(document)));
+            // In memory first: the file beside the old one then exists for a moment only.
+            using var pdf = new MemoryStream();
+            line.Print(document, pdf);
+            staged.Add(output.File(document), output.ShownFile(document), pdf.GetBuffer().AsSpan(0, (int)pdf.Length));
+        }
+
+        if (wishes.Pictures)
+        {
+            var names = PageFileNames.For(pack);
+            var pages = pack.Documents.SelectMany(d => d.Print.Pages).ToList();
+            foreach (var (page, name) in pages.Zip(names))
+            {
+                step(Words.Painting(name));
+                staged.Add(output.Picture(name), output.ShownPicture(name), line.Paint(page.Page, PictureDotsPerInch));
+            }
+        }
+
+        return pack;
+    }
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
+using Spectre.Console;
+
+namespace PaperFlock.Cli;
+
+/// <summary>Diagnostics on their way to the user: plain in a pipe, coloured on a terminal, the words the same.</summary>
+internal static class DiagnosticsOut
+{
+    private const string Margin = "    ";
+
+    public static void Write(SourceText source, ImmutableArray<Diagnostic> diagnostics, Surroundings surroundings)
+    {
+        if (diagnostics.IsEmpty)
+        {
+            return;
+        }
+
+        if (!surroundings.ErrorIsTerminal)
+        {
+            surroundings.Error.Write(DiagnosticRenderer.Render(source, diagnostics));
+            return;
+        }
+
+        var console = Consoles.For(surroundings.Error, terminal: true);
+        foreach (var diagnostic in diagnostics)
+        {
+            var picture = DiagnosticRenderer.Draw(source, diagnostic);
+            var colour = new Style(diagnostic.Severity == Severity.Error ? Color.Red : Color.Yellow);
+            console.WriteLine(picture.Heading, new Style(decoration: Decoration.Bold));
+            if (picture.SourceLine is not null)
+            {
+                console.WriteLine(Margin + picture.SourceLine);
+                console.WriteLine(Margin + picture.CaretLine, colour);
+            }
+
+            console.WriteLine(Margin + picture.Advice);
+            console.WriteLine();
+        }
+
+        console.WriteLine(DiagnosticRenderer.Summary(diagnostics));
+    }
+}

@@ -1,0 +1,23 @@
+using System.Security;
+
+namespace PaperFlock.Cli.Files;
+
+/// <summary>Why a file could not be had, in plain words.</summary>
+internal static class FileTrouble
+{
+    // ENOSPC and EDQUOT as Linux and macOS number them, ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL as Windows does.
+    private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
+
+    /// <summary>What the system throws for a file's sake; anything else is a fault of the program.</summary>
+    public static bool IsOfFiles(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
+
+    public static string Reason(Exception e) => e switch
+    {
+        FileNotFoundException => Words.NoSuchFile,
+        DirectoryNotFoundException => Words.NoSuchFolder,
+        PathTooLongException => Words.PathTooLong,
+        UnauthorizedAccessException or SecurityException => Words.NotAllowed,
+        IOException when DiskFull.Contains(e.HResult) => Words.DiskFull,
+        _ => e.Message.TrimEnd('.'),
+    };
+}

@@ -1,0 +1,32 @@
+using PaperFlock.Flocks.Reading;
+
+namespace PaperFlock.Cli.Files;
+
+/// <summary>The bytes of a flock file.</summary>
+internal static class FlockBytes
+{
+    /// <summary>One byte over what the reader takes: enough for it to refuse the file, and no more is ever held.</summary>
+    private const int Most = FlockReader.MostBytes + 1;
+
+    /// <exception cref="UsageException">There is no such file, or it cannot be read.</exception>
+    public static byte[] Read(string path, Surroundings surroundings)
+    {
+        try
+        {
+            var full = surroundings.FullPath(path);
+            if (Directory.Exists(full))
+            {
+                throw new UsageException(Words.CannotRead(path, Words.IsAFolder));
+            }
+
+            using var file = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            var bytes = new byte[Most];
+            var length = file.ReadAtLeast(bytes, Most, throwOnEndOfStream: false);
+            return bytes[..length];
+        }
+        catch (Exception e) when (FileTrouble.IsOfFiles(e))
+        {
+            throw new UsageException(Words.CannotRead(path, FileTrouble.Reason(e)), e);
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using NodaTime;
+
+namespace PaperFlock.Cli;
+
+/// <summary>All that the program knows of the world outside: where words go, what day it is, where files are.</summary>
+/// <param name="Out">Results.</param>
+/// <param name="Error">Diagnostics, progress and complaints.</param>
+/// <param name="Clock">Asked once, by a command that was given no <c>--as-of</c>.</param>
+/// <param name="Folder">Full path that relative paths start from.</param>
+/// <param name="TempFolder">Where details of a fault of the program are put.</param>
+/// <param name="OutIsTerminal">Somebody reads <paramref name="Out"/> on a screen: borders and wrapping are welcome.</param>
+/// <param name="ErrorIsTerminal">Somebody watches <paramref name="Error"/>: progress is welcome.</param>
+/// <param name="Stop">Cancelled when the user wants the program to end.</param>
+internal sealed record Surroundings(
+    TextWriter Out,
+    TextWriter Error,
+    IClock Clock,
+    string Folder,
+    string TempFolder,
+    bool OutIsTerminal,
+    bool ErrorIsTerminal,
+    CancellationToken Stop)
+{
+    public string FullPath(string path) => Path.GetFullPath(path, Folder);
+}

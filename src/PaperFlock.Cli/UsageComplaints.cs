@@ -1,0 +1,41 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Cli;
+
+/// <summary>What is wrong with a command line, in our words rather than the library's.</summary>
+internal static class UsageComplaints
+{
+    public static IEnumerable<string> Of(ParseResult typed)
+    {
+        var command = typed.CommandResult.Command;
+        if (typed.UnmatchedTokens.Count > 0)
+        {
+            // A slip in a command makes everything after it unknown as well: the first is the one to put right.
+            return [Unknown(typed.UnmatchedTokens[0], command)];
+        }
+
+        return typed.Errors
+            .Select(error => error.SymbolResult switch
+            {
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(command.Name),
+                OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
+                _ => error.Message,
+            })
+            .Distinct(StringComparer.Ordinal);
+    }
+
+    private static string Unknown(string word, Command command)
+    {
+        if (word.StartsWith('-'))
+        {
+            var options = command.Options.Concat(command.Parents.OfType<Command>().SelectMany(c => c.Options)).Select(o => o.Name);
+            return Words.NoSuchOption(word, NearestWord.Find(word, options));
+        }
+
+        return command.Subcommands.Count > 0
+            ? Words.NoSuchCommand(word, NearestWord.Find(word, command.Subcommands.Select(c => c.Name)))
+            : Words.OneTooMany(word);
+    }
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
+using PaperFlock.Printing;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Cli.Wiring;
+
+/// <summary>Joins the rooms: read, plan, compose, print. The only place that knows them all.</summary>
+internal sealed class Line : ILine
+{
+    public FlockReading Read(string shownPath, byte[] bytes) => FlockReader.Read(shownPath, bytes);
+
+    public SeasonPlan Plan(Flock flock, LocalDate asOf) => SeasonPlanner.Plan(flock, asOf);
+
+    public Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds) =>
+        PackBinding.Bind(PackComposer.Compose(plan, FontLibrary.Measurer, new PackRequest(kinds)), plan.Flock);
+
+    public void Print(PackDocument document, Stream output) => PdfPrinter.Print(document.Print, output);
+
+    public byte[] Paint(Page page, double dotsPerInch) => PngPrinter.Paint(page, dotsPerInch);
+
+    public string? FirstMissing(string text, Face face) => FontLibrary.FirstMissing(text, face);
+}

@@ -1,0 +1,224 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Cli.Printing;
+using PaperFlock.Planning;
+using PaperFlock.Printing;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Cli;
+
+/// <summary>Every word the command line says. Plain English for somebody who keeps sheep and seldom types.</summary>
+internal static class Words
+{
+    public const string Program = "paperflock";
+
+    // Help.
+    public const string AboutProgram = "Turns one file about a small flock of ewes into a printed pack for the lambing season.";
+    public const string AboutPack = "make the pack, a PDF to print";
+    public const string AboutCheck = "read the flock file and say what is wrong with it, or that nothing is";
+    public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
+    public const string AboutFigures = "write every figure of the plan as JSON";
+    public const string FlockArgument = "FLOCK.yaml";
+    public const string AboutFlockArgument = "the file about your flock";
+    public const string DateValue = "DATE";
+    public const string AboutAsOf = "stands in for today, such as 2026-11-25";
+    public const string FolderValue = "DIR";
+    public const string AboutOut = "the folder to write into; this folder if you do not say";
+    public const string SheetsValue = "a,b,…";
+    public const string AboutPng = "a picture of every page as well";
+
+    public const string WhatNext =
+        """
+        PaperFlock turns one file about your flock into a printed pack for the lambing season.
+        See it work:     paperflock pack flocks/hollin-bank.yaml
+        Check your own:  paperflock check my-flock.yaml
+        Everything else: paperflock --help
+        """;
+
+    // Progress.
+    public const string Composing = "laying out the sheets";
+
+    // Trouble with the command line.
+    public const string NoSheets = "--sheets wants the names of sheets, such as --sheets planner,cards";
+
+    public const string NothingToPrint = "your flock gives those sheets nothing to say: nothing was written";
+
+    // Trouble with files.
+    public const string NoSuchFile = "there is no such file";
+    public const string NoSuchFolder = "there is no such folder";
+    public const string IsAFolder = "that is a folder";
+    public const string IsAFile = "that is a file, not a folder";
+    public const string IsTheFlockFile = "that is your flock file";
+    public const string NotAllowed = "this computer does not allow you to";
+    public const string DiskFull = "the disk is full";
+    public const string PathTooLong = "the name is too long";
+    public const string UnnamedPack = "flock";
+    public const string Stopped = "stopped; nothing was written";
+
+    // What a check found.
+    public const string NothingWrong = "nothing wrong found";
+
+    // How to print.
+    public const string ActualSize = "  at actual size (100 %), never \"fit to page\"; where there is a bar of 100 mm, lay a ruler on it";
+
+    // Characters.
+    public const string NoSuchCharacterAdvice = "the paper will show an empty box in its place: write it another way";
+
+    // The heads of the tables of dates.
+    public static readonly ImmutableArray<string> JobHeads = ["date", "job", "group", "any use", "why"];
+    public static readonly ImmutableArray<string> GatheringHeads = ["date", "jobs"];
+    public static readonly ImmutableArray<string> EweHeads = ["tag", "name", "likely", "9 in 10 between", "dated by"];
+
+    private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
+    private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
+
+    public static string AboutSheets { get; } =
+        $"print only some sheets: {string.Join(", ", PackComposer.Kinds)}";
+
+    public static string Version { get; } = $"{Program} {typeof(Words).Assembly.GetName().Version?.ToString(3)}";
+
+    // Dates.
+
+    /// <summary>Such as "Mon 4 Jan 2027".</summary>
+    public static string Day(LocalDate day) => LongDay.Format(day);
+
+    /// <summary>Such as "Mon 4 Jan": where the year is plain from what stands beside it.</summary>
+    public static string DayOfYear(LocalDate day) => ShortDay.Format(day);
+
+    /// <summary>Such as "Sat 24 Oct to Thu 29 Oct", with a line break for a blank before "to"; one day alone where both are the same.</summary>
+    public static string Between(LocalDate first, LocalDate last) =>
+        first == last ? DayOfYear(first) : $"{DayOfYear(first)}\nto {DayOfYear(last)}";
+
+    public static string DatesTitle(SeasonPlan plan) => $"{plan.Flock.Holding.Name}: jobs as planned on {Day(plan.AsOf)}";
+
+    public static string Gatherings(int days) => $"The ewes are handled on {Count(days, "day")}";
+
+    public static string EwesDue(int ewes) => $"{Count(ewes, "ewe")}, and when each is due";
+
+    public static string JobDay(PlannedJob job) => job.Date is { } day ? Day(day) : "NO DAY";
+
+    public static string Window(PlannedJob job) => job.Fixed ? "that day" : Between(job.Earliest, job.Latest);
+
+    public static string Trouble(JobTrouble trouble) =>
+        trouble.NearestDay is { } nearest ? $"{trouble.Words}; the nearest day that would do is {Day(nearest)}" : trouble.Words;
+
+    // Trouble.
+
+    public static string Complaint(string what) => $"{Program}: {what}";
+
+    public static string TryHelp(Command command) =>
+        $"Try: {Program} {(command is RootCommand ? string.Empty : command.Name + " ")}--help";
+
+    public static string NoSuchCommand(string word, string? nearest) => $"there is no command '{word}'{DidYouMean(nearest)}";
+
+    public static string NoSuchOption(string word, string? nearest) => $"there is no option '{word}'{DidYouMean(nearest)}";
+
+    public static string NoSuchSheet(string word, string? nearest) =>
+        nearest is null
+            ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
+            : $"there is no sheet '{word}'{DidYouMean(nearest)}";
+
+    public static string OneTooMany(string word) => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it";
+
+    public static string NoFlockFile(string command) => $"{command} wants a flock file, such as: {Program} {command} flocks/hollin-bank.yaml";
+
+    public static string NoValue(string option) => $"{option} wants something after it";
+
+    public static string NotADate(string text) => $"'{text}' is no date: write it year first, such as --as-of 2026-11-25";
+
+    public static string CannotRead(string path, string reason) => $"cannot read {path}: {reason}";
+
+    public static string CannotWrite(string path, string reason) => $"cannot write {path}: {reason}; what was there before is untouched";
+
+    public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
+
+    public static string DoesNotFit(string what) => $"something is too long for its place on the paper: {what}";
+
+    public static string Fault(string place) =>
+        $"this is a fault of the program, not of your flock file; please report it with the details in {place}";
+
+    public static string FaultUnsaved(Exception fault) =>
+        $"this is a fault of the program, not of your flock file; please report it: {fault.GetType().Name}, {fault.Message}";
+
+    public static string NoSuchCharacter(string character) => $"`{character}` is in none of the typefaces";
+
+    // Results.
+
+    /// <summary>Such as "hollin-bank.yaml: 24 ewes, 2 groups, first lambs due Mon 4 Jan 2027".</summary>
+    public static string Found(string path, SeasonPlan plan)
+    {
+        var flock = plan.Flock;
+        var due = plan.Dates.FirstDue is { } first ? $"first lambs due {Day(first)}" : "no lambs due";
+        return $"{path}: {Count(flock.Ewes.Length, "ewe")}, {Count(flock.Groups.Length, "group")}, {due}";
+    }
+
+    public static string NoErrors(int warnings) => $"no errors, {Count(warnings, "warning")}";
+
+    public static string Printing(string file) => $"printing {file}";
+
+    public static string Painting(string file) => $"painting {file}";
+
+    public static string Wrote(string file, int pages, string paper) => $"wrote {file}: {Count(pages, "page")} on {paper}";
+
+    public static string WrotePictures(string folder, int pages) => $"wrote {Count(pages, "picture")} into {folder}";
+
+    /// <summary>Such as "12 sheets of A4 card".</summary>
+    public static string Leaves(int leaves, Stock stock) => $"{Count(leaves, "sheet")} of {Name(stock)}";
+
+    public static string ToPrint(string file) => $"To print {file}:";
+
+    public static string Sides(DuplexHint duplex) => duplex switch
+    {
+        DuplexHint.Simplex => "  on one side of the paper",
+        DuplexHint.ShortEdge => "  on both sides, flip on short edge",
+        _ => "  on both sides, flip on long edge",
+    };
+
+    /// <summary>A line for each run of pages; pages for one tray need no numbers.</summary>
+    public static IEnumerable<string> PagesOnPaper(IReadOnlyList<PaperRun> runs) =>
+        runs.Count == 1
+            ? [$"  on {Name(runs[0].Stock)}"]
+            : runs.Select(r => $"  {(r.First == r.Last ? Invariant($"page {r.First}") : Invariant($"pages {r.First} to {r.Last}"))} on {Name(r.Stock)}");
+
+    public static string Advice(TupAdvice advice)
+    {
+        var verdict = advice.Verdict switch
+        {
+            TupVerdict.ToTheTup => "to the tup",
+            TupVerdict.TreatFirst => "treat first and look again",
+            TupVerdict.LeaveOut => "leave out",
+            TupVerdict.Cull => "cull",
+            _ => throw new ArgumentOutOfRangeException(nameof(advice)),
+        };
+        return advice.Reason.Length == 0 ? verdict : $"{verdict}: {advice.Reason}";
+    }
+
+    /// <summary>Why a ewe has no due date.</summary>
+    public static string NotDue(Standing standing) => standing switch
+    {
+        Standing.Empty => "empty",
+        Standing.LeftOut => "left out of the tup",
+        Standing.Lambed => "lambed",
+        _ => "not known",
+    };
+
+    // Small words.
+
+    public static string Count(int number, string noun) => Invariant($"{number} {noun}{(number == 1 ? string.Empty : "s")}");
+
+    /// <summary>Such as "a, b and c".</summary>
+    public static string List(IEnumerable<string> things)
+    {
+        var all = things.ToList();
+        return all.Count <= 1 ? string.Concat(all) : $"{string.Join(", ", all.Take(all.Count - 1))} and {all[^1]}";
+    }
+
+    private static string Name(Stock stock) => stock.IsCard ? $"{stock.Paper} card" : stock.Paper;
+
+    private static string DidYouMean(string? nearest) => nearest is null ? string.Empty : $"; did you mean '{nearest}'?";
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,71 @@
+using System.Reflection;
+using NetArchTest.Rules;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Planning;
+using PaperFlock.Printing;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Packs.Tests.Architecture;
+
+/// <summary>Which room may know which. The projects' references hold most of it; this holds the rest, and says it in one place.</summary>
+public sealed class ArrowTests
+{
+    private static readonly Dictionary<string, Assembly> Rooms = new[]
+    {
+        typeof(Diagnostic), typeof(Flock), typeof(SeasonPlan), typeof(ITextMeasurer), typeof(Sheet), typeof(PdfPrinter), typeof(PaperFlock.Cli.App),
+    }.ToDictionary(t => t.Assembly.GetName().Name!, t => t.Assembly, StringComparer.Ordinal);
+
+    /// <summary>The room, and all it may refer to besides the runtime.</summary>
+    [Theory]
+    [InlineData("PaperFlock.Diagnostics", "")]
+    [InlineData("PaperFlock.Flocks", "PaperFlock.Diagnostics NodaTime YamlDotNet")]
+    [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Flocks NodaTime")]
+    [InlineData("PaperFlock.Layout", "")]
+    [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
+    [InlineData("PaperFlock.Printing", "PaperFlock.Layout SkiaSharp PdfSharp PdfSharp.System")]
+    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Printing NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi")]
+    public void A_room_refers_only_to_what_it_may(string room, string may)
+    {
+        var refers = Rooms[room].GetReferencedAssemblies().Select(a => a.Name!).Where(IsNotTheRuntime);
+        Assert.Empty(refers.Except(may.Split(' ', StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Only_the_reader_knows_yaml()
+    {
+        var knowing = Types.InAssembly(Rooms["PaperFlock.Flocks"]).That().HaveDependencyOn("YamlDotNet").GetTypes().ToList();
+        Assert.NotEmpty(knowing);
+        Assert.All(knowing, t => Assert.StartsWith("PaperFlock.Flocks.Reading", t.Namespace, StringComparison.Ordinal));
+    }
+
+    /// <summary>The clock, the disk and the terminal exist in the command line alone.</summary>
+    [Theory]
+    [InlineData("NodaTime.SystemClock")]
+    [InlineData("System.IO.File")]
+    [InlineData("System.IO.FileStream")]
+    [InlineData("System.IO.Directory")]
+    [InlineData("System.Console")]
+    [InlineData("System.Net")]
+    [InlineData("System.Diagnostics.Process")]
+    [InlineData("System.Random")]
+    public void No_room_but_the_command_line_reaches_outside(string outside)
+    {
+        var rooms = Rooms.Where(r => r.Key != "paperflock").Select(r => r.Value);
+        var reaching = Types.InAssemblies(rooms).That().HaveDependencyOn(outside).GetTypes().Select(t => t.FullName);
+        Assert.Empty(reaching);
+    }
+
+    [Fact]
+    public void The_clock_is_read_in_one_place()
+    {
+        var reading = Types.InAssembly(Rooms["paperflock"]).That().HaveDependencyOn("NodaTime.SystemClock").GetTypes().Select(t => t.Name);
+        Assert.Equal(["Program"], reading);
+    }
+
+    /// <summary>System.CommandLine is a package, whatever it is called.</summary>
+    private static bool IsNotTheRuntime(string name) =>
+        name == "System.CommandLine"
+        || !(name.StartsWith("System.", StringComparison.Ordinal) || name.StartsWith("Microsoft.", StringComparison.Ordinal) || name is "netstandard" or "mscorlib");
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Packs.Tests;
+
+/// <summary>The real line, with a place before each step to put a spanner in.</summary>
+internal sealed class BreakableLine : ILine
+{
+    private readonly Line _real = new();
+
+    public Action BeforePlan { get; init; } = () => { };
+
+    public Action BeforeCompose { get; init; } = () => { };
+
+    /// <summary>Given the document about to be printed.</summary>
+    public Action<PackDocument> BeforePrint { get; init; } = _ => { };
+
+    public FlockReading Read(string shownPath, byte[] bytes) => _real.Read(shownPath, bytes);
+
+    public SeasonPlan Plan(Flock flock, LocalDate asOf)
+    {
+        BeforePlan();
+        return _real.Plan(flock, asOf);
+    }
+
+    public Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds)
+    {
+        BeforeCompose();
+        return _real.Compose(plan, kinds);
+    }
+
+    public void Print(PackDocument document, Stream output)
+    {
+        BeforePrint(document);
+        _real.Print(document, output);
+    }
+
+    public byte[] Paint(Page page, double dotsPerInch) => _real.Paint(page, dotsPerInch);
+
+    public string? FirstMissing(string text, Face face) => _real.FirstMissing(text, face);
+}

@@ -1,0 +1,79 @@
+using PaperFlock.Cli;
+using PaperFlock.Layout;
+using PaperFlock.Printing;
+
+namespace PaperFlock.Packs.Tests.Cli;
+
+public sealed class CheckTests
+{
+    [Fact]
+    public void A_good_file_is_counted_and_its_first_lambs_dated()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("check", Samples.HollinBank, "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        // Tup in on 10 August, and 147 days on is 4 January: by the calendar, a Monday.
+        Assert.Contains("24 ewes, 2 groups, first lambs due Mon 4 Jan 2027", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_error_is_status_1_with_its_place_a_caret_and_advice()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("check", bench.Write("flock.yaml", Samples.BadDate));
+        Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
+        Assert.StartsWith("flock.yaml:7:11: error FLK", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("\n      tup-in: 2026-02-30\n              ^^^^^^^^^^\n", outcome.Error, StringComparison.Ordinal);
+        Assert.EndsWith("1 error\n", outcome.Error, StringComparison.Ordinal);
+        Assert.Empty(outcome.Out);
+    }
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("dates")]
+    [InlineData("figures")]
+    [InlineData("pack")]
+    public void Errors_stop_every_command_before_anything_is_written(string command)
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", Samples.BadDate);
+        var outcome = bench.Run(command, flock);
+        Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
+        Assert.Empty(outcome.Out);
+        Assert.Equal(["flock.yaml"], bench.Everything());
+    }
+
+    [Fact]
+    public void Warnings_go_to_the_error_stream_and_the_work_goes_on()
+    {
+        using var bench = new Workbench();
+        var lame = Samples.TwoEwes.Replace("name: Sorrel", "name: Sorrel\n    toes: lame", StringComparison.Ordinal);
+        var outcome = bench.Run("figures", bench.Write("flock.yaml", lame));
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        Assert.Contains(": warning FLK", outcome.Error, StringComparison.Ordinal);
+        Assert.StartsWith("{", outcome.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The check asks the plain faces only, so the bold ones must not have fewer characters.</summary>
+    [Theory]
+    [InlineData(Face.Text, Face.TextBold)]
+    [InlineData(Face.Mono, Face.MonoBold)]
+    public void A_bold_face_has_every_character_of_its_plain_one(Face plain, Face bold)
+    {
+        var characters = Enumerable.Range(0x20, 0x10000 - 0x20).Where(c => !char.IsSurrogate((char)c)).Select(c => ((char)c).ToString());
+        Assert.DoesNotContain(characters, c => FontLibrary.FirstMissing(c, plain) is null && FontLibrary.FirstMissing(c, bold) is not null);
+    }
+
+    /// <summary>None of the faces has Han characters or pictures; the place is where the character itself stands.</summary>
+    [Theory]
+    [InlineData("name: Bracken", "name: Fern 羊", "flock.yaml:10:16: warning FLK120: `羊` is in none of the typefaces")]
+    [InlineData("name: Hollin Bank", "name: 丘 Bank", "flock.yaml:3:9: warning FLK120: `丘`")]
+    [InlineData("name: Sorrel", "name: Sorrel\n    note: loves oats 🐑", "flock.yaml:15:22: warning FLK120: `🐑`")]
+    public void A_character_no_face_has_is_a_warning_with_its_place(string was, string now, string warning)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("check", bench.Write("flock.yaml", Samples.TwoEwes.Replace(was, now, StringComparison.Ordinal)));
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        Assert.Contains(warning, outcome.Error, StringComparison.Ordinal);
+    }
+}

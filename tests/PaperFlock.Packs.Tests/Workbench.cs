@@ -1,0 +1,65 @@
+using System.Text;
+using NodaTime;
+using PaperFlock.Cli;
+using PaperFlock.Cli.Wiring;
+
+namespace PaperFlock.Packs.Tests;
+
+/// <summary>A folder of its own, a stopped clock, and the program to run in them. What the program says is kept.</summary>
+internal sealed class Workbench : IDisposable
+{
+    private readonly CancellationTokenSource _stop = new();
+
+    public Workbench() => Folder = Directory.CreateTempSubdirectory("paperflock-test-").FullName;
+
+    public string Folder { get; }
+
+    public ILine Line { get; init; } = new Line();
+
+    public Instant Now { get; set; } = Instant.FromUtc(2026, 11, 25, 9, 0);
+
+    public bool OnATerminal { get; init; }
+
+    public Outcome Run(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var surroundings = new Surroundings(
+            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token);
+        var status = App.Run(args, surroundings, Line);
+        return new Outcome(status, output.ToString(), error.ToString());
+    }
+
+    /// <summary>As if the user had pressed Ctrl-C.</summary>
+    public void Stop() => _stop.Cancel();
+
+    /// <summary>Writes a file and gives back its name.</summary>
+    public string Write(string name, string text)
+    {
+        File.WriteAllText(PathOf(name), text, new UTF8Encoding(false));
+        return name;
+    }
+
+    public string PathOf(string name) => Path.Combine(Folder, name);
+
+    /// <summary>Every file and folder there is, as paths from the folder, in order.</summary>
+    public string[] Everything() =>
+    [
+        .. Directory.EnumerateFileSystemEntries(Folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+            .Select(p => Path.GetRelativePath(Folder, p).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal),
+    ];
+
+    public void Dispose()
+    {
+        _stop.Dispose();
+        Directory.Delete(Folder, recursive: true);
+    }
+
+    private sealed class StoppedClock(Instant now) : IClock
+    {
+        public Instant GetCurrentInstant() => now;
+    }
+}
+
+internal sealed record Outcome(int Status, string Out, string Error);
