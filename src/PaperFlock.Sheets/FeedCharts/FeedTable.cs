@@ -13,6 +13,7 @@ internal static class FeedTable
 {
     private const double HeadHeight = 30;
     private const double TallestRow = 66;
+    private static readonly double LeastRow = Mm(11);
     private const double LargeLeading = 0.9;
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
@@ -25,7 +26,22 @@ internal static class FeedTable
     public static Table Of(Stationery stationery, TroughGroup group, double room)
     {
         var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
-        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, Mm(11.4), TallestRow);
+        // Rows with many words grow, so the others give way until all fit or can give no more.
+        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, LeastRow, TallestRow);
+        var table = Of(stationery, group, feeds, rowHeight);
+        for (var over = Over(table); over > 0 && rowHeight > LeastRow; over = Over(table))
+        {
+            rowHeight = Math.Max(LeastRow, rowHeight - (over / group.Weeks.Length) - 0.5);
+            table = Of(stationery, group, feeds, rowHeight);
+        }
+
+        return table;
+
+        double Over(Table t) => Heights.Of(t, stationery.SidewaysBody.Width, stationery) - room;
+    }
+
+    private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight)
+    {
         var columns = Columns(feeds.Length);
         var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
         var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, large));

@@ -9,15 +9,15 @@ internal sealed class Amounts(Flocks.Units units)
     /// <summary>A weight of feed to the nearest 0.1 kg or 0.1 lb.</summary>
     public string Feed(decimal kilograms) => Say(kilograms, "0.0", "0.0");
 
-    /// <summary>What one ewe gets, to 0.01 kg or 0.1 lb.</summary>
-    public string Ration(decimal kilograms) => Say(kilograms, "0.00", "0.0");
+    /// <summary>What one ewe gets, to 0.01 kg or 0.01 lb.</summary>
+    public string Ration(decimal kilograms) => Say(kilograms, "0.00", "0.00");
 
     /// <summary>A ewe's weight to the whole kilogram or pound.</summary>
     public string Weight(decimal kilograms) => Say(kilograms, "#,0", "#,0");
 
     /// <summary>The figure of a ration alone, in the first unit, for a column whose head names the unit.</summary>
     public string RationFigure(decimal kilograms) => IsImperialFirst
-        ? Figure(kilograms / Mass.KilogramsPerPound, "0.0")
+        ? Figure(kilograms / Mass.KilogramsPerPound, "0.00")
         : Figure(kilograms, "0.00");
 
     /// <summary>"kg", or "lb" where only pounds are wanted.</summary>
