@@ -6,6 +6,7 @@ namespace PaperFlock.Layout;
 internal static class Offering
 {
     // Each level of nesting may round once; a child that oversteps by more than this is wrong, not rounded.
+    private const int Doublings = 7;
     private const double Overstep = 10 * Space.Epsilon;
 
     /// <summary>Offers a child what is left, however little that is.</summary>
@@ -48,7 +49,8 @@ internal static class Offering
     public static string WhyNotWhole(Element child, Space space, LayoutContext context)
     {
         var height = Math.Max(space.Height, 1);
-        for (var doubling = 0; doubling < 16; doubling++)
+        // Lines that fill a slot fill these too, so the search stops at a height no sheet of paper has.
+        for (var doubling = 0; doubling < Doublings; doubling++)
         {
             height *= 2;
             if (child.Offer(new Space(space.Width, height, height), context) is Placement.Fits fits)

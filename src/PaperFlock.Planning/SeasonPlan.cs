@@ -34,5 +34,5 @@ public sealed record SeasonPlan(
 public sealed record SeasonDates(LocalDate TupIn, LocalDate TupOut, LocalDate? FirstDue, LocalDate? LastDue);
 
 /// <param name="FirstDue">Null when no ewe of the group can be in lamb.</param>
-/// <param name="Housed">The day the housing job was placed on; null when the group is not housed.</param>
+/// <param name="Housed">The day the housing job stands on, or should have where it has no day, since they are housed all the same; null when the group is not housed.</param>
 public sealed record GroupPlan(TuppingGroup Group, LocalDate? FirstDue, LocalDate? LastDue, LocalDate? Housed);

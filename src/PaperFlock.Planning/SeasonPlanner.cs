@@ -54,7 +54,7 @@ public static class SeasonPlanner
             stores,
             lambing,
             housing,
-            RoundPlanner.Plan(flock, dates, from, to),
+            RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
             PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
     }
 
@@ -62,7 +62,7 @@ public static class SeasonPlanner
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
 
     private static LocalDate? HousedOn(TuppingGroup group, PlannedJobs planned) =>
-        planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.Date;
+        planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.ShownOn;
 
     /// <summary>Whole weeks at the start, so that the planner's first row is full; at the end the day itself.</summary>
     private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<PlannedJob> jobs, LocalDate? lastDue)

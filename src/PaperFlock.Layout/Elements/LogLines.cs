@@ -3,7 +3,7 @@ using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Layout.Elements;
 
-/// <summary>Copies of a row to fill the height left: never half a row, at least <paramref name="AtLeast"/>.</summary>
+/// <summary>Copies of a row to fill the height left: never half a row, at least <paramref name="AtLeast"/>; with none asked for and room for none, nothing.</summary>
 /// <param name="RowHeight">Points.</param>
 /// <param name="Row">What each row shows; null for a ruled line to write on, at the foot of the row.</param>
 public sealed record LogLines(double RowHeight, Element? Row = null, int AtLeast = 1) : Element
@@ -13,9 +13,14 @@ public sealed record LogLines(double RowHeight, Element? Row = null, int AtLeast
     public override Placement Place(Space space, LayoutContext context)
     {
         var rows = (int)((space.Height + Space.Epsilon) / RowHeight);
-        if (rows < Math.Max(1, AtLeast))
+        if (rows == 0 && AtLeast == 0)
         {
-            return Wrap(Points.Needs(Math.Max(1, AtLeast) * RowHeight, space.Height));
+            return Placement.Nothing.Instance;
+        }
+
+        if (rows < AtLeast)
+        {
+            return Wrap(Points.Needs(AtLeast * RowHeight, space.Height));
         }
 
         var row = Row?.OfferWhole(Space.Exactly(space.Width, RowHeight), context);

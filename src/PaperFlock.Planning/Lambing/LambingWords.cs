@@ -30,7 +30,7 @@ internal static class LambingWords
         var night = $"on the worst night, {DayPattern.Format(worst.Date)}";
         return worst.ChanceOverPens switch
         {
-            < 0.005 => $"{Count(there, "lambing pen")} should be enough every night.",
+            < 0.005 => $"{Count(there, "lambing pen")} should be enough on every night, taken one by one.",
             > 0.9 => $"{Count(there, "lambing pen")} would hardly ever be enough {night}; {wanted} would be, nine times in ten.",
             > 0.5 => $"{Count(there, "lambing pen")} would more often than not be too few {night}; {wanted} would be enough nine times in ten.",
             var chance => $"{Count(there, "lambing pen")} would not be enough {night}, 1 time in {Math.Round(1 / chance!.Value):0}"

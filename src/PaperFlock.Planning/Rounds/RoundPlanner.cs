@@ -6,8 +6,9 @@ namespace PaperFlock.Planning.Rounds;
 
 internal static class RoundPlanner
 {
+    /// <param name="lastLambing">Until when a ewe may well be late; rounds stay heavy until then, or until the last due date if that is later.</param>
     /// <summary>Every day from <paramref name="from"/> to <paramref name="to"/>, both included.</summary>
-    public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to)
+    public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to, LocalDate? lastLambing = null)
     {
         var heavyFrom = dates.FirstDue?.PlusDays(-7 * flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing);
         var times = new RoundTimes(flock.Practice);
@@ -15,7 +16,7 @@ internal static class RoundPlanner
         for (var date = from; date <= to; date = date.PlusDays(1))
         {
             var sun = SunDay.At(flock.Holding, date);
-            var heavy = date >= heavyFrom && date <= dates.LastDue;
+            var heavy = date >= heavyFrom && (date <= dates.LastDue || date <= lastLambing);
             var checks = heavy ? flock.Practice.ChecksPerDay.Heavy : flock.Practice.ChecksPerDay.Normal;
             days.Add(new(
                 date,

@@ -14,10 +14,13 @@ internal static class CardBack
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
     {
         var row = stationery.BarnRow;
-        var lambs = Math.Clamp(ewe.Litter, 2, 3);
-        var body = new Column(
+        var lambs = Math.Max(ewe.Litter, 2);
+        var title = Title(stationery, ewe, format.Content.Width);
+        var body = ewe.Standing is Standing.Empty or Standing.LeftOut
+            ? new Column([title, Ink.Text("Not in lamb. Notes:", Fount.Label), new LogLines(row)], 5)
+            : new Column(
             [
-                Title(stationery, ewe, format.Content.Width),
+                title,
                 Lambing(row),
                 Lambs(stationery, row, lambs),
                 After(stationery, row),

@@ -57,8 +57,12 @@ internal static class CardRation
         var amounts = steps.Select((s, i) => i == 0
             ? $"{stationery.Amounts.Ration(s.KgPerEwePerDay)} a day from {Days.Short(s.WeekBeginning)}"
             : $"{stationery.Amounts.Ration(s.KgPerEwePerDay)} from {Days.Short(s.WeekBeginning)}");
-        var feeds = group.Weeks[^1].FeedsPerDay;
-        return $"Fed with {group.Name}: {string.Join(", ", amounts)}, in {Amounts.Count(feeds, "feed", "feeds")}.";
+        var feeds = group.Weeks
+            .Where((w, i) => i == 0 || w.FeedsPerDay != group.Weeks[i - 1].FeedsPerDay)
+            .Select((w, i) => i == 0
+                ? Amounts.Count(w.FeedsPerDay, "feed", "feeds")
+                : $"{Amounts.Figure(w.FeedsPerDay, "0")} from {Days.Short(w.WeekBeginning)}");
+        return $"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.";
     }
 
     private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)

@@ -53,6 +53,11 @@ internal static class FeedWords
             plain.Add("take out each ewe that has lambed");
         }
 
+        if (index == group.Weeks.Length - 1)
+        {
+            bold.Add("any not lambed: go on with this");
+        }
+
         if (week.Supply.Energy < week.Need.Energy * 0.9m)
         {
             plain.Add("short of what she needs: watch her condition");

@@ -6,8 +6,8 @@ namespace PaperFlock.Sheets.House;
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
 internal sealed class Amounts(Flocks.Units units)
 {
-    /// <summary>A weight of feed to the nearest 0.1 kg or 0.1 lb.</summary>
-    public string Feed(decimal kilograms) => Say(kilograms, "0.0", "0.0");
+    /// <summary>A weight of feed: to 0.1 kg or lb, and to 0.01 under 2, where a tenth would be a tenth of it.</summary>
+    public string Feed(decimal kilograms) => Say(kilograms, FeedFormat(kilograms), FeedFormat(kilograms / Mass.KilogramsPerPound));
 
     /// <summary>What one ewe gets, to 0.01 kg or 0.01 lb.</summary>
     public string Ration(decimal kilograms) => Say(kilograms, "0.00", "0.00");
@@ -33,10 +33,19 @@ internal sealed class Amounts(Flocks.Units units)
     /// <summary>The largest type goes to one unit; the other follows smaller, where both are wanted.</summary>
     public (string First, string? Second) FeedParts(decimal kilograms) => units switch
     {
-        Flocks.Units.Metric => (Join(kilograms, "0.0", "kg"), null),
-        Flocks.Units.Imperial => (Join(kilograms / Mass.KilogramsPerPound, "0.0", "lb"), null),
-        _ => (Join(kilograms, "0.0", "kg"), Join(kilograms / Mass.KilogramsPerPound, "0.0", "lb")),
+        Flocks.Units.Metric => (FeedKg(kilograms), null),
+        Flocks.Units.Imperial => (FeedLb(kilograms), null),
+        _ => (FeedKg(kilograms), FeedLb(kilograms)),
     };
+
+    /// <summary>Floor, in square metres or square feet.</summary>
+    public string Floor(decimal needed, decimal there)
+    {
+        const decimal squareFoot = Length.MetresPerFoot * Length.MetresPerFoot;
+        var metric = $"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²";
+        var imperial = $"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft";
+        return units switch { Flocks.Units.Metric => metric, Flocks.Units.Imperial => imperial, _ => $"{metric} ({imperial})" };
+    }
 
     /// <summary>"1½ scoops", "¾ scoop".</summary>
     public static string Scoops(decimal scoops)
@@ -53,6 +62,16 @@ internal sealed class Amounts(Flocks.Units units)
         $"{count.ToString(CultureInfo.InvariantCulture)}\u00a0{(count == 1 ? one : many)}";
 
     private bool IsImperialFirst => units == Flocks.Units.Imperial;
+
+    private static string FeedKg(decimal kilograms) => Join(kilograms, FeedFormat(kilograms), "kg");
+
+    private static string FeedLb(decimal kilograms)
+    {
+        var pounds = kilograms / Mass.KilogramsPerPound;
+        return Join(pounds, FeedFormat(pounds), "lb");
+    }
+
+    private static string FeedFormat(decimal amount) => amount < 2 ? "0.00" : "0.0";
 
     private string Say(decimal kilograms, string metric, string imperial)
     {

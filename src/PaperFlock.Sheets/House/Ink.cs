@@ -45,6 +45,9 @@ internal static class Ink
 
     public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
 
+    /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
+    public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";
+
     /// <summary>Sets <paramref name="words"/> in the first of the styles in which they stand on one line; in the last they may take more.</summary>
     public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles)
     {

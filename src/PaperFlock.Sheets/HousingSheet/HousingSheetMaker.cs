@@ -85,7 +85,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
                     Ink.Cell(p.Pen.Name, Fount.BodyBold),
                     Ink.Cell(p.Ewes.Length.ToString(CultureInfo.InvariantCulture), Fount.BodyBold, TextAlign.Centre),
                     Ink.Cell(p.Capacity.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
-                    Ink.Cell($"{Amounts.Figure(p.FloorNeeded, "0.0")} of {Amounts.Figure(p.FloorThere, "0.0")}\u00a0m²", Fount.Body, TextAlign.Centre),
+                    Ink.Cell(stationery.Amounts.Floor(p.FloorNeeded, p.FloorThere), Fount.Body, TextAlign.Centre),
                     Ink.Cell(p.TroughThere is { } t ? $"{stationery.Amounts.Metres(p.TroughNeeded)} of {stationery.Amounts.Metres(t)}" : $"{stationery.Amounts.Metres(p.TroughNeeded)}, none named", Fount.Body, TextAlign.Centre),
                 ],
                 24)),

@@ -54,7 +54,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
         return new TableRow(
             [
                 Ink.Cell(Who.Of(ewe, mark)), expected, lambed,
-                Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre), Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre),
+                Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre), Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre),
                 Ink.Cell("none hand vet", Fount.Label, TextAlign.Centre), Ink.Blank(),
             ],
             stationery.BarnRow,

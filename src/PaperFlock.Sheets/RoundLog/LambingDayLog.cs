@@ -52,7 +52,7 @@ internal static class LambingDayLog
             new Text([new Run(ewe.Ewe.Name ?? "no name", Fount.BodyBold), new Run(ewe.IsScanned ? $"  scanned {ewe.Litter}" : "  not scanned", Fount.Label)]),
             Ink.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
         return new TableRow(
-            [Ink.Cell(who), Ink.Blank(), Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre), tick, tick, Ink.Blank()],
+            [Ink.Cell(who), Ink.Blank(), Ink.Cell(Ink.LambsToRing(ewe?.Litter ?? 0), Fount.Body, TextAlign.Centre), tick, tick, Ink.Blank()],
             stationery.BarnRow,
             Name: ewe?.Ewe.CallName);
     }

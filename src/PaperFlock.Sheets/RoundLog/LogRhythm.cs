@@ -59,13 +59,17 @@ internal static class LogRhythm
 
     public static LogPace PaceOf(SeasonPlan plan, RoundDay day)
     {
-        if (plan.Dates is { FirstDue: { } first, LastDue: { } last } && day.Date >= LambingFrom(plan, first) && day.Date <= last)
+        if (plan.Dates is { FirstDue: { } first, LastDue: { } last } && day.Date >= LambingFrom(plan, first) && day.Date <= LambingTo(plan, last))
         {
             return LogPace.LambingDay;
         }
 
         return day.Times.Length > plan.Flock.Practice.ChecksPerDay.Normal ? LogPace.HeavyDays : LogPace.QuietWeek;
     }
+
+    /// <summary>The last may be late: rows go on to the last 95 % point, or to the last due date if that is later.</summary>
+    private static LocalDate LambingTo(SeasonPlan plan, LocalDate lastDue) =>
+        LocalDate.Max(plan.Ewes.Where(e => e.Due is not null).Select(e => e.Due!.Latest).DefaultIfEmpty(lastDue).Max(), lastDue);
 
     /// <summary>The first ewe may be early: lambing rows start when the first 5 % point is reached, or on the first due date if that is sooner.</summary>
     private static LocalDate LambingFrom(SeasonPlan plan, LocalDate firstDue)

@@ -69,7 +69,7 @@ internal static class PlannerWeeks
         foreach (var unplaced in entries.Where(e => e.Job.Date is null))
         {
             var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? $" Nearest day: {Days.Short(n)}." : "";
-            yield return new PlannerLine("NO DAY", $"for {unplaced.Title}.{nearest}", true);
+            yield return new PlannerLine("NO DAY", $"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.{nearest}", true);
         }
 
         foreach (var away in plan.Flock.KeeperDays.Away.Where(a => a.From == day))

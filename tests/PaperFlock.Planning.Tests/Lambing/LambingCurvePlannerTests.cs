@@ -87,7 +87,7 @@ public sealed class LambingCurvePlannerTests
     }
 
     [Theory]
-    [InlineData(10, "10 lambing pens should be enough every night.")]
+    [InlineData(10, "10 lambing pens should be enough on every night, taken one by one.")]
     [InlineData(6, "6 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 6; 7 would be, nine times in ten.")]
     [InlineData(4, "4 lambing pens would more often than not be too few on the worst night, Fri 8 Jan; 7 would be enough nine times in ten.")]
     [InlineData(2, "2 lambing pens would hardly ever be enough on the worst night, Fri 8 Jan; 7 would be, nine times in ten.")]

@@ -217,5 +217,5 @@ internal sealed class TreeBuilder
     }
 
     private SourceSpan SpanOf(ParsingEvent e) =>
-        _source.SpanAt((int)e.Start.Index, (int)(e.End.Index - e.Start.Index));
+        _source.SpanAt(Math.Min((int)e.Start.Index, _source.Text.Length), (int)(e.End.Index - e.Start.Index)); // The parser counts a line past an empty document.
 }
