@@ -73,9 +73,10 @@ public class SeasonPlannerTests
     }
 
     private static Flock Large(int groups, int own, int ewes) =>
-        Sample.Flock([.. Enumerable.Range(0, ewes).Select(i => Sample.Ewe($"{i:0000}", $"G{i % groups}", i % 3 == 0 ? "2026-08-30" : ""))]) with
+        Sample.Flock(
+            [.. Enumerable.Range(0, groups).Select(i => Sample.Group($"G{i}", Sample.TupIn.PlusDays(i % 15), tup: $"T{i}"))],
+            [.. Enumerable.Range(0, ewes).Select(i => Sample.Ewe($"{i:0000}", $"G{i % groups}", i % 3 == 0 ? "2026-08-30" : ""))]) with
         {
-            Groups = [.. Enumerable.Range(0, groups).Select(i => Sample.Group($"G{i}", Sample.TupIn.PlusDays(i % 15), tup: $"T{i}"))],
             OwnJobs = [.. Enumerable.Range(0, own).Select(i => Sample.Own($"Job {i}", (JobAnchor)(i % 7), -(i % 90), 10 + (i % 30)))],
         };
 }
