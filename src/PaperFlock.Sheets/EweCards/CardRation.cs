@@ -26,9 +26,11 @@ internal static class CardRation
         }
 
         var rows = ImmutableArray.CreateBuilder<TableRow>();
+
+        // Her weeks all begin on the same weekday, so it stands once.
         foreach (var chunk in steps.Take(Columns * 2).Chunk(Columns))
         {
-            rows.Add(Row("from", chunk.Select(s => Days.DayMonth(s.WeekBeginning)), Fount.Label));
+            rows.Add(Row($"from {Days.Weekday(group.FirstDue.DayOfWeek)}", chunk.Select(s => Days.DayMonth(s.WeekBeginning)), Fount.Label));
             rows.Add(Row($"{stationery.Amounts.RationUnit} a day", chunk.Select(s => stationery.Amounts.RationFigure(s.KgPerEwePerDay)), Fount.LabelBold));
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Jobs;
@@ -9,7 +10,7 @@ using PaperFlock.Sheets.Jobs;
 namespace PaperFlock.Sheets.Handover;
 
 /// <summary>What the plan knows of the days of an absence, in sentences.</summary>
-internal sealed record HandoverFacts(ImmutableArray<string> Different, ImmutableArray<string> Jobs, ImmutableArray<string> Watch)
+internal sealed record HandoverFacts(ImmutableArray<string> Different, ImmutableArray<string> Jobs, ImmutableArray<Text> Watch)
 {
     private const int MostEwes = 14;
 
@@ -59,19 +60,23 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
         return lines.IsEmpty ? ["None beyond the rounds and the feeding."] : lines;
     }
 
-    private static ImmutableArray<string> ToWatch(SeasonPlan plan, Absence away)
+    private static ImmutableArray<Text> ToWatch(SeasonPlan plan, Absence away)
     {
-        var lines = ImmutableArray.CreateBuilder<string>();
-        foreach (var ewe in plan.Ewes.OrderBy(e => e.Due?.Likely ?? LocalDate.MaxIsoValue))
+        var ewes = plan.Ewes.OrderBy(e => e.Due?.Likely ?? LocalDate.MaxIsoValue).Select(e => (Ewe: e, Why: Why(e, away))).Where(e => e.Why.Length > 0).ToArray();
+        if (ewes.Length == 0)
         {
-            var why = Why(ewe, away);
-            if (why.Length > 0 && lines.Count < MostEwes)
-            {
-                lines.Add($"{(ewe.Ewe.Name is { } n ? $"{n}, " : "")}{ewe.Ewe.Tag.Replace(' ', '\u00a0')}: {why}.");
-            }
+            return [Ink.Text("None named. Watch for any ewe apart from the others.", Fount.Body)];
         }
 
-        return lines.Count == 0 ? ["None named. Watch for any ewe apart from the others."] : lines.ToImmutable();
+        var named = ewes.Take(MostEwes).Select(e => new Text(
+            [
+                new Run(e.Ewe.Ewe.Name is { } name ? $"{name} " : "", Fount.BodyBold),
+                new Run(e.Ewe.Ewe.Tag, Who.TagStyle, Whole: true),
+                new Run($": {e.Why}.", Fount.Body),
+            ]));
+        return ewes.Length <= MostEwes
+            ? [.. named]
+            : [.. named, Ink.Text($"And {Amounts.Count(ewes.Length - MostEwes, "ewe", "ewes")} more: each day of the log names those due.", Fount.BodyBold)];
     }
 
     private static string Why(EwePlan ewe, Absence away)

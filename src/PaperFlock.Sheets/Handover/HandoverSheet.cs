@@ -29,7 +29,7 @@ internal sealed class HandoverSheet : ISheetMaker
             [
                 Section("What is different just now", facts.Different, stationery, 1),
                 Section("Jobs in these days", facts.Jobs, stationery, 0),
-                Section("Ewes to watch, and why", facts.Watch, stationery, 1),
+                Section("Ewes to watch, and why", [.. facts.Watch], stationery, 1),
                 Section(
                     "What you may decide alone",
                     ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to ____________________"],
@@ -44,10 +44,13 @@ internal sealed class HandoverSheet : ISheetMaker
         return new Sheet(KindWord, code, $"Handover to {who}, {Days.Short(away.From)}", SheetUse.Binder, sides);
     }
 
-    private static Element Section(string title, ImmutableArray<string> lines, Stationery stationery, int blanks)
+    private static Element Section(string title, ImmutableArray<string> lines, Stationery stationery, int blanks) =>
+        Section(title, [.. lines.Select(l => Ink.Text(l, Fount.Body, leading: 1.25))], stationery, blanks);
+
+    private static KeepTogether Section(string title, ImmutableArray<Element> lines, Stationery stationery, int blanks)
     {
         var children = new List<Element> { Ink.Text(title, Fount.Heading) };
-        children.AddRange(lines.Select(l => Ink.Text(l, Fount.Body, leading: 1.25)));
+        children.AddRange(lines);
         for (var i = 0; i < blanks; i++)
         {
             children.Add(new Box(new Layout.Elements.Sized(null, Height: stationery.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));

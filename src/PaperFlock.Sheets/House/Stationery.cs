@@ -48,25 +48,29 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
 
     public bool SingleSided => Print.Duplex == Duplex.SingleSided;
 
+    /// <summary>A back turned round for a printer that flips on the short edge has its head where other pages have their foot.</summary>
+    private double HeadMargin => Print.Duplex == Duplex.ShortEdge ? UnprintableFoot : Mm(9);
+
     /// <summary>Margins of an upright binder page.</summary>
     public Edges Upright(PageSide side)
     {
         var binding = Print.Binding == Binding.None ? Mm(10) : BindingMargin;
         return side == PageSide.Front
-            ? new Edges(binding, Mm(9), Mm(9), UnprintableFoot)
-            : new Edges(Mm(9), Mm(9), binding, UnprintableFoot);
+            ? new Edges(binding, HeadMargin, Mm(9), UnprintableFoot)
+            : new Edges(Mm(9), HeadMargin, binding, UnprintableFoot);
     }
 
     /// <summary>
     /// Margins of a page on its side. In a side-bound binder every such page is turned the same way: the head is at the
-    /// binding edge on fronts and at the outer edge on backs.
+    /// binding edge on fronts and at the outer edge on backs, and the left end is the foot of the leaf on both. The page's own foot
+    /// keeps as clear, since nobody knows which way a printer turns it.
     /// </summary>
     public Edges Sideways(PageSide side)
     {
-        var binding = Print.Binding == Binding.None ? Mm(9) : BindingMargin;
+        var binding = Print.Binding == Binding.None ? UnprintableFoot : BindingMargin;
         return side == PageSide.Front
-            ? new Edges(Mm(9), binding, UnprintableFoot, Mm(9))
-            : new Edges(UnprintableFoot, Mm(9), Mm(9), binding);
+            ? new Edges(UnprintableFoot, binding, HeadMargin, UnprintableFoot)
+            : new Edges(UnprintableFoot, UnprintableFoot, HeadMargin, binding);
     }
 
     /// <summary>Width between the margins of an upright page, in points.</summary>

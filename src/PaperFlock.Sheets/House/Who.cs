@@ -22,6 +22,11 @@ internal static class Who
         return Ink.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
     }
 
+    /// <summary>What she is called in running text: her name, which stays in one piece; else her tag, in the mono face even there.</summary>
+    public static Run Called(EwePlan ewe, TextStyle style) => ewe.Ewe.Name is { } name
+        ? new Run(name.Replace(' ', '\u00a0'), style)
+        : new Run(ewe.Ewe.Tag, style with { Face = Face.Mono }, Whole: true);
+
     private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
         ? $"born\u00a0{born.ToString(System.Globalization.CultureInfo.InvariantCulture)}"
         : ewe.Ewe.Breed ?? "";

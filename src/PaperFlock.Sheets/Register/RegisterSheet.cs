@@ -79,10 +79,10 @@ internal static class RegisterSheet
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in others)
         {
-            rows.Add(SheetRow(stationery, sheet.Code, sheet.Title, Where(sheet), sheet.Leaves, sheet.Code));
+            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, sheet.Code));
             foreach (var side in sheet.Sides.Where(s => !s.Contents.IsEmpty))
             {
-                rows.Add(SheetRow(stationery, side.Label, string.Join(", ", side.Contents), "", 1, null));
+                rows.Add(SheetRow(stationery, side.Label, CardNames(stationery, side), "", 1, null));
             }
         }
 
@@ -100,13 +100,21 @@ internal static class RegisterSheet
         { Name = "list of sheets" };
     }
 
-    private static TableRow SheetRow(Stationery stationery, string code, string title, string where, int leaves, string? target)
+    /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
+    private static Text CardNames(Stationery stationery, SheetSide side)
+    {
+        var ewes = stationery.Plan.Ewes.ToLookup(e => e.Ewe.CallName, StringComparer.Ordinal);
+        var runs = side.Contents.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Label), Who.Called(ewes[c].First(), Fount.Label) });
+        return new Text([.. runs], Leading: 1.2);
+    }
+
+    private static TableRow SheetRow(Stationery stationery, string code, Element title, string where, int leaves, string? target)
     {
         Element codeText = Ink.Text(code, new TextStyle(Face.MonoBold, 11));
         return new TableRow(
             [
                 Ink.Cell(target is null ? codeText : new Link(codeText, target)),
-                Ink.Cell(title, target is null ? Fount.Label : Fount.Body),
+                Ink.Cell(title),
                 Ink.Cell(where, Fount.Label),
                 Ink.Cell(leaves.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
                 Ink.Cell(stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),

@@ -36,7 +36,7 @@ internal static class HeavyDays
         [
             new RowCell(Track.Fixed(Layout.Units.Mm(42)), Ink.Text(Days.Short(day.Date), new TextStyle(Face.TextBold, 17)), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(Layout.Units.Mm(38)), Ink.Text(LogWords.Sun(day), Fount.Label), VerticalAlign.Bottom),
-            new RowCell(Track.Share(), Ink.Text(LogWords.Watch(stationery.Plan, day.Date), Fount.Label, TextAlign.Right), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), new Text(LogWords.Watch(stationery.Plan, day.Date, Fount.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
         ],
         6);
 }

@@ -49,7 +49,7 @@ internal static class LambingDayLog
         var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
         Element? who = ewe is null ? null : Ink.Column(
             0,
-            new Text([new Run(ewe.Ewe.CallName, Fount.BodyBold), new Run(ewe.IsScanned ? $"  scanned {ewe.Litter}" : "  not scanned", Fount.Label)]),
+            new Text([new Run(ewe.Ewe.Name ?? "no name", Fount.BodyBold), new Run(ewe.IsScanned ? $"  scanned {ewe.Litter}" : "  not scanned", Fount.Label)]),
             Ink.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
         return new TableRow(
             [Ink.Cell(who), Ink.Blank(), Ink.Cell("0  1  2  3", Fount.Body, TextAlign.Centre), tick, tick, Ink.Blank()],

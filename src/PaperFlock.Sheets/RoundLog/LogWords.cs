@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 
@@ -19,18 +22,19 @@ internal static class LogWords
         : "no sunrise or sunset today";
 
     /// <summary>Ewes due that day, then those to keep an eye on.</summary>
-    public static string Watch(SeasonPlan plan, LocalDate day)
+    public static ImmutableArray<Run> Watch(SeasonPlan plan, LocalDate day, TextStyle style)
     {
-        var due = Names(plan.Ewes.Where(e => e.Due?.Likely == day));
-        var near = plan.Ewes.Where(e => e.Due is { } d && d.Likely != day && d.Earliest <= day && day <= d.Latest).ToArray();
-        var watch = Names(near.OrderByDescending(e => e.Due!.Chances.On(day)));
-        return (due, watch) switch
-        {
-            ("", "") => "nobody due",
-            ("", _) => $"nobody due today; watch {watch}",
-            (_, "") => $"due: {due}",
-            _ => $"due: {due}; watch {watch}",
-        };
+        var due = plan.Ewes.Where(e => e.Due?.Likely == day).ToArray();
+        var near = plan.Ewes.Where(e => e.Due is { } d && d.Likely != day && d.Earliest <= day && day <= d.Latest)
+            .OrderByDescending(e => e.Due!.Chances.On(day)).ToArray();
+        var today = (due.Length, near.Length) switch { (0, 0) => "nobody due", (0, _) => "nobody due today", _ => "due: " };
+        return
+        [
+            new Run(today, style),
+            .. Names(due, style),
+            .. near.Length == 0 ? [] : new[] { new Run("; watch ", style) },
+            .. Names(near, style),
+        ];
     }
 
     /// <summary>Whose window holds the day, surest first, at most <paramref name="most"/>.</summary>
@@ -43,16 +47,25 @@ internal static class LogWords
             .Take(most),
     ];
 
-    private static string Names(IEnumerable<EwePlan> ewes)
+    private static IEnumerable<Run> Names(EwePlan[] ewes, TextStyle style)
     {
-        var all = ewes.ToArray();
-        var names = all.Take(MostNames).Select(Name);
-        return string.Join(", ", names) + (all.Length > MostNames ? $" and {all.Length - MostNames} more" : "");
-    }
+        for (var i = 0; i < Math.Min(ewes.Length, MostNames); i++)
+        {
+            if (i > 0)
+            {
+                yield return new Run(", ", style);
+            }
 
-    private static string Name(EwePlan ewe)
-    {
-        var name = ewe.Ewe.CallName.Replace(' ', '\u00a0');
-        return ewe.Litter switch { >= 3 => $"{name}\u00a0({(ewe.Litter == 3 ? "three" : "many")})", _ => name };
+            yield return Who.Called(ewes[i], style);
+            if (ewes[i].Litter >= 3)
+            {
+                yield return new Run($"\u00a0({(ewes[i].Litter == 3 ? "three" : "many")})", style);
+            }
+        }
+
+        if (ewes.Length > MostNames)
+        {
+            yield return new Run($" and {(ewes.Length - MostNames).ToString(CultureInfo.InvariantCulture)} more", style);
+        }
     }
 }

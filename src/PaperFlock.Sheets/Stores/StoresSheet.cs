@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -57,13 +58,21 @@ internal sealed class StoresSheet : ISheetMaker
                 Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Label))),
                 Ink.Cell(item.Kg is { } kg ? stationery.Amounts.Weight(kg) : Total(item), Fount.Body),
                 Ink.Cell(item.Packs is { } packs ? Amounts.Count(packs, item.PackName, item.PackName + "s") : "", Fount.BodyBold),
-                Ink.Cell(item.OrderBy is { } by ? Days.Short(by) : "not ordered", ordered ? Fount.BodyBold : Fount.Label),
+                Ink.Cell(OrderBy(item, stationery.Plan.AsOf)),
                 ordered ? Ink.Cell(Ink.Tick(stationery.TableTick)) : Ink.Blank(),
                 ordered ? Ink.Cell(Ink.Tick(stationery.TableTick)) : Ink.Blank(),
             ],
             stationery.TableRow,
             Name: item.Item);
     }
+
+    /// <summary>A day that is past when the pack is printed does not help anyone: it says so.</summary>
+    private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
+    {
+        null => Ink.Text("not ordered", Fount.Label),
+        { } by when by < asOf => Ink.Column(0, Ink.Text("at once", Fount.BodyBold), Ink.Text($"was {Days.Short(by)}", Fount.Label)),
+        { } by => Ink.Text(Days.Short(by), Fount.BodyBold),
+    };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
     private static string Total(StoreItem item)

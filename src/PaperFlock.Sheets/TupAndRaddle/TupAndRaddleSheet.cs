@@ -62,7 +62,7 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
 
     private static TableCell Mark(IEnumerable<LocalDate> marks)
     {
-        var words = string.Join(", ", marks.Select(Days.DayMonth));
+        var words = string.Join(", ", marks.Select(Days.Short));
         return words.Length == 0 ? Ink.Blank() : Ink.Cell(words, Fount.BodyBold, TextAlign.Centre);
     }
 }

@@ -21,7 +21,11 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     public ImmutableArray<double> NaturalHeights() => [.. weeks.Select(Natural)];
 
     /// <summary>Rows of the given heights.</summary>
-    public ImmutableArray<TableRow> Build(ImmutableArray<double> heights) => [.. weeks.Select((w, i) => Row(w, i, heights[i]))];
+    public ImmutableArray<TableRow> Build(ImmutableArray<double> heights)
+    {
+        var perEwe = PerEwe(heights);
+        return [.. weeks.Select((w, i) => Row(w, i, heights[i], perEwe))];
+    }
 
     private double Natural(PlannerWeek week)
     {
@@ -38,7 +42,11 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     }
 
     /// <summary>Height of one ewe in a bar, in points: the same in every row, so that bars can be compared down the page.</summary>
-    private double PerEwe => _scale > 0 ? (LambingHeight - (stationery.Measurer.MetricsOf(format.Near).CapHeight + 11)) / _scale : 0;
+    private double PerEwe(ImmutableArray<double> heights)
+    {
+        var least = weeks.Select((w, i) => w.IsLambing ? heights[i] : double.MaxValue).Min();
+        return _scale > 0 ? (least - stationery.Measurer.MetricsOf(format.Near).CapHeight - 11) / _scale : 0;
+    }
 
     private double JobWidth
     {
@@ -49,7 +57,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         }
     }
 
-    private TableRow Row(PlannerWeek week, int index, double height)
+    private TableRow Row(PlannerWeek week, int index, double height, double perEwe)
     {
         var newMonth = index > 0 && week.Days[6].Date.Month != weeks[index - 1].Days[6].Date.Month;
         var loud = week.IsBusy && !week.Past;
@@ -58,7 +66,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return new TableRow(
             [
                 new TableCell(label, Padding: Edges.Of(5, 0)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, PerEwe), Padding: none, Align: VerticalAlign.Top)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perEwe), Padding: none, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week), Padding: none),
                 new TableCell(Feed(week), Padding: none),

@@ -11,7 +11,7 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// <summary>Cuts a planner into sheets of the printer's paper, with cut marks, and names, check bars and control lines along the outer edges.</summary>
 internal static class PlannerTiles
 {
-    private const double Mark = 9;
+    private const double Mark = 8;
 
     public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
     {
@@ -66,36 +66,40 @@ internal static class PlannerTiles
                 ]));
     }
 
-    /// <summary>Short lines where the sheet is cut, drawn in the margin and in the glue strip, clear of the words.</summary>
+    /// <summary>Arrowheads at both ends of each cut: a line would be lost in the rule that the cut follows.</summary>
     private static IEnumerable<Item> CutMarks(TileScheme scheme, int row, int column, double left, double top, Size window)
     {
         var half = TileScheme.Overlap / 2;
-        if (row > 0)
+        var (right, bottom) = (left + window.Width, top + window.Height);
+        foreach (var y in Cuts(row, scheme.Down, top + half, bottom - half))
         {
-            yield return new LineItem(left, top + half, left + Mark, top + half, Lines.Crop);
-            yield return new LineItem(left + window.Width - Mark, top + half, left + window.Width, top + half, Lines.Crop);
+            yield return Arrow((left, y - Mark), (left, y + Mark), (left + Mark, y));
+            yield return Arrow((right, y - Mark), (right, y + Mark), (right - Mark, y));
         }
 
-        if (row + 1 < scheme.Down)
+        foreach (var x in Cuts(column, scheme.Across, left + half, right - half))
         {
-            var seam = top + window.Height - half;
-            yield return new LineItem(left, seam, left + Mark, seam, Lines.Crop);
-            yield return new LineItem(left + window.Width - Mark, seam, left + window.Width, seam, Lines.Crop);
-        }
-
-        if (column > 0)
-        {
-            yield return new LineItem(left + half, top, left + half, top + Mark, Lines.Crop);
-            yield return new LineItem(left + half, top + window.Height - Mark, left + half, top + window.Height, Lines.Crop);
-        }
-
-        if (column + 1 < scheme.Across)
-        {
-            var seam = left + window.Width - half;
-            yield return new LineItem(seam, top, seam, top + Mark, Lines.Crop);
-            yield return new LineItem(seam, top + window.Height - Mark, seam, top + window.Height, Lines.Crop);
+            yield return Arrow((x - Mark, top), (x + Mark, top), (x, top + Mark));
+            yield return Arrow((x - Mark, bottom), (x + Mark, bottom), (x, bottom - Mark));
         }
     }
+
+    /// <summary>A tile is cut on the side of the neighbour before it, and overlaid on the side of the one after.</summary>
+    private static IEnumerable<double> Cuts(int index, int count, double before, double after)
+    {
+        if (index > 0)
+        {
+            yield return before;
+        }
+
+        if (index + 1 < count)
+        {
+            yield return after;
+        }
+    }
+
+    private static PathItem Arrow((double X, double Y) one, (double X, double Y) other, (double X, double Y) tip) =>
+        new([one, tip, other], Closed: true, Thickness: 0);
 
     private static Piece Strip(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
     {

@@ -1,0 +1,40 @@
+namespace PaperFlock.Sheets.Tests.PaperRules;
+
+/// <summary>What is set, and over what.</summary>
+internal static class Type
+{
+    private const double Apart = 0.25;
+    private const double Clear = 0.4;
+
+    public static IEnumerable<string> TooSmall(SideInPack side) => side.Ink.Words
+        .Where(w => w.Style.Size < (!side.IsControlLine(w) ? 9 : side.IsCards ? 7.5 : 8.5) - 0.001)
+        .Select(w => $"“{w.Text}” is {w.Style.Size:0.0} pt");
+
+    public static IEnumerable<string> Overlapping(SideInPack side)
+    {
+        var words = side.Ink.Words.OrderBy(w => w.Core.Top).ToArray();
+        for (var i = 0; i < words.Length; i++)
+        {
+            var area = words[i].Core.Shrunk(Apart);
+            for (var j = i + 1; j < words.Length && words[j].Core.Top < area.Bottom; j++)
+            {
+                if (area.Overlaps(words[j].Core.Shrunk(Apart)))
+                {
+                    yield return $"“{words[i].Text}” and “{words[j].Text}”";
+                }
+            }
+        }
+    }
+
+    public static IEnumerable<string> Crossed(SideInPack side)
+    {
+        foreach (var words in side.Ink.Words)
+        {
+            var area = words.Capitals.Shrunk(Clear);
+            if (side.Ink.Strokes.Any(s => s.Crosses(area)) || side.Ink.Fills.Any(area.Overlaps))
+            {
+                yield return $"“{words.Text}” at {area.Left:0}, {words.Baseline:0} pt";
+            }
+        }
+    }
+}
