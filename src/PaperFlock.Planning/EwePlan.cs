@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning;
 
@@ -73,20 +74,7 @@ public sealed record DayDistribution(LocalDate First, ImmutableArray<double> Cha
     }
 
     /// <summary>The first day by which at least <paramref name="share"/> (0 to 1) of the chance has passed.</summary>
-    public LocalDate Quantile(double share)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < Chances.Length; i++)
-        {
-            sum += Chances[i];
-            if (sum >= share - 1e-12)
-            {
-                return First.PlusDays(i);
-            }
-        }
-
-        return First.PlusDays(Chances.Length - 1);
-    }
+    public LocalDate Quantile(double share) => First.PlusDays(Quantiles.Of(Chances.AsSpan(), share));
 }
 
 /// <param name="Reason">Empty when nothing speaks against her.</param>

@@ -67,8 +67,7 @@ public static class SeasonPlanner
     /// <summary>Whole weeks at the start, so that the planner's first row is full; at the end the day itself.</summary>
     private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<PlannedJob> jobs, LocalDate? lastDue)
     {
-        var first = jobs[0].ShownOn;
-        var from = first.DayOfWeek == flock.Print.WeekStarts ? first : first.Previous(flock.Print.WeekStarts);
+        var from = KeeperWeek.FirstDay(jobs[0].ShownOn, flock.Print.WeekStarts);
         var last = jobs[^1].ShownOn;
         return (from, lastDue?.PlusDays(DaysAfterLastDue) is { } after && after > last ? after : last);
     }

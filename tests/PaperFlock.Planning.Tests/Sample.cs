@@ -6,7 +6,7 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Planning.Tests;
 
 /// <summary>
-/// Flocks in code. <see cref="Flock"/> is the demonstration season: tup in Mon 10 Aug 2026 for six weeks, a keeper with
+/// Flocks in code. <see cref="Flock(Ewe[])"/> is the demonstration season: tup in Mon 10 Aug 2026 for six weeks, a keeper with
 /// weekends and a sitter over New Year, every practice at its default.
 /// </summary>
 internal static class Sample
@@ -22,12 +22,15 @@ internal static class Sample
 
     public static ImmutableArray<IsoDayOfWeek> Weekend { get; } = [IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday];
 
-    public static Flock Flock(params Ewe[] ewes) => new(
+    public static Flock Flock(params Ewe[] ewes) => Flock([Group()], ewes);
+
+    /// <param name="groups">Every ewe's must be among them.</param>
+    public static Flock Flock(ImmutableArray<TuppingGroup> groups, params Ewe[] ewes) => new(
         Holding(),
         Print(),
         Season(),
         Breeds: [],
-        Groups: [Group()],
+        groups,
         new KeeperDays(Weekend, [Away("2026-12-27", "2027-01-02")]),
         Practice(),
         OwnJobs: [],

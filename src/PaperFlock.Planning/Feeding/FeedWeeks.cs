@@ -10,8 +10,6 @@ internal static class FeedWeeks
     /// <summary>Energy-balance amounts are rounded to this, kg: finer than a hand with a scoop can be.</summary>
     public const decimal Step = 0.05m;
 
-    private const int DaysInWeek = 7;
-
     /// <param name="firstDue">Weeks count back from it.</param>
     /// <param name="lastDue">The last week is the one that holds it.</param>
     public static ImmutableArray<FeedWeek> Of(Flock flock, Mob mob, int ewes, int litter, LocalDate firstDue, LocalDate lastDue)
@@ -20,10 +18,10 @@ internal static class FeedWeeks
         var perLamb = feeds.PerLamb.Kilograms * litter;
         var balance = 0m;
         var weeks = ImmutableArray.CreateBuilder<FeedWeek>();
-        for (var begin = firstDue.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing); begin <= lastDue; begin = begin.PlusDays(DaysInWeek))
+        for (var begin = firstDue.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing); begin <= lastDue; begin = begin.PlusWeeks(1))
         {
-            var before = Period.DaysBetween(begin, firstDue) / DaysInWeek;
-            var middle = begin.PlusDays(DaysInWeek / 2);
+            var before = Period.DaysBetween(begin, firstDue) / NodaConstants.DaysPerWeek;
+            var middle = begin.PlusDays(NodaConstants.DaysPerWeek / 2);
             var day = DayOfPregnancy(before);
             var (need, diet) = mob.Balance(day, middle);
 
@@ -55,7 +53,7 @@ internal static class FeedWeeks
     /// of them, on top of counting every ewe from the earliest day any of them can lamb; reckoned at the middle, the week's total
     /// is right and no day is more than about 4 % out. From the first due date on it stays at her need on the day of birth.</remarks>
     public static double DayOfPregnancy(int weeksBefore) =>
-        weeksBefore <= 0 ? ConceptusGrowth.TermDay : ConceptusGrowth.TermDay - (DaysInWeek * weeksBefore) + (DaysInWeek / 2);
+        weeksBefore <= 0 ? ConceptusGrowth.TermDay : ConceptusGrowth.TermDay - (NodaConstants.DaysPerWeek * weeksBefore) + (NodaConstants.DaysPerWeek / 2);
 
     private static decimal RoundToStep(double kilograms) =>
         Math.Round((decimal)kilograms / Step, MidpointRounding.AwayFromZero) * Step;

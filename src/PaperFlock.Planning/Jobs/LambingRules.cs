@@ -1,12 +1,12 @@
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
+using static PaperFlock.Planning.Jobs.JobSources;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The calendar of late pregnancy, hung on the day the first lambs are due.</summary>
 internal static class LambingRules
 {
-    private const string CommonPractice = "common practice";
     private const string DueSource = "gestation length and mating dates of the flock file";
 
     private static readonly JobWindow AfterLambing = new(21, 28, 56);

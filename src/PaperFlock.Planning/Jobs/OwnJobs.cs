@@ -7,8 +7,6 @@ namespace PaperFlock.Planning.Jobs;
 /// <summary>The keeper's own jobs: one day for the whole flock, or a window for each group.</summary>
 internal static class OwnJobs
 {
-    private const string Source = "the flock file";
-
     public static IEnumerable<JobNeed> For(Flock flock, IReadOnlyList<GroupAnchors> groups)
     {
         foreach (var job in flock.OwnJobs)
@@ -83,7 +81,7 @@ internal static class OwnJobs
         Fixed: false,
         job.MinutesPerEwe is { } minutes ? (int)decimal.Ceiling(minutes * ewes) : null,
         reason,
-        Source,
+        JobSources.FlockFile,
         RidesWith: null,
         Remark: null,
         NotAfter: null,

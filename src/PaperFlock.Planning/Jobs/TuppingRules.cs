@@ -1,14 +1,12 @@
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
+using static PaperFlock.Planning.Jobs.JobSources;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The calendar from the first check to scanning, hung on the day the tup goes in.</summary>
 internal static class TuppingRules
 {
-    private const string CommonPractice = "common practice";
-    private const string FlockFile = "the flock file";
-
     /// <param name="named">The flock has several groups, so the tup's name tells their jobs apart.</param>
     public static IEnumerable<JobRule> For(TuppingGroup group, Practice practice, bool named)
     {

@@ -1,19 +1,17 @@
 using System.Collections.Immutable;
-using NodaTime.Text;
 using PaperFlock.Flocks;
+using static PaperFlock.Planning.Dates.DateWords;
 
 namespace PaperFlock.Planning.Lambing;
 
 /// <summary>What the lambing curve says, for someone who does not read curves.</summary>
 internal static class LambingWords
 {
-    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
-
     /// <param name="days">Never empty.</param>
     public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days)
     {
         var busiest = days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
-        var curve = $"{Count(ewes, "ewe")} to lamb; the busiest day looks like {DayPattern.Format(busiest.Date)}, "
+        var curve = $"{Count(ewes, "ewe")} to lamb; the busiest day looks like {Day(busiest.Date)}, "
             + $"with {Count(busiest.P90, "ewe")} or fewer nine times in ten.";
         return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days)}";
     }
@@ -27,7 +25,7 @@ internal static class LambingWords
         }
 
         var worst = days.OrderByDescending(d => d.ChanceOverPens).ThenBy(d => d.Date).First();
-        var night = $"on the worst night, {DayPattern.Format(worst.Date)}";
+        var night = $"on the worst night, {Day(worst.Date)}";
         return worst.ChanceOverPens switch
         {
             < 0.005 => $"{Count(there, "lambing pen")} should be enough on every night, taken one by one.",
@@ -37,6 +35,4 @@ internal static class LambingWords
                 + (wanted > there ? $"; {wanted} would be, nine times in ten." : "."),
         };
     }
-
-    private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
 }

@@ -1,11 +1,10 @@
+using PaperFlock.Planning.Dates;
+
 namespace PaperFlock.Planning.Lambing;
 
 /// <summary>How many of several independent, unequal yes/no chances come out yes: the Poisson-binomial distribution, exact.</summary>
 internal sealed class PoissonBinomial
 {
-    // Sums of thousands of rounded terms may fall short of a round quantile by this much.
-    private const double Rounding = 1e-12;
-
     private readonly double[] _chances;
 
     private PoissonBinomial(double[] chances, double mean)
@@ -57,18 +56,5 @@ internal sealed class PoissonBinomial
 
     /// <summary>The smallest number such that so many or fewer has at least this chance.</summary>
     /// <param name="share">0 to 1.</param>
-    public int Quantile(double share)
-    {
-        var sum = 0.0;
-        for (var k = 0; k < _chances.Length; k++)
-        {
-            sum += _chances[k];
-            if (sum >= share - Rounding)
-            {
-                return k;
-            }
-        }
-
-        return _chances.Length - 1;
-    }
+    public int Quantile(double share) => Quantiles.Of(_chances, share);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Stores;
 
@@ -58,5 +59,5 @@ internal sealed class DailyUse(IsoDayOfWeek weekStarts)
         return weeks.ToImmutable();
     }
 
-    private LocalDate WeekOf(LocalDate day) => day.DayOfWeek == weekStarts ? day : day.Previous(weekStarts);
+    private LocalDate WeekOf(LocalDate day) => KeeperWeek.FirstDay(day, weekStarts);
 }

@@ -9,8 +9,6 @@ namespace PaperFlock.Planning.Stores;
 /// <summary>What has to be in the store, how much, and by when to order it.</summary>
 internal static class StoresPlanner
 {
-    private const int DaysInWeek = 7;
-
     /// <param name="housed">The day a ewe goes in; null when she stays out.</param>
     /// <returns>In the order concentrate, forage, buckets, bedding, water; without what is not needed.</returns>
     public static ImmutableArray<StoreItem> Plan(
@@ -113,7 +111,7 @@ internal static class StoresPlanner
             {
                 if (housed(ewe) is { } day)
                 {
-                    use.AddEachDay(day, group.LastDue, perWeek / DaysInWeek);
+                    use.AddEachDay(day, group.LastDue, perWeek / NodaConstants.DaysPerWeek);
                 }
             }
         }
@@ -137,7 +135,7 @@ internal static class StoresPlanner
     }
 
     private static LocalDate LastDay(TroughGroup group, FeedWeek week) =>
-        LocalDate.Min(week.WeekBeginning.PlusDays(DaysInWeek - 1), group.LastDue);
+        LocalDate.Min(week.WeekBeginning.PlusDays(NodaConstants.DaysPerWeek - 1), group.LastDue);
 
     private static (LocalDate From, LocalDate To) Span(ImmutableArray<TroughGroup> groups) =>
         (groups.Min(g => g.Weeks[0].WeekBeginning), groups.Max(g => g.LastDue));

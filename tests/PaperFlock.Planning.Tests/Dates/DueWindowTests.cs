@@ -32,11 +32,7 @@ public class DueWindowTests
     public void A_mating_day_and_a_gestation_length_give_the_due_day(string mated, int gestation, string due)
     {
         var day = Sample.Day(mated);
-        var flock = Sample.Flock(Sample.Ewe(group: "G")) with
-        {
-            Season = Sample.Season(day, day, gestation),
-            Groups = [Sample.OneDay("G", day)],
-        };
+        var flock = Sample.Flock([Sample.OneDay("G", day)], Sample.Ewe(group: "G")) with { Season = Sample.Season(day, day, gestation) };
 
         var window = DueWindows.Of(flock, flock.Ewes[0]);
 
@@ -84,9 +80,8 @@ public class DueWindowTests
     [InlineData(4.0)]
     public void The_spread_of_gestation_follows_the_normal_distribution(double spread)
     {
-        var flock = Sample.Flock(Sample.Ewe(group: "G")) with
+        var flock = Sample.Flock([Sample.OneDay("G", Sample.TupIn)], Sample.Ewe(group: "G")) with
         {
-            Groups = [Sample.OneDay("G", Sample.TupIn)],
             Practice = Sample.Practice() with { GestationSpreadDays = (decimal)spread },
         };
         var window = DueWindows.Of(flock, flock.Ewes[0]);
@@ -108,9 +103,8 @@ public class DueWindowTests
     [Fact]
     public void Without_spread_or_doubt_she_lambs_on_the_day()
     {
-        var flock = Sample.Flock(Sample.Ewe(group: "G")) with
+        var flock = Sample.Flock([Sample.OneDay("G", Sample.TupIn)], Sample.Ewe(group: "G")) with
         {
-            Groups = [Sample.OneDay("G", Sample.TupIn)],
             Practice = Sample.Practice() with { GestationSpreadDays = 0 },
         };
 
@@ -165,7 +159,7 @@ public class DueWindowTests
     [Fact]
     public void Early_comes_before_an_unsure_date_and_late_after_it()
     {
-        var flock = Sample.Flock(Sample.Ewe(), Sample.Ewe(stage: ScanStage.Early), Sample.Ewe(stage: ScanStage.Late));
+        var flock = Sample.Flock(Sample.Ewe(), Sample.Ewe("Fern", stage: ScanStage.Early), Sample.Ewe("Sedge", stage: ScanStage.Late));
         var (unsure, early, late) = (DueWindows.Of(flock, flock.Ewes[0]), DueWindows.Of(flock, flock.Ewes[1]), DueWindows.Of(flock, flock.Ewes[2]));
 
         Assert.True(early.Likely <= unsure.Likely && early.Latest < unsure.Latest);
@@ -217,9 +211,8 @@ public class DueWindowTests
         {
             Marks = [.. marks.Where(m => m <= season.Stay).Distinct().Order().Select(m => tupIn.PlusDays(m))],
         };
-        var flock = Sample.Flock(ewe) with
+        var flock = Sample.Flock([group], ewe) with
         {
-            Groups = [group],
             Practice = Sample.Practice() with
             {
                 GestationSpreadDays = spread,

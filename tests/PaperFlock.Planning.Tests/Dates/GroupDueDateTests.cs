@@ -57,10 +57,8 @@ public class GroupDueDateTests
     [Fact]
     public void A_group_mated_on_one_day_is_due_on_one_day()
     {
-        var flock = Sample.Flock(Sample.Ewe(group: "P"), Sample.Ewe("Fern", group: "P")) with
-        {
-            Groups = [Sample.OneDay("P", new LocalDate(2026, 8, 14))],
-        };
+        var flock = Sample.Flock(
+            [Sample.OneDay("P", new LocalDate(2026, 8, 14))], Sample.Ewe(group: "P"), Sample.Ewe("Fern", group: "P"));
 
         Assert.Equal(Dates("2027-01-08", "2027-01-08"), Of(flock));
     }

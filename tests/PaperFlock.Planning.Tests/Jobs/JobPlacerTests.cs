@@ -134,7 +134,7 @@ public class JobPlacerTests
             [.. jobs.Select((j, i) => Need($"j{i}", j.Item1, j.Item2, Math.Min(j.Item2, j.Item3), isFixed: j.Item4 == 0))],
             new KeeperDays(
                 [.. free.Distinct().Select(d => (IsoDayOfWeek)d)],
-                [.. away.Select(a => new Absence(Start.PlusDays(a.Item1), Start.PlusDays(a.Item1 + a.Item2), null, null, default))]));
+                [.. away.OrderBy(a => a.Item1).Select(a => new Absence(Start.PlusDays(a.Item1), Start.PlusDays(a.Item1 + a.Item2), null, null, default))]));
 
     private static JobNeed Need(string id, int start, int length, int best, bool isFixed) => new(
         id, id, null,

