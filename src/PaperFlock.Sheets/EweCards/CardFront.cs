@@ -13,13 +13,30 @@ internal static class CardFront
 {
     private const int MostTasks = 3;
 
+    /// <summary>Characters of a note that the largest type there is leaves no room for.</summary>
+    private static readonly int[] ShorterNotes = [160, 100, 60, 30];
+
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
     {
-        // What the jobs sheet says too gives way before what only her card says.
-        return new FirstThatFits([.. Enumerable.Range(0, MostTasks + 1).Select(dropped => Card(stationery, format, ewe, code, MostTasks - dropped))]);
+        // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
+        var note = ewe.Ewe.Note ?? "";
+        return new FirstThatFits(
+        [
+            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => Card(stationery, format, ewe, code, MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
+            Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.BodyBold)),
+            Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.LabelBold)),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => Card(stationery, format, ewe, code, 0, false, Shortened(note, n))),
+        ]);
     }
 
-    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks)
+    /// <summary>As many whole words as the length holds, and where to read on.</summary>
+    private static Text Shortened(string note, int length)
+    {
+        var end = note.LastIndexOf(' ', length);
+        return Ink.Text($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)", Fount.LabelBold);
+    }
+
+    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
     {
         var width = format.Content.Width;
         ImmutableArray<Element?> parts =
@@ -29,8 +46,8 @@ internal static class CardFront
             Identity(stationery, ewe),
             Headline(ewe),
             Checks(stationery, ewe),
-            CardRation.Of(stationery, ewe, width),
-            ewe.Ewe.Note is { Length: > 0 } note ? Ink.Text(note, Fount.BodyBold) : null,
+            ration ? CardRation.Of(stationery, ewe, width) : null,
+            note,
             Tasks(stationery, ewe, tasks),
             new LogLines(stationery.BarnRow, AtLeast: 0),
         ];

@@ -113,7 +113,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
                                 .. Enumerable.Repeat(Ink.Blank(), columns - row.Length),
                             ],
                             stationery.TableTick + 6)),
-                    ]) { Name = pen.Pen.Name }),
+                    ])
+                { Name = pen.Pen.Name }),
             Mm(30));
     }
 

@@ -1,22 +1,46 @@
-using static PaperFlock.Layout.Units;
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>The planner drawn at one size: head, weeks, key. Knows nothing of tiles but where they are cut.</summary>
 internal static class PlannerPoster
 {
+    /// <summary>One that is not cut across. More than it holds runs on to another page.</summary>
     /// <param name="live">Width and height to fill, in points.</param>
-    /// <param name="seamX">Where it is cut upright, from the left; null when it is not.</param>
-    /// <param name="seamY">Where it is cut across, from the top; null when it is not.</param>
     /// <param name="atOneMetre">Largest capital height in millimetres that jobs may take.</param>
     /// <param name="least">Smallest.</param>
-    public static Element Of(Stationery stationery, Size live, double? seamX, double? seamY, double atOneMetre, double least)
+    public static Element Of(Stationery stationery, Size live, double atOneMetre, double least) =>
+        Of(stationery, PlannerWeeks.Of(stationery.Plan), live, null, null, atOneMetre, least)!;
+
+    /// <summary>Posters to be cut, each with the cut between two rows: one, or as few as hold all weeks.</summary>
+    /// <param name="seamX">Where each is cut upright, from the left; null when it is not.</param>
+    /// <param name="seamY">Where each is cut across, from the top.</param>
+    /// <exception cref="InvalidOperationException">A single week is higher than what lies on one side of the cut.</exception>
+    public static ImmutableArray<Element> ToCut(Stationery stationery, Size live, double? seamX, double seamY, double atOneMetre, double least)
     {
         var weeks = PlannerWeeks.Of(stationery.Plan);
+        for (var parts = 1; parts <= Math.Max(1, weeks.Length / 2); parts++)
+        {
+            ImmutableArray<Element?> posters =
+            [
+                .. weeks.Chunk((weeks.Length + parts - 1) / parts).Select(part => Of(stationery, [.. part], live, seamX, seamY, atOneMetre, least)),
+            ];
+            if (!posters.Contains(null))
+            {
+                return posters.CastArray<Element>();
+            }
+        }
+
+        throw new InvalidOperationException("a week is higher than half the planner");
+    }
+
+    /// <returns>Null when it is cut across and the cut cannot fall between two rows.</returns>
+    private static Column? Of(Stationery stationery, ImmutableArray<PlannerWeek> weeks, Size live, double? seamX, double? seamY, double atOneMetre, double least)
+    {
         var litters = PlannerWeeks.Litters(stationery.Plan);
         for (var capital = atOneMetre; ; capital = Math.Max(least, capital - 0.4))
         {
@@ -38,6 +62,11 @@ internal static class PlannerPoster
             if (heights is null && capital > least)
             {
                 continue;
+            }
+
+            if (heights is null && seamY is not null)
+            {
+                return null;
             }
 
             var table = new Table(columns, [tableHead], rows.Build(heights ?? natural), HeadRule: Lines.Section, Outer: Lines.Section) { Name = "weeks" };

@@ -44,8 +44,9 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     /// <summary>Height of one ewe in a bar, in points: the same in every row, so that bars can be compared down the page.</summary>
     private double PerEwe(ImmutableArray<double> heights)
     {
-        var least = weeks.Select((w, i) => w.IsLambing ? heights[i] : double.MaxValue).Min();
-        return _scale > 0 ? (least - stationery.Measurer.MetricsOf(format.Near).CapHeight - 11) / _scale : 0;
+        // A single ewe's chances may be spread so thin that no week is a lambing week.
+        var lambing = heights.Where((_, i) => weeks[i].IsLambing).ToArray();
+        return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - stationery.Measurer.MetricsOf(format.Near).CapHeight - 11) / _scale : 0;
     }
 
     private double JobWidth

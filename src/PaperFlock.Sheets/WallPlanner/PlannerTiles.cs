@@ -15,14 +15,17 @@ internal static class PlannerTiles
 
     public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
     {
-        var poster = PlannerPoster.Of(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles);
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
         try
         {
-            posters = Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true);
+            posters =
+            [
+                .. PlannerPoster.ToCut(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles)
+                    .SelectMany(poster => Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true)),
+            ];
         }
-        catch (LayoutException e)
+        catch (Exception e) when (e is LayoutException or InvalidOperationException)
         {
             throw new SheetException(code, e.Message, e);
         }

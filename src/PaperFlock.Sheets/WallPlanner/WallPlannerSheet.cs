@@ -38,8 +38,8 @@ internal sealed class WallPlannerSheet : ISheetMaker
         var live = new Size(paper.Width - edges.Horizontal, paper.Height - edges.Vertical - footHeight - FootGap);
         var large = Math.Max(paper.Width, paper.Height) > 1000;
         var poster = large
-            ? PlannerPoster.Of(stationery, live, null, null, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre)
-            : PlannerPoster.Of(stationery, live, null, null, Fount.LeastCapAtOneMetre, Fount.CapAtHalfMetre);
+            ? PlannerPoster.Of(stationery, live, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre)
+            : PlannerPoster.Of(stationery, live, Fount.LeastCapAtOneMetre, Fount.CapAtHalfMetre);
         var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
         return new Sheet(KindWord, Code, Title, SheetUse.Pinned, Binder.FrontsOnly(stationery, Code, poster, design));
     }
