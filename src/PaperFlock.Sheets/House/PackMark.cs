@@ -24,10 +24,10 @@ internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Rep
         string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Days.Long(Issued)}");
 
     public string Validity =>
-        string.Create(CultureInfo.InvariantCulture, $"{SetWords}replaces {(Replaces is { } issue ? $"issue {issue}" : "none")} · not after {Days.Long(NotAfter)}");
+        $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : ReplacesWords)} · not after {Days.Long(NotAfter)}";
 
-    /// <summary>A leaf of a sitter's set says so, because its code may be that of a fuller leaf in the binder.</summary>
-    private string SetWords => OnlyDays is { } days ? $"for {Days.Span(days)} only · " : "";
+    /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
+    private string ReplacesWords => Replaces is { } issue ? $"replaces issue {issue.ToString(CultureInfo.InvariantCulture)}" : "replaces none";
 
     /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
     private static string Initials(string name)

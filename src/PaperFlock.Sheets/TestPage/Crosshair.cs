@@ -20,7 +20,8 @@ internal static class Crosshair
     /// </summary>
     public const double Ring = 3;
 
-    private const double FromCorner = 24;
+    /// <summary>Millimetres from each of the two edges that meet there.</summary>
+    public const double FromCorner = 24;
     private const int LongTickEach = 5;
 
     /// <summary>The four corners and the middle. They are symmetrical both ways, so they meet whichever edge the paper turns on.</summary>

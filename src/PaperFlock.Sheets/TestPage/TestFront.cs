@@ -30,7 +30,10 @@ internal static class TestFront
 
         var below = bar + Mm(12);
         Weights(ink, left, below);
-        ink.Put(Types(), left + Mm(58), below, right - left - Mm(58), size.Height - below - Mm(Crosshair.Arm + 24 + 1));
+        ink.Put(Types(), left + Mm(58), below, right - left - Mm(58), Mm(34));
+
+        var found = below + Mm(36);
+        ink.Put(Found(), left, found, right - left, size.Height - found - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
     }
 
     private static Column Steps(Paper paper)
@@ -39,9 +42,9 @@ internal static class TestFront
         [
             $"Print this file at actual size (100 %), never \u201cfit to page\u201d, on {paper} paper, on both sides, flip on long edge. Without a tray for both sides: print page 1, turn the sheet over like the leaf of a book, print page 2.",
             "Lay a ruler on both bars: each must measure 100 mm.",
-            "At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12 mm from the foot.",
+            "At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12\u00a0mm from the foot.",
             $"Hold the sheet to the light, front towards you. Both arrows point the same way. At all five crosses, count the ticks from the middle of the cross to the middle of the ring: each is 1 mm. Inside the ring ({Millimetres(Crosshair.Ring)}) is good enough.",
-            "Punch it: the holes must fall on two circles 80 mm apart, or three 108 mm apart.",
+            "Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart.",
             "Turn over: the back says what to change if something is out.",
         ];
         return new Column(
@@ -80,6 +83,20 @@ internal static class TestFront
             Ink.Text("10 pt, heads of columns: which ewe, what you saw", Fount.Label),
             Ink.Text("ZZ 0123456 00108 tag in a list", Who.TagStyle),
             Ink.Text("12 pt, running text, to be read by torchlight", Fount.Body));
+    }
+
+    /// <summary>Room for what was read off: a sheet like this is kept with the printer.</summary>
+    private static Table Found()
+    {
+        TableCell Box(string words) => new(Ink.Text(words, Fount.Label), Align: VerticalAlign.Top);
+        return new Table(
+            [Track.Share(), Track.Share(), Track.Share(), Track.Share()],
+            [],
+            [
+                new TableRow([Box("cannot reach: head, mm"), Box("foot, mm"), Box("left, mm"), Box("right, mm")], Mm(11)),
+                new TableRow([Box("back is out: up, mm"), Box("down, mm"), Box("to the left, mm"), Box("to the right, mm")], Mm(11)),
+                new TableRow([new TableCell(Ink.Text("printer, tray", Fount.Label), 2, VerticalAlign.Top), new TableCell(Ink.Text("day, paper", Fount.Label), 2, VerticalAlign.Top)], Mm(11)),
+            ]);
     }
 
     private static string Millimetres(double mm) => $"{mm.ToString("0", CultureInfo.InvariantCulture)}\u00a0mm";

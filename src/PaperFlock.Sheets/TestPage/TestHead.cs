@@ -10,7 +10,7 @@ namespace PaperFlock.Sheets.TestPage;
 internal static class TestHead
 {
     /// <summary>Millimetres from the head to the words below the heavy rule.</summary>
-    public const double Below = 48;
+    public const double Below = 49;
     private const double ArrowTop = 8;
     private const double ArrowFoot = 24;
 
@@ -20,7 +20,7 @@ internal static class TestHead
         Arrow(ink, paper.Width / 2);
         ink.Put(Ink.Text(title, Fount.Title, leading: 1.1), left, Mm(34), Mm(110), Mm(12));
         ink.Put(Ink.Text(side, Fount.Title, TextAlign.Right, 1.1), right - Mm(50), Mm(34), Mm(50), Mm(12));
-        ink.Add(new LineItem(left, Mm(45), right, Mm(45), Lines.Section));
+        ink.Add(new LineItem(left, Mm(46.2), right, Mm(46.2), Lines.Section));
     }
 
     private static void Arrow(TestInk ink, double middle)

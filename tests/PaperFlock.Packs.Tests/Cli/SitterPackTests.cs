@@ -107,7 +107,7 @@ public sealed class SitterPackTests
         using var bench = new Workbench();
         using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "register,calls,jobs,log,cautions");
         Assert.All(pdf.Texts.Where(t => !t.Contains("left blank on purpose", StringComparison.Ordinal)), t =>
-            Assert.Contains("for Sun 27 Dec to Sat 2 Jan only", t.Replace('\u00a0', ' '), StringComparison.Ordinal));
+            Assert.Contains("from Sun 27 Dec · not after Sat 2 Jan 2027", t.Replace('\u00a0', ' '), StringComparison.Ordinal));
     }
 
     [Theory]
