@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using NodaTime;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Flocks;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
 
@@ -46,7 +49,7 @@ internal static class CommandLine
         {
             HelpName = Words.DateValue,
             Description = Words.AboutAsOf,
-            CustomParser = AsOf.Parse,
+            CustomParser = TypedDay.Parse,
         };
 
         var check = new Command("check", Words.AboutCheck) { flock, asOf };
@@ -66,18 +69,32 @@ internal static class CommandLine
             CustomParser = SheetChoice.Parse,
         };
         var png = new Option<bool>("--png") { Description = Words.AboutPng };
-        var pack = new Command("pack", Words.AboutPack) { flock, into, sheets, asOf, png };
+        var from = new Option<LocalDate?>("--from") { HelpName = Words.DateValue, Description = Words.AboutFrom, CustomParser = TypedDay.Parse };
+        var to = new Option<LocalDate?>("--to") { HelpName = Words.DateValue, Description = Words.AboutTo, CustomParser = TypedDay.Parse };
+        var split = new Option<bool>("--split") { Description = Words.AboutSplit };
+        var pack = new Command("pack", Words.AboutPack) { flock, into, sheets, from, to, split, asOf, png };
         pack.SetAction(typed => PackCommand.Run(
             Planner(typed),
-            new PackWishes(typed.GetValue(into) ?? ".", [.. typed.GetValue(sheets) ?? []], typed.GetValue(png)),
+            new PackWishes(typed.GetValue(into) ?? ".", Request(typed), typed.GetValue(png)),
             surroundings,
             line));
+
+        var paper = new Option<Paper>("--paper") { HelpName = Words.PaperValue, Description = Words.AboutPaper, CustomParser = PaperChoice.Parse };
+        var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
+        testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
 
         root.Add(pack);
         root.Add(check);
         root.Add(dates);
         root.Add(figures);
+        root.Add(testPage);
         return root;
+
+        PackRequest Request(ParseResult typed)
+        {
+            ImmutableArray<string> kinds = [.. typed.GetValue(sheets) ?? []];
+            return new PackRequest(kinds, SitterDays.Of(typed.GetValue(from), typed.GetValue(to), kinds), typed.GetValue(split));
+        }
 
         Desk Planner(ParseResult typed) => new(typed.GetRequiredValue(flock), typed.GetValue(asOf), surroundings, line);
     }

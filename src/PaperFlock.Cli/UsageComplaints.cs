@@ -36,6 +36,6 @@ internal static class UsageComplaints
 
         return command.Subcommands.Count > 0
             ? Words.NoSuchCommand(word, NearestWord.Find(word, command.Subcommands.Select(c => c.Name)))
-            : Words.OneTooMany(word);
+            : command.Arguments.Count > 0 ? Words.OneTooMany(word) : Words.WantsNoFile(command.Name, word);
     }
 }

@@ -21,6 +21,7 @@ internal static class Words
     public const string AboutCheck = "read the flock file and say what is wrong with it, or that nothing is";
     public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
     public const string AboutFigures = "write every figure of the plan as JSON";
+    public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
     public const string DateValue = "DATE";
@@ -28,6 +29,11 @@ internal static class Words
     public const string FolderValue = "DIR";
     public const string AboutOut = "the folder to write into; this folder if you do not say";
     public const string SheetsValue = "a,b,…";
+    public const string AboutFrom = "first day of a sitter's pack: only the leaves for those days";
+    public const string AboutTo = "last day of a sitter's pack, included";
+    public const string AboutSplit = "a PDF for each way of printing: binder, planner, pinned, cards, logs";
+    public const string PaperValue = "A4|Letter";
+    public const string AboutPaper = "the paper in the printer; A4 if you do not say";
     public const string AboutPng = "a picture of every page as well";
 
     public const string WhatNext =
@@ -43,6 +49,10 @@ internal static class Words
 
     // Trouble with the command line.
     public const string NoSheets = "--sheets wants the names of sheets, such as --sheets planner,cards";
+
+    public const string FromMissing = "--to wants --from as well: the first day of the sitter's pack, such as --from 2026-12-27";
+
+    public const string ToMissing = "--from wants --to as well: the last day of the sitter's pack, such as --to 2027-01-02";
 
     public const string NothingToPrint = "your flock gives those sheets nothing to say: nothing was written";
 
@@ -127,7 +137,21 @@ internal static class Words
 
     public static string NoValue(string option) => $"{option} wants something after it";
 
-    public static string NotADate(string text) => $"'{text}' is no date: write it year first, such as --as-of 2026-11-25";
+    /// <param name="option">Such as "--as-of".</param>
+    public static string NotADate(string text, string option) => $"'{text}' is no date: write it year first, such as {option} 2026-11-25";
+
+    public static string DaysReversed(LocalDate from, LocalDate to) =>
+        $"--from {Day(from)} comes after --to {Day(to)}: put the first day after --from";
+
+    public static string NotPlanned(LocalDate day, SeasonPlan plan) =>
+        $"the plan of this flock runs from {Day(plan.From)} to {Day(plan.To)}, and {Day(day)} is outside it: nothing was written";
+
+    public static string NotOfSomeDays(IReadOnlyList<string> kinds) =>
+        $"a pack for some days leaves out {List(kinds)}; it may hold {List(PackComposer.KindsForDays)}";
+
+    public static string NoSuchPaper(string text) => $"there is no paper '{text}'; there are {List(Enum.GetNames<Flocks.Paper>())}";
+
+    public static string WantsNoFile(string command, string word) => $"'{word}' is one thing too many: {command} wants no file";
 
     public static string CannotRead(string path, string reason) => $"cannot read {path}: {reason}";
 

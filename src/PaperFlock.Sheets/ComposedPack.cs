@@ -8,5 +8,8 @@ namespace PaperFlock.Sheets;
 /// <param name="WholePlanner">The planner in one piece for a printer that takes larger paper; null where the pack holds it whole already, or it was not asked for.</param>
 public sealed record ComposedPack(string Id, string Title, ImmutableArray<Sheet> Sheets, Sheet? WholePlanner)
 {
+    /// <summary>Which set of leaves it is, such as "27DEC-02JAN" for a sitter's days; empty for the whole pack.</summary>
+    public string Set { get; init; } = "";
+
     public int Leaves => Sheets.Sum(s => s.Leaves);
 }

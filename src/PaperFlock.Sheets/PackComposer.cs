@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.BeforeTheTup;
@@ -42,20 +43,48 @@ public static class PackComposer
         new CautionsSheet(),
     ];
 
+    /// <summary>The one sheet that is pinned up as a poster.</summary>
+    public const string PlannerKind = WallPlannerSheet.KindWord;
+
     /// <summary>The words <c>--sheets</c> knows, in binding order.</summary>
     public static ImmutableArray<string> Kinds { get; } = [RegisterSheet.Kind, .. Makers.Select(m => m.Kind)];
+
+    /// <summary>
+    /// Those that a pack for some days only may hold, in binding order: what somebody needs who has the flock for those days.
+    /// The planner and the sheets of one day's work are the keeper's.
+    /// </summary>
+    public static ImmutableArray<string> KindsForDays { get; } =
+    [
+        HandoverSheet.KindWord,
+        RegisterSheet.Kind,
+        CallSheetMaker.KindWord,
+        JobsSheet.KindWord,
+        FeedChartSheet.KindWord,
+        RoundLogSheet.KindWord,
+        LambingRecordSheet.KindWord,
+        EweCardSheet.KindWord,
+        CautionsSheet.KindWord,
+    ];
 
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request)
     {
-        var stationery = new Stationery(plan, measurer);
+        var stationery = new Stationery(plan, measurer, request);
         var sheets = Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery)).ToImmutableArray();
         var whole = request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null;
         if (request.Wants(RegisterSheet.Kind))
         {
-            sheets = sheets.Insert(0, RegisterSheet.Make(stationery, sheets, whole));
+            // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
+            var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
+            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, sheets, whole));
         }
 
-        return new ComposedPack(stationery.Mark.Id, $"{plan.Flock.Holding.Name} {stationery.Mark.Id}", sheets, whole);
+        var title = $"{plan.Flock.Holding.Name} {stationery.Mark.Id}";
+        return request.Days is { } days
+            ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days)}", sheets, whole) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
+            : new ComposedPack(stationery.Mark.Id, title, sheets, whole);
     }
+
+    /// <summary>A title is searched for, and nobody types a no-break space.</summary>
+    private static string Plain(DateInterval days) => Days.Span(days).Replace('\u00a0', ' ');
 }

@@ -19,7 +19,8 @@ public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use,
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>
-public sealed record SheetSide(Page Page, string Label, ImmutableArray<string> Contents);
+/// <param name="IsBlank">A back that only says it is blank: needed where both sides are printed, and waste where one is.</param>
+public sealed record SheetSide(Page Page, string Label, ImmutableArray<string> Contents, bool IsBlank = false);
 
 public enum SheetUse
 {

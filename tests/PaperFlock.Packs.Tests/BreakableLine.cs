@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
@@ -6,6 +5,7 @@ using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs.Tests;
 
@@ -29,11 +29,13 @@ internal sealed class BreakableLine : ILine
         return _real.Plan(flock, asOf);
     }
 
-    public Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds)
+    public Pack Compose(SeasonPlan plan, PackRequest request)
     {
         BeforeCompose();
-        return _real.Compose(plan, kinds);
+        return _real.Compose(plan, request);
     }
+
+    public PackDocument TestPage(Paper paper) => _real.TestPage(paper);
 
     public void Print(PackDocument document, Stream output)
     {

@@ -1,15 +1,15 @@
-using System.Collections.Immutable;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Commands;
 
 /// <param name="Out">Folder for what is written, as typed.</param>
-/// <param name="Sheets">Empty for all.</param>
+/// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
-internal sealed record PackWishes(string Out, ImmutableArray<string> Sheets, bool Pictures);
+internal sealed record PackWishes(string Out, PackRequest Request, bool Pictures);
 
 /// <summary>Makes the pack and writes it, whole or not at all.</summary>
 internal static class PackCommand
@@ -25,6 +25,11 @@ internal static class PackCommand
             return ExitStatus.FlockErrors;
         }
 
+        if (wishes.Request.Days is { } days)
+        {
+            SitterDays.MustBePlanned(days, planned.Plan);
+        }
+
         using var staged = new StagedFiles();
         var pack = Progress.Show(surroundings, step => Make(planned.Plan, wishes, output, staged, line, step));
         surroundings.Stop.ThrowIfCancellationRequested();
@@ -38,7 +43,7 @@ internal static class PackCommand
     private static Pack Make(SeasonPlan plan, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
     {
         step(Words.Composing);
-        var pack = line.Compose(plan, wishes.Sheets);
+        var pack = line.Compose(plan, wishes.Request);
         if (pack.Documents.IsEmpty)
         {
             throw new UsageException(Words.NothingToPrint);

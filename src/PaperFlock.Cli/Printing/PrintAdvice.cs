@@ -12,7 +12,7 @@ internal static class PrintAdvice
         var lines = new List<string>();
         foreach (var document in pack.Documents)
         {
-            lines.Add(Words.Wrote(output.ShownFile(document), document.Print.Pages.Length, PaperNeeded(document)));
+            lines.Add(Wrote(document, output.ShownFile(document)));
         }
 
         if (pictures)
@@ -23,14 +23,27 @@ internal static class PrintAdvice
         foreach (var document in pack.Documents)
         {
             lines.Add(string.Empty);
-            lines.Add(Words.ToPrint(output.ShownFile(document)));
-            lines.Add(Words.ActualSize);
-            lines.Add(Words.Sides(document.Print.Duplex));
-            lines.AddRange(Words.PagesOnPaper(PaperRun.Of(document)));
+            lines.AddRange(HowTo(document, output.ShownFile(document)));
         }
 
         return string.Join('\n', lines);
     }
+
+    /// <summary>The same for one document alone.</summary>
+    /// <param name="shown">What the user calls the file.</param>
+    public static string For(PackDocument document, string shown) =>
+        string.Join('\n', [Wrote(document, shown), string.Empty, .. HowTo(document, shown)]);
+
+    private static string Wrote(PackDocument document, string shown) =>
+        Words.Wrote(shown, document.Print.Pages.Length, PaperNeeded(document));
+
+    private static IEnumerable<string> HowTo(PackDocument document, string shown) =>
+    [
+        Words.ToPrint(shown),
+        Words.ActualSize,
+        Words.Sides(document.Print.Duplex),
+        .. Words.PagesOnPaper(PaperRun.Of(document)),
+    ];
 
     private static string PaperNeeded(PackDocument document)
     {

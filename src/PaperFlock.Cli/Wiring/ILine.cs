@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
@@ -17,9 +16,10 @@ internal interface ILine
 
     SeasonPlan Plan(Flock flock, LocalDate asOf);
 
-    /// <param name="kinds">From <see cref="PackComposer.Kinds"/>; empty for every sheet.</param>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds);
+    Pack Compose(SeasonPlan plan, PackRequest request);
+
+    PackDocument TestPage(Paper paper);
 
     void Print(PackDocument document, Stream output);
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
@@ -7,6 +6,7 @@ using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
 using PaperFlock.Sheets;
+using PaperFlock.Sheets.TestPage;
 
 namespace PaperFlock.Cli.Wiring;
 
@@ -17,8 +17,10 @@ internal sealed class Line : ILine
 
     public SeasonPlan Plan(Flock flock, LocalDate asOf) => SeasonPlanner.Plan(flock, asOf);
 
-    public Pack Compose(SeasonPlan plan, ImmutableArray<string> kinds) =>
-        PackBinding.Bind(PackComposer.Compose(plan, FontLibrary.Measurer, new PackRequest(kinds)), plan.Flock);
+    public Pack Compose(SeasonPlan plan, PackRequest request) =>
+        PackBinding.Bind(PackComposer.Compose(plan, FontLibrary.Measurer, request), plan.Flock, request.Split);
+
+    public PackDocument TestPage(Paper paper) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer));
 
     public void Print(PackDocument document, Stream output) => PdfPrinter.Print(document.Print, output);
 

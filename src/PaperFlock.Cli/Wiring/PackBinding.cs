@@ -6,6 +6,10 @@ using PaperFlock.Sheets;
 namespace PaperFlock.Cli.Wiring;
 
 /// <summary>Binds composed sheets into documents to print.</summary>
+/// <remarks>
+/// Every page is trimmed to the whole of its paper, so none has a trim box of its own: the four cards of a sheet meet at shared cut lines and reach
+/// the paper's edges, a PDF has one trim box a page, and one round a single card would have software crop the other three away.
+/// </remarks>
 internal static class PackBinding
 {
     /// <summary>Follows the name of the planner in one piece, which needs larger paper and so a file of its own.</summary>
@@ -14,47 +18,53 @@ internal static class PackBinding
     /// <summary>The sheets speak British English whatever the holding's country.</summary>
     private const string Language = "en-GB";
 
-    public static Pack Bind(ComposedPack pack, Flock flock)
+    /// <param name="split">A document for each way of printing instead of one for all that the printer's paper holds.</param>
+    public static Pack Bind(ComposedPack pack, Flock flock, bool split)
     {
         var documents = ImmutableArray.CreateBuilder<PackDocument>();
-        if (!pack.Sheets.IsEmpty)
+        var set = pack.Set.Length == 0 ? string.Empty : $"-{pack.Set}";
+        var printer = Hint(flock.Print.Duplex);
+        if (split)
         {
-            documents.Add(Document(string.Empty, pack.Title, pack.Sheets, flock, Hint(flock.Print.Duplex)));
+            foreach (var way in PrintWay.All)
+            {
+                Add($"{set}-{way.Name}", $"{pack.Title}: {way.Name}", [.. pack.Sheets.Where(way.Holds)], way.BothSides ? printer : DuplexHint.Simplex);
+            }
+        }
+        else
+        {
+            Add(set, pack.Title, pack.Sheets, printer);
         }
 
         if (pack.WholePlanner is { } planner)
         {
-            documents.Add(Document(PlannerSuffix, $"{pack.Title}: {planner.Title}", [planner], flock, DuplexHint.Simplex));
+            Add(set + PlannerSuffix, $"{pack.Title}: {planner.Title}", [planner], DuplexHint.Simplex);
         }
 
         return new Pack(documents.ToImmutable());
-    }
 
-    private static PackDocument Document(string suffix, string title, ImmutableArray<Sheet> sheets, Flock flock, DuplexHint duplex)
-    {
-        var pages = sheets.SelectMany(s => s.Sides.Select(side => new PrintPage(side.Page, side.Label)));
-        var uses = sheets.SelectMany(s => s.Sides.Select(_ => s.Use));
-        var print = new PrintDocument(title, flock.Holding.Keeper, Language, [.. pages], Outline(sheets), duplex);
-        return new PackDocument(suffix, print, [.. uses]);
-    }
-
-    /// <summary>An entry for each sheet, and below it one for each side that holds several things.</summary>
-    private static ImmutableArray<OutlineEntry> Outline(ImmutableArray<Sheet> sheets)
-    {
-        var entries = ImmutableArray.CreateBuilder<OutlineEntry>();
-        var page = 0;
-        foreach (var sheet in sheets)
+        void Add(string suffix, string title, ImmutableArray<Sheet> sheets, DuplexHint duplex)
         {
-            var first = page;
-            var sides = sheet.Sides
-                .Select((side, i) => (side.Contents, Page: first + i))
-                .Where(s => !s.Contents.IsEmpty)
-                .Select(s => new OutlineEntry(string.Join(", ", s.Contents), s.Page, []));
-            entries.Add(new OutlineEntry($"{sheet.Code} {sheet.Title}", first, [.. sides]));
-            page += sheet.Sides.Length;
+            if (!sheets.IsEmpty)
+            {
+                documents.Add(Document(suffix, title, flock.Holding.Keeper, sheets, duplex));
+            }
         }
+    }
 
-        return entries.ToImmutable();
+    /// <summary>A leaf that belongs to no flock, to be printed on both sides.</summary>
+    public static PackDocument Leaf(Sheet sheet) => Document(string.Empty, sheet.Title, null, [sheet], DuplexHint.LongEdge);
+
+    private static PackDocument Document(string suffix, string title, string? author, ImmutableArray<Sheet> sheets, DuplexHint duplex)
+    {
+        // A blank back keeps the next sheet off it. On one side there is no such back, and the page would be a wasted leaf.
+        var bound = duplex == DuplexHint.Simplex
+            ? [.. sheets.Select(s => s with { Sides = s.Sides.RemoveAll(side => side.IsBlank) })]
+            : sheets;
+        var pages = bound.SelectMany(s => s.Sides.Select(side => new PrintPage(side.Page, side.Label)));
+        var uses = bound.SelectMany(s => s.Sides.Select(_ => s.Use));
+        var print = new PrintDocument(title, author, Language, [.. pages], PackOutline.Of(bound), duplex);
+        return new PackDocument(suffix, print, [.. uses]);
     }
 
     private static DuplexHint Hint(Duplex duplex) => duplex switch

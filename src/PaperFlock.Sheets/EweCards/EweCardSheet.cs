@@ -22,7 +22,13 @@ internal sealed class EweCardSheet : ISheetMaker
     {
         var format = new CardFormat(stationery.Paper);
         var codes = CardCodes.Of(stationery.Plan.Ewes);
-        var leaves = stationery.Plan.Ewes.Chunk(CardFormat.PerSheet).ToArray();
+        var ewes = stationery.Plan.Ewes.Where(stationery.MayLamb).ToArray();
+        if (ewes.Length == 0)
+        {
+            return [];
+        }
+
+        var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
         for (var i = 0; i < leaves.Length; i++)
         {
@@ -37,7 +43,7 @@ internal sealed class EweCardSheet : ISheetMaker
             sides.Add(pair[1] with { Label = $"{label} back" });
         }
 
-        var title = $"Ewe cards, {Amounts.Count(stationery.Plan.Ewes.Length, "card", "cards")}";
+        var title = $"Ewe cards, {Amounts.Count(ewes.Length, "card", "cards")}";
         return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable())];
     }
 

@@ -14,7 +14,7 @@ internal sealed class FeedChartSheet : ISheetMaker
     public string Kind => KindWord;
 
     public ImmutableArray<Sheet> Make(Stationery stationery) =>
-        [.. stationery.Plan.TroughGroups.Where(g => !g.Weeks.IsEmpty).Select(g => Chart(stationery, g))];
+        [.. stationery.Plan.TroughGroups.Where(g => g.Weeks.Any(w => stationery.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(stationery, g))];
 
     private static Sheet Chart(Stationery stationery, TroughGroup group)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
@@ -13,7 +14,16 @@ internal sealed class HandoverSheet : ISheetMaker
     public string Kind => KindWord;
 
     public ImmutableArray<Sheet> Make(Stationery stationery) =>
-        [.. stationery.Flock.KeeperDays.Away.Where(a => a.To >= stationery.Plan.AsOf).Select(a => One(stationery, a))];
+        [.. Absences(stationery).Select(a => One(stationery, a))];
+
+    /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found.</summary>
+    private static IEnumerable<Absence> Absences(Stationery stationery)
+    {
+        var away = stationery.Flock.KeeperDays.Away;
+        return stationery.OnlyDays is { } days
+            ? away.Where(a => stationery.Concerns(a.From, a.To)).DefaultIfEmpty(new Absence(days.Start, days.End, null, null, SourceSpan.WholeFile))
+            : away.Where(a => a.To >= stationery.Plan.AsOf);
+    }
 
     private static Sheet One(Stationery stationery, Absence away)
     {
@@ -27,8 +37,10 @@ internal sealed class HandoverSheet : ISheetMaker
         var facts = HandoverFacts.Of(stationery, away);
         var body = new Column(
             [
+                .. SitterBlanks.For(stationery, away) is { } blanks ? [blanks] : Array.Empty<Element>(),
                 Section("What is different just now", facts.Different, stationery, 1),
                 Section("Jobs in these days", facts.Jobs, stationery, 0),
+                .. MayLamb.Words(stationery.Plan, away) is { IsEmpty: false } ewes ? [Section("Whose time may come in these days", ewes, stationery, 0)] : Array.Empty<Element>(),
                 Section("Ewes to watch, and why", [.. facts.Watch], stationery, 1),
                 Section(
                     "What you may decide alone",

@@ -32,7 +32,7 @@ internal static class Binder
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
             if (pages[i].Side == PageSide.Front && !backFollows && !stationery.SingleSided)
             {
-                sides.Add(new SheetSide(Turn(stationery, BlankBack(stationery, code, pages[i])), $"{label} back", []));
+                sides.Add(new SheetSide(Turn(stationery, BlankBack(stationery, code, pages[i])), $"{label} back", [], IsBlank: true));
             }
         }
 
@@ -40,8 +40,8 @@ internal static class Binder
     }
 
     /// <summary>Pages that will be put together with others on the same leaf.</summary>
-    public static ImmutableArray<Page> Pages(Stationery stationery, string code, Element body, PageDesign design, PageSide startsOn) =>
-        Paginate(code, body, design, stationery, stationery.SingleSided, startsOn);
+    public static ImmutableArray<Page> Pages(Stationery stationery, string code, Element body, PageDesign design, PageSide startsOn, bool frontsOnly) =>
+        Paginate(code, body, design, stationery, frontsOnly, startsOn);
 
     private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, Stationery stationery, bool singleSided, PageSide startsOn = PageSide.Front)
     {

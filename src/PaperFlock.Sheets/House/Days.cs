@@ -25,6 +25,10 @@ internal static class Days
     /// <summary>"Mon 4 Jan 2027".</summary>
     public static string Long(LocalDate date) => $"{Short(date)}\u00a0{Number(date.Year)}";
 
+    /// <summary>"Sun 27 Dec to Sat 2 Jan"; one day alone where both are the same.</summary>
+    public static string Span(DateInterval days) =>
+        days.Start == days.End ? Short(days.Start) : $"{Short(days.Start)} to {Short(days.End)}";
+
     /// <summary>"January 2027".</summary>
     public static string Month(LocalDate date) => $"{LongMonths[date.Month]} {Number(date.Year)}";
 

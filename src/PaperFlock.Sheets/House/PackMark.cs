@@ -7,12 +7,13 @@ namespace PaperFlock.Sheets.House;
 
 /// <summary>What tells this printing from another: holding and season, issue, and the last day it may be used.</summary>
 /// <param name="Id">Initials of the holding and the year of lambing, such as "HB-2027".</param>
-internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Replaces, LocalDate NotAfter)
+/// <param name="OnlyDays">The only days a sitter's set is for; null for the whole pack.</param>
+internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Replaces, LocalDate NotAfter, DateInterval? OnlyDays = null)
 {
-    public static PackMark Of(SeasonPlan plan)
+    public static PackMark Of(SeasonPlan plan, DateInterval? days = null)
     {
         var year = (plan.Dates.FirstDue ?? plan.Dates.TupIn.PlusDays(plan.Flock.Season.GestationDays)).Year;
-        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", 1, plan.AsOf, null, plan.To);
+        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", 1, plan.AsOf, null, days?.End ?? plan.To, days);
     }
 
     public string IssueWords => $"issue {Issue.ToString(CultureInfo.InvariantCulture)}, {Days.Long(Issued)}";
@@ -23,7 +24,10 @@ internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Rep
         string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Days.Long(Issued)}");
 
     public string Validity =>
-        string.Create(CultureInfo.InvariantCulture, $"replaces {(Replaces is { } issue ? $"issue {issue}" : "none")} · not after {Days.Long(NotAfter)}");
+        $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : ReplacesWords)} · not after {Days.Long(NotAfter)}";
+
+    /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
+    private string ReplacesWords => Replaces is { } issue ? $"replaces issue {issue.ToString(CultureInfo.InvariantCulture)}" : "replaces none";
 
     /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
     private static string Initials(string name)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
@@ -9,7 +10,8 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.House;
 
 /// <summary>What every sheet of one pack shares: the plan, the paper, box sizes, margins, heads and control lines.</summary>
-internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
+/// <param name="request">Null for the whole pack.</param>
+internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRequest? request = null)
 {
     /// <summary>No ink nearer the edge: home printers cannot be trusted with less.</summary>
     public static readonly double Unprintable = Mm(6);
@@ -34,7 +36,16 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
 
     public Size Paper { get; } = Papers.Of(plan.Flock.Print.Paper);
 
-    public PackMark Mark { get; } = PackMark.Of(plan);
+    /// <summary>The only days the pack is for, both ends included; null for the whole season.</summary>
+    public DateInterval? OnlyDays { get; } = request?.Days;
+
+    /// <summary>Each page of the round log has a leaf to itself.</summary>
+    public bool LogsOnFronts => SingleSided || IsSplit;
+
+    /// <summary>What is printed in different ways goes into different files.</summary>
+    public bool IsSplit { get; } = request?.Split == true;
+
+    public PackMark Mark { get; } = PackMark.Of(plan, request?.Days);
 
     /// <summary>Height of a row written in out of doors.</summary>
     public double BarnRow => Mm(Print.Gloves ? 11 : 9);
@@ -47,6 +58,12 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer)
     public double TableTick => Mm(Print.Gloves ? 8 : 5);
 
     public bool SingleSided => Print.Duplex == Duplex.SingleSided;
+
+    /// <summary>Whether any of the days from <paramref name="first"/> to <paramref name="last"/>, both included, is one the pack is for.</summary>
+    public bool Concerns(LocalDate first, LocalDate last) => OnlyDays is not { } days || (first <= days.End && last >= days.Start);
+
+    /// <summary>Whether she may lamb, with nine chances in ten, on a day the pack is for; a pack for the season holds every ewe.</summary>
+    public bool MayLamb(EwePlan ewe) => OnlyDays is null || (ewe.Due is { } due && Concerns(due.Earliest, due.Latest));
 
     /// <summary>A back turned round for a printer that flips on the short edge has its head where other pages have their foot.</summary>
     private double HeadMargin => Print.Duplex == Duplex.ShortEdge ? UnprintableFoot : Mm(9);

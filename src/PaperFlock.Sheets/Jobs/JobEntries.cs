@@ -6,12 +6,15 @@ namespace PaperFlock.Sheets.Jobs;
 /// <summary>Jobs as people read them: the same job of several groups on one day is one line.</summary>
 internal static class JobEntries
 {
-    public static ImmutableArray<JobEntry> Of(SeasonPlan plan)
+    public static ImmutableArray<JobEntry> Of(SeasonPlan plan) => Of(plan, plan.Jobs);
+
+    /// <param name="jobs">Some of the plan's, or all.</param>
+    public static ImmutableArray<JobEntry> Of(SeasonPlan plan, IEnumerable<PlannedJob> jobs)
     {
         var groups = plan.Groups.Length;
         return
         [
-            .. plan.Jobs
+            .. jobs
                 .GroupBy(j => (j.ShownOn, j.Title, Placed: j.Date is not null))
                 .OrderBy(g => g.Key.ShownOn)
                 .Select(same => new JobEntry(Widest([.. same]), Words([.. same], groups))),

@@ -15,6 +15,11 @@ internal sealed class JobsSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
+        if (stationery.OnlyDays is { } days)
+        {
+            return DaysJobs.Make(stationery, days, Code);
+        }
+
         var entries = JobEntries.Of(stationery.Plan);
         if (entries.IsEmpty)
         {
@@ -24,15 +29,16 @@ internal sealed class JobsSheet : ISheetMaker
         var gatherings = stationery.Plan.Gatherings.Length;
         var lead = $"Tick what became of each job. The ewes are gathered on {Amounts.Count(gatherings, "day", "days")} in all: the fewest that will do.";
         var head = stationery.Head("Jobs", Code, lead);
-        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Month(stationery, [.. month]));
+        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(stationery, Days.Month(month.First().ShownOn), [.. month]));
         var sides = Binder.BothSides(stationery, Code, new Column([.. months, AddedByHand(stationery)], 10), stationery.UprightDesign(Code, head));
         return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
     }
 
-    private static Column AddedByHand(Stationery stationery) => Ink.Column(
+    public static Column AddedByHand(Stationery stationery) => Ink.Column(
         3, Ink.Text("Added by hand", Fount.Heading), new LogLines(stationery.TableRow, AtLeast: 3));
 
-    private static NeedSpace Month(Stationery stationery, ImmutableArray<JobEntry> entries)
+    /// <param name="title">Such as the month.</param>
+    public static NeedSpace Part(Stationery stationery, string title, ImmutableArray<JobEntry> entries)
     {
         var tick = Track.Fixed(Mm(16));
         var table = new Table(
@@ -46,9 +52,9 @@ internal sealed class JobsSheet : ISheetMaker
                 ]),
             ],
             [.. entries.Select(e => Row(stationery, e))])
-        { Name = Days.Month(entries[0].ShownOn) };
+        { Name = title };
         return new NeedSpace(
-            Ink.Column(4, Ink.Text(Days.Month(entries[0].ShownOn), Fount.Heading), table),
+            Ink.Column(4, Ink.Text(title, Fount.Heading), table),
             Mm(38));
     }
 

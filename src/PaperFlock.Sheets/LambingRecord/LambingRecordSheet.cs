@@ -20,6 +20,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
     {
         var ewes = stationery.Plan.Ewes
             .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
+            .Where(stationery.MayLamb)
             .OrderBy(e => e.Ewe.Lambed ?? e.Due?.Likely ?? LocalDate.MaxIsoValue)
             .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
             .ToArray();

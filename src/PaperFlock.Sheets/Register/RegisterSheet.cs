@@ -16,16 +16,17 @@ internal static class RegisterSheet
 
     public static Sheet Make(Stationery stationery, ImmutableArray<Sheet> others, Sheet? wholePlanner)
     {
-        var head = stationery.Head("Register", Code, Season(stationery), stationery.Mark.IssueWords);
+        var title = stationery.OnlyDays is { } days ? $"Register, {Days.Span(days)}" : "Register";
+        var head = stationery.Head(title, Code, Season(stationery), stationery.Mark.IssueWords);
         var body = new Column(
             [
                 HowToPrint(stationery, others, wholePlanner),
                 SheetTable(stationery, others),
-                Issues(stationery),
+                .. stationery.OnlyDays is null ? [Issues(stationery)] : Array.Empty<Element>(),
             ],
             12);
         var sides = Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head));
-        return new Sheet(Kind, Code, "Register", SheetUse.Binder, sides);
+        return new Sheet(Kind, Code, title, SheetUse.Binder, sides);
     }
 
     private static string Season(Stationery stationery)
@@ -49,9 +50,11 @@ internal static class RegisterSheet
         };
         var steps = new List<string>
         {
-            $"Print {flip}, at actual size (100 %), never \u201cfit to page\u201d. About {Amounts.Count(leaves, "sheet", "sheets")} of {stationery.Print.Paper} paper, uncoated, 80 to 100 g.",
+            $"Print {(stationery.IsSplit && !stationery.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {Amounts.Count(leaves, "sheet", "sheets")} of {stationery.Print.Paper} paper, uncoated, 80 to 100 g.",
             "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
-            "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it.",
+            stationery.OnlyDays is { } days
+                ? $"Tick each sheet off below as it goes in. The set is for {Days.Span(days)} only: when those days are over, keep what was written on and bin the rest."
+                : "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it.",
         };
         if (others.Any(s => s.Use == SheetUse.CutUp))
         {
@@ -79,7 +82,9 @@ internal static class RegisterSheet
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in others)
         {
-            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, sheet.Code));
+            // Printed apart, what is pinned, cut or carried is in another file, where no link can lead.
+            var target = stationery.IsSplit && sheet.Use != SheetUse.Binder ? null : sheet.Code;
+            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, target));
             foreach (var side in sheet.Sides.Where(s => !s.Contents.IsEmpty))
             {
                 rows.Add(SheetRow(stationery, side.Label, CardNames(stationery, side), "", 1, null));

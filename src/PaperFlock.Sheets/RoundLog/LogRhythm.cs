@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.House;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -23,15 +24,18 @@ internal enum LogPace
 /// <summary>Cuts the season's days into pages of the log.</summary>
 internal static class LogRhythm
 {
-    /// <summary>From the as-of date to the end of the season; days already past need no log.</summary>
-    public static IEnumerable<RoundDay> DaysToCome(SeasonPlan plan) => plan.Rounds.Where(r => r.Date >= plan.AsOf);
+    /// <summary>The days asked for; else from the as-of date to the end of the season, since days already past need no log.</summary>
+    public static IEnumerable<RoundDay> DaysToLog(Stationery stationery) => stationery.OnlyDays is { } days
+        ? stationery.Plan.Rounds.Where(r => days.Contains(r.Date))
+        : stationery.Plan.Rounds.Where(r => r.Date >= stationery.Plan.AsOf);
 
     /// <param name="heavyDays">Heavy days that fit a page.</param>
-    public static ImmutableArray<LogPage> Of(SeasonPlan plan, int heavyDays)
+    public static ImmutableArray<LogPage> Of(Stationery stationery, int heavyDays)
     {
+        var plan = stationery.Plan;
         var pages = ImmutableArray.CreateBuilder<LogPage>();
         var run = new List<RoundDay>();
-        foreach (var day in DaysToCome(plan))
+        foreach (var day in DaysToLog(stationery))
         {
             if (run.Count > 0 && StartsPage(plan, run, day, heavyDays))
             {

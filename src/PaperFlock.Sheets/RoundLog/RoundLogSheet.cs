@@ -17,8 +17,8 @@ internal sealed class RoundLogSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var pages = LogRhythm.Of(stationery.Plan, HeavyDaysAPage(stationery));
-        return [.. pages.Chunk(stationery.SingleSided ? 1 : 2).Select(leaf => Leaf(stationery, leaf))];
+        var pages = LogRhythm.Of(stationery, HeavyDaysAPage(stationery));
+        return [.. pages.Chunk(stationery.LogsOnFronts ? 1 : 2).Select(leaf => Leaf(stationery, leaf))];
     }
 
     private static Sheet Leaf(Stationery stationery, LogPage[] leaf)
@@ -38,8 +38,8 @@ internal sealed class RoundLogSheet : ISheetMaker
         {
             var before = pages.Count;
             var design = stationery.UprightDesign(code, Head(stationery, page, code), n => n with { Number = n.Number + before, Of = of });
-            var side = before % 2 == 0 ? PageSide.Front : PageSide.Back;
-            pages.AddRange(Binder.Pages(stationery, code, Body(stationery, page, design), design, side)
+            var side = before % 2 == 0 || stationery.LogsOnFronts ? PageSide.Front : PageSide.Back;
+            pages.AddRange(Binder.Pages(stationery, code, Body(stationery, page, design), design, side, stationery.LogsOnFronts)
                 .Select(p => p with { Number = p.Number with { Number = p.Number.Number + before, Of = of } }));
         }
 
@@ -82,7 +82,7 @@ internal sealed class RoundLogSheet : ISheetMaker
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
     private static int HeavyDaysAPage(Stationery stationery)
     {
-        var heavy = LogRhythm.DaysToCome(stationery.Plan).Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
+        var heavy = LogRhythm.DaysToLog(stationery).Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
         if (heavy.Length == 0)
         {
             return 1;

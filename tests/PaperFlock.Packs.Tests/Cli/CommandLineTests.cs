@@ -23,7 +23,7 @@ public sealed class CommandLineTests
         using var bench = new Workbench();
         var outcome = bench.Run(option);
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.All(["pack <FLOCK.yaml>", "check <FLOCK.yaml>", "dates <FLOCK.yaml>", "figures <FLOCK.yaml>"], c => Assert.Contains(c, outcome.Out, StringComparison.Ordinal));
+        Assert.All(["pack <FLOCK.yaml>", "check <FLOCK.yaml>", "dates <FLOCK.yaml>", "figures <FLOCK.yaml>", "testpage"], c => Assert.Contains(c, outcome.Out, StringComparison.Ordinal));
         Assert.Empty(outcome.Error);
     }
 
@@ -33,7 +33,7 @@ public sealed class CommandLineTests
         using var bench = new Workbench();
         var outcome = bench.Run("pack", "--help");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.All(["--out <DIR>", "--sheets <a,b,…>", "--as-of <DATE>", "--png", "planner", "cards"], o => Assert.Contains(o, outcome.Out, StringComparison.Ordinal));
+        Assert.All(["--out <DIR>", "--sheets <a,b,…>", "--as-of <DATE>", "--from <DATE>", "--to <DATE>", "--split", "--png", "planner", "cards"], o => Assert.Contains(o, outcome.Out, StringComparison.Ordinal));
     }
 
     [Fact]

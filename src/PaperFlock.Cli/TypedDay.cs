@@ -4,8 +4,8 @@ using NodaTime.Text;
 
 namespace PaperFlock.Cli;
 
-/// <summary>The day that stands in for today.</summary>
-internal static class AsOf
+/// <summary>A day typed after an option.</summary>
+internal static class TypedDay
 {
     /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
     private const int FirstYear = 1900;
@@ -20,7 +20,7 @@ internal static class AsOf
             return parsed.Value;
         }
 
-        argument.AddError(Words.NotADate(text));
+        argument.AddError(Words.NotADate(text, argument.Parent is OptionResult option ? option.Option.Name : string.Empty));
         return null;
     }
 }

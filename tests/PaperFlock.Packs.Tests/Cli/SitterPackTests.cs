@@ -1,0 +1,152 @@
+using PaperFlock.Cli;
+
+namespace PaperFlock.Packs.Tests.Cli;
+
+/// <summary>Just the leaves for some days.</summary>
+public sealed class SitterPackTests
+{
+    private static readonly string[] AsOf = ["--as-of", "2026-11-25"];
+
+    [Fact]
+    public void A_sitters_pack_has_a_file_of_its_own_with_the_handover_on_top()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02");
+        Assert.Equal(["hollin-bank-27DEC-02JAN.pdf"], bench.Everything());
+        Assert.Contains("Tom Birkett has the flock from", pdf.Texts[0], StringComparison.Ordinal);
+        Assert.Equal(
+            ["HAND-27DEC", "REG", "CALL", "JOBS", "Feed", "Round", "LAMB", "CARD", "SAFE"],
+            pdf.Outline.Where(l => !l.StartsWith(' ')).Select(l => l.Split(' ')[0]));
+    }
+
+    [Fact]
+    public void Its_logs_are_of_exactly_those_days()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "log");
+        var text = pdf.Text.Replace('\u00a0', ' ');
+        Assert.All(
+            ["Sun 27 Dec", "Mon 28 Dec", "Tue 29 Dec", "Wed 30 Dec", "Thu 31 Dec", "Fri 1 Jan", "Sat 2 Jan"],
+            day => Assert.Contains(day, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("Sat 26 Dec", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Sun 3 Jan", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>The ewes whose window of nine chances in ten touches the days, worked out here from the figures the program gives other programs.</summary>
+    [Theory]
+    [InlineData("2026-12-27", "2027-01-02")]
+    [InlineData("2027-01-05", "2027-01-05")]
+    [InlineData("2026-12-01", "2026-12-05")]
+    public void Cards_and_lambing_record_are_of_the_ewes_who_may_lamb_then(string from, string to)
+    {
+        using var bench = new Workbench();
+        var figures = System.Text.Json.JsonDocument.Parse(bench.Run(["figures", Samples.HollinBank, .. AsOf]).Out).RootElement;
+        var ewes = figures.GetProperty("ewes").EnumerateArray().Select(e => (Tag: e.GetProperty("tag").GetString()!, Due: e.GetProperty("due"))).ToArray();
+        var may = ewes.Where(e => e.Due.ValueKind == System.Text.Json.JsonValueKind.Object
+            && string.CompareOrdinal(e.Due.GetProperty("earliest").GetString(), to) <= 0
+            && string.CompareOrdinal(e.Due.GetProperty("latest").GetString(), from) >= 0).Select(e => e.Tag).ToArray();
+        foreach (var sheet in new[] { "cards", "lambing" })
+        {
+            var outcome = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", from, "--to", to, "--sheets", sheet, "--out", sheet]);
+            if (may.Length == 0)
+            {
+                Assert.Contains("nothing was written", outcome.Error, StringComparison.Ordinal);
+                continue;
+            }
+
+            using var pdf = new PackPdf(Directory.GetFiles(bench.PathOf(sheet)).Single());
+            var text = pdf.Text;
+            Assert.Equal(may.Order(StringComparer.Ordinal), ewes.Select(e => e.Tag).Where(t => text.Contains(t, StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void The_handover_says_whose_time_may_come()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "handover");
+        Assert.Contains("Whose time may come in these days", pdf.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Days_when_nobody_is_away_are_handed_over_with_blanks_to_fill_in()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-10JAN-11JAN.pdf", "2027-01-10", "2027-01-11", "--sheets", "handover");
+        var text = pdf.Text.Replace('\u00a0', ' ');
+        Assert.Contains("The sitter has the flock from Sun 10 Jan to Mon 11 Jan 2027", text, StringComparison.Ordinal);
+        Assert.Contains("phone", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Tom Birkett", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Only_jobs_of_those_days_or_still_of_use_then_are_listed()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-24DEC-26DEC.pdf", "2026-12-24", "2026-12-26", "--sheets", "jobs");
+        var text = pdf.Text.Replace('\u00a0', ' ');
+        Assert.Contains("To be done in these days", text, StringComparison.Ordinal);
+        // Closed on 25 December and on 1 January, says the flock file.
+        Assert.Contains("Fri 25 Dec", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Fri 1 Jan", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chart_is_there_while_its_group_is_fed_and_not_before()
+    {
+        using var bench = new Workbench();
+        using var fed = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "feed");
+        Assert.Contains("FEED-1", fed.Text, StringComparison.Ordinal);
+        var early = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", "2026-10-01", "--to", "2026-10-02", "--sheets", "feed"]);
+        Assert.Equal(ExitStatus.WrongUse, early.Status);
+    }
+
+    [Fact]
+    public void Every_leaf_says_which_days_it_is_for()
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "register,calls,jobs,log,cautions");
+        Assert.All(pdf.Texts.Where(t => !t.Contains("left blank on purpose", StringComparison.Ordinal)), t =>
+            Assert.Contains("from Sun 27 Dec · not after Sat 2 Jan 2027", t.Replace('\u00a0', ' '), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--from 2026-12-27", "--from wants --to as well")]
+    [InlineData("--to 2027-01-02", "--to wants --from as well")]
+    [InlineData("--from 2027-01-02 --to 2026-12-27", "--from Sat 2 Jan 2027 comes after --to Sun 27 Dec 2026")]
+    [InlineData("--from 2026-12-27 --to 2028-01-01", "and Sat 1 Jan 2028 is outside it")]
+    [InlineData("--from 2025-12-27 --to 2026-12-27", "and Sat 27 Dec 2025 is outside it")]
+    [InlineData("--from 27/12/2026 --to 2027-01-02", "'27/12/2026' is no date: write it year first, such as --from 2026-11-25")]
+    [InlineData("--from 2026-12-27 --to", "--to wants something after it")]
+    [InlineData("--from 2026-12-27 --to 2027-01-02 --sheets planner,jobs", "a pack for some days leaves out planner")]
+    public void Wrong_days_are_status_2_and_nothing_is_written(string options, string complaint)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run(["pack", Samples.HollinBank, .. AsOf, .. options.Split(' ')]);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains(complaint, outcome.Error, StringComparison.Ordinal);
+        Assert.Empty(outcome.Out);
+        Assert.Empty(bench.Everything());
+    }
+
+    /// <summary>Both ends of the season, one night alone, and another hemisphere on another paper.</summary>
+    [Theory]
+    [InlineData("hollin-bank", "2026-11-25", "2026-12-31", "2026-12-31")]
+    [InlineData("hollin-bank", "2026-11-25", "2027-01-05", "2027-01-20")]
+    [InlineData("kanuka-flat", "2027-06-20", "2027-07-10", "2027-07-14")]
+    [InlineData("smallest", "2026-11-25", "2027-01-04", "2027-01-06")]
+    public void Any_days_of_any_flock_make_a_pack(string flock, string asOf, string from, string to)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("pack", Path.Combine(Samples.Root, "flocks", flock + ".yaml"), "--as-of", asOf, "--from", from, "--to", to);
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        Assert.Single(bench.Everything());
+    }
+
+    private static PackPdf Sitter(Workbench bench, string file, string from, string to, params string[] more)
+    {
+        var outcome = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", from, "--to", to, .. more]);
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        return new PackPdf(bench.PathOf(file));
+    }
+}
