@@ -5,7 +5,8 @@ namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>Four cards to a sheet, a quarter of the paper each: A6 on A4, a quarter of Letter on Letter. One cut each way.</summary>
 /// <param name="Paper">The sheet, in points.</param>
-internal sealed record CardFormat(Size Paper)
+/// <param name="TurnedBacks">Backs go through the printer upside down, so that a card's head needs the room of its foot.</param>
+internal sealed record CardFormat(Size Paper, bool TurnedBacks)
 {
     public const int Across = 2;
     public const int Down = 2;
@@ -14,8 +15,9 @@ internal sealed record CardFormat(Size Paper)
     // The outer cards share an edge with the paper, so all keep clear of what a printer cannot reach, and of a cut or a back
     // that is 3 mm out.
     private static readonly double Side = Mm(8);
-    private static readonly double Top = Mm(8);
     private static readonly double Foot = Mm(12.2);
+
+    private double Top => TurnedBacks ? Foot : Mm(8);
 
     public Size Card => new(Paper.Width / Across, Paper.Height / Down);
 

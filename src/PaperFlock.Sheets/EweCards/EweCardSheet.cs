@@ -20,7 +20,7 @@ internal sealed class EweCardSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var format = new CardFormat(stationery.Paper);
+        var format = new CardFormat(stationery.Paper, stationery.Print.Duplex == Flocks.Duplex.ShortEdge);
         var codes = CardCodes.Of(stationery.Plan.Ewes);
         var ewes = stationery.Plan.Ewes.Where(stationery.MayLamb).ToArray();
         if (ewes.Length == 0)

@@ -17,6 +17,9 @@ internal static class Fount
     public const double CapAtOneMetre = 6.4;
     public const double CapAtHalfMetre = 3.2;
 
+    /// <summary>16 minutes of arc at half a metre, and 9 pt type.</summary>
+    public const double LeastCapLeaningIn = 2.3;
+
     /// <summary>16 minutes of arc at a metre: nothing that is acted on across the room is set smaller.</summary>
     public const double LeastCapAtOneMetre = 4.7;
 

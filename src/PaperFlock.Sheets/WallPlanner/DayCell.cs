@@ -30,7 +30,10 @@ internal static class DayCell
         var top = day.SitterDay ? Mm(1.3) : 0;
         var tall = size.Height > metrics.CapHeight * 2.6;
         var baseline = tall ? top + metrics.CapHeight + 4.5 : ((size.Height + top + metrics.CapHeight) / 2);
-        items.Add(new TextItem(4, baseline, number, style, measurer.WidthOf(number, style)));
+        var width = measurer.WidthOf(number, style);
+
+        // In a narrow column the heavy box would run through a number of two figures.
+        items.Add(new TextItem(Math.Min(4, (size.Width - width) / 2), baseline, number, style, width));
         if (day.SitterDay)
         {
             items.Add(new RectItem(0, 0, size.Width, Mm(1.3), 0));

@@ -30,6 +30,11 @@ internal static class PlannerKey
         var right = stationery.Plan.Lambing.Days.IsEmpty
             ? ImmutableArray<RowCell>.Empty
             : [Entry(bar, "ewes expected to lamb; the line runs from the 1-in-10 low to the 1-in-10 high", style, stationery)];
+        if (seamX is null && !right.IsEmpty && left.Concat(right).Sum(e => e.Width.Points + 14) > format.Live.Width)
+        {
+            return Ink.Column(3, new Row([.. left, new RowCell(Track.Share(), Ink.Gap(1))], 14), new Row([.. right, new RowCell(Track.Share(), Ink.Gap(1))], 14));
+        }
+
         return seamX is { } cut
             ? new Row([new RowCell(Track.Fixed(cut), new Row(left, 14)), new RowCell(Track.Share(), new Row(right.IsEmpty ? [new RowCell(Track.Share(), Ink.Gap(1))] : right, 14))])
             : new Row([.. left, .. right, new RowCell(Track.Share(), Ink.Gap(1))], 14);

@@ -19,23 +19,28 @@ internal static class PlannerPoster
     /// <summary>Posters to be cut, each with the cut between two rows: one, or as few as hold all weeks.</summary>
     /// <param name="seamX">Where each is cut upright, from the left; null when it is not.</param>
     /// <param name="seamY">Where each is cut across, from the top.</param>
-    /// <exception cref="InvalidOperationException">A single week is higher than what lies on one side of the cut.</exception>
+    /// <exception cref="InvalidOperationException">A single week says more than one side of the cut holds.</exception>
     public static ImmutableArray<Element> ToCut(Stationery stationery, Size live, double? seamX, double seamY, double atOneMetre, double least)
     {
         var weeks = PlannerWeeks.Of(stationery.Plan);
-        for (var parts = 1; parts <= Math.Max(1, weeks.Length / 2); parts++)
+
+        // Words too many for half a planner even so are set as small as they can be read leaning in.
+        foreach (var smallest in (ReadOnlySpan<double>)[least, Fount.CapAtHalfMetre, Fount.LeastCapLeaningIn])
         {
-            ImmutableArray<Element?> posters =
-            [
-                .. weeks.Chunk((weeks.Length + parts - 1) / parts).Select(part => Of(stationery, [.. part], live, seamX, seamY, atOneMetre, least)),
-            ];
-            if (!posters.Contains(null))
+            for (var parts = 1; parts <= Math.Max(1, weeks.Length / 2); parts++)
             {
-                return posters.CastArray<Element>();
+                ImmutableArray<Element?> posters =
+                [
+                    .. weeks.Chunk((weeks.Length + parts - 1) / parts).Select(part => Of(stationery, [.. part], live, seamX, seamY, atOneMetre, smallest)),
+                ];
+                if (!posters.Contains(null))
+                {
+                    return posters.CastArray<Element>();
+                }
             }
         }
 
-        throw new InvalidOperationException("a week is higher than half the planner");
+        throw new InvalidOperationException("a week has more to say than half the planner holds");
     }
 
     /// <returns>Null when it is cut across and the cut cannot fall between two rows.</returns>

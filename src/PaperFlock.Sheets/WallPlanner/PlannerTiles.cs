@@ -48,12 +48,12 @@ internal static class PlannerTiles
 
     private static Page Tile(Stationery stationery, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
     {
-        var window = new Size(scheme.Printed.Width, scheme.Printed.Height - TileScheme.Strip);
+        var window = new Size(scheme.Printed.Width, scheme.Printed.Height - scheme.Strip);
         var x = column * (window.Width - TileScheme.Overlap);
         var y = row * (window.Height - TileScheme.Overlap);
         var (left, top) = (Stationery.Unprintable, Stationery.Unprintable);
         var stripAbove = row == 0;
-        var windowTop = stripAbove ? top + TileScheme.Strip : top;
+        var windowTop = stripAbove ? top + scheme.Strip : top;
         var stripTop = stripAbove ? top : top + window.Height + 2;
         var strip = Strip(stationery, scheme, code, row, column, number, window.Width);
         return new Page(
@@ -114,15 +114,22 @@ internal static class PlannerTiles
             _ => "Do not cut this one: the others are glued over its strips.",
         };
         var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
-        var element = new Row(
-            [
-                new RowCell(
-                    Track.Share(),
-                    Ink.Column(1, Ink.Text(words, Fount.LabelBold), Ink.Text(stationery.Mark.ControlLine(code, number), Fount.Control))),
-                new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element()),
-            ],
-            8);
-        return element.Place(new Space(width, TileScheme.Strip, TileScheme.Strip), stationery.Context) is Placement.Fits fits
+        var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
+        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
+        Element element = scheme.IsUpright
+            ? Ink.Column(
+                1,
+                name,
+                new Row(
+                    [
+                        new RowCell(
+                            Track.Share(),
+                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(stationery.Mark.Validity, Fount.Control))),
+                        bar,
+                    ],
+                    8))
+            : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text(stationery.Mark.ControlLine(code, number), Fount.Control))), bar], 8);
+        return element.Place(new Space(width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
             ? fits.Piece
             : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(words));
     }

@@ -15,8 +15,10 @@ internal sealed record TileScheme(Size Tile, int Across, int Down)
     /// <summary>Neighbours share this strip, half of it on each side of the cut.</summary>
     public static readonly double Overlap = Mm(12);
 
-    /// <summary>A strip along the outer edge of each tile for its name, check bar and control line.</summary>
-    public static readonly double Strip = Mm(11);
+    /// <summary>A strip along the outer edge of each tile for its name, check bar and control line, which takes two lines on an upright tile.</summary>
+    public double Strip => Mm(IsUpright ? 13 : 11);
+
+    public bool IsUpright => Tile.Height > Tile.Width;
 
     /// <summary>What a tile prints, in points.</summary>
     public Size Printed => new(

@@ -190,9 +190,13 @@ public class SmallElementTests
         2 log 0 0 80 100
         """);
 
+    [Fact]
+    public void Log_lines_that_need_none_and_find_no_room_are_nothing() =>
+        Assert.IsType<Placement.Nothing>(new LogLines(110, AtLeast: 0).Place(new Space(80, 100, 100), new LayoutContext(new FakeMeasurer())));
+
     [Theory]
     [InlineData(60, 2, "log: needs 120.0 pt, has 100.0 pt")]
-    [InlineData(110, 0, "log: needs 110.0 pt, has 100.0 pt")]
+    [InlineData(110, 1, "log: needs 110.0 pt, has 100.0 pt")]
     public void Log_lines_that_no_page_can_hold_are_refused(double height, int atLeast, string complaint) =>
         Assert.Equal(complaint, Complaint(new LogLines(height, AtLeast: atLeast) { Name = "log" }, 80, 100));
 

@@ -97,7 +97,9 @@ public class JobPlacerTests
 
         // The window is 25 to 30 December: Sun 3 Jan is four days after it, Sat 19 Dec six before.
         Assert.All(plan.Jobs.Where(j => j.Id is JobIds.House or JobIds.Dag), j => Assert.Equal(new LocalDate(2027, 1, 3), j.Trouble!.NearestDay));
-        Assert.Null(plan.Groups[0].Housed);
+
+        // They are housed all the same: straw and indoor feeding are reckoned from the day it should have been.
+        Assert.Equal(new LocalDate(2026, 12, 28), plan.Groups[0].Housed);
     }
 
     [Fact]

@@ -58,6 +58,7 @@ internal sealed record Stroke(Area Area, double Thickness, int Slant)
 }
 
 /// <summary>All that is drawn on a page, turned the way it is read: the backs of a short-edge pack are turned round in the file.</summary>
+/// <param name="Fills">What is filled black; a polygon in slices half a point wide.</param>
 internal sealed record PageInk(
     Size Paper, ImmutableArray<Words> Words, ImmutableArray<Stroke> Strokes, ImmutableArray<(RectItem Item, Area Area)> Boxes, ImmutableArray<Area> Fills)
 {
@@ -104,12 +105,30 @@ internal sealed record PageInk(
                         Line(l, t, r, t, rect.Thickness), Line(l, b, r, b, rect.Thickness),
                         Line(l, t, l, b, rect.Thickness), Line(r, t, r, b, rect.Thickness));
                     break;
+                case PathItem { Thickness: 0 } polygon:
+                    fills.AddRange(Slices(polygon.Points));
+                    break;
                 case PathItem or CircleItem:
-                    throw new InvalidOperationException("the paper rules do not look at curves and polygons: teach them, if a sheet now draws one");
+                    throw new InvalidOperationException("the paper rules do not look at curves and bent lines: teach them, if a sheet now draws one");
             }
         }
 
         return new PageInk(paper, words.ToImmutable(), strokes.ToImmutable(), boxes.ToImmutable(), fills.ToImmutable());
+    }
+
+    private static IEnumerable<Area> Slices(ImmutableArray<(double X, double Y)> points)
+    {
+        const double wide = 0.5;
+        for (var x = points.Min(p => p.X); x < points.Max(p => p.X); x += wide)
+        {
+            var at = x + (wide / 2);
+            var cuts = points.Select((a, i) => (A: a, B: points[(i + 1) % points.Length])).Where(e => (e.A.X <= at) != (e.B.X <= at))
+                .Select(e => e.A.Y + ((at - e.A.X) / (e.B.X - e.A.X) * (e.B.Y - e.A.Y))).ToArray();
+            if (cuts.Length > 0)
+            {
+                yield return new Area(x, cuts.Min(), x + wide, cuts.Max());
+            }
+        }
     }
 
     private static double HighestOfEm(string text) => text.All(char.IsAscii) ? AscenderOfEm : AccentedOfEm;

@@ -29,7 +29,11 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
     /// <summary>Null when the side is not one of several to be glued together.</summary>
     public TileScheme? Tiles => IsPlanner && !IsBlankBack && !ReferenceEquals(Sheet, Pack.WholePlanner) ? TileScheme.For(Print.Paper, Print.Planner) : null;
 
-    public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5 && (words.Text.StartsWith(Pack.Id + " ", StringComparison.Ordinal) || words.Text.StartsWith("replaces ", StringComparison.Ordinal));
+    /// <summary>Where it takes two lines, the second says what it replaces, or is the end of its issue and day.</summary>
+    public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5
+        && (words.Text.StartsWith(Pack.Id + " ", StringComparison.Ordinal) || words.Text.StartsWith("replaces ", StringComparison.Ordinal) || (IsCards && IssueWords.EndsWith(words.Text, StringComparison.Ordinal)));
+
+    private string IssueWords => Sheets.House.PackMark.Of(Plan).IssueWords;
 
     public static IEnumerable<SideInPack> AllOf(Composed composed)
     {

@@ -66,7 +66,9 @@ internal static class Tiles
                 {
                     var on = tile.OnPoster(words.All);
                     var core = tile.OnPoster(words.Core);
-                    var inside = shared.Shrunk(1);
+
+                    // Room for the line it stands on: what has less is shown by the tile it lies on after the cut.
+                    var inside = shared.Shrunk(1 + (0.2 * words.Style.Size));
                     if (inside.Contains(on.Left, on.Top) && inside.Contains(on.Right, on.Bottom)
                         && !there.Any(t => t.Text == words.Text && Math.Abs(t.Area.Left - core.Left) < 0.05 && Math.Abs(t.Area.Top - core.Top) < 0.05))
                     {
@@ -96,8 +98,9 @@ internal static class Tiles
     private static IEnumerable<string> Lost(Composed composed, TileScheme scheme, (PageInk Ink, Tile Tile)[] placed)
     {
         var stationery = new Stationery(composed.Plan, FontLibrary.Measurer);
-        var poster = PlannerPoster.Of(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles);
-        var pages = Paginator.Paginate(poster, new PageDesign(scheme.Live, Layout.Edges.None, Layout.Edges.None, null, null, null, 0), stationery.Context, PageSide.Front, singleSided: true);
+        var design = new PageDesign(scheme.Live, Layout.Edges.None, Layout.Edges.None, null, null, null, 0);
+        var pages = PlannerPoster.ToCut(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles)
+            .SelectMany(poster => Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true)).ToArray();
         for (var i = 0; i < pages.Length; i++)
         {
             var shown = placed.Where(p => p.Tile.Poster == i)
@@ -113,7 +116,7 @@ internal static class Tiles
         }
     }
 
-    /// <summary>Where a tile stands on the planner, worked out from the paper: 6 mm round it, 12 mm at the foot, a strip of 11 mm at its outer edge.</summary>
+    /// <summary>Where a tile stands on the planner, worked out from the paper: 6 mm round it, 12 mm at the foot, a strip at its outer edge of 11 mm, on an upright tile 13 mm.</summary>
     private sealed record Tile(int Poster, int Row, int Column, Area Window, double OffsetX, double OffsetY, Area[] Cuts)
     {
         public static Tile Of(TileScheme scheme, int sideIndex, bool singleSided)
@@ -122,8 +125,9 @@ internal static class Tiles
             var each = scheme.Across * scheme.Down;
             var (poster, place) = (index / each, index % each);
             var (row, column) = (place / scheme.Across, place % scheme.Across);
-            var (width, height) = (scheme.Tile.Width - (2 * Mm(6)), scheme.Tile.Height - Mm(6) - Mm(12) - Mm(11));
-            var (left, top) = (Mm(6), row == 0 ? Mm(17) : Mm(6));
+            var strip = Mm(scheme.Tile.Height > scheme.Tile.Width ? 13 : 11);
+            var (width, height) = (scheme.Tile.Width - (2 * Mm(6)), scheme.Tile.Height - Mm(6) - Mm(12) - strip);
+            var (left, top) = (Mm(6), Mm(6) + (row == 0 ? strip : 0));
             var window = new Area(left, top, left + width, top + height);
             var half = Mm(OverlapMm / 2);
             const double line = 0.05;

@@ -31,9 +31,10 @@ internal static class Type
         foreach (var words in side.Ink.Words)
         {
             var area = words.Capitals.Shrunk(Clear);
-            if (side.Ink.Strokes.Any(s => s.Crosses(area)) || side.Ink.Fills.Any(area.Overlaps))
+            var over = side.Ink.Strokes.Where(s => s.Crosses(area)).Select(s => s.Area).Concat(side.Ink.Fills.Where(area.Overlaps)).ToArray();
+            if (over.Length > 0)
             {
-                yield return $"“{words.Text}” at {area.Left:0}, {words.Baseline:0} pt";
+                yield return $"“{words.Text}” from {area.Left:0}, {area.Top:0} to {area.Right:0}, {area.Bottom:0} pt, by ink from {over[0].Left:0}, {over[0].Top:0} to {over[0].Right:0}, {over[0].Bottom:0} pt";
             }
         }
     }

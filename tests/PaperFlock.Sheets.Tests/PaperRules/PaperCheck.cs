@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace PaperFlock.Sheets.Tests.PaperRules;
 
-internal static class Check
+internal static class PaperCheck
 {
     private const int MostOfEach = 3;
 
