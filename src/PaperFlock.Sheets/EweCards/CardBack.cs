@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
@@ -11,7 +12,12 @@ internal static class CardBack
 {
     private static readonly TextStyle Caption = Fount.Label with { Size = 9.5 };
 
-    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
+    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code) =>
+
+        // A row for each of four or five lambs leaves no room for the two boxes to tick.
+        new FirstThatFits([Card(stationery, format, ewe, code, ticks: true), Card(stationery, format, ewe, code, ticks: false)]);
+
+    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, bool ticks)
     {
         var row = stationery.BarnRow;
         var lambs = Math.Max(ewe.Litter, 2);
@@ -23,7 +29,7 @@ internal static class CardBack
                 title,
                 Lambing(row),
                 Lambs(stationery, row, lambs),
-                After(stationery, row),
+                After(stationery, row, ticks),
                 new LogLines(row, AtLeast: 0),
             ],
             5);
@@ -70,17 +76,17 @@ internal static class CardBack
                 row)),
         ]);
 
-    private static Table After(Stationery stationery, double row) => new(
+    private static Table After(Stationery stationery, double row, bool ticks) => new(
         [Track.Share(), Track.Share()],
         [],
         [
             new TableRow([Captioned("lambing pen in, day and time"), Captioned("pen out, day and time")], row),
-            new TableRow(
+            .. !ticks ? [] : ImmutableArray.Create(new TableRow(
                 [
                     Ink.Cell(Ink.TickWith(stationery.BarnTick, Ink.Text("milk from both teats", Caption))),
                     Ink.Cell(Ink.TickWith(stationery.BarnTick, Ink.Text("cleansed", Caption))),
                 ],
-                row),
+                row)),
             new TableRow([Captioned("use her again? ring: yes · no · why", 2)], row),
         ]);
 
