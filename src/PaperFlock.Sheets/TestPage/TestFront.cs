@@ -90,7 +90,7 @@ internal static class TestFront
     {
         TableCell Box(string words) => new(Ink.Text(words, Fount.Label), Align: VerticalAlign.Top);
         return new Table(
-            [Track.Share(), Track.Share(), Track.Share(), Track.Share()],
+            [Track.Share(1.25), Track.Share(), Track.Share(), Track.Share()],
             [],
             [
                 new TableRow([Box("cannot reach: head, mm"), Box("foot, mm"), Box("left, mm"), Box("right, mm")], Mm(11)),
