@@ -1,6 +1,6 @@
 using PaperFlock.Flocks;
-using static PaperFlock.Layout.Units;
 using PaperFlock.Sheets.WallPlanner;
+using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Tests.Parts;
 
