@@ -27,7 +27,7 @@ internal static class CardBack
         return new FirstThatFits(
         [
             .. AfterRows.SelectMany(after => titles.Select(title => Lambed(title, lambs, after))),
-            Lambed(titles[^1], 3, AfterRows[^1]),
+            Lambed(titles[^1], Math.Min(lambs, 3), AfterRows[^1]),
         ]);
 
         Element Lambed(Element title, int rows, int after) =>
