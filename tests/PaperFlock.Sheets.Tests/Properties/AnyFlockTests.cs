@@ -39,5 +39,5 @@ public sealed class AnyFlockTests
             var composed = flock.On(new LocalDate(2026, 6, 1).PlusDays(day));
             Assert.Empty(Cards.NotOneEach(composed));
             PaperCheck.Keeps(composed);
-        }, iter: 25, threads: 1);
+        }, iter: 25, threads: 2);
 }
