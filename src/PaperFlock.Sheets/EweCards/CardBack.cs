@@ -10,31 +10,37 @@ namespace PaperFlock.Sheets.EweCards;
 /// <summary>Back of a card: her lambing, ticked and ringed rather than written wherever that will do.</summary>
 internal static class CardBack
 {
+    private static readonly int[] AfterRows = [3, 2, 1];
     private static readonly TextStyle Caption = Fount.Label with { Size = 9.5 };
 
-    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code) =>
-
-        // A row for each of four or five lambs leaves no room for the two boxes to tick.
-        new FirstThatFits([Card(stationery, format, ewe, code, ticks: true), Card(stationery, format, ewe, code, ticks: false)]);
-
-    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, bool ticks)
+    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
     {
         var row = stationery.BarnRow;
         var lambs = Math.Max(ewe.Litter, 2);
-        var title = Title(stationery, ewe, format.Content.Width);
-        var body = ewe.Standing is Standing.Empty or Standing.LeftOut
-            ? new Column([title, Ink.Text("Not in lamb. Notes:", Fount.Label), new LogLines(row)], 5)
-            : new Column(
-            [
-                title,
-                Lambing(row),
-                Lambs(stationery, row, lambs),
-                After(stationery, row, ticks),
-                new LogLines(row, AtLeast: 0),
-            ],
-            5);
-        return CardFrame.Of(stationery, format, body, $"{code} back", $"back of the card of {ewe.Ewe.CallName}");
+        var titles = new Element[] { Title(stationery, ewe, format.Content.Width), TitleInTwo(stationery, ewe, format.Content.Width) };
+        if (ewe.Standing is Standing.Empty or Standing.LeftOut)
+        {
+            return new FirstThatFits([.. titles.Select(title => Framed(new Column([title, Ink.Text("Not in lamb. Notes:", Fount.Label), new LogLines(row)], 5)))]);
+        }
+
+        // Many lambs or a long name leave no room for all that comes after lambing; a row for a lamb gives way last.
+        return new FirstThatFits(
+        [
+            .. AfterRows.SelectMany(after => titles.Select(title => Lambed(title, lambs, after))),
+            Lambed(titles[^1], Math.Min(lambs, 3), AfterRows[^1]),
+        ]);
+
+        Element Lambed(Element title, int rows, int after) =>
+            Framed(new Column([title, Lambing(row), Lambs(stationery, row, rows), After(stationery, row, after), new LogLines(row, AtLeast: 0)], 5));
+
+        Element Framed(Column body) => CardFrame.Of(stationery, format, body, $"{code} back", $"back of the card of {ewe.Ewe.CallName}");
     }
+
+    /// <summary>A long name has the width to itself.</summary>
+    private static Column TitleInTwo(Stationery stationery, EwePlan ewe, double width) => Ink.Column(
+        0,
+        Ink.Largest(ewe.Ewe.Name ?? "no name", stationery.Measurer, width, TextAlign.Left, new TextStyle(Face.TextBold, 12), new TextStyle(Face.TextBold, 10)),
+        Ink.Text(ewe.Ewe.Tag, Fount.Tag));
 
     private static Row Title(Stationery stationery, EwePlan ewe, double width)
     {
@@ -76,18 +82,19 @@ internal static class CardBack
                 row)),
         ]);
 
-    private static Table After(Stationery stationery, double row, bool ticks) => new(
+    /// <param name="rows">How many there is room for; the boxes to tick give way first.</param>
+    private static Table After(Stationery stationery, double row, int rows) => new(
         [Track.Share(), Track.Share()],
         [],
         [
             new TableRow([Captioned("lambing pen in, day and time"), Captioned("pen out, day and time")], row),
-            .. !ticks ? [] : ImmutableArray.Create(new TableRow(
+            .. rows < 3 ? [] : ImmutableArray.Create(new TableRow(
                 [
                     Ink.Cell(Ink.TickWith(stationery.BarnTick, Ink.Text("milk from both teats", Caption))),
                     Ink.Cell(Ink.TickWith(stationery.BarnTick, Ink.Text("cleansed", Caption))),
                 ],
                 row)),
-            new TableRow([Captioned("use her again? ring: yes · no · why", 2)], row),
+            .. rows < 2 ? [] : ImmutableArray.Create(new TableRow([Captioned("use her again? ring: yes · no · why", 2)], row)),
         ]);
 
     /// <summary>Its caption stands at the top left of the box; the rest is to write in.</summary>

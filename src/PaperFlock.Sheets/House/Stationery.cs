@@ -120,7 +120,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         {
             below.Add(new Row(
                 [
-                    new RowCell(Track.Share(3), Ink.Text(lead ?? "", Fount.Lead, leading: 1.25)),
+                    new RowCell(Track.Share(3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
                     new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right)),
                 ],
                 8));

@@ -15,6 +15,10 @@ namespace PaperFlock.Sheets.WallPlanner;
 internal static class DayCell
 {
     private const double Hatch = 4;
+    private static readonly double Band = Mm(1.3);
+
+    /// <summary>What a bar leaves of its row beside the height of the number: a sitter's band, and air above the number, below it and at the foot.</summary>
+    public static readonly double AboveBar = Band + 11;
 
     /// <param name="height">Of the row, in points.</param>
     /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
@@ -27,7 +31,7 @@ internal static class DayCell
         var style = day.Free ? format.NearBold : format.Near;
         var metrics = measurer.MetricsOf(style);
         var number = day.Date.Day.ToString(CultureInfo.InvariantCulture);
-        var top = day.SitterDay ? Mm(1.3) : 0;
+        var top = day.SitterDay ? Band : 0;
         var tall = size.Height > metrics.CapHeight * 2.6;
         var baseline = tall ? top + metrics.CapHeight + 4.5 : ((size.Height + top + metrics.CapHeight) / 2);
         var width = measurer.WidthOf(number, style);
@@ -36,7 +40,7 @@ internal static class DayCell
         items.Add(new TextItem(Math.Min(4, (size.Width - width) / 2), baseline, number, style, width));
         if (day.SitterDay)
         {
-            items.Add(new RectItem(0, 0, size.Width, Mm(1.3), 0));
+            items.Add(new RectItem(0, 0, size.Width, Band, 0));
         }
 
         if (day.ExpectedEwes > 0 && perEwe > 0 && tall)

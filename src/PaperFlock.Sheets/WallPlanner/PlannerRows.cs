@@ -46,7 +46,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     {
         // A single ewe's chances may be spread so thin that no week is a lambing week.
         var lambing = heights.Where((_, i) => weeks[i].IsLambing).ToArray();
-        return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - stationery.Measurer.MetricsOf(format.Near).CapHeight - 11) / _scale : 0;
+        return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - stationery.Measurer.MetricsOf(format.Near).CapHeight - DayCell.AboveBar) / _scale : 0;
     }
 
     private double JobWidth
@@ -62,12 +62,15 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     {
         var newMonth = index > 0 && week.Days[6].Date.Month != weeks[index - 1].Days[6].Date.Month;
         var loud = week.IsBusy && !week.Past;
+
+        // A row that was given no height for bars has none.
+        var perBar = week.IsLambing ? perEwe : 0;
         var label = Ink.Text(Days.DayMonth(week.Start), loud ? format.BusyWeek : format.NearBold, TextAlign.Right, 1.0);
         var none = Edges.None;
         return new TableRow(
             [
                 new TableCell(label, Padding: Edges.Of(5, 0)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perEwe), Padding: none, Align: VerticalAlign.Top)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perBar), Padding: none, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week), Padding: none),
                 new TableCell(Feed(week), Padding: none),

@@ -90,7 +90,7 @@ internal static class Tiles
     private static double[] LevelLinesAcross(PageInk ink, Tile tile, Area shared) =>
     [
         .. ink.Strokes.Where(s => s.IsLevel && s.Thickness >= 0.5 && tile.Window.Contains(s.Area.MiddleX, s.Area.MiddleY)).Select(s => tile.OnPoster(s.Area))
-            .Where(a => a.Left <= shared.Left + 0.5 && a.Right >= shared.Right - 0.5 && shared.Shrunk(1).Contains(shared.MiddleX, a.MiddleY))
+            .Where(a => a.Left <= shared.Left + 1.5 && a.Right >= shared.Right - 1.5 && shared.Shrunk(1).Contains(shared.MiddleX, a.MiddleY))
             .Select(a => a.MiddleY).Order(),
     ];
 

@@ -30,6 +30,16 @@ public sealed class WorstCaseTests
         {
             Ewes = [FlockText.Ewe(1, $"scan: 3, weight: 72 kg, condition: 2.0, born: 2019, breed: \"{Long[..40]}\", note: \"{string.Join(' ', Enumerable.Repeat("WWWWWWWWW", 24))}\"", Wide, "WWWWWWWWWWWWWWWWWW01")],
         }),
+        ("the same on a quarter of Letter with turned backs", November, new FlockText
+        {
+            Print = "paper: Letter\nplanner: Letter\nduplex: short-edge\nunits: both\ngloves: true",
+            Ewes =
+            [
+                FlockText.Ewe(1, $"scan: 5, weight: 72 kg, condition: 2.0, born: 2019, breed: \"{Long[..40]}\", note: \"{string.Join(' ', Enumerable.Repeat("WWWWWWWWW", 24))}\"", Wide, "WWWWWWWWWWWWWWWWWW01"),
+                FlockText.Ewe(2, "scan: 3", Long[..40]),
+                FlockText.Ewe(3, "scan: 5", Wide),
+            ],
+        }),
         ("accents from Welsh to Icelandic", November, new FlockText
         {
             Holding = "name: Tŷ Gŵyr Ýmir\nkeeper: Þórdís Ŵynne-Ðöll",
