@@ -4,6 +4,7 @@ using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
+using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Sheets.Tests;
 
@@ -22,6 +23,11 @@ internal sealed record Composed(SeasonPlan Plan, ComposedPack Pack)
     public static Composed Sample(string name, LocalDate asOf) => Of(SampleText(name), asOf);
 
     public static string SampleText(string name) => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "flocks", name + ".yaml"));
+
+    /// <summary>With the ink its pages say is on them.</summary>
+    public PackInHand InHand => PackInHand.Of(Plan, Pack, (_, side) => PageInk.AsPrinted(side.Page));
+
+    public static implicit operator PackInHand(Composed composed) => composed.InHand;
 
     /// <summary>The same text and day are composed once for all tests.</summary>
     public static Composed Of(string yaml, LocalDate asOf) => Made.GetOrAdd((yaml, asOf), key => new Lazy<Composed>(() => Fresh(key.Item1, key.Item2))).Value;

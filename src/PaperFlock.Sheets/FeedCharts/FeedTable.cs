@@ -15,6 +15,9 @@ internal static class FeedTable
     private const double TallestRow = 66;
     private static readonly double LeastRow = Mm(11);
     private const double LargeLeading = 0.9;
+
+    /// <summary>Points that keep the tails of the words below the kilograms off the line of the next row.</summary>
+    private const double RoomForTails = 1.2;
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
     private static readonly string[] OneFeed = ["morning"];
@@ -126,7 +129,7 @@ internal static class FeedTable
                     Ink.Text(first, large, TextAlign.Centre, LargeLeading),
                     .. small.Length > 0 ? [(Element)Ink.Text(small, Fount.Body, TextAlign.Centre, 1.0)] : Array.Empty<Element>(),
                 ]),
-            Padding: Edges.Of(3, 0));
+            Padding: new Edges(3, 0, 3, RoomForTails));
     }
 
     private static string[] FeedNames(int feeds) => feeds switch

@@ -22,7 +22,7 @@ internal static class Edges
 
     public static IEnumerable<string> NearTheFoot(SideInPack side)
     {
-        var printed = side with { Ink = PageInk.AsPrinted(side.Side.Page) };
+        var printed = side with { Ink = side.Printed };
         var (paper, least) = (printed.Ink.Paper, Mm(12) - (side.Tiles is null ? Allowed : AllowedOnTiles));
 
         // Turned with its head to the binding, a page on its side has the leaf's foot at its left end.

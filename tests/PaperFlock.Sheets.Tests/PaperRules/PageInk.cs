@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
@@ -21,6 +20,8 @@ internal readonly record struct Area(double Left, double Top, double Right, doub
 
     public bool Overlaps(Area other) => Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
 
+    public bool Contains(Area other) => Left <= other.Left && other.Right <= Right && Top <= other.Top && other.Bottom <= Bottom;
+
     public bool Contains(double x, double y) => Left <= x && x <= Right && Top <= y && y <= Bottom;
 }
 
@@ -32,6 +33,9 @@ internal readonly record struct Area(double Left, double Top, double Right, doub
 internal sealed record Words(string Text, TextStyle Style, double Baseline, Area All, Area Capitals, Area Core)
 {
     public bool IsMono => Style.Face is Face.Mono or Face.MonoBold;
+
+    /// <summary>A quarter turned: all its heights are one, the length of the words.</summary>
+    public bool IsUpAndDown => Math.Abs(All.Height - Core.Height) < 0.001;
 }
 
 /// <summary>A line, or a side of an outline, as the ink it lays.</summary>
@@ -63,17 +67,28 @@ internal sealed record PageInk(
     Size Paper, ImmutableArray<Words> Words, ImmutableArray<Stroke> Strokes, ImmutableArray<(RectItem Item, Area Area)> Boxes, ImmutableArray<Area> Fills)
 {
     // The outlines in the font files; both families alike.
-    private const double XHeightOfEm = 0.496;
-    private const double CapitalOfEm = 0.668;
-    private const double AscenderOfEm = 0.74;
-    private const double AccentedOfEm = 0.88;
-    private const double LowestOfEm = 0.201;
+    public const double XHeightOfEm = 0.496;
+    public const double CapitalOfEm = 0.668;
+    public const double AscenderOfEm = 0.74;
+    public const double AccentedOfEm = 0.88;
+    public const double LowestOfEm = 0.201;
 
-    public static PageInk AsRead(Page page, Duplex duplex) => Of(
-        page.Paper,
-        page.Side == PageSide.Back && duplex == Duplex.ShortEdge ? new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) : page.Content);
-
+    /// <summary>What the page says is drawn on it.</summary>
     public static PageInk AsPrinted(Page page) => Of(page.Paper, page.Content);
+
+    /// <summary>The same ink on a sheet turned half round.</summary>
+    public PageInk TurnedRound()
+    {
+        return this with
+        {
+            Words = [.. Words.Select(w => w with { Baseline = w.IsUpAndDown ? Round(w.Core).Bottom : Paper.Height - w.Baseline, All = Round(w.All), Capitals = Round(w.Capitals), Core = Round(w.Core) })],
+            Strokes = [.. Strokes.Select(s => s with { Area = Round(s.Area) })],
+            Boxes = [.. Boxes.Select(b => (b.Item, Round(b.Area)))],
+            Fills = [.. Fills.Select(Round)],
+        };
+
+        Area Round(Area a) => new(Paper.Width - a.Right, Paper.Height - a.Bottom, Paper.Width - a.Left, Paper.Height - a.Top);
+    }
 
     private static PageInk Of(Size paper, Piece content)
     {
@@ -116,7 +131,8 @@ internal sealed record PageInk(
         return new PageInk(paper, words.ToImmutable(), strokes.ToImmutable(), boxes.ToImmutable(), fills.ToImmutable());
     }
 
-    private static IEnumerable<Area> Slices(ImmutableArray<(double X, double Y)> points)
+    /// <summary>A filled polygon, thinly sliced.</summary>
+    public static IEnumerable<Area> Slices(ImmutableArray<(double X, double Y)> points)
     {
         const double wide = 0.5;
         for (var x = points.Min(p => p.X); x < points.Max(p => p.X); x += wide)

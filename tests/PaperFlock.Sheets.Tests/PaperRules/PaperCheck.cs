@@ -6,9 +6,9 @@ internal static class PaperCheck
 {
     private const int MostOfEach = 3;
 
-    public static void Keeps(Composed composed)
+    public static void Keeps(PackInHand pack)
     {
-        var broken = Rules.Broken(composed);
+        var broken = Rules.Broken(pack);
         Assert.True(broken.IsEmpty, Summary(broken));
     }
 

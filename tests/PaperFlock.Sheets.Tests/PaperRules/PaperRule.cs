@@ -10,7 +10,7 @@ internal sealed record PaperRule(string Name, string Source, Func<SideInPack, IE
 }
 
 /// <summary>Something that must hold between the sheets of a pack.</summary>
-internal sealed record PackRule(string Name, string Source, Func<Composed, IEnumerable<string>> Broken)
+internal sealed record PackRule(string Name, string Source, Func<PackInHand, IEnumerable<string>> Broken)
 {
     public override string ToString() => Name;
 }

@@ -5,11 +5,11 @@ namespace PaperFlock.Sheets.Tests.PaperRules;
 /// <summary>The list of sheets on the first leaf, read back from where its words stand.</summary>
 internal static class RegisterList
 {
-    public static IEnumerable<string> Wrong(Composed composed)
+    public static IEnumerable<string> Wrong(PackInHand pack)
     {
-        var register = composed.Pack.Sheets.Single(s => s.Kind == "register");
-        var rows = register.Sides.SelectMany(s => Rows(PageInk.AsRead(s.Page, composed.Plan.Flock.Print.Duplex))).ToLookup(r => r.Code, StringComparer.Ordinal);
-        foreach (var sheet in composed.Pack.Sheets.Where(s => s.Code != register.Code))
+        var register = pack.Sides.Where(s => s.Sheet.Kind == "register").ToArray();
+        var rows = register.SelectMany(s => Rows(s.Ink)).ToLookup(r => r.Code, StringComparer.Ordinal);
+        foreach (var sheet in pack.Pack.Sheets.Where(s => s.Kind != "register"))
         {
             var found = rows[sheet.Code].ToArray();
             if (found is not [var (_, leaves)] || leaves != sheet.Leaves)

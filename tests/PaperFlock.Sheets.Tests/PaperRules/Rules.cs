@@ -40,6 +40,8 @@ internal static class Rules
             "Own rule: “fit to page” moves hole ticks, tiles and cards (rasterbator.pics, “Actual Size vs Fit to Page”)", Marks.WithoutCheckBar),
         new("Tick boxes 8 mm for gloves; else 6 mm out of doors, 5 mm at the table",
             "Own rule within the 4 to 10 mm of LightComp Tests Checker, “Frames”", Marks.TickBoxesTooSmall),
+        new("Empty cells and ruled lines to write on are 11 mm high for gloves; else 9 mm out of doors, 7 mm at the table",
+            "Own rule, from the 8.5 mm row of forms practice (three lines to the inch) and the 7.1 mm of college ruled paper, with more for a cold or gloved hand", WriteIn.TooLow),
         new("No text on a tile lies across the line it is cut on", "Own rule; Adobe Acrobat 8 help, “Print an oversized document”: cut marks within an overlap", Tiles.TextAcrossACut),
     ];
 
@@ -60,10 +62,10 @@ internal static class Rules
     ];
 
     /// <summary>Everything that breaks a rule.</summary>
-    public static ImmutableArray<BrokenRule> Broken(Composed composed) =>
+    public static ImmutableArray<BrokenRule> Broken(PackInHand pack) =>
     [
-        .. SideInPack.AllOf(composed).SelectMany(side => OfASide.SelectMany(rule =>
+        .. pack.Sides.SelectMany(side => OfASide.SelectMany(rule =>
             rule.Broken(side).Select(what => new BrokenRule(side.Sheet.Kind, side.Side.Label, rule.Name, what)))),
-        .. OfAPack.SelectMany(rule => rule.Broken(composed).Select(what => new BrokenRule("pack", composed.Pack.Id, rule.Name, what))),
+        .. OfAPack.SelectMany(rule => rule.Broken(pack).Select(what => new BrokenRule("pack", pack.Pack.Id, rule.Name, what))),
     ];
 }

@@ -7,8 +7,13 @@ namespace PaperFlock.Sheets.Tests.PaperRules;
 
 /// <summary>One side of one sheet, with what a rule needs to judge it.</summary>
 /// <param name="Index">Of the side within its sheet, from 0.</param>
-internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Sheet, int Index, PageInk Ink)
+/// <param name="Ink">The way it is read.</param>
+/// <param name="Printed">The way it comes off the printer.</param>
+internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Sheet, int Index, PageInk Ink, PageInk Printed)
 {
+    public static SideInPack Of(SeasonPlan plan, ComposedPack pack, Sheet sheet, int index, PageInk printed) =>
+        new(plan, pack, sheet, index, AsRead(plan, sheet.Sides[index], printed), printed);
+
     public SheetSide Side => Sheet.Sides[Index];
 
     public PrintSettings Print => Plan.Flock.Print;
@@ -21,13 +26,16 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
 
     public bool IsCards => Sheet.Use == SheetUse.CutUp;
 
+    /// <summary>The planner in one piece, beside the pack.</summary>
+    public bool IsOfTheWhole => ReferenceEquals(Sheet, Pack.WholePlanner);
+
     public bool IsPlanner => Sheet.Kind == "planner";
 
     /// <summary>Punched and put on rings: everything but cards and the planner.</summary>
     public bool IsPunched => !IsCards && !IsPlanner;
 
     /// <summary>Null when the side is not one of several to be glued together.</summary>
-    public TileScheme? Tiles => IsPlanner && !IsBlankBack && !ReferenceEquals(Sheet, Pack.WholePlanner) ? TileScheme.For(Print.Paper, Print.Planner) : null;
+    public TileScheme? Tiles => IsPlanner && !IsBlankBack && !IsOfTheWhole ? TileScheme.For(Print.Paper, Print.Planner) : null;
 
     /// <summary>Where it takes two lines, the second says what it replaces, or is the end of its issue and day.</summary>
     public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5
@@ -35,16 +43,12 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
 
     private string IssueWords => Sheets.House.PackMark.Of(Plan).IssueWords;
 
-    public static IEnumerable<SideInPack> AllOf(Composed composed)
-    {
-        foreach (var sheet in AllSheets(composed.Pack))
-        {
-            for (var i = 0; i < sheet.Sides.Length; i++)
-            {
-                yield return new SideInPack(composed.Plan, composed.Pack, sheet, i, PageInk.AsRead(sheet.Sides[i].Page, composed.Plan.Flock.Print.Duplex));
-            }
-        }
-    }
+    /// <summary>With other ink on it.</summary>
+    public SideInPack Inked(PageInk printed) => Of(Plan, Pack, Sheet, Index, printed);
+
+    /// <summary>A printer that flips on the short edge prints backs the other way up.</summary>
+    private static PageInk AsRead(SeasonPlan plan, SheetSide side, PageInk printed) =>
+        side.Page.Side == PageSide.Back && plan.Flock.Print.Duplex == Duplex.ShortEdge ? printed.TurnedRound() : printed;
 
     public static IEnumerable<Sheet> AllSheets(ComposedPack pack) => pack.WholePlanner is { } whole ? pack.Sheets.Append(whole) : pack.Sheets;
 }

@@ -29,9 +29,9 @@ internal static class Tiles
         }
     }
 
-    public static IEnumerable<string> OverlapAmiss(Composed composed)
+    public static IEnumerable<string> OverlapAmiss(PackInHand pack)
     {
-        var sides = SideInPack.AllOf(composed).Where(s => s.Tiles is not null).ToArray();
+        var sides = pack.Sides.Where(s => s.Tiles is not null).ToArray();
         if (sides.Length == 0)
         {
             return [];
@@ -40,7 +40,7 @@ internal static class Tiles
         var scheme = sides[0].Tiles!;
         var single = sides[0].Print.Duplex == Flocks.Duplex.SingleSided;
         var placed = sides.Select(s => (s.Ink, Tile: Tile.Of(scheme, s.Index, single))).ToArray();
-        return [.. Differences(placed), .. Lost(composed, scheme, placed)];
+        return [.. Differences(placed), .. Lost(pack, scheme, placed)];
     }
 
     /// <summary>What one tile shows in the 12 mm it shares, the other must show at the same place.</summary>
@@ -95,9 +95,9 @@ internal static class Tiles
     ];
 
     /// <summary>Words of the planner in one piece that are on no tile.</summary>
-    private static IEnumerable<string> Lost(Composed composed, TileScheme scheme, (PageInk Ink, Tile Tile)[] placed)
+    private static IEnumerable<string> Lost(PackInHand pack, TileScheme scheme, (PageInk Ink, Tile Tile)[] placed)
     {
-        var stationery = new Stationery(composed.Plan, FontLibrary.Measurer);
+        var stationery = new Stationery(pack.Plan, FontLibrary.Measurer);
         var design = new PageDesign(scheme.Live, Layout.Edges.None, Layout.Edges.None, null, null, null, 0);
         var pages = PlannerPoster.ToCut(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles)
             .SelectMany(poster => Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true)).ToArray();
