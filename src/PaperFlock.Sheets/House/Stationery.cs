@@ -19,6 +19,9 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
     /// <summary>At the foot some inkjets lose up to 12 mm.</summary>
     public static readonly double UnprintableFoot = Mm(12);
 
+    /// <summary>Points between the body of a page on its side and its head and control line.</summary>
+    public const double SidewaysGap = 6;
+
     /// <summary>Clears the punched holes of ISO 838: 12 mm to the centre, 6 mm across, a millimetre of slip.</summary>
     private static readonly double BindingMargin = Mm(20);
 
@@ -108,7 +111,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, null, ControlLine(code, UprightWidth, renumber), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
 
     public PageDesign SidewaysDesign(string code, Element head) => new(
-        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, null, ControlLine(code, SidewaysBody.Width), 6,
+        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, null, ControlLine(code, SidewaysBody.Width), SidewaysGap,
         side => HoleTicks.Sideways(Papers.Landscape(Paper), Print.Binding, side));
 
     /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
@@ -120,7 +123,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         {
             below.Add(new Row(
                 [
-                    new RowCell(Track.Share(3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
+                    new RowCell(Track.Share(sideways ? 5 : 3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
                     new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right)),
                 ],
                 8));

@@ -17,7 +17,7 @@ internal static class HeavyDays
         var days = page.Days.Select(d => Day(stationery, d)).ToArray();
         var left = room - days.Sum(d => Heights.Of(d, stationery.UprightWidth, stationery) + Spacing);
         var notes = left > (2 * stationery.BarnRow) + 20
-            ? [Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow))]
+            ? [Ink.Notes(stationery.BarnRow)]
             : ImmutableArray<Element>.Empty;
         return new Column([.. days.Select(d => (Element)new KeepTogether(d)), .. notes], Spacing);
     }

@@ -25,7 +25,7 @@ internal static class QuietWeek
         return new Column(
             [
                 new Table(RoundTable.Columns(stationery), [RoundTable.Head(stationery)], rows.ToImmutable()),
-                Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow, AtLeast: 0)),
+                Ink.Notes(stationery.BarnRow),
             ],
             9);
     }

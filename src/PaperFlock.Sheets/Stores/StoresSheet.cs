@@ -55,7 +55,7 @@ internal sealed class StoresSheet : ISheetMaker
         var ordered = item.OrderBy is not null;
         return new TableRow(
             [
-                Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Label))),
+                Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Body))),
                 Ink.Cell(item.Kg is { } kg ? stationery.Amounts.Weight(kg) : Total(item), Fount.Body),
                 Ink.Cell(item.Packs is { } packs ? Amounts.Count(packs, item.PackName, item.PackName + "s") : "", Fount.BodyBold),
                 Ink.Cell(OrderBy(item, stationery.Plan.AsOf)),
@@ -109,8 +109,7 @@ internal sealed class StoresSheet : ISheetMaker
             { Name = "week by week" });
     }
 
-    private static Column More(Stationery stationery) => Ink.Column(
-        3, Ink.Text("What else to get", Fount.Label), new LogLines(stationery.TableRow));
+    private static Element More(Stationery stationery) => Ink.Ruled("What else to get", Fount.Label, stationery.TableRow, 2);
 
     private static NeedSpace KitList(Stationery stationery) => new(
         Ink.Column(
