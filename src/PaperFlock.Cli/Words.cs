@@ -194,6 +194,9 @@ internal static class Words
 
     public static string ToPrint(string file) => $"To print {file}:";
 
+    /// <summary>Pages that are all backs belong on paper that has been through the printer.</summary>
+    public const string OnTheFronts = "  on the backs of the fronts: put them into the tray again as they came out, first sheet first, and try one sheet before the rest";
+
     public static string Sides(DuplexHint duplex) => duplex switch
     {
         DuplexHint.Simplex => "  on one side of the paper",
