@@ -4,6 +4,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.FeedCharts;
@@ -37,11 +38,12 @@ internal static class FeedTable
     private static Table Fitted(Stationery stationery, TroughGroup group, double room, TextStyle notes)
     {
         var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
-        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, LeastRow, TallestRow);
+        var weeks = Shown(stationery, group).Length;
+        var rowHeight = Math.Clamp((room - HeadHeight) / weeks, LeastRow, TallestRow);
         var table = Of(stationery, group, feeds, rowHeight, notes);
         for (var over = Over(stationery, table, room); over > 0 && rowHeight > LeastRow; over = Over(stationery, table, room))
         {
-            rowHeight = Math.Max(LeastRow, rowHeight - (over / group.Weeks.Length) - 0.5);
+            rowHeight = Math.Max(LeastRow, rowHeight - (over / weeks) - 0.5);
             table = Of(stationery, group, feeds, rowHeight, notes);
         }
 
@@ -55,8 +57,19 @@ internal static class FeedTable
     {
         var columns = Columns(feeds.Length);
         var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
-        var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
+        var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
         return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
+    }
+
+    /// <summary>Indices of the weeks printed: those to come. The last stays, since it is the ration of a ewe that is late; a season that is over is shown whole.</summary>
+    private static ImmutableArray<int> Shown(Stationery stationery, TroughGroup group)
+    {
+        var plan = stationery.Plan;
+        return
+        [
+            .. Enumerable.Range(0, group.Weeks.Length)
+                .Where(i => i + 1 == group.Weeks.Length || plan.AsOf > plan.To || group.Weeks[i].WeekBeginning.PlusDays(6) >= plan.AsOf),
+        ];
     }
 
     private static ImmutableArray<Track> Columns(int feeds) =>
@@ -106,7 +119,9 @@ internal static class FeedTable
                 Ink.Cell(FeedWords.Notes(stationery, group, index, notes)),
             ],
             height,
-            Name: $"week of {Days.Short(week.WeekBeginning)}");
+            Name: index + 1 < group.Weeks.Length
+                ? Dated.Name($"week of {Days.Short(week.WeekBeginning)}", week.WeekBeginning.PlusDays(6))
+                : $"week of {Days.Short(week.WeekBeginning)}");
     }
 
     /// <summary>What she gets, and below it what the other method would give her.</summary>

@@ -3,6 +3,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -30,7 +31,8 @@ internal static class HeavyDays
                 [RoundTable.Head(stationery)],
                 [.. day.Times.Select(t => RoundTable.Row(stationery, t)), RoundTable.LeftForTomorrow(stationery)]),
         ],
-        3);
+        3)
+    { Name = Dated.Name(Days.Short(day.Date), day.Date) };
 
     private static Row DayHead(Stationery stationery, RoundDay day) => new(
         [

@@ -3,6 +3,7 @@ using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Stores;
@@ -70,8 +71,8 @@ internal sealed class StoresSheet : ISheetMaker
     private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
     {
         null => Ink.Text("not ordered", Fount.Label),
-        { } by when by < asOf => Ink.Column(0, Ink.Text("at once", Fount.BodyBold), Ink.Text($"was {Days.Short(by)}", Fount.Label)),
-        { } by => Ink.Text(Days.Short(by), Fount.BodyBold),
+        { } by when by < asOf => Ink.Column(0, Ink.Text("at once", Fount.BodyBold), Ink.Text($"was {Days.Short(by)}", Fount.Label)) with { Name = Dated.Name("order by", by) },
+        { } by => Ink.Text(Days.Short(by), Fount.BodyBold) with { Name = Dated.Name("order by", by) },
     };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
@@ -104,7 +105,8 @@ internal sealed class StoresSheet : ISheetMaker
                     [
                         Ink.Cell(Days.Short(w), Fount.Body),
                         .. items.Select(i => Ink.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? stationery.Amounts.Weight(week.Amount) : "-", Fount.Body, TextAlign.Right)),
-                    ])),
+                    ],
+                    Name: Dated.Name($"week of {Days.Short(w)}", w.PlusDays(6)))),
                 ])
             { Name = "week by week" });
     }
