@@ -26,6 +26,15 @@ internal static class UsageComplaints
             .Distinct(StringComparer.Ordinal);
     }
 
+    /// <summary>Where any number of files may stand, a slip in an option would pass for one of them.</summary>
+    public static void RefuseOptionsAsFiles(ArgumentResult files)
+    {
+        if (files.Parent is CommandResult typed && files.Tokens.FirstOrDefault(t => t.Value.StartsWith('-')) is { } slip)
+        {
+            files.AddError(Unknown(slip.Value, typed.Command));
+        }
+    }
+
     private static string Unknown(string word, Command command)
     {
         if (word.StartsWith('-'))

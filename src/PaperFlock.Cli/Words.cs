@@ -24,6 +24,7 @@ internal static class Words
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
+    public const string AboutFlocksArgument = "the file about your flock; or several of them, or a folder of them";
     public const string DateValue = "DATE";
     public const string AboutAsOf = "stands in for today, such as 2026-11-25";
     public const string FolderValue = "DIR";
@@ -43,6 +44,9 @@ internal static class Words
         Check your own:  paperflock check my-flock.yaml
         Everything else: paperflock --help
         """;
+
+    /// <summary>Where the window closes with the program.</summary>
+    public const string PressEnter = "Press Enter to close this window.";
 
     // Progress.
     public const string Composing = "laying out the sheets";
@@ -131,6 +135,10 @@ internal static class Words
             ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
             : $"there is no sheet '{word}'{DidYouMean(nearest)}";
 
+    /// <param name="leaf">Such as "FEED-2".</param>
+    /// <param name="code">What the codes of all its kind begin with.</param>
+    public static string OneLeafOnly(string leaf, string code) => $"'{leaf}' is one leaf of several: --sheets {code} prints them all";
+
     public static string OneTooMany(string word) => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it";
 
     public static string NoFlockFile(string command) => $"{command} wants a flock file, such as: {Program} {command} flocks/hollin-bank.yaml";
@@ -159,6 +167,18 @@ internal static class Words
 
     public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
 
+    /// <param name="name">A part of the path that is a file, though it would have to be a folder.</param>
+    public static string FolderIsAFile(string name) => $"{name} is a file, not a folder";
+
+    public static string CannotWriteOut(string reason) => $"cannot write the results out: {reason}";
+
+    public static string NoFlockFilesIn(string folder) => $"there is no flock file in {folder}: their names end in .yaml";
+
+    public static string NothingMatches(string pattern) => $"no file is called {pattern}";
+
+    public static string SamePack(string first, string second, string pack) =>
+        $"{first} and {second} would both be written to {pack}: give one of them another name; nothing was written";
+
     public static string DoesNotFit(string what) => $"something is too long for its place on the paper: {what}";
 
     public static string Fault(string place) =>
@@ -178,6 +198,21 @@ internal static class Words
         var due = plan.Dates.FirstDue is { } first ? $"first lambs due {Day(first)}" : "no lambs due";
         return $"{path}: {Count(flock.Ewes.Length, "ewe")}, {Count(flock.Groups.Length, "group")}, {due}";
     }
+
+    public static string ManyPacked(int done, int failed) => $"{Count(done, "pack")} made, {failed} failed";
+
+    public static string ManyChecked(int done, int failed) => $"{Count(done, "flock file")} without errors, {failed} failed";
+
+    public static string StoppedEarly(int done, int flocks) => $"stopped: {done} of {Count(flocks, "flock")} done, and what was written for them stays";
+
+    /// <summary>A line of the summary of many flocks.</summary>
+    public static string Outcome(string file, int status) => $"  {file}: " + status switch
+    {
+        ExitStatus.Clean => "done",
+        ExitStatus.FlockErrors => "there are errors in it",
+        ExitStatus.WrongUse => "could not be read or written",
+        _ => "failed by a fault of the program",
+    };
 
     public static string NoErrors(int warnings) => $"no errors, {Count(warnings, "warning")}";
 
