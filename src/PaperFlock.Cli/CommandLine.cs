@@ -88,6 +88,14 @@ internal static class CommandLine
             surroundings,
             line));
 
+        var calendar = new Command("calendar", Words.AboutCalendar) { flock, into, asOf };
+        calendar.SetAction(typed => CalendarCommand.Run(Planner(typed), typed.GetValue(into) ?? ".", surroundings));
+
+        var thing = new Argument<string[]>(Words.ThingArgument) { Description = Words.AboutThingArgument, Arity = ArgumentArity.OneOrMore };
+        thing.Validators.Add(UsageComplaints.RefuseOptionsAsFiles);
+        var explain = new Command("explain", Words.AboutExplain) { flock, thing, asOf };
+        explain.SetAction(typed => ExplainCommand.Run(Planner(typed), typed.GetRequiredValue(thing), surroundings));
+
         var paper = new Option<Paper>("--paper") { HelpName = Words.PaperValue, Description = Words.AboutPaper, CustomParser = PaperChoice.Parse };
         var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
         testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
@@ -96,6 +104,8 @@ internal static class CommandLine
         root.Add(check);
         root.Add(dates);
         root.Add(figures);
+        root.Add(explain);
+        root.Add(calendar);
         root.Add(testPage);
         return root;
 

@@ -19,6 +19,7 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
+                ArgumentResult { Tokens.Count: 0, Argument.Name: Words.ThingArgument } => Words.NothingToExplain,
                 ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(command.Name),
                 OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
                 _ => error.Message,

@@ -21,6 +21,10 @@ internal static class Words
     public const string AboutCheck = "read the flock file and say what is wrong with it, or that nothing is";
     public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
     public const string AboutFigures = "write every figure of the plan as JSON";
+    public const string AboutExplain = "say why the plan says what it says of a day, a job or a ewe";
+    public const string ThingArgument = "DATE|JOB|EWE";
+    public const string AboutThingArgument = "such as 2026-12-27, scan, Bracken or the end of a tag";
+    public const string AboutCalendar = "write the jobs as a calendar file, for a telephone or another computer";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
@@ -143,6 +147,9 @@ internal static class Words
 
     public static string NoFlockFile(string command) => $"{command} wants a flock file, such as: {Program} {command} flocks/hollin-bank.yaml";
 
+    public static string NothingToExplain { get; } =
+        $"explain wants a flock file and a day, a job or a ewe, such as: {Program} explain flocks/hollin-bank.yaml scan";
+
     public static string NoValue(string option) => $"{option} wants something after it";
 
     /// <param name="option">Such as "--as-of".</param>
@@ -223,6 +230,13 @@ internal static class Words
     public static string Wrote(string file, int pages, string paper) => $"wrote {file}: {Count(pages, "page")} on {paper}";
 
     public static string WrotePictures(string folder, int pages) => $"wrote {Count(pages, "picture")} into {folder}";
+
+    public static string WroteCalendar(string file, SeasonPlan plan)
+    {
+        var wrote = $"wrote {file}: {Count(plan.Jobs.Length, "job")}";
+        var unplaced = plan.Jobs.Count(j => j.Date is null);
+        return unplaced == 0 ? wrote : $"{wrote}, {unplaced} of them without a day: marked, and put where they would best be done";
+    }
 
     /// <summary>Such as "12 sheets of A4 card".</summary>
     public static string Leaves(int leaves, Stock stock) => $"{Count(leaves, "sheet")} of {Name(stock)}";
