@@ -19,11 +19,21 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
+                ArgumentResult { Tokens.Count: 0, Argument.Name: Words.ThingArgument } => Words.NothingToExplain,
                 ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(command.Name),
                 OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
                 _ => error.Message,
             })
             .Distinct(StringComparer.Ordinal);
+    }
+
+    /// <summary>Where any number of files may stand, a slip in an option would pass for one of them.</summary>
+    public static void RefuseOptionsAsFiles(ArgumentResult files)
+    {
+        if (files.Parent is CommandResult typed && files.Tokens.FirstOrDefault(t => t.Value.StartsWith('-')) is { } slip)
+        {
+            files.AddError(Unknown(slip.Value, typed.Command));
+        }
     }
 
     private static string Unknown(string word, Command command)

@@ -21,9 +21,14 @@ internal static class Words
     public const string AboutCheck = "read the flock file and say what is wrong with it, or that nothing is";
     public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
     public const string AboutFigures = "write every figure of the plan as JSON";
+    public const string AboutExplain = "say why the plan says what it says of a day, a job or a ewe";
+    public const string ThingArgument = "DATE|JOB|EWE";
+    public const string AboutThingArgument = "such as 2026-12-27, scan, Bracken or the end of a tag";
+    public const string AboutCalendar = "write the jobs as a calendar file, for a telephone or another computer";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
+    public const string AboutFlocksArgument = "the file about your flock; or several of them, or a folder of them";
     public const string DateValue = "DATE";
     public const string AboutAsOf = "stands in for today, such as 2026-11-25";
     public const string FolderValue = "DIR";
@@ -43,6 +48,9 @@ internal static class Words
         Check your own:  paperflock check my-flock.yaml
         Everything else: paperflock --help
         """;
+
+    /// <summary>Where the window closes with the program.</summary>
+    public const string PressEnter = "Press Enter to close this window.";
 
     // Progress.
     public const string Composing = "laying out the sheets";
@@ -131,9 +139,16 @@ internal static class Words
             ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
             : $"there is no sheet '{word}'{DidYouMean(nearest)}";
 
+    /// <param name="leaf">Such as "FEED-2".</param>
+    /// <param name="code">What the codes of all its kind begin with.</param>
+    public static string OneLeafOnly(string leaf, string code) => $"'{leaf}' is one leaf of several: --sheets {code} prints them all";
+
     public static string OneTooMany(string word) => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it";
 
     public static string NoFlockFile(string command) => $"{command} wants a flock file, such as: {Program} {command} flocks/hollin-bank.yaml";
+
+    public static string NothingToExplain { get; } =
+        $"explain wants a flock file and a day, a job or a ewe, such as: {Program} explain flocks/hollin-bank.yaml scan";
 
     public static string NoValue(string option) => $"{option} wants something after it";
 
@@ -159,6 +174,18 @@ internal static class Words
 
     public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
 
+    /// <param name="name">A part of the path that is a file, though it would have to be a folder.</param>
+    public static string FolderIsAFile(string name) => $"{name} is a file, not a folder";
+
+    public static string CannotWriteOut(string reason) => $"cannot write the results out: {reason}";
+
+    public static string NoFlockFilesIn(string folder) => $"there is no flock file in {folder}: their names end in .yaml";
+
+    public static string NothingMatches(string pattern) => $"no file is called {pattern}";
+
+    public static string SamePack(string first, string second, string pack) =>
+        $"{first} and {second} would both be written to {pack}: give one of them another name; nothing was written";
+
     public static string DoesNotFit(string what) => $"something is too long for its place on the paper: {what}";
 
     public static string Fault(string place) =>
@@ -179,6 +206,21 @@ internal static class Words
         return $"{path}: {Count(flock.Ewes.Length, "ewe")}, {Count(flock.Groups.Length, "group")}, {due}";
     }
 
+    public static string ManyPacked(int done, int failed) => $"{Count(done, "pack")} made, {failed} failed";
+
+    public static string ManyChecked(int done, int failed) => $"{Count(done, "flock file")} without errors, {failed} failed";
+
+    public static string StoppedEarly(int done, int flocks) => $"stopped: {done} of {Count(flocks, "flock")} done, and what was written for them stays";
+
+    /// <summary>A line of the summary of many flocks.</summary>
+    public static string Outcome(string file, int status) => $"  {file}: " + status switch
+    {
+        ExitStatus.Clean => "done",
+        ExitStatus.FlockErrors => "there are errors in it",
+        ExitStatus.WrongUse => "could not be read or written",
+        _ => "failed by a fault of the program",
+    };
+
     public static string NoErrors(int warnings) => $"no errors, {Count(warnings, "warning")}";
 
     public static string Printing(string file) => $"printing {file}";
@@ -188,6 +230,13 @@ internal static class Words
     public static string Wrote(string file, int pages, string paper) => $"wrote {file}: {Count(pages, "page")} on {paper}";
 
     public static string WrotePictures(string folder, int pages) => $"wrote {Count(pages, "picture")} into {folder}";
+
+    public static string WroteCalendar(string file, SeasonPlan plan)
+    {
+        var wrote = $"wrote {file}: {Count(plan.Jobs.Length, "job")}";
+        var unplaced = plan.Jobs.Count(j => j.Date is null);
+        return unplaced == 0 ? wrote : $"{wrote}, {unplaced} of them without a day: marked, and put where they would best be done";
+    }
 
     /// <summary>Such as "12 sheets of A4 card".</summary>
     public static string Leaves(int leaves, Stock stock) => $"{Count(leaves, "sheet")} of {Name(stock)}";

@@ -51,6 +51,28 @@ public static class PackComposer
     public static ImmutableArray<string> Kinds { get; } = [RegisterSheet.Kind, .. Makers.Select(m => m.Kind)];
 
     /// <summary>
+    /// What the page codes of each kind begin with, as printed at the foot of its pages, in binding order: <c>FEED-2</c> is a leaf of <c>FEED</c>.
+    /// </summary>
+    public static ImmutableArray<(string Code, string Kind)> Codes { get; } =
+    [
+        ("REG", RegisterSheet.Kind),
+        ("HAND", HandoverSheet.KindWord),
+        ("CALL", CallSheetMaker.KindWord),
+        ("WALL", WallPlannerSheet.KindWord),
+        ("JOBS", JobsSheet.KindWord),
+        ("TTT", BeforeTheTupSheet.KindWord),
+        ("RADL", TupAndRaddleSheet.KindWord),
+        ("SCAN", ScanDaySheet.KindWord),
+        ("FEED", FeedChartSheet.KindWord),
+        ("STOR", StoresSheet.KindWord),
+        ("HOUS", HousingSheetMaker.KindWord),
+        ("LOG", RoundLogSheet.KindWord),
+        ("LAMB", LambingRecordSheet.KindWord),
+        ("CARD", EweCardSheet.KindWord),
+        ("SAFE", CautionsSheet.KindWord),
+    ];
+
+    /// <summary>
     /// Those that a pack for some days only may hold, in binding order: what somebody needs who has the flock for those days.
     /// The planner and the sheets of one day's work are the keeper's.
     /// </summary>

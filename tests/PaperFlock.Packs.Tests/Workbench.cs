@@ -20,12 +20,23 @@ internal sealed class Workbench : IDisposable
 
     public bool OnATerminal { get; init; }
 
+    /// <summary>In place of what keeps the results.</summary>
+    public TextWriter? Results { get; init; }
+
+    /// <summary>In place of what keeps the complaints.</summary>
+    public TextWriter? Complaints { get; init; }
+
+    public Action? WaitBeforeClosing { get; init; }
+
     public Outcome Run(params string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(
-            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token);
+            Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
+        {
+            WaitBeforeClosing = WaitBeforeClosing,
+        };
         var status = App.Run(args, surroundings, Line);
         return new Outcome(status, output.ToString(), error.ToString());
     }

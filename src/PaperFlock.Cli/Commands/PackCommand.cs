@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Many;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Planning;
@@ -6,21 +9,43 @@ using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Commands;
 
-/// <param name="Out">Folder for what is written, as typed.</param>
+/// <param name="Out">Folder for what is written, as typed; null for the folder of each flock file.</param>
 /// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
-internal sealed record PackWishes(string Out, PackRequest Request, bool Pictures);
+/// <param name="AsOf">Null for today at each holding.</param>
+internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf);
 
-/// <summary>Makes the pack and writes it, whole or not at all.</summary>
+/// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
 internal static class PackCommand
 {
     /// <summary>An A4 page is then 992 by 1403 dots: all of it on a screen, and the small print still to be read.</summary>
     private const double PictureDotsPerInch = 120;
 
-    public static int Run(Desk desk, PackWishes wishes, Surroundings surroundings, ILine line)
+    /// <param name="files">As they are to be shown; never empty.</param>
+    /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
+    public static int Run(ImmutableArray<string> files, PackWishes wishes, Surroundings surroundings, ILine line)
     {
-        var output = new PackPaths(desk.Path, wishes.Out, surroundings);
-        if (desk.Plan(forPaper: true) is not { } planned)
+        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, wishes.Out, surroundings))];
+        if (files.Length == 1)
+        {
+            return Make(outputs[0], wishes, surroundings, line, PrintAdvice.For);
+        }
+
+        PackClashes.Refuse(outputs, PackClashes.Suffixes(wishes.Request.Split, wishes.Request.Days is not null));
+        // Made once for all: one that failed and tidied up could take it from under another that is about to write.
+        using var folders = new StagedFiles();
+        foreach (var folder in outputs.Select(o => o.Folder).Distinct(StringComparer.Ordinal))
+        {
+            folders.AddFolder(surroundings.FullPath(folder), folder);
+        }
+
+        var outputOf = files.Zip(outputs).ToDictionary(f => f.First, f => f.Second, StringComparer.Ordinal);
+        return ManyFlocks.Run("pack", files, surroundings, Words.ManyPacked, (file, own) => Make(outputOf[file], wishes, own, line, PrintAdvice.WrittenOnly));
+    }
+
+    private static int Make(PackPaths output, PackWishes wishes, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    {
+        if (new Desk(output.Flock, wishes.AsOf, surroundings, line).Plan(forPaper: true) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
@@ -35,7 +60,7 @@ internal static class PackCommand
         surroundings.Stop.ThrowIfCancellationRequested();
         staged.PutInPlace();
 
-        surroundings.Out.WriteLine(PrintAdvice.For(pack, output, wishes.Pictures));
+        surroundings.Out.WriteLine(tell(pack, output, wishes.Pictures));
         return ExitStatus.Clean;
     }
 

@@ -16,6 +16,12 @@ internal static class PackBinding
     /// <summary>Follows the name of the planner in one piece, which needs larger paper and so a file of its own.</summary>
     public const string PlannerSuffix = "-wall";
 
+    /// <summary>All that may follow a flock's name in the name of a document of a whole season's pack.</summary>
+    public static readonly ImmutableArray<string> Suffixes = [string.Empty, PlannerSuffix];
+
+    /// <summary>The same where each way of printing has a document of its own.</summary>
+    public static readonly ImmutableArray<string> SplitSuffixes = [.. PrintWay.All.Select(w => $"-{w.Name}"), PlannerSuffix];
+
     /// <summary>The sheets speak British English whatever the holding's country.</summary>
     private const string Language = "en-GB";
 
