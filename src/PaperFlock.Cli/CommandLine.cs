@@ -84,12 +84,16 @@ internal static class CommandLine
         var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
         testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
 
+        var schema = new Command("schema", Words.AboutSchema);
+        schema.SetAction(_ => SchemaCommand.Run(surroundings));
+
         root.Add(BeginLine.Describe(asOf, surroundings, line));
         root.Add(pack);
         root.Add(check);
         root.Add(dates);
         root.Add(figures);
         root.Add(testPage);
+        root.Add(schema);
         return root;
 
         PackRequest Request(ParseResult typed)

@@ -22,6 +22,7 @@ internal static class Words
     public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
     public const string AboutFigures = "write every figure of the plan as JSON";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
+    public const string AboutSchema = "write the JSON Schema of the flock file, for an editor that checks while you type";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
     public const string DateValue = "DATE";
