@@ -108,7 +108,7 @@ public class FlockSchemaTests
     {
         var taken = 0;
         var refused = 0;
-        Gen.Select(Samples.OneOf(RandomFlocks.Bases), RandomFlocks.Slip.Array[1, 3]).Sample(
+        Gen.Select(Samples.OneOf(RandomFlocks.Bases), RandomFlocks.Slip.Array[1, 2]).Sample(
             (text, slips) =>
             {
                 var changed = RandomFlocks.Change(text, slips);

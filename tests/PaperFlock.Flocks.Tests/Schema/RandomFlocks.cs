@@ -83,14 +83,31 @@ internal static class RandomFlocks
                 case 2:
                     map.Children[key] = Parse(Shapes[what % Shapes.Length]);
                     break;
+                case <= 5 when map.Children[key] is YamlScalarNode { Value: { } value }:
+                    map.Children[key] = Scalar(Respelled(value, what), quoted);
+                    break;
                 default:
-                    map.Children[key] = new YamlScalarNode(Words[what % Words.Length]) { Style = quoted ? ScalarStyle.DoubleQuoted : ScalarStyle.Any };
+                    map.Children[key] = Scalar(Words[what % Words.Length], quoted);
                     break;
             }
         }
 
         return Write(root);
     }
+
+    /// <summary>The same value another way, which the reader takes or not.</summary>
+    private static string Respelled(string value, int how) => (how % 7) switch
+    {
+        0 => value.ToUpperInvariant(),
+        1 => value.ToLowerInvariant(),
+        2 => $"  {value} ",
+        3 => value.Replace(" ", "", StringComparison.Ordinal),
+        4 => value + ".0",
+        5 => value + " ",
+        _ => value,
+    };
+
+    private static YamlScalarNode Scalar(string value, bool quoted) => new(value) { Style = quoted ? ScalarStyle.DoubleQuoted : ScalarStyle.Any };
 
     public static byte[] Spoil(string text, double at, VisibleFault fault)
     {
