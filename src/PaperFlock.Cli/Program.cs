@@ -27,6 +27,9 @@ return App.Run(
         stop.Token)
     {
         WaitBeforeClosing = OwnWindow.Waiting(),
+        In = Console.In,
+        InIsTerminal = !Console.IsInputRedirected,
+        HomeZone = Terminals.HomeZone(),
     },
     new Line());
 

@@ -117,7 +117,7 @@ internal static class Wording
 
     public static Diagnostic Missing(SourceSpan at, string key, KeyTable table, bool hasKey)
     {
-        var known = table.Keys.First(k => k.Name == key);
+        var known = table.Key(key);
         return hasKey
             ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon", known.Example is null
                 ? "write what belongs there below it, indented"
