@@ -1,0 +1,92 @@
+using System.Text;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Flocks.Reading.Yaml;
+
+namespace PaperFlock.Flocks.Editing;
+
+/// <summary>
+/// A flock file opened to be changed: its text, kept to the letter, and the flock it says. A change replaces as few
+/// characters as will do. The result is read again, and must say what the old text said but for what was meant; where
+/// it does not, the layout is one this editor does not understand, and the change is refused.
+/// </summary>
+public sealed class FlockFile
+{
+    private readonly bool _hasByteOrderMark;
+    private readonly SourceText _source;
+
+    private FlockFile(FlockReading reading, bool hasByteOrderMark)
+    {
+        (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
+        Flock = reading.Flock!;
+    }
+
+    public Flock Flock { get; }
+
+    /// <summary>Without errors; there may be warnings.</summary>
+    public FlockReading Reading { get; }
+
+    /// <summary>Without a byte order mark.</summary>
+    public string Text => _source.Text;
+
+    /// <param name="shownPath">As messages show it; nothing is opened.</param>
+    /// <param name="reading">All that was found, errors too.</param>
+    /// <returns>Null when the file has errors: then nobody can say what a change would do to it.</returns>
+    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    {
+        reading = FlockReader.Read(shownPath, bytes);
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble));
+    }
+
+    /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
+    /// <exception cref="ArgumentException">A change is of a place that is not there.</exception>
+    public FlockEdit Apply(params IEnumerable<FlockChange> changes)
+    {
+        var source = _source;
+        foreach (var change in changes)
+        {
+            var root = Tree(source) ?? throw new InvalidOperationException("A text read before must be read again.");
+            var before = source;
+            var ways = ChangeMaker.Ways(change, new Layout(source.Text), root);
+            if (ways.Select(way => Changed(before, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+            {
+                return new FlockEdit(null, [Wording.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+            }
+
+            source = next;
+        }
+
+        var bytes = BytesOf(source.Text);
+        var file = Open(source.Path, bytes, out var reading);
+        return new FlockEdit(file, reading.Diagnostics, reading.Source);
+    }
+
+    /// <summary>As the file is to lie on the disk, with its byte order mark if it had one.</summary>
+    public byte[] ToBytes() => BytesOf(_source.Text);
+
+    private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
+
+    /// <returns>Null when the changed text does not say what it should.</returns>
+    private static SourceText? Changed(SourceText source, Splice splice)
+    {
+        var text = string.Concat(source.Text.AsSpan(0, splice.Start), splice.Text, source.Text.AsSpan(splice.End));
+        var changed = new SourceText(source.Path, text);
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? changed : null;
+    }
+
+    private static Node? Tree(SourceText source)
+    {
+        var bag = new DiagnosticBag();
+        var root = TreeBuilder.Build(source, bag);
+        return bag.HasErrors ? null : root;
+    }
+
+    /// <summary>The line a person would write.</summary>
+    private static string Describe(FlockChange change) => change switch
+    {
+        SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
+        AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
+        ReplaceInList c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(c.Item), json: false)}",
+        _ => $"{change.Key}:",
+    };
+}
