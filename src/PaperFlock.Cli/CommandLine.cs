@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using NodaTime;
+using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
@@ -83,6 +84,7 @@ internal static class CommandLine
         var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
         testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
 
+        root.Add(BeginLine.Describe(asOf, surroundings, line));
         root.Add(pack);
         root.Add(check);
         root.Add(dates);

@@ -21,7 +21,12 @@ return App.Run(
         Path.GetTempPath(),
         OutIsTerminal: Terminals.IsForPeople(Console.IsOutputRedirected),
         ErrorIsTerminal: Terminals.IsForPeople(Console.IsErrorRedirected),
-        stop.Token),
+        stop.Token)
+    {
+        In = Console.In,
+        InIsTerminal = !Console.IsInputRedirected,
+        HomeZone = Terminals.HomeZone(),
+    },
     new Line());
 
 // The first signal stops the work at the next step, with nothing left behind; a second one ends the program there and then.

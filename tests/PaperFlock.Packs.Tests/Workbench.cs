@@ -20,12 +20,25 @@ internal sealed class Workbench : IDisposable
 
     public bool OnATerminal { get; init; }
 
+    /// <summary>What is typed, or piped in; null where nobody can answer.</summary>
+    public string? Answers { get; set; }
+
+    /// <summary>The answers come from a keyboard, and a wrong one can be put right.</summary>
+    public bool AtAKeyboard { get; init; }
+
+    public string? HomeZone { get; init; } = "Europe/London";
+
     public Outcome Run(params string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(
-            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token);
+            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
+        {
+            In = Answers is null ? TextReader.Null : new StringReader(Answers),
+            InIsTerminal = AtAKeyboard,
+            HomeZone = HomeZone,
+        };
         var status = App.Run(args, surroundings, Line);
         return new Outcome(status, output.ToString(), error.ToString());
     }

@@ -6,7 +6,6 @@ using PaperFlock.Sheets.Tests.PaperRules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
-using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Graphics.Colors;
 using UglyToad.PdfPig.Tokens;
 using Page = UglyToad.PdfPig.Content.Page;

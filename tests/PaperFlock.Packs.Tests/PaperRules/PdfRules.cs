@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
 using PaperFlock.Sheets.Tests.PaperRules;
 using static PaperFlock.Layout.Units;
 
