@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
@@ -14,11 +15,13 @@ public sealed class FlockFile
 {
     private readonly bool _hasByteOrderMark;
     private readonly SourceText _source;
+    private readonly Lazy<Node> _root;
 
     private FlockFile(FlockReading reading, bool hasByteOrderMark)
     {
         (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
         Flock = reading.Flock!;
+        _root = new(() => Tree(_source) ?? throw new InvalidOperationException("A text read before must be read again."));
     }
 
     public Flock Flock { get; }
@@ -60,6 +63,19 @@ public sealed class FlockFile
         var file = Open(source.Path, bytes, out var reading);
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
+
+    /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public string? ValueOf(FlockPlace section, string key) =>
+        Entry(section, key) is Scalar { IsBlank: false } scalar ? scalar.Text.Trim(' ') : null;
+
+    /// <summary>The items of a list of single values, as written and in the order of the file, which need not be that of the flock; empty where there is no such list.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public ImmutableArray<string> ItemsOf(FlockPlace section, string key) =>
+        Entry(section, key) is Sequence list ? [.. list.Items.Select(i => i is Scalar scalar ? scalar.Text.Trim(' ') : "")] : [];
+
+    private Node? Entry(FlockPlace section, string key) =>
+        Places.Section(_root.Value, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value;
 
     /// <summary>As the file is to lie on the disk, with its byte order mark if it had one.</summary>
     public byte[] ToBytes() => BytesOf(_source.Text);

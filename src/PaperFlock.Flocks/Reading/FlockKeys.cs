@@ -227,6 +227,10 @@ internal static class FlockKeys
         new("scan", "0 to 5", null, "lambs counted; leave out until scanned"),
         new("scan-stage", "early | late", null, "if the scanner said so"),
         new("lambed", "date", null, "closes her card"),
+        new("lambed-time", "time", null, "on the 24-hour clock, such as 03:20; only with lambed, as the three after it"),
+        new("lambs-alive", "0 to 6", null, "lambs born alive"),
+        new("lambs-dead", "0 to 6", null, "lambs born dead"),
+        new("lambing-help", "none | hand | vet", null, "what help she had"),
         new("note", "text", null, "anything a stranger should know"),
     ]);
 

@@ -41,11 +41,15 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var teats = ewe.Find("teats")?.AsChoice(
             ("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)) ?? Teats.Unchecked;
         var mating = MatingRecord.Read(ewe, group?.Made);
+        var lambing = LambingReader.Read(ewe);
         var note = ewe.Find("note")?.AsNote();
         return tag is not null && group is not null
             ? new Ewe(
                 tag, name, breed, group.Name, born, weight, condition, teeth, toes, teats,
                 mating.Marks, mating.Scan, mating.ScanStage, mating.Lambed, mating.ToTup, note, ewe.Find("tag")!.Span)
+            {
+                Lambing = lambing,
+            }
             : null;
     }
 
