@@ -45,18 +45,17 @@ public sealed class FlockFile
     /// <exception cref="ArgumentException">A change is of a place that is not there.</exception>
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
-        var source = _source;
+        var (source, root) = (_source, _root.Value);
         foreach (var change in changes)
         {
-            var root = Tree(source) ?? throw new InvalidOperationException("A text read before must be read again.");
-            var before = source;
+            var (before, tree) = (source, root);
             var ways = ChangeMaker.Ways(change, new Layout(source.Text), root);
-            if (ways.Select(way => Changed(before, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+            if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
             {
                 return new FlockEdit(null, [Wording.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
             }
 
-            source = next;
+            (source, root) = next;
         }
 
         var bytes = BytesOf(source.Text);
@@ -83,11 +82,16 @@ public sealed class FlockFile
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
 
     /// <returns>Null when the changed text does not say what it should.</returns>
-    private static SourceText? Changed(SourceText source, Splice splice)
+    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)
     {
+        if (splice is { Start: var start, End: var end, Text: "" } && start == end)
+        {
+            return (source, root);
+        }
+
         var text = string.Concat(source.Text.AsSpan(0, splice.Start), splice.Text, source.Text.AsSpan(splice.End));
         var changed = new SourceText(source.Path, text);
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? changed : null;
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? (changed, tree) : null;
     }
 
     private static Node? Tree(SourceText source)
