@@ -3,6 +3,7 @@ using System.CommandLine;
 using NodaTime;
 using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
+using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
@@ -111,6 +112,7 @@ internal static class CommandLine
         root.Add(figures);
         root.Add(explain);
         root.Add(calendar);
+        root.Add(EnterLine.Describe(flock, asOf, surroundings, line));
         root.Add(testPage);
         root.Add(schema);
         return root;

@@ -29,6 +29,7 @@ return App.Run(
         WaitBeforeClosing = OwnWindow.Waiting(),
         In = Console.In,
         InIsTerminal = !Console.IsInputRedirected,
+        Keyboard = Console.IsInputRedirected || !Terminals.IsForPeople(Console.IsOutputRedirected) ? null : new TerminalKeyboard(),
         HomeZone = Terminals.HomeZone(),
     },
     new Line());
