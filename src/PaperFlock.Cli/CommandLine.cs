@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using NodaTime;
+using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
+using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
@@ -100,13 +102,19 @@ internal static class CommandLine
         var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
         testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
 
+        var schema = new Command("schema", Words.AboutSchema);
+        schema.SetAction(_ => SchemaCommand.Run(surroundings));
+
+        root.Add(BeginLine.Describe(asOf, surroundings, line));
         root.Add(pack);
         root.Add(check);
         root.Add(dates);
         root.Add(figures);
         root.Add(explain);
         root.Add(calendar);
+        root.Add(EnterLine.Describe(flock, asOf, surroundings, line));
         root.Add(testPage);
+        root.Add(schema);
         return root;
 
         PackRequest Request(ParseResult typed)

@@ -27,6 +27,10 @@ return App.Run(
         stop.Token)
     {
         WaitBeforeClosing = OwnWindow.Waiting(),
+        In = Console.In,
+        InIsTerminal = !Console.IsInputRedirected,
+        Keyboard = Console.IsInputRedirected || !Terminals.IsForPeople(Console.IsOutputRedirected) ? null : new TerminalKeyboard(),
+        HomeZone = Terminals.HomeZone(),
     },
     new Line());
 

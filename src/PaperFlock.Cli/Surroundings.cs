@@ -29,6 +29,17 @@ internal sealed record Surroundings(
     /// null where it outlives the program.
     /// </summary>
     public Action? WaitBeforeClosing { get; init; }
+    /// <summary>Answers to questions. Nothing, where nobody is to be asked.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
+    /// <summary>Somebody sits at <see cref="In"/> and can be asked again.</summary>
+    public bool InIsTerminal { get; init; }
+
+    /// <summary>Single keys, as they are pressed; null where answers come a line at a time.</summary>
+    public IKeyboard? Keyboard { get; init; }
+
+    /// <summary>The IANA time zone this computer is set to; null when it does not say.</summary>
+    public string? HomeZone { get; init; }
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);
 }

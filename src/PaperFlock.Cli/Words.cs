@@ -26,6 +26,7 @@ internal static class Words
     public const string AboutThingArgument = "such as 2026-12-27, scan, Bracken or the end of a tag";
     public const string AboutCalendar = "write the jobs as a calendar file, for a telephone or another computer";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
+    public const string AboutSchema = "write the JSON Schema of the flock file, for an editor that checks while you type";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
     public const string AboutFlocksArgument = "the file about your flock; or several of them, or a folder of them";
@@ -242,6 +243,9 @@ internal static class Words
     public static string Leaves(int leaves, Stock stock) => $"{Count(leaves, "sheet")} of {Name(stock)}";
 
     public static string ToPrint(string file) => $"To print {file}:";
+
+    /// <summary>Pages that are all backs belong on paper that has been through the printer.</summary>
+    public const string OnTheFronts = "  on the backs of the fronts: put them into the tray again as they came out, first sheet first, and try one sheet before the rest";
 
     public static string Sides(DuplexHint duplex) => duplex switch
     {

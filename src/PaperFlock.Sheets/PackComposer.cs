@@ -10,6 +10,7 @@ using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.HousingSheet;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Jobs;
 using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
@@ -88,24 +89,50 @@ public static class PackComposer
         CautionsSheet.KindWord,
     ];
 
+    /// <summary>A pack by itself, as if none had been printed before.</summary>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request)
+    public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request) => Compose(plan, measurer, request, null).Pack;
+
+    /// <summary>The next issue of a pack.</summary>
+    /// <param name="record">What has been printed of it; null for nothing.</param>
+    /// <exception cref="SheetException">Something does not fit an empty page.</exception>
+    public static ComposedIssue Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
     {
-        var stationery = new Stationery(plan, measurer, request);
-        var sheets = Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery)).ToImmutableArray();
-        var whole = request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null;
+        if (!request.IsOfAll)
+        {
+            return SomeSheets(plan, measurer, request, record);
+        }
+
+        return new IssueComposer(plan, measurer, request).Compose(record);
+    }
+
+    /// <summary>Some sheets, or some days, are no issue of their own: they bear the number of the last.</summary>
+    private static ComposedIssue SomeSheets(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
+    {
+        var stationery = new Stationery(plan, measurer, request, new IssueContext(record, plan.AsOf, marked: false, again: record is not null));
+        var (sheets, whole) = Make(stationery, request);
         if (request.Wants(RegisterSheet.Kind))
         {
             // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
             var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
-            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, sheets, whole));
+            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
         }
 
-        var title = $"{plan.Flock.Holding.Name} {stationery.Mark.Id}";
-        return request.Days is { } days
+        var title = Title(stationery);
+        var pack = request.Days is { } days
             ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days)}", sheets, whole) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
             : new ComposedPack(stationery.Mark.Id, title, sheets, whole);
+        return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
+
+    /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
+    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request) =>
+    (
+        [.. Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery))],
+        request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null
+    );
+
+    internal static string Title(Stationery stationery) => $"{stationery.Plan.Flock.Holding.Name} {stationery.Mark.Id}";
 
     /// <summary>A title is searched for, and nobody types a no-break space.</summary>
     private static string Plain(DateInterval days) => Days.Span(days).Replace('\u00a0', ' ');

@@ -27,6 +27,13 @@ internal sealed class Workbench : IDisposable
     public TextWriter? Complaints { get; init; }
 
     public Action? WaitBeforeClosing { get; init; }
+    /// <summary>What is typed, or piped in; null where nobody can answer.</summary>
+    public string? Answers { get; set; }
+
+    /// <summary>The answers come from a keyboard, and a wrong one can be put right.</summary>
+    public bool AtAKeyboard { get; init; }
+
+    public string? HomeZone { get; init; } = "Europe/London";
 
     public Outcome Run(params string[] args)
     {
@@ -36,6 +43,9 @@ internal sealed class Workbench : IDisposable
             Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
         {
             WaitBeforeClosing = WaitBeforeClosing,
+            In = Answers is null ? TextReader.Null : new StringReader(Answers),
+            InIsTerminal = AtAKeyboard,
+            HomeZone = HomeZone,
         };
         var status = App.Run(args, surroundings, Line);
         return new Outcome(status, output.ToString(), error.ToString());

@@ -6,7 +6,7 @@ namespace PaperFlock.Cli.Files;
 /// </summary>
 internal sealed class StagedFiles : IDisposable
 {
-    private readonly List<(string Temp, string Target, string Shown)> _waiting = [];
+    private readonly List<(string Temp, string Target, string Shown, bool Overwrite)> _waiting = [];
     private readonly List<string> _foldersMade = [];
 
     /// <summary>Makes a folder for several to write into; it goes again on disposal if nothing has come into it.</summary>
@@ -27,8 +27,10 @@ internal sealed class StagedFiles : IDisposable
 
     /// <param name="target">Full path; its folder is made if it is not there.</param>
     /// <param name="shown">What messages call it.</param>
+    /// <param name="overwrite">False for a file that must not be there yet, not even since it was last looked for.</param>
+    /// <param name="likeOld">Whoever may read and write the file that is there may do so with the new one.</param>
     /// <exception cref="UsageException">It cannot be written there.</exception>
-    public void Add(string target, string shown, ReadOnlySpan<byte> content)
+    public void Add(string target, string shown, ReadOnlySpan<byte> content, bool overwrite = true, bool likeOld = false)
     {
         try
         {
@@ -42,7 +44,12 @@ internal sealed class StagedFiles : IDisposable
             // The name is short and random: a long one might not fit, and two runs at once must not share it.
             var temp = Path.Combine(folder, $".paperflock-{Path.GetRandomFileName()}.tmp");
             using var file = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-            _waiting.Add((temp, target, shown));
+            _waiting.Add((temp, target, shown, overwrite));
+            if (likeOld && !OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(file.SafeFileHandle, File.GetUnixFileMode(target));
+            }
+
             file.Write(content);
             file.Flush(flushToDisk: true);
         }
@@ -57,10 +64,10 @@ internal sealed class StagedFiles : IDisposable
     {
         while (_waiting.Count > 0)
         {
-            var (temp, target, shown) = _waiting[0];
+            var (temp, target, shown, overwrite) = _waiting[0];
             try
             {
-                File.Move(temp, target, overwrite: true);
+                File.Move(temp, target, overwrite);
             }
             catch (Exception e) when (FileTrouble.IsOfFiles(e))
             {
@@ -73,7 +80,7 @@ internal sealed class StagedFiles : IDisposable
 
     public void Dispose()
     {
-        foreach (var (temp, _, _) in _waiting)
+        foreach (var (temp, _, _, _) in _waiting)
         {
             Quietly(() => File.Delete(temp));
         }

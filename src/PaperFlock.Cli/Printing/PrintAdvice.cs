@@ -1,5 +1,6 @@
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Layout.Pages;
 
 namespace PaperFlock.Cli.Printing;
 
@@ -36,7 +37,7 @@ internal static class PrintAdvice
     [
         Words.ToPrint(shown),
         Words.ActualSize,
-        Words.Sides(document.Print.Duplex),
+        document.Print.Pages.All(p => p.Page.Side == PageSide.Back) ? Words.OnTheFronts : Words.Sides(document.Print.Duplex),
         .. Words.PagesOnPaper(PaperRun.Of(document)),
     ];
 

@@ -8,13 +8,24 @@ namespace PaperFlock.Flocks.Reading;
 /// each gives null after reporting what cannot be read.
 /// </summary>
 /// <param name="Name">The key; for an item, the key of its list.</param>
+/// <param name="Form">What may stand here, by the table of keys.</param>
 /// <param name="KeySpan">The key; for an item, the item itself.</param>
-internal sealed record Field(string Name, SourceSpan KeySpan, Node Value, DiagnosticBag Bag)
+internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Value, DiagnosticBag Bag)
 {
     public SourceSpan Span => Value.Span;
 
-    public Section? AsSection(KeyTable table)
+    /// <summary>The form to read by, where the table has that kind for this key.</summary>
+    /// <exception cref="ArgumentException">The table says otherwise: a fault of the program.</exception>
+    public T As<T>()
+        where T : Form =>
+        Form as T
+        ?? (Form as EitherForm)?.One as T
+        ?? (Form as EitherForm)?.Other as T
+        ?? throw new ArgumentException($"`{Name}` is not to be read as {typeof(T).Name}.", Name);
+
+    public Section? AsSection()
     {
+        var table = As<SectionForm>().Table;
         switch (Value)
         {
             case Mapping mapping:
@@ -33,7 +44,7 @@ internal sealed record Field(string Name, SourceSpan KeySpan, Node Value, Diagno
         switch (Value)
         {
             case Sequence sequence:
-                return [.. sequence.Items.Select(item => new Field(Name, item.Span, item, Bag))];
+                return [.. sequence.Items.Select(item => new Field(Name, As<ListForm>().Item, item.Span, item, Bag))];
             case Unreadable:
                 return null;
             default:
@@ -43,8 +54,8 @@ internal sealed record Field(string Name, SourceSpan KeySpan, Node Value, Diagno
     }
 
     /// <summary>The sections of a list of them; what is no section is reported and left out.</summary>
-    public IReadOnlyList<Section> AsSections(KeyTable table) =>
-        [.. (AsItems() ?? []).Select(item => item.AsSection(table)).OfType<Section>()];
+    public IReadOnlyList<Section> AsSections() =>
+        [.. (AsItems() ?? []).Select(item => item.AsSection()).OfType<Section>()];
 
     /// <summary>One value, as text; null when it is a list or a section.</summary>
     public Scalar? AsScalar()

@@ -1,233 +1,319 @@
+using NodaTime;
+using PaperFlock.Flocks.Reading.Sections;
+using PaperFlock.Flocks.Reading.Values;
+using static PaperFlock.Flocks.Reading.Form;
+
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>
-/// Every key of the flock file, format 1. A key that is not here is refused, and the readers may ask for no other;
-/// the tests hold each default here against what is read without the key.
+/// Every key of the flock file, format 1, with what may stand after it. A key that is not here is refused, and the readers may
+/// ask for no other; the tests hold each default here against what is read without the key. The JSON Schema is made from this.
 /// </summary>
 internal static class FlockKeys
 {
+    private static readonly Form Anchor = Choice(
+        ("tup-in", JobAnchor.TupIn),
+        ("tup-out", JobAnchor.TupOut),
+        ("scan", JobAnchor.Scan),
+        ("feeding", JobAnchor.Feeding),
+        ("housing", JobAnchor.Housing),
+        ("first-due", JobAnchor.FirstDue),
+        ("last-due", JobAnchor.LastDue));
+
+    private static readonly Form Gestation = Whole(130, 165);
+
+    private static readonly Form LiveWeight = Mass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
+
     public static KeyTable Top { get; } = new("",
     [
-        new("paperflock", "1", null, "required: the version of this format", "1"),
-        new("holding", "section", null, "required: where the sheep are"),
-        new("print", "section", null, "what comes out of the printer"),
-        new("season", "section", null, "required: when the tup is with the ewes"),
-        new("breeds", "list", null, "breeds with figures of their own"),
-        new("groups", "list", null, "tupping groups; without them every ewe is in one"),
-        new("keeper-days", "section", null, "when the keeper can work, and is away"),
-        new("practice", "section", null, "figures the scheduler uses"),
-        new("jobs", "list", null, "the keeper's own jobs"),
-        new("feeds", "section", null, "forage, concentrate and how the ration is worked"),
-        new("housing", "section", null, "pens, and days in them"),
-        new("ewes", "list", null, "required: at least one"),
+        Must("paperflock", Form.Version, "the version of this format: leave it as it is", "1"),
+        Must("holding", Section("holding"), "where the sheep are, and who to ring"),
+        May("print", Section("print"), null, "what comes out of the printer"),
+        Must("season", Section("season"), "when the tup is with the ewes"),
+        May("breeds", ListOf(Section("breeds[]")), null, "breeds with figures of their own"),
+        May("groups", ListOf(Section("groups[]")), null, "tupping groups; without them every ewe is in one"),
+        May("keeper-days", Section("keeper-days"), null, "when the keeper can work, and is away"),
+        May("practice", Section("practice"), null, "figures the scheduler uses"),
+        May("jobs", ListOf(Section("jobs[]")), null, "the keeper's own jobs, placed with the others"),
+        May("feeds", Section("feeds"), null, "forage, concentrate and how the ration is worked"),
+        May("housing", Section("housing"), null, "pens, and days in them"),
+        Must("ewes", ListOf(Section("ewes[]"), fewest: 1), "the ewes, one after another"),
     ]);
 
     public static KeyTable Holding { get; } = new("holding",
     [
-        new("name", "text", null, "required", "Hollin Bank"),
-        new("keeper", "text", null, "the name on the handover sheet"),
-        new("location", "section", null, "required: for sunrise and for the emergency services", "{latitude: 54.46, longitude: -2.74}"),
-        new("time-zone", "IANA name", null, "required: such as Europe/London", "Europe/London"),
-        new("grid-reference", "text", null, "printed for the emergency services"),
-        new("postcode", "text", null, "printed for the emergency services"),
-        new("contacts", "list", null, "who to ring, in order"),
+        Must("name", Text(), "what the holding is called", "Hollin Bank"),
+        May("keeper", Text(), null, "the name on the handover sheet"),
+        Must("location", Section("holding.location"), "the place, for sunrise and for the emergency services", "{latitude: 54.46, longitude: -2.74}"),
+        Must("time-zone", Zone, "the time kept there", "Europe/London"),
+        May("grid-reference", Text(), null, "printed for the emergency services"),
+        May("postcode", Text(TextValues.LongestTag), null, "printed for the emergency services"),
+        May("contacts", ListOf(Section("holding.contacts[]")), null, "who to ring, in order"),
     ]);
 
     public static KeyTable Location { get; } = new("holding.location",
     [
-        new("latitude", "decimal degrees", null, "required: south is negative", "54.46"),
-        new("longitude", "decimal degrees", null, "required: west is negative", "-2.74"),
+        Must("latitude", Number(-90, 90), "decimal degrees; south is negative", "54.46"),
+        Must("longitude", Number(-180, 180), "decimal degrees; west is negative", "-2.74"),
     ]);
 
     public static KeyTable Contact { get; } = new("holding.contacts[]",
     [
-        new("role", "text", null, "required: such as Vet", "Vet"),
-        new("name", "text", null, "who answers"),
-        new("phone", "text", null, "printed as typed"),
-        new("note", "text", null, "such as out of hours too"),
+        Must("role", Text(), "such as Vet", "Vet"),
+        May("name", Text(), null, "who answers"),
+        May("phone", Text(TextValues.LongestPhone), null, "printed as typed"),
+        May("note", Text(TextValues.LongestTitle), null, "such as out of hours too"),
     ]);
 
     public static KeyTable Print { get; } = new("print",
     [
-        new("paper", "A4 | Letter", "A4", "what the printer holds"),
-        new("planner", "A4 | A3 | A2 | Letter | Tabloid", "A3", "size of the finished wall planner; larger than paper means tiles"),
-        new("units", "metric | imperial | both", "metric", "units on the paper"),
-        new("week-starts", "weekday", "Monday", "first column of the planner"),
-        new("gloves", "true | false", "true", "sizes write-in boxes for gloved hands"),
-        new("binding", "two-hole | four-hole | three-hole | none", "two-hole", "which holes are ticked"),
-        new("duplex", "long-edge | short-edge | single-sided", "long-edge", "how the printer turns the sheet"),
+        May("paper", Choice(("A4", Paper.A4), ("Letter", Paper.Letter)), "A4", "what the printer holds"),
+        May(
+            "planner",
+            Choice(
+                ("A4", PlannerPaper.A4),
+                ("A3", PlannerPaper.A3),
+                ("A2", PlannerPaper.A2),
+                ("Letter", PlannerPaper.Letter),
+                ("Tabloid", PlannerPaper.Tabloid)),
+            "A3",
+            "size of the finished wall planner; larger than paper means tiles"),
+        May("units", Choice(("metric", Units.Metric), ("imperial", Units.Imperial), ("both", Units.Both)), "metric", "units on the paper"),
+        May("week-starts", Choice(Words.Weekdays), "Monday", "first column of the planner"),
+        May("gloves", Flag, "true", "sizes write-in boxes for gloved hands"),
+        May(
+            "binding",
+            Choice(("two-hole", Binding.TwoHole), ("four-hole", Binding.FourHole), ("three-hole", Binding.ThreeHole), ("none", Binding.None)),
+            "two-hole",
+            "which holes are ticked"),
+        May(
+            "duplex",
+            Choice(("long-edge", Duplex.LongEdge), ("short-edge", Duplex.ShortEdge), ("single-sided", Duplex.SingleSided)),
+            "long-edge",
+            "how the printer turns the sheet"),
     ]);
 
     public static KeyTable Season { get; } = new("season",
     [
-        new("tup-in", "date", null, "required, unless lambing-from is given: the day the tup joins the ewes"),
-        new("lambing-from", "date", null, "the day the first lambs are wanted; tup-in is that day less gestation-days"),
-        new("tup-out", "date", null, "default: tup-in and 42 days, two and a half cycles"),
-        new("gestation-days", "130 to 165", "147", "where a breed gives no figure of its own"),
-    ]);
+        May("tup-in", Date, null, "the day the tup joins the ewes; this or lambing-from is required"),
+        May("lambing-from", Date, null, "the day the first lambs are wanted; tup-in is that day less gestation-days"),
+        May("tup-out", Date, null, "the day he leaves; default: tup-in and 42 days, two and a half cycles"),
+        May("gestation-days", Gestation, "147", "days in lamb, where a breed gives no figure of its own"),
+    ])
+    {
+        ExactlyOneOf = ["tup-in", "lambing-from"],
+    };
 
     public static KeyTable Breed { get; } = new("breeds[]",
     [
-        new("name", "text", null, "required", "Ryeland"),
-        new("gestation-days", "130 to 165", null, "default: the season's"),
-        new("mature-weight", "mass", null, "for a ewe with no weight of her own"),
+        Must("name", Text(), "the breed", "Ryeland"),
+        May("gestation-days", Gestation, null, "days in lamb; default: the season's"),
+        May("mature-weight", LiveWeight, null, "live weight, for a ewe with none of her own"),
     ]);
 
     public static KeyTable Group { get; } = new("groups[]",
     [
-        new("name", "text", null, "required", "Orchard"),
-        new("tup", "text", null, "his name"),
-        new("mating", "natural | artificial | hand", "natural", "the last two have one day, given as date"),
-        new("date", "date", null, "the one day; required for artificial and hand, and only for them", "2026-08-14"),
-        new("tup-in", "date", null, "default: the season's"),
-        new("tup-out", "date", null, "default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
-        new("raddle", "list of colours | false", "[yellow, orange, red, blue]", "crayons in order, light to dark"),
+        Must("name", Text(), "what the group is called", "Orchard"),
+        May("tup", Text(), null, "his name"),
+        May(
+            "mating",
+            Choice(("natural", Mating.Natural), ("artificial", Mating.Artificial), ("hand", Mating.Hand)),
+            "natural",
+            "the last two have one day, given as date"),
+        May("date", Date, null, "the one day; required for artificial and hand, and only for them", "2026-08-14"),
+        May("tup-in", Date, null, "the day he joins them; default: the season's"),
+        May("tup-out", Date, null, "the day he leaves; default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
+        May("raddle", new EitherForm(new NoneForm(), ListOf(Text(TextValues.LongestTag))), "[yellow, orange, red, blue]", "crayons in order, light to dark; false for none"),
     ]);
 
     public static KeyTable KeeperDays { get; } = new("keeper-days",
     [
-        new("free", "list of weekdays", "[Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sunday]", "days for jobs that need hours"),
-        new("away", "list", null, "when a sitter holds the pack"),
+        May(
+            "free",
+            ListOf(Choice(Words.Weekdays), fewest: 1),
+            "[Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sunday]",
+            "days for jobs that need hours"),
+        May("away", ListOf(Section("keeper-days.away[]")), null, "when a sitter holds the pack"),
     ]);
 
     public static KeyTable Absence { get; } = new("keeper-days.away[]",
     [
-        new("from", "date", null, "required: first day away", "2026-12-27"),
-        new("to", "date", null, "required: last day away", "2027-01-02"),
-        new("sitter", "text", null, "who holds the pack"),
-        new("phone", "text", null, "printed as typed"),
+        Must("from", Date, "first day away", "2026-12-27"),
+        Must("to", Date, "last day away", "2027-01-02"),
+        May("sitter", Text(), null, "who holds the pack"),
+        May("phone", Text(TextValues.LongestPhone), null, "printed as typed"),
     ]);
 
     public static KeyTable Practice { get; } = new("practice",
     [
-        new("teeth-toes-teats-weeks-before-tupping", "2 to 26", "8", "time enough to treat, or to find another ewe"),
-        new("scan-days-after-tup-in", "[first, last]", "[75, 80]", "days worth scanning"),
-        new("feed-weeks-before-lambing", "1 to 16", "6", "when concentrate begins"),
-        new("two-feeds-weeks-before-lambing", "0 to 16", "3", "when it is given in two feeds"),
-        new("house-days-before-lambing", "0 to 90", "7", "when they come in"),
-        new("dag", "at-housing | before-housing | none", "at-housing", "when they are dagged"),
-        new("shear", "before-tupping | at-housing | after-lambing | none", "before-tupping", "when they are shorn"),
-        new("booster-weeks-before-lambing", "[earliest, latest]", "[6, 4]", "when a booster is any use"),
-        new("checks-per-day", "section", null, "rounds a day"),
-        new("changeover-days", "10 to 21", "17", "the oestrous cycle, and so the days between raddle colours"),
-        new("gestation-spread-days", "0.5 to 6", "2.5", "standard deviation of a ewe's gestation round her own mean"),
-        new("gestation-days-by-litter", "section", null, "days added to the mean"),
-        new("conception-per-cycle", "10 % to 100 %", "80 %", "chance that a ewe mated in one cycle holds"),
-        new("ewes-per-tup", "1 to 150", "50", "more than this with one tup is warned of"),
-        new("last-round", "12:00 to 23:59", "21:30", "when the late round is walked"),
-        new("first-round-not-before", "00:00 to 12:00", "05:00", "first light is walked no earlier than this"),
+        May("teeth-toes-teats-weeks-before-tupping", Whole(2, 26), "8", "weeks: time enough to treat, or to find another ewe"),
+        May("scan-days-after-tup-in", Pair(20, 160), "[75, 80]", "first and last day worth scanning"),
+        May("feed-weeks-before-lambing", Whole(1, 16), "6", "weeks: when concentrate begins"),
+        May("two-feeds-weeks-before-lambing", Whole(0, 16), "3", "weeks: when it is given in two feeds"),
+        May("house-days-before-lambing", Whole(0, 90), "7", "days: when they come in"),
+        May(
+            "dag",
+            Choice(("at-housing", Dagging.AtHousing), ("before-housing", Dagging.BeforeHousing), ("none", Dagging.None)),
+            "at-housing",
+            "when they are dagged"),
+        May(
+            "shear",
+            Choice(
+                ("before-tupping", Shearing.BeforeTupping),
+                ("at-housing", Shearing.AtHousing),
+                ("after-lambing", Shearing.AfterLambing),
+                ("none", Shearing.None)),
+            "before-tupping",
+            "when they are shorn"),
+        May("booster-weeks-before-lambing", Pair(1, 20), "[6, 4]", "weeks, the earliest first: when a booster is any use"),
+        May("checks-per-day", Section("practice.checks-per-day"), null, "rounds a day"),
+        May("changeover-days", Whole(10, 21), "17", "the oestrous cycle, and so the days between raddle colours"),
+        May("gestation-spread-days", Number(0.5m, 6), "2.5", "days: standard deviation of a ewe's gestation round her own mean"),
+        May("gestation-days-by-litter", Section("practice.gestation-days-by-litter"), null, "days added to the mean"),
+        May("conception-per-cycle", Percentage(0.10m, 1), "80 %", "chance that a ewe mated in one cycle holds"),
+        May("ewes-per-tup", Whole(1, 150), "50", "more than this with one tup is warned of"),
+        May("last-round", new TimeForm(new LocalTime(12, 0), new LocalTime(23, 59)), "21:30", "when the late round is walked"),
+        May("first-round-not-before", new TimeForm(LocalTime.Midnight, new LocalTime(12, 0)), "05:00", "first light is walked no earlier than this"),
     ]);
 
     public static KeyTable ChecksPerDay { get; } = new("practice.checks-per-day",
     [
-        new("normal", "1 to 12", "2", "most of the year"),
-        new("heavy", "1 to 12", "4", "when ewes are heavy in lamb"),
-        new("heavy-from-weeks-before-lambing", "0 to 20", "6", "when that begins"),
+        May("normal", Whole(1, 12), "2", "rounds a day, most of the year"),
+        May("heavy", Whole(1, 12), "4", "rounds a day, when ewes are heavy in lamb"),
+        May("heavy-from-weeks-before-lambing", Whole(0, 20), "6", "weeks: when that begins"),
     ]);
 
     public static KeyTable GestationByLitter { get; } = new("practice.gestation-days-by-litter",
     [
-        new("single", "-7 to 7", "1", "added for one lamb"),
-        new("twin", "-7 to 7", "0", "added for two"),
-        new("triplet", "-7 to 7", "-1", "added for three or more"),
+        May("single", Whole(-7, 7), "1", "days added for one lamb"),
+        May("twin", Whole(-7, 7), "0", "days added for two"),
+        May("triplet", Whole(-7, 7), "-1", "days added for three or more"),
     ]);
 
     public static KeyTable Job { get; } = new("jobs[]",
     [
-        new("title", "text", null, "required: as it is to be printed", "Feed merchant closed"),
-        new("on", "date", null, "the one day; exactly one of on, before and after is given"),
-        new("before", "anchor", null, "tup-in, tup-out, scan, feeding, housing, first-due or last-due"),
-        new("after", "anchor", null, "the same words"),
-        new("days", "[far, near]", null, "required with before or after: days from it, or one number for one day", "[21, 14]"),
-        new("minutes-per-ewe", "number", null, "what the gathering is reckoned from"),
-        new("handled", "true | false", null, "ewes must be gathered; default: true when minutes-per-ewe is given"),
-        new("closed", "true | false", null, "nothing can be ordered or fetched; default: true when the title has the word closed"),
-    ]);
+        Must("title", Text(TextValues.LongestTitle), "as it is to be printed", "Feed merchant closed"),
+        May("on", Date, null, "the one day; exactly one of on, before and after is given"),
+        May("before", Anchor, null, "so many days before this"),
+        May("after", Anchor, null, "so many days after this"),
+        May("days", new EitherForm(Whole(0, 400), Pair(0, 400)), null, "required with before or after: the furthest and the nearest day from it, or one number for one day", "[21, 14]"),
+        May("minutes-per-ewe", Number(0.1m, 240), null, "what the gathering is reckoned from"),
+        May("handled", Flag, null, "ewes must be gathered; default: true when minutes-per-ewe is given"),
+        May("closed", Flag, null, "nothing can be ordered or fetched; default: true when the title has the word closed"),
+    ])
+    {
+        ExactlyOneOf = ["on", "before", "after"],
+    };
 
     public static KeyTable Feeds { get; } = new("feeds",
     [
-        new("method", "per-lamb | energy-balance", "per-lamb", "which of the two rations is followed"),
-        new("per-lamb", "mass", "1 lb", "daily, for each lamb carried"),
-        new("forage", "section", null, "what is before them all day"),
-        new("concentrate", "section", null, "what is weighed out"),
-        new("largest-feed", "mass", "0.5 kg", "most concentrate a ewe gets at one time"),
-        new("buckets", "section", null, "default: none"),
-        new("order-lead-days", "0 to 60", "7", "between ordering and having it"),
-        new("margin", "percentage", "0 %", "bought over the sum"),
-        new("ground", "lowland | hill", "lowland", "what they walk when not housed"),
+        May("method", Choice(("per-lamb", FeedMethod.PerLamb), ("energy-balance", FeedMethod.EnergyBalance)), "per-lamb", "which of the two rations is followed"),
+        May("per-lamb", Mass(0.05m, 2), "1 lb", "daily, for each lamb carried"),
+        May("forage", Section("feeds.forage"), null, "what is before them all day"),
+        May("concentrate", Section("feeds.concentrate"), null, "what is weighed out"),
+        May("largest-feed", Mass(0.05m, 2), "0.5 kg", "most concentrate a ewe gets at one time"),
+        May("buckets", Section("feeds.buckets"), null, "mineral or molasses buckets; default: none"),
+        May("order-lead-days", Whole(0, 60), "7", "days between ordering and having it"),
+        May("margin", Percentage(0, 1), "0 %", "bought over the sum"),
+        May("ground", Choice(("lowland", Ground.Lowland), ("hill", Ground.Hill)), "lowland", "what they walk when not housed"),
     ]);
 
     public static KeyTable Forage { get; } = new("feeds.forage",
     [
-        new("kind", "hay | haylage | silage | straw | grass", "hay", "decides the figures below where they are not given"),
-        new("energy", "MJ/kg", "8.8 MJ/kg", "metabolisable energy in dry matter; the default shown is for hay"),
-        new("protein", "g/kg", "90 g/kg", "crude protein in dry matter; the default shown is for hay"),
-        new("dry-matter", "percentage", "85 %", "the default shown is for hay"),
-        new("bale", "mass", "20 kg", "the default is for hay; other kinds have none, and grass may have none"),
-        new("ad-lib", "true | false", "true", "always before them"),
-        new("intake", "percentage", null, "dry matter eaten a day, of live weight; default: usual for the kind"),
-        new("substitution", "0 to 1", "0", "kg of forage left for each kg of concentrate eaten"),
+        May(
+            "kind",
+            Choice(
+                ("hay", ForageKind.Hay),
+                ("haylage", ForageKind.Haylage),
+                ("silage", ForageKind.Silage),
+                ("straw", ForageKind.Straw),
+                ("grass", ForageKind.Grass)),
+            "hay",
+            "decides the figures below where they are not given"),
+        May("energy", Energy(3, 14), "8.8 MJ/kg", "metabolisable energy in dry matter; the default shown is for hay"),
+        May("protein", Content(10, 350), "90 g/kg", "crude protein in dry matter; the default shown is for hay"),
+        May("dry-matter", Percentage(0.05m, 1), "85 %", "of the forage as fed; the default shown is for hay"),
+        May("bale", Mass(3, 1000), "20 kg", "weight of one; the default is for hay; other kinds have none, and grass may have none"),
+        May("ad-lib", Flag, "true", "always before them"),
+        May("intake", Percentage(0.003m, 0.05m), null, "dry matter eaten a day, of live weight; default: usual for the kind"),
+        May("substitution", Number(0, 1), "0", "kg of forage left for each kg of concentrate eaten"),
     ]);
 
     public static KeyTable Concentrate { get; } = new("feeds.concentrate",
     [
-        new("name", "text", "Ewe nuts", "as on the bag"),
-        new("energy", "MJ/kg", "12.5 MJ/kg", "metabolisable energy in dry matter"),
-        new("protein", "g/kg", "180 g/kg", "crude protein in dry matter"),
-        new("dry-matter", "percentage", "86 %", "of the bag"),
-        new("bag", "mass", "20 kg", "what one bag holds"),
-        new("scoop", "mass", null, "what one level scoop holds; without it everything is weighed"),
+        May("name", Text(), "Ewe nuts", "as on the bag"),
+        May("energy", Energy(5, 16), "12.5 MJ/kg", "metabolisable energy in dry matter"),
+        May("protein", Content(20, 600), "180 g/kg", "crude protein in dry matter"),
+        May("dry-matter", Percentage(0.20m, 1), "86 %", "of the bag"),
+        May("bag", Mass(1, 1500), "20 kg", "what one bag holds"),
+        May("scoop", Mass(0.05m, 10), null, "what one level scoop holds; without it everything is weighed"),
     ]);
 
     public static KeyTable Buckets { get; } = new("feeds.buckets",
     [
-        new("name", "text", "Mineral bucket", "as on the lid"),
-        new("weight", "mass", "22 kg", "of one"),
-        new("ewes-per-bucket", "1 to 200", "20", "how many share one"),
-        new("days", "1 to 120", "14", "how long one lasts them"),
+        May("name", Text(), "Mineral bucket", "as on the lid"),
+        May("weight", Mass(0.5m, 250), "22 kg", "of one"),
+        May("ewes-per-bucket", Whole(1, 200), "20", "how many share one"),
+        May("days", Whole(1, 120), "14", "how long one lasts them"),
     ]);
 
     public static KeyTable Housing { get; } = new("housing",
     [
-        new("lambing", "indoors | outdoors", "indoors", "outdoors means no housing job and no pens to fill"),
-        new("pens", "list", null, "where groups stand"),
-        new("lambing-pens", "0 to 500", null, "how many there are"),
-        new("days-in-lambing-pen", "section", null, "how long a ewe holds one"),
+        May("lambing", Choice(("indoors", LambingPlace.Indoors), ("outdoors", LambingPlace.Outdoors)), "indoors", "outdoors means no housing job and no pens to fill"),
+        May("pens", ListOf(Section("housing.pens[]")), null, "where groups stand"),
+        May("lambing-pens", Whole(0, 500), null, "how many there are"),
+        May("days-in-lambing-pen", Section("housing.days-in-lambing-pen"), null, "how long a ewe holds one"),
     ]);
 
     public static KeyTable Pen { get; } = new("housing.pens[]",
     [
-        new("name", "text", null, "required", "North bay"),
-        new("length", "length", null, "required", "6 m"),
-        new("width", "length", null, "required", "4.8 m"),
-        new("trough", "length", null, "that ewes can stand at, both sides counted"),
+        Must("name", Text(), "what the pen is called", "North bay"),
+        Must("length", Length(0.5m, 200), "of the bedded floor", "6 m"),
+        Must("width", Length(0.5m, 200), "of the bedded floor", "4.8 m"),
+        May("trough", Length(0.1m, 400), null, "that ewes can stand at, both sides counted"),
     ]);
 
     public static KeyTable DaysInLambingPen { get; } = new("housing.days-in-lambing-pen",
     [
-        new("single", "1 to 14", "1", "with one lamb"),
-        new("twin", "1 to 14", "2", "with two"),
-        new("triplet", "1 to 14", "3", "with three or more"),
+        May("single", Whole(1, 14), "1", "days with one lamb"),
+        May("twin", Whole(1, 14), "2", "days with two"),
+        May("triplet", Whole(1, 14), "3", "days with three or more"),
     ]);
 
     public static KeyTable Ewe { get; } = new("ewes[]",
     [
-        new("tag", "text", null, "required: as on the ear, never twice", "ZZ 0123456 00101"),
-        new("name", "text", null, "what she is called"),
-        new("breed", "text", null, "one under breeds, or any other"),
-        new("group", "text", null, "default: the only group"),
-        new("born", "year", null, "such as 2021"),
-        new("weight", "mass", null, "at tupping"),
-        new("condition", "1 to 5", null, "body condition score at tupping"),
-        new("teeth", "sound | worn | broken | unchecked", "unchecked", "before tupping"),
-        new("toes", "sound | treated | lame | unchecked", "unchecked", "before tupping"),
-        new("teats", "sound | lumpy | lost-half | unchecked", "unchecked", "before tupping"),
-        new("to-tup", "true | false", null, "the keeper's own decision, whatever teeth, toes and teats say"),
-        new("marks", "list of dates", null, "days a fresh raddle mark was seen"),
-        new("scan", "0 to 5", null, "lambs counted; leave out until scanned"),
-        new("scan-stage", "early | late", null, "if the scanner said so"),
-        new("lambed", "date", null, "closes her card"),
-        new("note", "text", null, "anything a stranger should know"),
+        Must("tag", Text(TextValues.LongestTag), "as on the ear, never twice", "ZZ 0123456 00101"),
+        May("name", Text(), null, "what she is called"),
+        May("breed", Text(), null, "one under breeds, or any other"),
+        May("group", Text(), null, "her tupping group; default: the only group"),
+        May("born", Whole(0, 9999), null, "the year, such as 2021"),
+        May("weight", LiveWeight, null, "at tupping"),
+        May("condition", Number(1, 5), null, "body condition score at tupping"),
+        May(
+            "teeth",
+            Choice(("sound", Teeth.Sound), ("worn", Teeth.Worn), ("broken", Teeth.Broken), ("unchecked", Teeth.Unchecked)),
+            "unchecked",
+            "before tupping"),
+        May(
+            "toes",
+            Choice(("sound", Toes.Sound), ("treated", Toes.Treated), ("lame", Toes.Lame), ("unchecked", Toes.Unchecked)),
+            "unchecked",
+            "before tupping"),
+        May(
+            "teats",
+            Choice(("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)),
+            "unchecked",
+            "before tupping"),
+        May("to-tup", Flag, null, "the keeper's own decision, whatever teeth, toes and teats say"),
+        May("marks", ListOf(Date), null, "days a fresh raddle mark was seen"),
+        May("scan", Whole(0, 5), null, "lambs counted; leave out until scanned"),
+        May("scan-stage", Choice(("early", ScanStage.Early), ("late", ScanStage.Late)), null, "if the scanner said so"),
+        May("lambed", Date, null, "the day; closes her card"),
+        May("lambed-time", new TimeForm(LocalTime.Midnight, new LocalTime(23, 59)), null, "on the 24-hour clock, such as 03:20; only with lambed, as the three after it"),
+        May("lambs-alive", Whole(0, LambingResult.MostLambs), null, "lambs born alive"),
+        May("lambs-dead", Whole(0, LambingResult.MostLambs), null, "lambs born dead"),
+        May("lambing-help", Choice(("none", LambingHelp.None), ("hand", LambingHelp.Hand), ("vet", LambingHelp.Vet)), null, "what help she had"),
+        May("note", new TextForm(TextValues.LongestNote, MayRunOn: true), null, "anything a stranger should know"),
     ]);
 
     public static IEnumerable<KeyTable> All =>
@@ -235,4 +321,12 @@ internal static class FlockKeys
         Top, Holding, Location, Contact, Print, Season, Breed, Group, KeeperDays, Absence, Practice, ChecksPerDay, GestationByLitter,
         Job, Feeds, Forage, Concentrate, Buckets, Housing, Pen, DaysInLambingPen, Ewe,
     ];
+
+    /// <param name="path">Of a table that is there.</param>
+    public static KeyTable At(string path) => All.First(t => t.Path == path);
+
+    private static FlockKey Must(string name, Form form, string meaning, string? example = null) => new(name, form, IsRequired: true, null, meaning, example);
+
+    private static FlockKey May(string name, Form form, string? whenLeftOut, string meaning, string? example = null) =>
+        new(name, form, IsRequired: false, whenLeftOut, meaning, example);
 }

@@ -34,22 +34,22 @@ public static class FlockReader
 
     private static Flock? Flock(Node root, DiagnosticBag bag)
     {
-        if (new Field("the file", SourceSpan.WholeFile, root, bag).AsSection(FlockKeys.Top) is not { } top)
+        if (new Field("the file", Form.Section(""), SourceSpan.WholeFile, root, bag).AsSection() is not { } top)
         {
             return null;
         }
 
         CheckVersion(top);
-        var holding = HoldingReader.Read(top.RequireBelow("holding", FlockKeys.Holding));
-        var print = PrintReader.Read(top.Below("print", FlockKeys.Print));
-        var season = SeasonReader.Read(top.RequireBelow("season", FlockKeys.Season));
+        var holding = HoldingReader.Read(top.RequireBelow("holding"));
+        var print = PrintReader.Read(top.Below("print"));
+        var season = SeasonReader.Read(top.RequireBelow("season"));
         var breeds = SeasonReader.Breeds(top);
         var groups = GroupsReader.Read(top, season);
-        var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days", FlockKeys.KeeperDays), season);
-        var practice = PracticeReader.Read(top.Below("practice", FlockKeys.Practice));
+        var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season);
+        var practice = PracticeReader.Read(top.Below("practice"));
         var jobs = JobsReader.Read(top, season);
-        var feeds = FeedsReader.Read(top.Below("feeds", FlockKeys.Feeds));
-        var housing = HousingReader.Read(top.Below("housing", FlockKeys.Housing));
+        var feeds = FeedsReader.Read(top.Below("feeds"));
+        var housing = HousingReader.Read(top.Below("housing"));
         var ewes = new EwesReader(season, groups, breeds, bag).Read(top);
 
         // Past this point the nouns check themselves, and anything they refused would be a fault of the reader.

@@ -19,7 +19,7 @@ internal sealed class Section
 
     public DiagnosticBag Bag => _bag;
 
-    /// <summary>False for <see cref="Absent"/>.</summary>
+    /// <summary>False for <see cref="Absent(KeyTable, DiagnosticBag)"/>.</summary>
     public bool IsThere { get; }
 
     public static Section Of(Mapping mapping, KeyTable table, SourceSpan span, DiagnosticBag bag)
@@ -54,7 +54,7 @@ internal sealed class Section
     /// <summary>What was written for the key; null when nothing was, or nothing that can be used and that is reported.</summary>
     public Field? Find(string key) =>
         Lookup(key) is { Value: not (Scalar { IsBlank: true } or Unreadable) } entry
-            ? new Field(key, entry.Key.Span, entry.Value, _bag)
+            ? new Field(key, _table.Key(key).Form, entry.Key.Span, entry.Value, _bag)
             : null;
 
     /// <summary>As <see cref="Find"/>, and reports a key that is not there or has nothing after its colon.</summary>
@@ -70,12 +70,17 @@ internal sealed class Section
     }
 
     /// <summary>The section below the key, or one in which nothing is given.</summary>
-    public Section Below(string key, KeyTable table) => Find(key)?.AsSection(table) ?? Absent(table, _bag);
+    public Section Below(string key) => Find(key)?.AsSection() ?? Absent(key);
 
-    public Section RequireBelow(string key, KeyTable table) => Require(key)?.AsSection(table) ?? Absent(table, _bag);
+    public Section RequireBelow(string key) => Require(key)?.AsSection() ?? Absent(key);
 
-    private Entry? Lookup(string key) =>
-        _table.Has(key)
-            ? _entries.GetValueOrDefault(key)
-            : throw new ArgumentException($"`{key}` is not in the table of {_table.Path}.", nameof(key));
+    /// <summary>Keys of the table that say one thing, and are given.</summary>
+    public int CountOfAlternatives => _table.ExactlyOneOf.Count(IsGiven);
+
+    /// <summary>Whether a key of the file is a slip of one of those; reported.</summary>
+    public bool IsAlternativeMistyped => _table.ExactlyOneOf.Any(IsMistyped);
+
+    private Section Absent(string key) => Absent(((SectionForm)_table.Key(key).Form).Table, _bag);
+
+    private Entry? Lookup(string key) => _entries.GetValueOrDefault(_table.Key(key).Name);
 }

@@ -20,7 +20,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
         var job = stationery.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {Days.Long(d)}. " : "";
         var head = stationery.Head("Before the tup: teeth, toes, teats", Code, $"{day}Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.", sideways: true);
-        var rows = stationery.Plan.Ewes.Select(e => Row(stationery, e));
+        var rows = PencilLists.BeforeTheTup(stationery.Plan).Select(e => Row(stationery, e));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
             [
@@ -30,9 +30,10 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                     Ink.Cell("score", Fount.Label), Ink.Cell("what to do with her", Fount.Label),
                 ]),
             ],
-            [.. rows])
+            [.. rows],
+            LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, TupCheck(stationery)], 12);
+        var body = new Column([table, TupCheck(stationery), Ink.Notes(stationery.TableRow)], 12);
         return [new Sheet(Kind, Code, "Before the tup: teeth, toes, teats", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
     }
 
@@ -67,7 +68,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
         var unchecked_ = ewe.Ewe is { Teeth: Teeth.Unchecked, Toes: Toes.Unchecked, Teats: Teats.Unchecked };
         return unchecked_
             ? Ink.Text("tup · treat first · leave out · cull", Fount.Label)
-            : new Text([new Run(verdict, Fount.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", Fount.Label)]);
+            : new Text([new Run(verdict, Fount.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", Fount.Body)]);
     }
 
     private static NeedSpace TupCheck(Stationery stationery)

@@ -22,7 +22,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             bag.Add(Wording.NoEwes(field.KeySpan));
         }
 
-        return [.. items.Select(i => i.AsSection(FlockKeys.Ewe)).OfType<Section>().Select(Ewe).OfType<Ewe>()];
+        return [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
     }
 
     private Ewe? Ewe(Section ewe)
@@ -32,27 +32,28 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? ewe.Find("tag")?.AsScalar()?.Text ?? "this ewe");
         var born = Born(ewe, group?.Made);
-        var weight = ewe.Find("weight")?.AsMass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
-        var condition = ewe.Find("condition")?.AsNumber(1, 5);
-        var teeth = ewe.Find("teeth")?.AsChoice(
-            ("sound", Teeth.Sound), ("worn", Teeth.Worn), ("broken", Teeth.Broken), ("unchecked", Teeth.Unchecked)) ?? Teeth.Unchecked;
-        var toes = ewe.Find("toes")?.AsChoice(
-            ("sound", Toes.Sound), ("treated", Toes.Treated), ("lame", Toes.Lame), ("unchecked", Toes.Unchecked)) ?? Toes.Unchecked;
-        var teats = ewe.Find("teats")?.AsChoice(
-            ("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)) ?? Teats.Unchecked;
+        var weight = ewe.Find("weight")?.AsMass();
+        var condition = ewe.Find("condition")?.AsNumber();
+        var teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked;
+        var toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked;
+        var teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked;
         var mating = MatingRecord.Read(ewe, group?.Made);
+        var lambing = LambingReader.Read(ewe);
         var note = ewe.Find("note")?.AsNote();
         return tag is not null && group is not null
             ? new Ewe(
                 tag, name, breed, group.Name, born, weight, condition, teeth, toes, teats,
                 mating.Marks, mating.Scan, mating.ScanStage, mating.Lambed, mating.ToTup, note, ewe.Find("tag")!.Span)
+            {
+                Lambing = lambing,
+            }
             : null;
     }
 
     /// <summary>A tag as typed. Two that differ only in spaces or capitals are one tag on one ear.</summary>
     private string? Tag(Section ewe)
     {
-        if (ewe.Require("tag") is not { } field || field.AsText(TextValues.LongestTag) is not { } tag)
+        if (ewe.Require("tag") is not { } field || field.AsText() is not { } tag)
         {
             return null;
         }
@@ -103,7 +104,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
     private int? Born(Section ewe, TuppingGroup? group)
     {
         var field = ewe.Find("born");
-        var born = field?.AsWhole(0, 9999);
+        var born = field?.AsWhole();
         if (born is not { } year || (group?.TupIn ?? season.TupIn) is not { } tupIn)
         {
             return born;

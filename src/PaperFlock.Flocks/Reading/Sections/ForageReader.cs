@@ -7,12 +7,7 @@ internal static class ForageReader
 {
     public static Forage Read(Section forage)
     {
-        var kind = forage.Find("kind")?.AsChoice(
-            ("hay", ForageKind.Hay),
-            ("haylage", ForageKind.Haylage),
-            ("silage", ForageKind.Silage),
-            ("straw", ForageKind.Straw),
-            ("grass", ForageKind.Grass)) ?? ForageKind.Hay;
+        var kind = forage.Find("kind")?.AsChoice<ForageKind>() ?? ForageKind.Hay;
         var usual = Usual(kind);
         if (kind == ForageKind.Grass && forage.Find("bale") is { } bale)
         {
@@ -21,14 +16,14 @@ internal static class ForageReader
 
         return new Forage(
             kind,
-            forage.Find("energy")?.AsEnergy(3, 14) ?? usual.Energy,
-            forage.Find("protein")?.AsContent(10, 350) ?? usual.Protein,
-            forage.Find("dry-matter")?.AsFraction(0.05m, 1) ?? usual.DryMatter,
-            forage.Find("bale")?.AsMass(3, 1000) ?? usual.Bale,
+            forage.Find("energy")?.AsEnergy() ?? usual.Energy,
+            forage.Find("protein")?.AsContent() ?? usual.Protein,
+            forage.Find("dry-matter")?.AsFraction() ?? usual.DryMatter,
+            forage.Find("bale")?.AsMass() ?? usual.Bale,
             forage.Find("ad-lib")?.AsFlag() ?? true,
-            forage.Find("intake")?.AsFraction(0.003m, 0.05m),
+            forage.Find("intake")?.AsFraction(),
             // Published worked examples hold forage intake fixed: Hybu Cig Cymru; Vet Times, 27 November 2017.
-            forage.Find("substitution")?.AsNumber(0, 1) ?? 0);
+            forage.Find("substitution")?.AsNumber() ?? 0);
     }
 
     /// <summary>Bales other than of hay differ too much in size for a usual weight: those forages are given in kilograms until the file says.</summary>

@@ -32,7 +32,7 @@ internal static class GroupsReader
 
         var groups = ImmutableArray.CreateBuilder<GroupDraft>();
         var names = new UniqueNames("group");
-        foreach (var entry in items.Select(i => i.AsSection(FlockKeys.Group)).OfType<Section>())
+        foreach (var entry in items.Select(i => i.AsSection()).OfType<Section>())
         {
             var name = names.Read(entry);
             var made = Group(entry, name ?? "", season);
@@ -57,7 +57,7 @@ internal static class GroupsReader
     {
         var tup = group.Find("tup")?.AsText();
         var matingField = group.Find("mating");
-        var mating = matingField?.AsChoice(("natural", Mating.Natural), ("artificial", Mating.Artificial), ("hand", Mating.Hand));
+        var mating = matingField?.AsChoice<Mating>();
         var raddle = group.Find("raddle") is { } field ? Raddle(field) : UsualRaddle;
         if (matingField is not null && mating is null)
         {
@@ -130,6 +130,6 @@ internal static class GroupsReader
             return [];
         }
 
-        return [.. (field.AsItems() ?? []).Select(item => item.AsText(TextValues.LongestTag)).OfType<string>()];
+        return [.. (field.AsItems() ?? []).Select(item => item.AsText()).OfType<string>()];
     }
 }

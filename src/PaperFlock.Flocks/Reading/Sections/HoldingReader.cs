@@ -11,13 +11,13 @@ internal static class HoldingReader
     public static Holding? Read(Section holding)
     {
         var name = holding.Require("name")?.AsText();
-        var location = holding.RequireBelow("location", FlockKeys.Location);
-        var latitude = location.Require("latitude")?.AsNumber(-90, 90);
-        var longitude = location.Require("longitude")?.AsNumber(-180, 180);
+        var location = holding.RequireBelow("location");
+        var latitude = location.Require("latitude")?.AsNumber();
+        var longitude = location.Require("longitude")?.AsNumber();
         var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
-        var postcode = holding.Find("postcode")?.AsText(TextValues.LongestTag);
+        var postcode = holding.Find("postcode")?.AsText();
         var contacts = Contacts(holding);
         return name is not null && latitude is not null && longitude is not null && zone is not null
             ? new Holding(name, keeper, latitude.Value, longitude.Value, zone, gridReference, postcode, contacts)
@@ -27,12 +27,12 @@ internal static class HoldingReader
     private static ImmutableArray<Contact> Contacts(Section holding)
     {
         var contacts = ImmutableArray.CreateBuilder<Contact>();
-        foreach (var entry in holding.Find("contacts")?.AsSections(FlockKeys.Contact) ?? [])
+        foreach (var entry in holding.Find("contacts")?.AsSections() ?? [])
         {
             var role = entry.Require("role")?.AsText();
             var name = entry.Find("name")?.AsText();
-            var phone = entry.Find("phone")?.AsText(TextValues.LongestPhone);
-            var note = entry.Find("note")?.AsText(TextValues.LongestTitle);
+            var phone = entry.Find("phone")?.AsText();
+            var note = entry.Find("note")?.AsText();
             if (role is not null)
             {
                 contacts.Add(new Contact(role, name, phone, note));

@@ -6,21 +6,21 @@ namespace PaperFlock.Flocks.Reading.Sections;
 internal static class HousingReader
 {
     public static Housing Read(Section housing) => new(
-        housing.Find("lambing")?.AsChoice(("indoors", LambingPlace.Indoors), ("outdoors", LambingPlace.Outdoors)) ?? LambingPlace.Indoors,
+        housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
         Pens(housing),
-        housing.Find("lambing-pens")?.AsWhole(0, 500),
-        Days(housing.Below("days-in-lambing-pen", FlockKeys.DaysInLambingPen)));
+        housing.Find("lambing-pens")?.AsWhole(),
+        Days(housing.Below("days-in-lambing-pen")));
 
     private static ImmutableArray<Pen> Pens(Section housing)
     {
         var pens = ImmutableArray.CreateBuilder<Pen>();
         var names = new UniqueNames("pen");
-        foreach (var entry in housing.Find("pens")?.AsSections(FlockKeys.Pen) ?? [])
+        foreach (var entry in housing.Find("pens")?.AsSections() ?? [])
         {
             var name = names.Read(entry);
-            var length = entry.Require("length")?.AsLength(0.5m, 200);
-            var width = entry.Require("width")?.AsLength(0.5m, 200);
-            var trough = entry.Find("trough")?.AsLength(0.1m, 400);
+            var length = entry.Require("length")?.AsLength();
+            var width = entry.Require("width")?.AsLength();
+            var trough = entry.Find("trough")?.AsLength();
             if (name is not null && length is { } l && width is { } w)
             {
                 pens.Add(new Pen(name, l, w, trough, entry.Find("name")!.Span));
@@ -31,7 +31,7 @@ internal static class HousingReader
     }
 
     private static DaysInLambingPen Days(Section days) => new(
-        days.Find("single")?.AsWhole(1, 14) ?? 1,
-        days.Find("twin")?.AsWhole(1, 14) ?? 2,
-        days.Find("triplet")?.AsWhole(1, 14) ?? 3);
+        days.Find("single")?.AsWhole() ?? 1,
+        days.Find("twin")?.AsWhole() ?? 2,
+        days.Find("triplet")?.AsWhole() ?? 3);
 }

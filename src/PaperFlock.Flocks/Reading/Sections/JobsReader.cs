@@ -5,23 +5,10 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class JobsReader
 {
-    private static readonly string[] Placements = ["on", "before", "after"];
-
-    private static readonly (string Word, JobAnchor Value)[] Anchors =
-    [
-        ("tup-in", JobAnchor.TupIn),
-        ("tup-out", JobAnchor.TupOut),
-        ("scan", JobAnchor.Scan),
-        ("feeding", JobAnchor.Feeding),
-        ("housing", JobAnchor.Housing),
-        ("first-due", JobAnchor.FirstDue),
-        ("last-due", JobAnchor.LastDue),
-    ];
-
     public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season)
     {
         var jobs = ImmutableArray.CreateBuilder<OwnJob>();
-        foreach (var entry in top.Find("jobs")?.AsSections(FlockKeys.Job) ?? [])
+        foreach (var entry in top.Find("jobs")?.AsSections() ?? [])
         {
             if (Job(entry, season) is { } job)
             {
@@ -34,13 +21,13 @@ internal static class JobsReader
 
     private static OwnJob? Job(Section job, SeasonDraft season)
     {
-        var title = job.Require("title")?.AsText(TextValues.LongestTitle);
-        var minutes = job.Find("minutes-per-ewe")?.AsNumber(0.1m, 240);
+        var title = job.Require("title")?.AsText();
+        var minutes = job.Find("minutes-per-ewe")?.AsNumber();
         var handled = job.Find("handled")?.AsFlag();
         var closed = job.Find("closed")?.AsFlag();
         var day = SeasonDates.Near(job.Find("on"), season);
-        var before = job.Find("before")?.AsChoice(Anchors);
-        var after = job.Find("after")?.AsChoice(Anchors);
+        var before = job.Find("before")?.AsChoice<JobAnchor>();
+        var after = job.Find("after")?.AsChoice<JobAnchor>();
         var days = job.Find("days") is { } field ? Days(field) : null;
         if (!IsPlacedOnce(job, title) || title is null)
         {
@@ -62,10 +49,10 @@ internal static class JobsReader
 
     private static bool IsPlacedOnce(Section job, string? title)
     {
-        var placements = Placements.Count(job.IsGiven);
+        var placements = job.CountOfAlternatives;
         if (placements != 1)
         {
-            if (!Placements.Any(job.IsMistyped))
+            if (!job.IsAlternativeMistyped)
             {
                 job.Bag.Add(Wording.JobPlacement(job.Span, title ?? "", placements > 0));
             }
@@ -91,10 +78,10 @@ internal static class JobsReader
     {
         if (field.Value is Yaml.Scalar)
         {
-            return field.AsWhole(0, 400) is { } one ? (one, one) : null;
+            return field.AsWhole() is { } one ? (one, one) : null;
         }
 
-        return field.AsPair(0, 400, "[21, 14]") is { } pair
+        return field.AsPair("[21, 14]") is { } pair
             ? (Math.Min(pair.First, pair.Second), Math.Max(pair.First, pair.Second))
             : null;
     }

@@ -24,19 +24,19 @@ internal static class KeeperDaysReader
             return EveryDay;
         }
 
-        var named = items.Select(i => i.AsChoice(Words.Weekdays)).OfType<IsoDayOfWeek>().Distinct().Order().ToImmutableArray();
+        var named = items.Select(i => i.AsChoice<IsoDayOfWeek>()).OfType<IsoDayOfWeek>().Distinct().Order().ToImmutableArray();
         return named.IsEmpty ? EveryDay : named;
     }
 
     private static ImmutableArray<Absence> Away(Section keeperDays, SeasonDraft season)
     {
         var away = new List<Absence>();
-        foreach (var entry in keeperDays.Find("away")?.AsSections(FlockKeys.Absence) ?? [])
+        foreach (var entry in keeperDays.Find("away")?.AsSections() ?? [])
         {
             var from = SeasonDates.Near(entry.Require("from"), season);
             var to = SeasonDates.Near(entry.Require("to"), season);
             var sitter = entry.Find("sitter")?.AsText();
-            var phone = entry.Find("phone")?.AsText(TextValues.LongestPhone);
+            var phone = entry.Find("phone")?.AsText();
             if (from is not { } first || to is not { } last)
             {
                 continue;

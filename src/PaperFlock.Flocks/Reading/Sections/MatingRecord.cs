@@ -23,7 +23,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
     {
         var toTup = ewe.Find("to-tup")?.AsFlag();
         var marks = ReadMarks(ewe, group);
-        var scan = ewe.Find("scan")?.AsWhole(0, 5);
+        var scan = ewe.Find("scan")?.AsWhole();
         var stage = ReadStage(ewe, scan);
         var lambed = ReadLambed(ewe, group);
         if (toTup is false)
@@ -61,7 +61,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
     private static ScanStage? ReadStage(Section ewe, int? scan)
     {
         if (ewe.Find("scan-stage") is not { } field
-            || field.AsChoice(("early", Flocks.ScanStage.Early), ("late", Flocks.ScanStage.Late)) is not { } stage)
+            || field.AsChoice<Flocks.ScanStage>() is not { } stage)
         {
             return null;
         }

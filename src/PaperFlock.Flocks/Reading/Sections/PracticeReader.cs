@@ -11,36 +11,27 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// </summary>
 internal static class PracticeReader
 {
-    private static readonly LocalTime Noon = new(12, 0);
-
     public static Practice Read(Section practice) => new(
-        practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole(2, 26) ?? 8,
+        practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? 8,
         Rising(practice.Find("scan-days-after-tup-in")) ?? (75, 80),
-        practice.Find("feed-weeks-before-lambing")?.AsWhole(1, 16) ?? 6,
-        practice.Find("two-feeds-weeks-before-lambing")?.AsWhole(0, 16) ?? 3,
-        practice.Find("house-days-before-lambing")?.AsWhole(0, 90) ?? 7,
-        practice.Find("dag")?.AsChoice(
-            ("at-housing", Dagging.AtHousing),
-            ("before-housing", Dagging.BeforeHousing),
-            ("none", Dagging.None)) ?? Dagging.AtHousing,
-        practice.Find("shear")?.AsChoice(
-            ("before-tupping", Shearing.BeforeTupping),
-            ("at-housing", Shearing.AtHousing),
-            ("after-lambing", Shearing.AfterLambing),
-            ("none", Shearing.None)) ?? Shearing.BeforeTupping,
+        practice.Find("feed-weeks-before-lambing")?.AsWhole() ?? 6,
+        practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? 3,
+        practice.Find("house-days-before-lambing")?.AsWhole() ?? 7,
+        practice.Find("dag")?.AsChoice<Dagging>() ?? Dagging.AtHousing,
+        practice.Find("shear")?.AsChoice<Shearing>() ?? Shearing.BeforeTupping,
         Falling(practice.Find("booster-weeks-before-lambing")) ?? (6, 4),
-        Checks(practice.Below("checks-per-day", FlockKeys.ChecksPerDay)),
-        practice.Find("changeover-days")?.AsWhole(10, 21) ?? 17,
-        practice.Find("gestation-spread-days")?.AsNumber(0.5m, 6) ?? 2.5m,
-        ByLitter(practice.Below("gestation-days-by-litter", FlockKeys.GestationByLitter)),
-        practice.Find("conception-per-cycle")?.AsFraction(0.10m, 1) ?? 0.80m,
-        practice.Find("ewes-per-tup")?.AsWhole(1, 150) ?? 50,
-        practice.Find("last-round")?.AsTime(Noon, new LocalTime(23, 59)) ?? new LocalTime(21, 30),
-        practice.Find("first-round-not-before")?.AsTime(LocalTime.Midnight, Noon) ?? new LocalTime(5, 0));
+        Checks(practice.Below("checks-per-day")),
+        practice.Find("changeover-days")?.AsWhole() ?? 17,
+        practice.Find("gestation-spread-days")?.AsNumber() ?? 2.5m,
+        ByLitter(practice.Below("gestation-days-by-litter")),
+        practice.Find("conception-per-cycle")?.AsFraction() ?? 0.80m,
+        practice.Find("ewes-per-tup")?.AsWhole() ?? 50,
+        practice.Find("last-round")?.AsTime() ?? new LocalTime(21, 30),
+        practice.Find("first-round-not-before")?.AsTime() ?? new LocalTime(5, 0));
 
     private static (int First, int Last)? Rising(Field? field)
     {
-        if (field?.AsPair(20, 160, "[75, 80]") is not { } pair)
+        if (field?.AsPair("[75, 80]") is not { } pair)
         {
             return null;
         }
@@ -56,7 +47,7 @@ internal static class PracticeReader
 
     private static (int Earliest, int Latest)? Falling(Field? field)
     {
-        if (field?.AsPair(1, 20, "[6, 4]") is not { } pair)
+        if (field?.AsPair("[6, 4]") is not { } pair)
         {
             return null;
         }
@@ -71,12 +62,12 @@ internal static class PracticeReader
     }
 
     private static ChecksPerDay Checks(Section checks) => new(
-        checks.Find("normal")?.AsWhole(1, 12) ?? 2,
-        checks.Find("heavy")?.AsWhole(1, 12) ?? 4,
-        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole(0, 20) ?? 6);
+        checks.Find("normal")?.AsWhole() ?? 2,
+        checks.Find("heavy")?.AsWhole() ?? 4,
+        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? 6);
 
     private static (int Single, int Twin, int More) ByLitter(Section litter) => (
-        litter.Find("single")?.AsWhole(-7, 7) ?? 1,
-        litter.Find("twin")?.AsWhole(-7, 7) ?? 0,
-        litter.Find("triplet")?.AsWhole(-7, 7) ?? -1);
+        litter.Find("single")?.AsWhole() ?? 1,
+        litter.Find("twin")?.AsWhole() ?? 0,
+        litter.Find("triplet")?.AsWhole() ?? -1);
 }

@@ -14,23 +14,21 @@ internal static class SeasonReader
 
     public const int UsualGestationDays = 147;
 
-    private static readonly string[] StartKeys = ["tup-in", "lambing-from"];
-
     public static SeasonDraft Read(Section season)
     {
         var gestation = season.Find("gestation-days");
-        var gestationDays = gestation?.AsWhole(130, 165);
+        var gestationDays = gestation?.AsWhole();
         var tupInField = season.Find("tup-in");
         var lambingField = season.Find("lambing-from");
         var tupIn = tupInField?.AsDate();
         var lambingFrom = lambingField?.AsDate();
-        if (StartKeys.All(season.IsGiven))
+        if (season.CountOfAlternatives == 2)
         {
             season.Bag.Add(Wording.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
         }
-        else if (season.IsThere && !StartKeys.Any(season.IsGiven))
+        else if (season.IsThere && season.CountOfAlternatives == 0)
         {
-            if (!StartKeys.Any(season.IsMistyped))
+            if (!season.IsAlternativeMistyped)
             {
                 season.Bag.Add(Wording.NoSeasonStart(season.Span));
             }
@@ -72,11 +70,11 @@ internal static class SeasonReader
     {
         var breeds = ImmutableArray.CreateBuilder<Breed>();
         var names = new UniqueNames("breed");
-        foreach (var entry in top.Find("breeds")?.AsSections(FlockKeys.Breed) ?? [])
+        foreach (var entry in top.Find("breeds")?.AsSections() ?? [])
         {
             var name = names.Read(entry);
-            var gestationDays = entry.Find("gestation-days")?.AsWhole(130, 165);
-            var weight = entry.Find("mature-weight")?.AsMass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
+            var gestationDays = entry.Find("gestation-days")?.AsWhole();
+            var weight = entry.Find("mature-weight")?.AsMass();
             if (name is not null)
             {
                 breeds.Add(new Breed(name, gestationDays, weight));

@@ -3,9 +3,10 @@ namespace PaperFlock.Flocks.Reading.Values;
 /// <summary>Words out of a few; capitals make no difference.</summary>
 internal static class ChoiceValues
 {
-    public static T? AsChoice<T>(this Field field, params (string Word, T Value)[] words)
+    public static T? AsChoice<T>(this Field field)
         where T : struct
     {
+        var words = field.As<ChoiceForm<T>>().Pairs;
         if (field.AsScalar() is not { } scalar)
         {
             return null;

@@ -7,9 +7,9 @@ namespace PaperFlock.Flocks.Reading.Values;
 internal static class DateValues
 {
     /// <summary>Outside these years a date is a slip, and the sums that follow could leave the calendar.</summary>
-    private const int FirstYear = 2000;
+    public const int FirstYear = 2000;
 
-    private const int LastYear = 2100;
+    public const int LastYear = 2100;
 
     /// <summary><c>2026-08-10</c> and nothing else: figures the other way round mean two days on two sides of an ocean.</summary>
     public static LocalDate? AsDate(this Field field)
@@ -46,9 +46,10 @@ internal static class DateValues
     public static IReadOnlyList<(LocalDate Date, Field Item)> AsDates(this Field field) =>
         [.. (field.AsItems() ?? []).Select(item => (Date: item.AsDate(), Item: item)).Where(d => d.Date is not null).Select(d => (d.Date!.Value, d.Item))];
 
-    /// <summary><c>06:00</c>, on the 24-hour clock. Both limits are allowed values.</summary>
-    public static LocalTime? AsTime(this Field field, LocalTime least, LocalTime most)
+    /// <summary><c>06:00</c>, on the 24-hour clock.</summary>
+    public static LocalTime? AsTime(this Field field)
     {
+        var (least, most) = field.As<TimeForm>();
         if (field.AsScalar() is not { } scalar)
         {
             return null;

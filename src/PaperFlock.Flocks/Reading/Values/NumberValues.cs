@@ -3,13 +3,14 @@ using System.Globalization;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
-/// <summary>Plain numbers: counts, days, degrees. Both limits are allowed values.</summary>
+/// <summary>Plain numbers: counts, days, degrees.</summary>
 internal static class NumberValues
 {
     private static readonly SearchValues<char> FiguresAndPoint = SearchValues.Create("0123456789.");
 
-    public static decimal? AsNumber(this Field field, decimal least, decimal most)
+    public static decimal? AsNumber(this Field field)
     {
+        var (least, most, _) = field.As<NumberForm>();
         if (field.AsScalar() is not { } scalar)
         {
             return null;
@@ -30,9 +31,9 @@ internal static class NumberValues
         return number;
     }
 
-    public static int? AsWhole(this Field field, int least, int most)
+    public static int? AsWhole(this Field field)
     {
-        if (field.AsNumber(least, most) is not { } number)
+        if (field.AsNumber() is not { } number)
         {
             return null;
         }
@@ -47,7 +48,7 @@ internal static class NumberValues
     }
 
     /// <summary>Two whole numbers in brackets, in the order written.</summary>
-    public static (int First, int Second)? AsPair(this Field field, int least, int most, string example)
+    public static (int First, int Second)? AsPair(this Field field, string example)
     {
         if (field.AsItems() is not { } items)
         {
@@ -60,8 +61,8 @@ internal static class NumberValues
             return null;
         }
 
-        var first = items[0].AsWhole(least, most);
-        var second = items[1].AsWhole(least, most);
+        var first = items[0].AsWhole();
+        var second = items[1].AsWhole();
         return first is { } a && second is { } b ? (a, b) : null;
     }
 

@@ -2,29 +2,28 @@ using System.Buffers;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
-/// <summary>Numbers with their unit, which is never guessed. Limits are allowed values, in the unit the domain keeps.</summary>
+/// <summary>Numbers with their unit, which is never guessed.</summary>
 internal static class QuantityValues
 {
     /// <summary>A comma too, so that what it is refused for is the comma and not a unit.</summary>
     private static readonly SearchValues<char> NumberMarks = SearchValues.Create("-0123456789.,");
 
-    public static Mass? AsMass(this Field field, decimal leastKilograms, decimal mostKilograms) =>
-        field.AsQuantity(Unit.Masses, leastKilograms, mostKilograms) is { } kilograms ? new Mass(kilograms) : null;
+    public static Mass? AsMass(this Field field) => field.AsQuantity() is { } kilograms ? new Mass(kilograms) : null;
 
-    public static Length? AsLength(this Field field, decimal leastMetres, decimal mostMetres) =>
-        field.AsQuantity(Unit.Lengths, leastMetres, mostMetres) is { } metres ? new Length(metres) : null;
+    public static Length? AsLength(this Field field) => field.AsQuantity() is { } metres ? new Length(metres) : null;
 
     /// <summary>A percentage as a fraction: <c>85 %</c> is 0.85.</summary>
-    public static decimal? AsFraction(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Parts, least, most);
+    public static decimal? AsFraction(this Field field) => field.AsQuantity();
 
     /// <summary>MJ for each kilogram of dry matter.</summary>
-    public static decimal? AsEnergy(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Energies, least, most);
+    public static decimal? AsEnergy(this Field field) => field.AsQuantity();
 
     /// <summary>Grams for each kilogram of dry matter.</summary>
-    public static decimal? AsContent(this Field field, decimal least, decimal most) => field.AsQuantity(Unit.Contents, least, most);
+    public static decimal? AsContent(this Field field) => field.AsQuantity();
 
-    private static decimal? AsQuantity(this Field field, Unit[] units, decimal least, decimal most)
+    private static decimal? AsQuantity(this Field field)
     {
+        var (units, least, most) = field.As<QuantityForm>();
         if (field.AsScalar() is not { } scalar)
         {
             return null;

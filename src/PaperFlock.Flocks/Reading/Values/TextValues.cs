@@ -19,17 +19,16 @@ internal static class TextValues
     public const int LongestNote = 240;
 
     /// <summary>One line of text as typed, without the spaces round it.</summary>
-    /// <param name="longest">In characters as Unicode counts them, accents that stand apart included.</param>
-    public static string? AsText(this Field field, int longest = LongestName) =>
-        field.AsScalar() is { } scalar ? Checked(field, scalar.Text.Trim(' ', '\t'), longest) : null;
+    public static string? AsText(this Field field) =>
+        field.AsScalar() is { } scalar ? Checked(field, scalar.Text.Trim(' ', '\t')) : null;
 
     /// <summary>Text that may run over several lines in the file; on paper it is one.</summary>
     public static string? AsNote(this Field field) =>
         field.AsScalar() is { } scalar
-            ? Checked(field, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)), LongestNote)
+            ? Checked(field, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)))
             : null;
 
-    private static string? Checked(Field field, string text, int longest)
+    private static string? Checked(Field field, string text)
     {
         if (text.EnumerateRunes().FirstOrDefault(IsUnprintable, new Rune(' ')) is { Value: not ' ' } odd)
         {
@@ -43,6 +42,7 @@ internal static class TextValues
             return null;
         }
 
+        var (longest, _) = field.As<TextForm>();
         var length = text.EnumerateRunes().Count();
         if (length > longest)
         {

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using NodaTime;
+using PaperFlock.Cli.Places;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Cli.Begin;
+
+/// <summary>The questions, in the order somebody thinks of the answers.</summary>
+internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker, Surroundings surroundings, ILine line)
+{
+    /// <summary>More is a commercial flock, or a slip.</summary>
+    private const int MostEwes = 2000;
+
+    /// <exception cref="UsageException">Something after an option is no answer, or the answers end too soon.</exception>
+    public FlockDraft Ask()
+    {
+        var name = asker.Ask(new Question<string>(
+            "--name", wishes.Name, BeginWords.AskName, BeginWords.UsualName, BeginWords.UsualName, text => Tried(text, FlockDraft.Trial with { Name = text })));
+        var keeper = asker.Ask(new Question<string>(
+            "--keeper", wishes.Keeper, BeginWords.AskKeeper, string.Empty, BeginWords.LeaveOut, text => Tried(text, FlockDraft.Trial with { Keeper = text })));
+
+        var stated = asker.Ask(new Question<Place?>("--place", wishes.Place, BeginWords.AskPlace, null, Shown(StandIn()), PlaceText.Read));
+        var place = stated ?? StandIn();
+        var byPlace = PlaceZones.Of(place, today);
+        var zone = asker.Ask(new Question<string>("--time-zone", wishes.TimeZone, BeginWords.AskZone, byPlace.Id, byPlace.Id, Zone));
+        var country = zone == byPlace.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
+
+        var start = Start(place);
+        var ewes = asker.Ask(new Question<ImmutableArray<DraftEwe>>(
+            "--ewes", wishes.Ewes, BeginWords.AskEwes, DraftEwe.Unnamed(20), "20", Ewes));
+        var usualPaper = UsualPaper.In(country);
+        var paper = asker.Ask(new Question<Paper>("--paper", wishes.Paper, BeginWords.AskPaper, usualPaper, usualPaper.ToString(), ReadPaper));
+        asker.ThrowIfWrong();
+
+        var draft = new FlockDraft(name, keeper.Length == 0 ? null : keeper, place, stated is null, zone, country, start, ewes, paper);
+        Assumed = [.. Assumptions(draft, byPlace)];
+        return draft;
+    }
+
+    /// <summary>What was taken for granted and should be looked at, a sentence each. After <see cref="Ask"/>.</summary>
+    public ImmutableArray<string> Assumed { get; private set; } = [];
+
+    private IEnumerable<string> Assumptions(FlockDraft draft, PlaceZone byPlace)
+    {
+        if (draft.PlaceIsStandIn)
+        {
+            yield return BeginWords.StandInPlace;
+        }
+        else if (wishes.TimeZone is null && draft.TimeZone == byPlace.Id)
+        {
+            yield return byPlace.Others.IsEmpty ? BeginWords.ZoneFromPlace(byPlace.Id) : BeginWords.ZoneNearBorder(byPlace.Id, byPlace.Others);
+        }
+
+        if (wishes is { TupIn: null, LambingFrom: null } && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
+        {
+            yield return BeginWords.UsualDate;
+        }
+
+        if (draft.Ewes[0] == DraftEwe.Unnamed(1)[0] || draft.Ewes[0].Lines[0].Value.StartsWith("__", StringComparison.Ordinal))
+        {
+            yield return BeginWords.UnknownTags;
+        }
+    }
+
+    private SeasonStart Start(Place place)
+    {
+        var usual = SeasonStart.Usual(place.IsSouthern, today);
+        if (wishes is { LambingFrom: not null, TupIn: not null })
+        {
+            asker.Complain(BeginWords.TwoStarts);
+        }
+
+        return wishes.LambingFrom is { } lambing
+            ? asker.Ask(new Question<SeasonStart>("--lambing-from", lambing, BeginWords.AskSeason, usual, string.Empty, text => Season(text, isLambing: true)))
+            : asker.Ask(new Question<SeasonStart>("--tup-in", wishes.TupIn, BeginWords.AskSeason, usual, BeginWords.Shown(usual), text => Season(text, isLambing: false)));
+    }
+
+    private (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
+    {
+        if (text.StartsWith(BeginWords.Lambs, StringComparison.OrdinalIgnoreCase))
+        {
+            return Season(text[BeginWords.Lambs.Length..].Trim(), isLambing: true);
+        }
+
+        return WrittenDate.Read(text) switch
+        {
+            ({ } day, { } other) when day != other => (null, BeginWords.TwoDays(text, day, other)),
+            (null, null) => (null, BeginWords.NotADay(text)),
+            var (day, other) => Tried(new SeasonStart((day ?? other)!.Value, isLambing), start => FlockDraft.Trial with { Start = start }),
+        };
+    }
+
+    private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text)
+    {
+        var isCount = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count);
+        return isCount && count is >= 1 and <= MostEwes
+            ? (DraftEwe.Unnamed(count), null)
+            : ([], BeginWords.NotACount(text, MostEwes));
+    }
+
+    private static (string? Answer, string? WhyNot) Zone(string text) =>
+        PlaceZones.Named(text) is { } zone ? (zone, null) : (null, BeginWords.NotAZone(text));
+
+    private static (Paper Answer, string? WhyNot) ReadPaper(string text) =>
+        Enum.GetValues<Paper>().Where(p => string.Equals(p.ToString(), text, StringComparison.OrdinalIgnoreCase)).ToArray() is [var paper]
+            ? (paper, null)
+            : (default, BeginWords.NotAPaper(text));
+
+    /// <summary>Somewhere in the time zone of the command line or of this computer; in Britain when neither says.</summary>
+    private Place StandIn() =>
+        (wishes.TimeZone is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
+        ?? (surroundings.HomeZone is { } home ? PlaceZones.MiddleOf(home) : null)
+        ?? PlaceZones.MiddleOf("Europe/London")!;
+
+    private static string Shown(Place place) =>
+        string.Create(CultureInfo.InvariantCulture, $"{place.Latitude}, {place.Longitude}, to be put right later");
+
+    private (string? Answer, string? WhyNot) Tried(string answer, FlockDraft draft) => Tried(answer, _ => draft);
+
+    /// <summary>Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.</summary>
+    private (T? Answer, string? WhyNot) Tried<T>(T answer, Func<T, FlockDraft> draft)
+        where T : class
+    {
+        var reading = line.Read(Words.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft(answer), Words.UnnamedPack)));
+        return reading.Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
+            ? (null, $"{wrong.Message}: {wrong.Advice}")
+            : (answer, null);
+    }
+}

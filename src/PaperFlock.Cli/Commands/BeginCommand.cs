@@ -1,0 +1,93 @@
+using System.Text;
+using NodaTime;
+using PaperFlock.Cli.Begin;
+using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Cli.Commands;
+
+/// <summary>Writes a first flock file, from a few questions or from options alone.</summary>
+internal static class BeginCommand
+{
+    private const string Ending = ".yaml";
+
+    /// <param name="asOf">Null for today where this computer is.</param>
+    /// <exception cref="UsageException">An answer is none, or the file cannot be written or is there already.</exception>
+    public static int Run(BeginWishes wishes, LocalDate? asOf, Surroundings surroundings, ILine line)
+    {
+        var asker = new Asker(surroundings, wishes.Yes);
+        var file = wishes.File is { } typed ? Named(typed) : null;
+        var mayOverwrite = file is not null && MayOverwrite(file, wishes, surroundings, asker);
+        var interview = new Interview(wishes, asOf ?? Today(surroundings), asker, surroundings, line);
+        var draft = interview.Ask();
+        if (file is null)
+        {
+            file = NameOf(draft.Name);
+            mayOverwrite = MayOverwrite(file, wishes, surroundings, asker);
+        }
+
+        var bytes = Encoding.UTF8.GetBytes(FlockFileText.Of(draft, file));
+        var reading = line.Read(file, bytes);
+        if (reading.Flock is null)
+        {
+            throw new InvalidOperationException($"The file begun is wrong: {DiagnosticRenderer.Render(reading.Source, reading.Diagnostics)}");
+        }
+
+        surroundings.Stop.ThrowIfCancellationRequested();
+        using var staged = new StagedFiles();
+        staged.Add(surroundings.FullPath(file), file, bytes, mayOverwrite);
+        staged.PutInPlace();
+
+        surroundings.Out.WriteLine();
+        surroundings.Out.WriteLine(BeginWords.Wrote(file, draft));
+        foreach (var sentence in interview.Assumed)
+        {
+            surroundings.Out.WriteLine($"  {sentence}");
+        }
+
+        surroundings.Out.WriteLine(BeginWords.Next(file));
+        return ExitStatus.Clean;
+    }
+
+    private static string Named(string typed) => Path.GetExtension(typed).ToUpperInvariant() switch
+    {
+        ".YAML" or ".YML" => typed,
+        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" => throw new UsageException(BeginWords.IsAList(typed)),
+        _ => typed + Ending,
+    };
+
+    /// <summary>Lower case, words joined by hyphens: a name every disk takes.</summary>
+    private static string NameOf(string holding)
+    {
+        var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
+        var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return (name.Length == 0 ? Words.UnnamedPack : name) + Ending;
+    }
+
+    /// <exception cref="UsageException">It is there, and nobody says that it may go.</exception>
+    private static bool MayOverwrite(string file, BeginWishes wishes, Surroundings surroundings, Asker asker)
+    {
+        if (wishes.Overwrite || !File.Exists(surroundings.FullPath(file)))
+        {
+            return wishes.Overwrite;
+        }
+
+        return surroundings.InIsTerminal && asker.Ask(new Question<bool>("--overwrite", null, BeginWords.AskOverwrite(file), false, "no", YesOrNo))
+            ? true
+            : throw new UsageException(BeginWords.IsThere(file));
+    }
+
+    private static (bool Answer, string? WhyNot) YesOrNo(string text) => text.ToUpperInvariant() switch
+    {
+        "YES" or "Y" => (true, null),
+        "NO" or "N" => (false, null),
+        _ => (false, BeginWords.NotYesOrNo(text)),
+    };
+
+    private static LocalDate Today(Surroundings surroundings)
+    {
+        var zone = surroundings.HomeZone is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
+        return surroundings.Clock.GetCurrentInstant().InZone(zone ?? DateTimeZone.Utc).Date;
+    }
+}

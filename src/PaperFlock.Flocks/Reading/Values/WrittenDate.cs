@@ -1,0 +1,80 @@
+using System.Globalization;
+using NodaTime;
+
+namespace PaperFlock.Flocks.Reading.Values;
+
+/// <summary>Dates as people and spreadsheets write them: <c>10/8/26</c>, <c>10 Aug 2026</c>, <c>August 10, 2026</c>, <c>2026-08-10</c>.</summary>
+public static class WrittenDate
+{
+    private static readonly string[] Months =
+    [
+        "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december",
+    ];
+
+    /// <summary>
+    /// The day meant, read with the day before the month and the other way about. The two are the same where the text
+    /// itself says which is which: the year first, or the month in letters. Two figures of a year are of this century.
+    /// </summary>
+    /// <returns>Null for a reading that makes no day.</returns>
+    public static (LocalDate? DayFirst, LocalDate? MonthFirst) Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var parts = text.Split([' ', '/', '-', '.', ','], StringSplitOptions.RemoveEmptyEntries);
+        if (parts.Length == 1 && text.Length == 8 && text.All(char.IsAsciiDigit))
+        {
+            parts = [text[..4], text[4..6], text[6..]];
+        }
+
+        if (parts.Length != 3)
+        {
+            return (null, null);
+        }
+
+        if (parts[0].Length == 4 && Day(parts[0], parts[1], parts[2]) is { } yearFirst)
+        {
+            return (yearFirst, yearFirst);
+        }
+
+        if (Month(parts[0]) is not null && Number(parts[0]) is null)
+        {
+            var named = Day(parts[2], parts[0], parts[1]);
+            return (named, named);
+        }
+
+        var dayFirst = Day(parts[2], parts[1], parts[0]);
+        return (dayFirst, Number(parts[1]) is null ? dayFirst : Day(parts[2], parts[0], parts[1]));
+    }
+
+    private static LocalDate? Day(string year, string month, string day) =>
+        Year(year) is { } y && Month(month) is { } m && Number(day) is { } d && d >= 1 && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
+            ? new LocalDate(y, m, d)
+            : null;
+
+    private static int? Year(string text) => Number(text) switch
+    {
+        { } two when text.Length == 2 => 2000 + two,
+        { } four when text.Length == 4 && four > 0 => four,
+        _ => null,
+    };
+
+    private static int? Month(string text)
+    {
+        if (Number(text) is { } number)
+        {
+            return number is >= 1 and <= 12 ? number : null;
+        }
+
+        var at = text.Length < 3 ? -1 : Array.FindIndex(Months, m => m.StartsWith(text, StringComparison.OrdinalIgnoreCase));
+        return at < 0 ? null : at + 1;
+    }
+
+    /// <summary>Figures, an ordinal's ending allowed.</summary>
+    private static int? Number(string text)
+    {
+        var figures = text.EndsWith("st", StringComparison.OrdinalIgnoreCase) || text.EndsWith("nd", StringComparison.OrdinalIgnoreCase)
+            || text.EndsWith("rd", StringComparison.OrdinalIgnoreCase) || text.EndsWith("th", StringComparison.OrdinalIgnoreCase)
+            ? text[..^2]
+            : text;
+        return int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    }
+}
