@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Printing.Finishing;
 
 namespace PaperFlock.Cli.Calendar;
 

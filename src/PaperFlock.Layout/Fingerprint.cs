@@ -1,6 +1,9 @@
-namespace PaperFlock.Printing.Finishing;
+namespace PaperFlock.Layout;
 
-/// <summary>FNV-1a, 128 bits wide: tells one file from another (ISO 32000-1, 14.4 asks for no more), and needs no cryptography of the computer it runs on.</summary>
+/// <summary>
+/// FNV-1a, 128 bits wide: tells one thing from another and guards nothing. It needs no cryptography of the computer it runs on: on Linux that is
+/// OpenSSL, and where it is missing the framework's hashes end the program.
+/// </summary>
 public static class Fingerprint
 {
     private static readonly UInt128 Basis = new(0x6C62272E07BB0142, 0x62B821756295C58D);
