@@ -33,11 +33,7 @@ internal static class App
         }
         catch (UsageException e)
         {
-            foreach (var complaint in e.Message.Split('\n'))
-            {
-                surroundings.Error.WriteLine(Words.Complaint(complaint));
-            }
-
+            surroundings.Error.WriteLine(Words.Complaint(e.Message));
             return ExitStatus.WrongUse;
         }
         catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)

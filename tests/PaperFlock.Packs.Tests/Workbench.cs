@@ -27,6 +27,7 @@ internal sealed class Workbench : IDisposable
     public TextWriter? Complaints { get; init; }
 
     public Action? WaitBeforeClosing { get; init; }
+
     /// <summary>What is typed, or piped in; null where nobody can answer.</summary>
     public string? Answers { get; set; }
 

@@ -25,6 +25,13 @@ public sealed class WhyTests
     }
 
     [Fact]
+    public void A_job_of_ewes_mated_on_one_day_is_counted_from_that_day()
+    {
+        var plan = SeasonPlanner.Plan(Sample.Flock([Sample.OneDay("Paddock", Sample.Day("2026-08-14"))], Sample.Ewe("Heather", "Paddock")), Sample.Day("2026-11-01"));
+        Assert.Equal("the day of mating", plan.Jobs.Single(j => j.Id == JobIds.Scan).Basis!.Words);
+    }
+
+    [Fact]
     public void First_due_names_the_ewe_who_sets_it_where_every_day_is_known()
     {
         var orchard = Plan.Groups[0];

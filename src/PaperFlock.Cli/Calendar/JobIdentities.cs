@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
+using PaperFlock.Layout;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Calendar;
@@ -44,9 +44,6 @@ internal static class JobIdentities
         return string.Concat(parts.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Length}:{p}")));
     }
 
-    private static string Uid(string key, int n)
-    {
-        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}")));
-        return $"{Convert.ToHexStringLower(hash.AsSpan(0, 16))}@paperflock";
-    }
+    private static string Uid(string key, int n) =>
+        $"{Fingerprint.Of(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}")))}@paperflock";
 }

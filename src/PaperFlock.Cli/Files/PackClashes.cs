@@ -33,7 +33,7 @@ internal static class PackClashes
 
         if (clashes.Count > 0)
         {
-            throw new UsageException(string.Join('\n', clashes));
+            throw new UsageException(string.Join($"\n{Words.Complaint(string.Empty)}", clashes));
         }
     }
 

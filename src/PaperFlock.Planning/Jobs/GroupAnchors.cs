@@ -34,7 +34,7 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
 
     /// <returns>Null when the group has no such day.</returns>
     public JobBasis? BasisOf(JobAnchor anchor, Practice practice) =>
-        DayOf(anchor, practice) is { } day ? new JobBasis(day, anchor is JobAnchor.Scan or JobAnchor.Housing ? Words(anchor) : $"the day {Words(anchor)}", EvidenceFor(anchor, practice)) : null;
+        DayOf(anchor, practice) is { } day ? new JobBasis(day, DayWords(anchor), EvidenceFor(anchor, practice)) : null;
 
     /// <summary>How the anchor is named after "days before".</summary>
     public static string Words(JobAnchor anchor) => anchor switch
@@ -47,5 +47,12 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
         JobAnchor.FirstDue => "the first is due",
         JobAnchor.LastDue => "the last is due",
         _ => throw new ArgumentOutOfRangeException(nameof(anchor), anchor, "No such anchor."),
+    };
+
+    private string DayWords(JobAnchor anchor) => anchor switch
+    {
+        JobAnchor.TupIn or JobAnchor.TupOut when Group.IsOneDay => "the day of mating",
+        JobAnchor.Scan or JobAnchor.Housing => Words(anchor),
+        _ => $"the day {Words(anchor)}",
     };
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
+using PaperFlock.Layout;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -169,7 +169,7 @@ public static class IssueRecordText
         }
     }
 
-    private static string Sum(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    private static string Sum(string text) => Fingerprint.Of(Encoding.UTF8.GetBytes(text));
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
 

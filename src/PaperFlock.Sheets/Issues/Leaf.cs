@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
@@ -14,7 +13,7 @@ namespace PaperFlock.Sheets.Issues;
 public sealed record Leaf(string Id, string Label, string Title, LocalDate? Last, ImmutableArray<LeafRow> Rows)
 {
     /// <summary>
-    /// The first 16 hexadecimal digits of the SHA-256 (FIPS 180-4) of all it says, place, issue and page count left out: two leaves that say the same have
+    /// Of all it says, place, issue and page count left out: two leaves that say the same have
     /// the same, wherever they stand.
     /// </summary>
     public string Fingerprint { get; } = FingerprintOf(Rows);
@@ -47,7 +46,7 @@ public sealed record Leaf(string Id, string Label, string Title, LocalDate? Last
             text.Append('\u001e');
         }
 
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())))[..16];
+        return Layout.Fingerprint.Of(Encoding.UTF8.GetBytes(text.ToString()));
 
         static string Iso(LocalDate? day) => day is { } d ? LocalDatePattern.Iso.Format(d) : string.Empty;
     }
