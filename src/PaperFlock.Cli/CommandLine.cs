@@ -3,6 +3,7 @@ using System.CommandLine;
 using NodaTime;
 using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
+using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Sheets;
@@ -92,6 +93,7 @@ internal static class CommandLine
         root.Add(check);
         root.Add(dates);
         root.Add(figures);
+        root.Add(EnterLine.Describe(flock, asOf, surroundings, line));
         root.Add(testPage);
         root.Add(schema);
         return root;

@@ -27,6 +27,9 @@ internal sealed record Surroundings(
     /// <summary>Somebody sits at <see cref="In"/> and can be asked again.</summary>
     public bool InIsTerminal { get; init; }
 
+    /// <summary>Single keys, as they are pressed; null where answers come a line at a time.</summary>
+    public IKeyboard? Keyboard { get; init; }
+
     /// <summary>The IANA time zone this computer is set to; null when it does not say.</summary>
     public string? HomeZone { get; init; }
 

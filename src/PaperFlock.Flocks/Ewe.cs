@@ -41,6 +41,9 @@ public sealed record Ewe(
 
     public int? Scan { get; init; } = Require.WithinIfGiven(Scan, 0, 5);
 
+    /// <summary>What is known of the lambing beside its day; nothing until she has lambed.</summary>
+    public LambingResult Lambing { get; init; } = LambingResult.Unknown;
+
     /// <summary>What she is called in a sentence: her name, else her tag.</summary>
     public string CallName => Name ?? Tag;
 }

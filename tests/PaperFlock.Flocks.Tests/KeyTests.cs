@@ -121,6 +121,10 @@ public class KeyTests
         ["ewes[].scan"] = "2",
         ["ewes[].scan-stage"] = "late",
         ["ewes[].lambed"] = "2027-01-09",
+        ["ewes[].lambed-time"] = "03:20",
+        ["ewes[].lambs-alive"] = "2",
+        ["ewes[].lambs-dead"] = "1",
+        ["ewes[].lambing-help"] = "hand",
         ["ewes[].note"] = "Needs a quiet corner",
     };
 
@@ -134,6 +138,7 @@ public class KeyTests
         "jobs[].days" => ["jobs[].before = housing"],
         "ewes[].group" => ["groups = [{name: Orchard}, {name: Paddock}]"],
         "ewes[].scan-stage" => ["ewes[].scan = 1"],
+        "ewes[].lambed-time" or "ewes[].lambs-alive" or "ewes[].lambs-dead" or "ewes[].lambing-help" => ["ewes[].lambed = 2027-01-09"],
         _ => [],
     };
 

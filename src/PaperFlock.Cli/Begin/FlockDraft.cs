@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
 using PaperFlock.Cli.Places;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Begin;
 
@@ -58,7 +60,8 @@ internal sealed record SeasonStart(LocalDate Day, bool IsLambing)
 }
 
 /// <summary>A ewe as she is written into a flock file: keys of the format with their values, in order, the tag first.</summary>
-internal sealed record DraftEwe(ImmutableArray<(string Key, string Value)> Lines)
+/// <param name="IsUnnamed">What stands for her tag is on no ear.</param>
+internal sealed record DraftEwe(ImmutableArray<(string Key, FlockValue Value)> Lines, bool IsUnnamed = false)
 {
     /// <summary>
     /// Ewes whose tags nobody has typed. Each has a line to write her tag on, which a card then shows large, and a number that tells
@@ -68,6 +71,6 @@ internal sealed record DraftEwe(ImmutableArray<(string Key, string Value)> Lines
     {
         var digits = count < 100 ? "00" : "000";
         return [.. Enumerable.Range(1, count).Select(n =>
-            new DraftEwe([("tag", $"____________ {n.ToString(digits, System.Globalization.CultureInfo.InvariantCulture)}")]))];
+            new DraftEwe([("tag", FlockValue.Text($"____________ {n.ToString(digits, CultureInfo.InvariantCulture)}"))], IsUnnamed: true))];
     }
 }

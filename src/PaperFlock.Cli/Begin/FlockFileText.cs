@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Begin;
 
@@ -155,7 +156,7 @@ internal sealed class FlockFileText
     private void Ewes()
     {
         _lines.Add(string.Empty);
-        if (_draft.Ewes.All(e => e.Lines.Length == 1 && e.Lines[0].Value.StartsWith("__", StringComparison.Ordinal)))
+        if (_draft.Ewes.All(e => e.IsUnnamed))
         {
             _lines.Add("# Put what is on her ear in place of each line of dashes. Until then the card has a line to write it on.");
         }
@@ -167,7 +168,7 @@ internal sealed class FlockFileText
             var lines = _draft.Ewes[i].Lines;
             for (var k = 0; k < lines.Length; k++)
             {
-                Line($"  {(k == 0 ? '-' : ' ')} {lines[k].Key}: {lines[k].Value}");
+                Line($"  {(k == 0 ? '-' : ' ')} {lines[k].Key}: {lines[k].Value.ToYaml()}");
             }
 
             if (i == 0)
@@ -214,7 +215,7 @@ internal sealed class FlockFileText
         _hashes = 0;
     }
 
-    private void Known(string key, string value, string remark = "") => Line($"  {key}: {YamlWord.Of(value)}", remark);
+    private void Known(string key, string value, string remark = "") => Line($"  {key}: {FlockValue.Text(value).ToYaml()}", remark);
 
     /// <summary>A line of the format behind a hash, its indentation kept.</summary>
     private void Hint(string line, string remark = "") => Line($"{line[.._hashes]}# {line[_hashes..]}", remark);

@@ -61,7 +61,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
             yield return BeginWords.UsualDate;
         }
 
-        if (draft.Ewes[0] == DraftEwe.Unnamed(1)[0] || draft.Ewes[0].Lines[0].Value.StartsWith("__", StringComparison.Ordinal))
+        if (draft.Ewes.Any(e => e.IsUnnamed))
         {
             yield return BeginWords.UnknownTags;
         }

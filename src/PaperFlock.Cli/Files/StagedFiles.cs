@@ -12,8 +12,9 @@ internal sealed class StagedFiles : IDisposable
     /// <param name="target">Full path; its folder is made if it is not there.</param>
     /// <param name="shown">What messages call it.</param>
     /// <param name="overwrite">False for a file that must not be there yet, not even since it was last looked for.</param>
+    /// <param name="likeOld">Whoever may read and write the file that is there may do so with the new one.</param>
     /// <exception cref="UsageException">It cannot be written there.</exception>
-    public void Add(string target, string shown, ReadOnlySpan<byte> content, bool overwrite = true)
+    public void Add(string target, string shown, ReadOnlySpan<byte> content, bool overwrite = true, bool likeOld = false)
     {
         try
         {
@@ -28,6 +29,11 @@ internal sealed class StagedFiles : IDisposable
             var temp = Path.Combine(folder, $".paperflock-{Path.GetRandomFileName()}.tmp");
             using var file = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
             _waiting.Add((temp, target, shown, overwrite));
+            if (likeOld && !OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(file.SafeFileHandle, File.GetUnixFileMode(target));
+            }
+
             file.Write(content);
             file.Flush(flushToDisk: true);
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -165,6 +166,11 @@ internal static class Wording
 
     public static Diagnostic DoesNotApply(SourceSpan at, string key, string because, string advice) => Error(
         FlockCodes.DoesNotApply, at, $"`{key}` has no meaning {because}", advice);
+
+    public static Diagnostic CannotEdit(SourceSpan at, string line) => Error(
+        FlockEdit.CannotEdit, at,
+        $"the way this is laid out, `{Shown(line)}` cannot be written here without touching something else",
+        "the file is as it was; write it in by hand, or put each key here on a line of its own");
 
     // Single values.
 

@@ -20,7 +20,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
         var job = stationery.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {Days.Long(d)}. " : "";
         var head = stationery.Head("Before the tup: teeth, toes, teats", Code, $"{day}Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.", sideways: true);
-        var rows = stationery.Plan.Ewes.Select(e => Row(stationery, e));
+        var rows = PencilLists.BeforeTheTup(stationery.Plan).Select(e => Row(stationery, e));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
             [

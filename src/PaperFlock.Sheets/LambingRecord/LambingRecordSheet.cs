@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using NodaTime;
+using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -18,12 +18,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var ewes = stationery.Plan.Ewes
-            .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
-            .Where(stationery.MayLamb)
-            .OrderBy(e => e.Ewe.Lambed ?? e.Due?.Likely ?? LocalDate.MaxIsoValue)
-            .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
-            .ToArray();
+        var ewes = PencilLists.LambingRecord(stationery.Plan).Where(stationery.MayLamb).ToArray();
         if (ewes.Length == 0)
         {
             return [];
@@ -51,14 +46,23 @@ internal sealed class LambingRecordSheet : ISheetMaker
         var expected = ewe.Due is { } due
             ? Ink.Cell(Ink.Column(0, Ink.Text(Days.Short(due.Likely), Fount.BodyBold), Ink.Text($"to {Days.Short(due.Latest)}", Fount.Label)))
             : Ink.Cell("lambed", Fount.Label);
-        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(Days.Short(day), Fount.BodyBold) : Ink.Blank();
+        var result = ewe.Ewe.Lambing;
+        var time = result.Time is { } at ? $", {Days.Clock(at)}" : "";
+        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(Days.Short(day) + time, Fount.BodyBold) : Ink.Blank();
         return new TableRow(
             [
                 Ink.Cell(Who.Of(ewe, mark)), expected, lambed,
-                Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre), Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre),
-                Ink.Cell("none hand vet", Fount.Label, TextAlign.Centre), Ink.Blank(),
+                Lambs(result.Alive, ewe), Lambs(result.Dead, ewe),
+                result.Help is { } help
+                    ? Ink.Cell(help switch { LambingHelp.None => "none", LambingHelp.Hand => "hand", _ => "vet" }, Fount.BodyBold, TextAlign.Centre)
+                    : Ink.Cell("none hand vet", Fount.Label, TextAlign.Centre),
+                Ink.Blank(),
             ],
             stationery.BarnRow,
             Name: ewe.Ewe.CallName);
     }
+
+    private static TableCell Lambs(int? known, EwePlan ewe) => known is { } count
+        ? Ink.Cell(count.ToString(CultureInfo.InvariantCulture), Fount.BodyBold, TextAlign.Centre)
+        : Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre);
 }

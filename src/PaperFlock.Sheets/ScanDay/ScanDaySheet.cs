@@ -19,7 +19,7 @@ internal sealed class ScanDaySheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var ewes = stationery.Plan.Ewes.Where(e => e.Standing != Standing.LeftOut).ToArray();
+        var ewes = PencilLists.ScanDay(stationery.Plan);
         if (ewes.Length == 0)
         {
             return [];

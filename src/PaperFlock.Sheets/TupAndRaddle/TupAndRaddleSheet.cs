@@ -17,18 +17,18 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var groups = stationery.Plan.Groups.Where(g => !g.Group.Raddle.IsEmpty).ToArray();
+        var groups = PencilLists.TupAndRaddle(stationery.Plan);
         if (groups.Length == 0)
         {
             return [];
         }
 
         var head = stationery.Head("Tup and raddle", Code, "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.");
-        var body = new Column([.. groups.Select(g => Group(stationery, g))], 14);
+        var body = new Column([.. groups.Select(g => Group(stationery, g.Group, g.Ewes))], 14);
         return [new Sheet(Kind, Code, "Tup and raddle", SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
-    private static NeedSpace Group(Stationery stationery, GroupPlan plan)
+    private static NeedSpace Group(Stationery stationery, GroupPlan plan, ImmutableArray<EwePlan> ewes)
     {
         var group = plan.Group;
         var periods = RaddlePeriod.Of(group, stationery.Flock.Practice.ChangeoverDays);
@@ -40,7 +40,6 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
                 .. periods.Select(p => Ink.Cell(
                     Ink.Column(0, Ink.Text(p.Colour, Fount.BodyBold, TextAlign.Centre), Ink.Text($"{Days.Short(p.From)}\nto {Days.Short(p.To)}", Fount.Label, TextAlign.Centre)))),
             ]);
-        var ewes = stationery.Plan.Ewes.Where(e => e.Ewe.Group == group.Name && e.Standing != Standing.LeftOut);
         return new NeedSpace(Ink.Column(
             5,
             Ink.Text(title, Fount.Heading),

@@ -1,7 +1,7 @@
 using CsCheck;
 using NodaTime;
 using PaperFlock.Sheets.Tests.WorstCases;
-using PaperFlock.Sheets.TupAndRaddle;
+using PaperFlock.Planning;
 
 namespace PaperFlock.Sheets.Tests.Parts;
 

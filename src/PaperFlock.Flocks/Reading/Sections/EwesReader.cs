@@ -38,11 +38,15 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked;
         var teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked;
         var mating = MatingRecord.Read(ewe, group?.Made);
+        var lambing = LambingReader.Read(ewe);
         var note = ewe.Find("note")?.AsNote();
         return tag is not null && group is not null
             ? new Ewe(
                 tag, name, breed, group.Name, born, weight, condition, teeth, toes, teats,
                 mating.Marks, mating.Scan, mating.ScanStage, mating.Lambed, mating.ToTup, note, ewe.Find("tag")!.Span)
+            {
+                Lambing = lambing,
+            }
             : null;
     }
 

@@ -4,7 +4,15 @@ using PaperFlock.Diagnostics;
 namespace PaperFlock.Flocks.Reading.Yaml;
 
 /// <summary>A value of the file with its place. Every scalar is text: what it means is for whoever asks.</summary>
-internal abstract record Node(SourceSpan Span);
+internal abstract record Node(SourceSpan Span)
+{
+    /// <summary>All of it in the text, for whoever changes the text; a node that is not of a text has none.</summary>
+    public Extent Extent { get; init; }
+}
+
+/// <summary>A stretch of a text, in UTF-16 code units from 0.</summary>
+/// <param name="End">Excluded. Nothing was written where it is the same as <paramref name="Start"/>.</param>
+internal readonly record struct Extent(int Start, int End);
 
 /// <param name="Text">Quotes and escapes resolved; otherwise as typed.</param>
 /// <param name="IsPlain">Neither quoted nor a block: only then does an empty text mean that nothing was written.</param>
@@ -15,12 +23,14 @@ internal sealed record Scalar(string Text, bool IsPlain, SourceSpan Span) : Node
 
 /// <param name="Entries">In the order of the file; no key twice.</param>
 /// <param name="Span">The first key, or the opening bracket.</param>
-internal sealed record Mapping(ImmutableArray<Entry> Entries, SourceSpan Span) : Node(Span);
+/// <param name="IsFlow">In braces, or one pair in square brackets.</param>
+internal sealed record Mapping(ImmutableArray<Entry> Entries, SourceSpan Span, bool IsFlow) : Node(Span);
 
 internal sealed record Entry(Scalar Key, Node Value);
 
 /// <param name="Span">The first dash, or the opening bracket.</param>
-internal sealed record Sequence(ImmutableArray<Node> Items, SourceSpan Span) : Node(Span);
+/// <param name="IsFlow">In square brackets.</param>
+internal sealed record Sequence(ImmutableArray<Node> Items, SourceSpan Span, bool IsFlow) : Node(Span);
 
 /// <summary>A value already reported as unusable: whoever asks for it gets nothing and says nothing more.</summary>
 internal sealed record Unreadable(SourceSpan Span) : Node(Span);

@@ -126,10 +126,27 @@ internal sealed class TreeBuilder
         RefuseProperties(node, span);
         return node switch
         {
-            YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span),
-            SequenceStart => Nested(span, Items),
-            _ => Nested(span, Entries),
+            YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span)
+            {
+                Extent = new Extent(Index(scalar.Start), Index(scalar.End)),
+            },
+            SequenceStart => Placed(Nested(span, Items), current),
+            _ => Placed(Nested(span, Entries), current),
         };
+    }
+
+    /// <summary>Of a block, the end is where the next thing begins: only brackets have places of their own, and the parser leaves the closing one out.</summary>
+    private Node Placed(Node node, ParsingEvent start)
+    {
+        // One pair in square brackets has no brackets of its own, and the parser gives it no place.
+        if (node is Mapping { IsFlow: true, Entries: [var only] } && start.Start.Index == 0 && _depth > 0)
+        {
+            return node with { Extent = new Extent(only.Key.Extent.Start, only.Value.Extent.End) };
+        }
+
+        var (first, end) = (Index(start.Start), Index(_events.Current?.End ?? start.End));
+        var isBracketed = node is Mapping { IsFlow: true } or Sequence { IsFlow: true } && end < _source.Text.Length;
+        return node with { Extent = new Extent(first, isBracketed ? end + 1 : end) };
     }
 
     private Node Nested(SourceSpan span, Func<SourceSpan, Node> read)
@@ -150,13 +167,14 @@ internal sealed class TreeBuilder
 
     private Sequence Items(SourceSpan span)
     {
+        var isFlow = _events.Current is SequenceStart { Style: SequenceStyle.Flow };
         var items = ImmutableArray.CreateBuilder<Node>();
         while (_isWhole && Move() && _events.Current is not SequenceEnd)
         {
             items.Add(Value());
         }
 
-        return new Sequence(items.ToImmutable(), span);
+        return new Sequence(items.ToImmutable(), span, isFlow);
     }
 
     private Mapping Entries(SourceSpan span)
@@ -180,7 +198,7 @@ internal sealed class TreeBuilder
             }
         }
 
-        return new Mapping(entries.ToImmutable(), isBlock && entries.Count > 0 ? entries[0].Key.Span : span);
+        return new Mapping(entries.ToImmutable(), isBlock && entries.Count > 0 ? entries[0].Key.Span : span, !isBlock);
     }
 
     private Scalar? Accept(Node key, Dictionary<string, int> lines)
@@ -216,6 +234,8 @@ internal sealed class TreeBuilder
         }
     }
 
-    private SourceSpan SpanOf(ParsingEvent e) =>
-        _source.SpanAt(Math.Min((int)e.Start.Index, _source.Text.Length), (int)(e.End.Index - e.Start.Index)); // The parser counts a line past an empty document.
+    private SourceSpan SpanOf(ParsingEvent e) => _source.SpanAt(Index(e.Start), (int)(e.End.Index - e.Start.Index));
+
+    /// <summary>The parser counts a line past an empty document.</summary>
+    private int Index(Mark mark) => Math.Min((int)mark.Index, _source.Text.Length);
 }

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
 
-namespace PaperFlock.Sheets.TupAndRaddle;
+namespace PaperFlock.Planning;
 
 /// <summary>The days one colour is worn; both ends included.</summary>
-internal sealed record RaddlePeriod(string Colour, LocalDate From, LocalDate To)
+public sealed record RaddlePeriod(string Colour, LocalDate From, LocalDate To)
 {
     /// <summary>A colour a cycle while the tup is in; when the colours run out the first is used again.</summary>
     public static ImmutableArray<RaddlePeriod> Of(TuppingGroup group, int changeoverDays)

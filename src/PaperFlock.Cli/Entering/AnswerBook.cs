@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PaperFlock.Cli.Files;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks;
+using PaperFlock.Flocks.Editing;
+
+namespace PaperFlock.Cli.Entering;
+
+/// <summary>
+/// The flock file while answers go into it. It is read afresh before each, because an editor may have it open too, and
+/// written whole after each, so that whatever ends the program has lost nothing that was read back.
+/// </summary>
+internal sealed class AnswerBook
+{
+    private readonly string _path;
+    private readonly Surroundings _surroundings;
+    private FlockFile _file;
+    private byte[] _bytes;
+
+    private AnswerBook(string path, Surroundings surroundings, FlockFile file, byte[] bytes) =>
+        (_path, _surroundings, _file, _bytes) = (path, surroundings, file, bytes);
+
+    public Flock Flock => _file.Flock;
+
+    /// <returns>Null when the flock file has errors; they have been shown.</returns>
+    /// <exception cref="UsageException">It cannot be read.</exception>
+    public static AnswerBook? Open(string path, Surroundings surroundings)
+    {
+        var bytes = FlockBytes.Read(path, surroundings);
+        if (FlockFile.Open(path, bytes, out var reading) is { } file)
+        {
+            return new AnswerBook(path, surroundings, file, bytes);
+        }
+
+        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, surroundings);
+        return null;
+    }
+
+    /// <summary>She as the file has her now; null when she is no longer in it.</summary>
+    public Ewe? Find(string tag) => Flock.Ewes.FirstOrDefault(e => e.Tag == tag);
+
+    /// <summary>Takes in what others have written meanwhile.</summary>
+    /// <exception cref="UsageException">The file cannot be read, or has errors now, which have been shown.</exception>
+    public void Refresh()
+    {
+        var bytes = FlockBytes.Read(_path, _surroundings);
+        if (bytes.AsSpan().SequenceEqual(_bytes))
+        {
+            return;
+        }
+
+        if (FlockFile.Open(_path, bytes, out var reading) is not { } file)
+        {
+            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, _surroundings);
+            throw new UsageException(EnterWords.FileHasErrors);
+        }
+
+        (_file, _bytes) = (file, bytes);
+    }
+
+    /// <summary>Writes all the answers, or none.</summary>
+    /// <returns>Whether anything was written; null when the file would not be right with them, and the reasons have been shown.</returns>
+    /// <exception cref="UsageException">The file cannot be written.</exception>
+    public bool? Enter(params IEnumerable<(string Tag, EweAnswer Answer)> answers)
+    {
+        ImmutableArray<FlockChange> changes = [.. answers.SelectMany(a => AnswerChanges.Of(a.Answer, _file, a.Tag))];
+        if (changes.IsEmpty)
+        {
+            return false;
+        }
+
+        var edit = _file.Apply(changes);
+        if (edit.File is not { } changed)
+        {
+            DiagnosticsOut.Write(edit.Source, [.. edit.Diagnostics.Where(d => d.Severity == Severity.Error)], _surroundings);
+            return null;
+        }
+
+        var bytes = changed.ToBytes();
+        FlockWriter.Write(_path, bytes, _surroundings);
+        (_file, _bytes) = (changed, bytes);
+        return true;
+    }
+}

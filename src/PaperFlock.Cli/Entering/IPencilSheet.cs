@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Entering;
+
+/// <summary>A printed sheet whose boxes are to be read into the flock file.</summary>
+internal interface IPencilSheet
+{
+    /// <summary>As typed after <c>enter</c>.</summary>
+    string Word { get; }
+
+    /// <summary>The head of the sheet, and its page code.</summary>
+    string Title { get; }
+
+    string About { get; }
+
+    /// <summary>In the order the sheet lists them.</summary>
+    ImmutableArray<EwePlan> Ewes(SeasonPlan plan);
+
+    /// <summary>Why a flock may have no such sheet.</summary>
+    string NoEwes { get; }
+
+    /// <summary>What each key does.</summary>
+    ImmutableArray<(string Keys, string Meaning)> Keys { get; }
+
+    /// <summary>The columns of a spreadsheet that say the same.</summary>
+    ImmutableArray<ResultColumn> Columns { get; }
+
+    /// <summary>What the file says now; empty when nothing.</summary>
+    string Known(Asked asked);
+
+    /// <summary>Whether what is typed so far can only be the whole answer, so that nobody need press Enter.</summary>
+    bool IsWhole(string typed);
+
+    /// <param name="typed">Not blank; without blanks round it.</param>
+    Understood Understand(string typed, Asked asked);
+
+    /// <param name="cells">By the names of <see cref="Columns"/>; none is blank, and there is at least one.</param>
+    /// <returns>With the column at fault where there is one.</returns>
+    (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked);
+}
+
+/// <summary>A column that a results file may have.</summary>
+/// <param name="Name">What the program calls it.</param>
+/// <param name="Headings">Other names for it; letters and figures alone count, capitals not.</param>
+internal sealed record ResultColumn(string Name, params string[] Headings);

@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Flocks;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Entering.Sheets;
+
+/// <summary>Lambing record: the day, and what came of it.</summary>
+internal sealed class LambingResults : IPencilSheet
+{
+    /// <summary>No live lamb comes sooner, and none later: what the flock file takes.</summary>
+    private const int ShortestGestationDays = 130;
+    private const int LongestGestationDays = 165;
+
+    private static readonly string[] Keys5 = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
+
+    private static readonly string[] Helps = ["none", "hand", "vet"];
+
+    public string Word => "lambed";
+
+    public string Title => "Lambing record (LAMB)";
+
+    public string About => "lambings: day, lambs alive and dead, help";
+
+    public string NoEwes => "there is no lambing record in this pack: no ewe is in lamb";
+
+    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    [
+        ("14", "lambed on the 14th, where only one month can be meant; nothing more said"),
+        ("14 jan 2", "lambed on 14 January, 2 lambs alive"),
+        ("today 2 1", "lambed today, 2 alive, 1 dead; `yesterday` and `2027-01-14` do as well"),
+        ("14 jan 3:20 2 0 v", "at 03:20, 2 alive, none dead, vet's help; n no help, h by hand"),
+    ];
+
+    public ImmutableArray<ResultColumn> Columns =>
+    [
+        new("lambed", "date", "day", "lambing date", "lambed on", "date lambed"), new("lambed-time", "time", "lambing time"),
+        new("lambs-alive", "alive", "born alive", "live", "live lambs"), new("lambs-dead", "dead", "born dead", "dead lambs", "lost"),
+        new("lambing-help", "help", "assisted", "assistance"),
+    ];
+
+    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.LambingRecord(plan);
+
+    public string Known(Asked asked) => asked.Ewe.Lambed is { } day ? Say(day, asked.Ewe.Lambing) : "";
+
+    /// <summary>There is always something that could follow.</summary>
+    public bool IsWhole(string typed) => typed == "-";
+
+    public Understood Understand(string typed, Asked asked)
+    {
+        if (typed == "-")
+        {
+            return Understood.As("not lambed", [.. Keys5.Select(k => new KeyPart(k, null)), new KeyPart("lambed", null)]);
+        }
+
+        var words = typed.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
+        var date = DateWords(words);
+        var cells = ImmutableArray.CreateBuilder<(string, string)>();
+        cells.Add(("lambed", string.Join(' ', words[..date])));
+        var counts = 0;
+        foreach (var word in words[date..])
+        {
+            var column = word.Contains(':', StringComparison.Ordinal) || (word.Length == 4 && word.All(char.IsAsciiDigit)) ? "lambed-time"
+                : !char.IsAsciiDigit(word[0]) ? "lambing-help"
+                : counts++ switch { 0 => "lambs-alive", 1 => "lambs-dead", _ => "" };
+            if (column.Length == 0 || cells.Any(c => c.Item1 == column))
+            {
+                return Understood.Not($"`{word}` is one thing too many; type the day, the time if you have it, lambs alive, lambs dead and n, h or v for the help");
+            }
+
+            cells.Add((column, word));
+        }
+
+        return Understand(cells.ToImmutable(), asked).What;
+    }
+
+    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    {
+        var text = cells.Where(c => c.Column == "lambed").Select(c => c.Text).FirstOrDefault();
+        if (text is null && asked.Ewe.Lambed is null)
+        {
+            return (Understood.Not("the day she lambed is not given"), cells[0].Column);
+        }
+
+        var group = asked.Group;
+        var (day, whyNot) = text is null
+            ? (asked.Ewe.Lambed, null)
+            : SeasonDay.Read(
+                text, [new DateInterval(group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays))], asked.Today, "her group could lamb");
+        if (day is not { } lambed)
+        {
+            return (Understood.Not(whyNot!), "lambed");
+        }
+
+        var result = asked.Ewe.Lambing;
+        var parts = new List<AnswerPart> { new KeyPart("lambed", LocalDatePattern.Iso.Format(lambed)) };
+        foreach (var (column, said) in cells.Where(c => c.Column != "lambed"))
+        {
+            if (Read(column, said, ref result) is not { } value)
+            {
+                return (Understood.Not(Refusal(column, said)), column);
+            }
+
+            parts.Add(new KeyPart(column, value));
+        }
+
+        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), "lambed");
+    }
+
+    private static string? Read(string column, string text, ref LambingResult result)
+    {
+        switch (column)
+        {
+            case "lambed-time" when Time(text) is { } time:
+                result = result with { Time = time };
+                return time.ToString("HH:mm", CultureInfo.InvariantCulture);
+            case "lambs-alive" when Count(text) is { } alive:
+                result = result with { Alive = alive };
+                return alive.ToString(CultureInfo.InvariantCulture);
+            case "lambs-dead" when Count(text) is { } dead:
+                result = result with { Dead = dead };
+                return dead.ToString(CultureInfo.InvariantCulture);
+            case "lambing-help" when Help(text) is { } help:
+                result = result with { Help = help };
+                return Helps[(int)help];
+            default:
+                return null;
+        }
+    }
+
+    private static string Refusal(string column, string text) => column switch
+    {
+        "lambed-time" => $"`{text}` is no time of the day; write it on the 24-hour clock, such as 03:20",
+        "lambing-help" => $"`{text}` is no help she can have had; write none, hand or vet, or their first letter",
+        _ => $"`{text}` is no number of lambs; it lies between 0 and {LambingResult.MostLambs.ToString(CultureInfo.InvariantCulture)}",
+    };
+
+    /// <summary>How many words at the beginning make the date: a month may stand before or after the day, and a year after both.</summary>
+    private static int DateWords(string[] words)
+    {
+        var hasMonth = words.Length > 1 && (SeasonDay.IsMonth(words[0]) || SeasonDay.IsMonth(words[1]));
+        return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
+    }
+
+    /// <summary>2026 is a year, and 2026 hours is no time.</summary>
+    private static bool IsTime(string word) => word.Contains(':', StringComparison.Ordinal);
+
+    private static LocalTime? Time(string text)
+    {
+        var figures = text.Replace(":", "", StringComparison.Ordinal).Replace(".", "", StringComparison.Ordinal).PadLeft(4, '0');
+        return figures.Length == 4 && int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n / 100 < 24 && n % 100 < 60
+            ? new LocalTime(n / 100, n % 100)
+            : null;
+    }
+
+    private static int? Count(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= LambingResult.MostLambs ? count : null;
+
+    private static LambingHelp? Help(string text)
+    {
+        var at = Array.FindIndex(Helps, h => h.Equals(text, StringComparison.OrdinalIgnoreCase) || (text.Length == 1 && char.ToLowerInvariant(text[0]) == h[0]));
+        return at < 0 ? null : (LambingHelp)at;
+    }
+
+    private static string Say(LocalDate day, LambingResult result)
+    {
+        var lambs = new[] { result.Alive is { } alive ? $"{Number(alive)} alive" : "", result.Dead is { } dead ? $"{Number(dead)} dead" : "" }.Where(l => l.Length > 0);
+        var help = result.Help switch { LambingHelp.None => ", no help", LambingHelp.Hand => ", helped by hand", LambingHelp.Vet => ", helped by the vet", _ => "" };
+        var time = result.Time is { } at ? $" at {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
+        return $"lambed {Words.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
+    }
+
+    /// <summary>A scan may have missed a lamb, but a slip of the finger is likelier.</summary>
+    private static string Doubt(Ewe ewe, LambingResult result) =>
+        ewe.Scan is { } scan && result.Alive + (result.Dead ?? 0) is { } born && born != scan ? $" (she was scanned with {Number(scan)})" : "";
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Flocks;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Entering.Sheets;
+
+/// <summary>Scan day: lambs counted, early or late.</summary>
+internal sealed class ScanResults : IPencilSheet
+{
+    private static readonly string[][] Counts =
+    [
+        ["0", "empty", "barren", "dry", "none"], ["1", "single", "singles"], ["2", "twin", "twins"], ["3", "triplet", "triplets"], ["4", "quad", "quads"], ["5", "quins"],
+    ];
+
+    public string Word => "scan";
+
+    public string Title => "Scan day (SCAN)";
+
+    public string About => "lambs counted at the scan";
+
+    public string NoEwes => "there is no scan sheet in this pack: no ewe went to the tup";
+
+    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    [
+        ("0 1 2 3 4 5", "lambs counted: one key, and on to the next ewe; 0 is empty"),
+        ("e2  l2", "the same, and the scanner said early, or late: e or l first"),
+    ];
+
+    public ImmutableArray<ResultColumn> Columns =>
+    [
+        new("scan", "lambs", "count", "counted", "scanned", "result", "scan result", "litter", "number of lambs"),
+        new("scan-stage", "stage", "early or late", "early/late"),
+    ];
+
+    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.ScanDay(plan);
+
+    public string Known(Asked asked) => asked.Ewe.Scan is { } scan ? Say(scan, asked.Ewe.ScanStage) : "";
+
+    public bool IsWhole(string typed) => typed == "-" || (typed.Length is 1 or 2 && typed[^1] is >= '0' and <= '9');
+
+    public Understood Understand(string typed, Asked asked)
+    {
+        if (typed == "-")
+        {
+            return Understood.As("not scanned", new KeyPart("scan-stage", null), new KeyPart("scan", null));
+        }
+
+        var stage = char.ToLowerInvariant(typed[0]) switch { 'e' when typed.Length > 1 && typed[1] is not 'm' => "early", 'l' => "late", _ => null };
+        return Count(stage is null ? typed : typed[1..].Trim()) is { } count
+            ? Answer(count, stage, asked)
+            : Understood.Not(typed.Length == 2 && char.IsAsciiDigit(typed[0]) && typed[1] is 'e' or 'l'
+                ? $"the letter goes first: type `{typed[1]}{typed[0]}`"
+                : $"`{typed}` is no count of lambs; type 0 to 5, with e or l before it if the scanner said early or late");
+    }
+
+    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    {
+        var (scan, stage) = (Of("scan"), Of("scan-stage"));
+        if (scan is null)
+        {
+            return (Understood.Not("a stage is given without a count of lambs"), "scan-stage");
+        }
+
+        if (Count(scan) is not { } count)
+        {
+            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), "scan");
+        }
+
+        var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
+        return word is null
+            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), "scan-stage")
+            : (Answer(count, word.Length == 0 ? null : word, asked), "scan-stage");
+
+        string? Of(string column) => cells.Where(c => c.Column == column).Select(c => c.Text).FirstOrDefault();
+    }
+
+    private static Understood Answer(int count, string? stage, Asked asked)
+    {
+        if (count == 0 && stage is not null)
+        {
+            return Understood.Not("a ewe scanned empty is neither early nor late; type 0 alone, or the lambs counted");
+        }
+
+        // A count without a letter leaves the stage that is there, unless there is nothing left to be early.
+        AnswerPart[] parts = [new KeyPart("scan", count.ToString(CultureInfo.InvariantCulture))];
+        return Understood.As(
+            Say(count, stage switch { "early" => ScanStage.Early, "late" => ScanStage.Late, _ => count == 0 ? null : asked.Ewe.ScanStage }),
+            stage is not null ? [.. parts, new KeyPart("scan-stage", stage)] : count == 0 ? [.. parts, new KeyPart("scan-stage", null)] : parts);
+    }
+
+    private static int? Count(string text)
+    {
+        var at = Array.FindIndex(Counts, words => words.Contains(text, StringComparer.OrdinalIgnoreCase));
+        return at < 0 ? null : at;
+    }
+
+    private static string Say(int scan, ScanStage? stage) =>
+        (scan == 0 ? "empty" : Words.Count(scan, "lamb")) + stage switch { ScanStage.Early => ", early", ScanStage.Late => ", late", _ => "" };
+}

@@ -1,0 +1,26 @@
+namespace PaperFlock.Cli.Files;
+
+/// <summary>Puts a changed flock file in the place of the old one, whole.</summary>
+internal static class FlockWriter
+{
+    /// <param name="path">As typed. A link is followed, so that it stays one.</param>
+    /// <exception cref="UsageException">It cannot be written; the old file is untouched.</exception>
+    public static void Write(string path, ReadOnlySpan<byte> content, Surroundings surroundings)
+    {
+        var target = surroundings.FullPath(path);
+        try
+        {
+            target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
+            // A folder may let a file be replaced that may not be written: whoever set it so did not want it changed.
+            using var mayWrite = new FileStream(target, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+        }
+        catch (Exception e) when (FileTrouble.IsOfFiles(e))
+        {
+            throw new UsageException(Words.CannotWrite(path, FileTrouble.Reason(e)), e);
+        }
+
+        using var staged = new StagedFiles();
+        staged.Add(target, path, content, likeOld: true);
+        staged.PutInPlace();
+    }
+}

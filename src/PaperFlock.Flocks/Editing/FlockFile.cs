@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using System.Text;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Flocks.Reading.Yaml;
+
+namespace PaperFlock.Flocks.Editing;
+
+/// <summary>
+/// A flock file opened to be changed: its text, kept to the letter, and the flock it says. A change replaces as few
+/// characters as will do. The result is read again, and must say what the old text said but for what was meant; where
+/// it does not, the layout is one this editor does not understand, and the change is refused.
+/// </summary>
+public sealed class FlockFile
+{
+    private readonly bool _hasByteOrderMark;
+    private readonly SourceText _source;
+    private readonly Lazy<Node> _root;
+
+    private FlockFile(FlockReading reading, bool hasByteOrderMark)
+    {
+        (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
+        Flock = reading.Flock!;
+        _root = new(() => Tree(_source) ?? throw new InvalidOperationException("A text read before must be read again."));
+    }
+
+    public Flock Flock { get; }
+
+    /// <summary>Without errors; there may be warnings.</summary>
+    public FlockReading Reading { get; }
+
+    /// <summary>Without a byte order mark.</summary>
+    public string Text => _source.Text;
+
+    /// <param name="shownPath">As messages show it; nothing is opened.</param>
+    /// <param name="reading">All that was found, errors too.</param>
+    /// <returns>Null when the file has errors: then nobody can say what a change would do to it.</returns>
+    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    {
+        reading = FlockReader.Read(shownPath, bytes);
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble));
+    }
+
+    /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
+    /// <exception cref="ArgumentException">A change is of a place that is not there.</exception>
+    public FlockEdit Apply(params IEnumerable<FlockChange> changes)
+    {
+        var (source, root) = (_source, _root.Value);
+        foreach (var change in changes)
+        {
+            var (before, tree) = (source, root);
+            var ways = ChangeMaker.Ways(change, new Layout(source.Text), root);
+            if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+            {
+                return new FlockEdit(null, [Wording.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+            }
+
+            (source, root) = next;
+        }
+
+        var bytes = BytesOf(source.Text);
+        var file = Open(source.Path, bytes, out var reading);
+        return new FlockEdit(file, reading.Diagnostics, reading.Source);
+    }
+
+    /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public string? ValueOf(FlockPlace section, string key) =>
+        Entry(section, key) is Scalar { IsBlank: false } scalar ? scalar.Text.Trim(' ') : null;
+
+    /// <summary>The items of a list of single values, as written and in the order of the file, which need not be that of the flock; empty where there is no such list.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public ImmutableArray<string> ItemsOf(FlockPlace section, string key) =>
+        Entry(section, key) is Sequence list ? [.. list.Items.Select(i => i is Scalar scalar ? scalar.Text.Trim(' ') : "")] : [];
+
+    private Node? Entry(FlockPlace section, string key) =>
+        Places.Section(_root.Value, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value;
+
+    /// <summary>As the file is to lie on the disk, with its byte order mark if it had one.</summary>
+    public byte[] ToBytes() => BytesOf(_source.Text);
+
+    private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
+
+    /// <returns>Null when the changed text does not say what it should.</returns>
+    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)
+    {
+        if (splice is { Start: var start, End: var end, Text: "" } && start == end)
+        {
+            return (source, root);
+        }
+
+        var text = string.Concat(source.Text.AsSpan(0, splice.Start), splice.Text, source.Text.AsSpan(splice.End));
+        var changed = new SourceText(source.Path, text);
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? (changed, tree) : null;
+    }
+
+    private static Node? Tree(SourceText source)
+    {
+        var bag = new DiagnosticBag();
+        var root = TreeBuilder.Build(source, bag);
+        return bag.HasErrors ? null : root;
+    }
+
+    /// <summary>The line a person would write.</summary>
+    private static string Describe(FlockChange change) => change switch
+    {
+        SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
+        AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
+        ReplaceInList c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(c.Item), json: false)}",
+        _ => $"{change.Key}:",
+    };
+}

@@ -1,0 +1,86 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+
+namespace PaperFlock.Flocks.Editing;
+
+/// <summary>Values as YAML text on one line, quoted only where they must be.</summary>
+internal static class ScalarText
+{
+    /// <summary>YAML 1.2.2, 5.3: what may not begin a plain scalar. A hyphen, a question mark and a colon may, but not before a space, and are quoted too.</summary>
+    private static readonly SearchValues<char> Indicators = SearchValues.Create("-?:,[]{}#&*!|>'\"%@`");
+
+    /// <summary>YAML 1.2.2, 7.3.3: what ends a plain scalar inside brackets.</summary>
+    private static readonly SearchValues<char> FlowMarks = SearchValues.Create(",[]{}");
+
+    private static readonly SearchValues<char> NumberMarks = SearchValues.Create("0123456789+-.:_eExXoO");
+
+    /// <summary>What YAML 1.1 or 1.2 programs take for a truth or for nothing.</summary>
+    private static readonly string[] TypedWords = ["true", "false", "yes", "no", "on", "off", "y", "n", "null", "~", "<<", "="];
+
+    /// <summary>On one line, for inside brackets.</summary>
+    /// <param name="json">As JSON has it, for a file that is JSON so far.</param>
+    public static string Flow(FlockValue value, bool json) => value switch
+    {
+        FlockWord word => Of(word, inFlow: true, json && !IsJsonCount(word) ? '"' : null),
+        FlockList list => $"[{string.Join(", ", list.Items.Select(i => Flow(i, json)))}]",
+        FlockSection section => $"{{{string.Join(", ", section.Entries.Select(e => $"{Key(e.Key, json)}: {Flow(e.Value, json)}"))}}}",
+        _ => throw new ArgumentOutOfRangeException(nameof(value)),
+    };
+
+    public static string Key(string key, bool json) => json ? Double(key) : Of(new FlockWord(key, MayNeedQuotes: false), inFlow: true, quote: null);
+
+    /// <param name="quote">The quotes to keep to; null to use none where none are needed.</param>
+    public static string Of(FlockWord word, bool inFlow, char? quote)
+    {
+        var text = word.Content;
+        if (quote == '"' || text.AsSpan().ContainsAnyInRange('\0', '\u001F'))
+        {
+            return Double(text);
+        }
+
+        return quote == '\'' || !CanBePlain(text, inFlow) || (word.MayNeedQuotes && LooksTyped(text))
+            ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'"
+            : text;
+    }
+
+    private static bool CanBePlain(string text, bool inFlow) =>
+        text.Trim(' ', '\t') == text
+        && (!Indicators.Contains(text[0]) || IsNegativeNumber(text))
+        && !text.Contains(": ", StringComparison.Ordinal)
+        && !text.Contains(":\t", StringComparison.Ordinal)
+        && !text.EndsWith(':')
+        && !text.Contains(" #", StringComparison.Ordinal)
+        && !text.Contains('\u0085', StringComparison.Ordinal)
+        && !(inFlow && text.AsSpan().ContainsAny(FlowMarks));
+
+    /// <summary>JSON has numbers without quotes, and a count of lambs is one.</summary>
+    private static bool IsJsonCount(FlockWord word) =>
+        !word.MayNeedQuotes && word.Content.All(char.IsAsciiDigit) && (word.Content.Length == 1 || word.Content[0] != '0');
+
+    private static bool IsNegativeNumber(string text) => text.Length > 1 && text[0] == '-' && char.IsAsciiDigit(text[1]);
+
+    /// <summary>A spreadsheet's or another program's YAML reader would make a number, a date or a truth of it, and a tag must stay as it is.</summary>
+    private static bool LooksTyped(string text) =>
+        !text.AsSpan().ContainsAnyExcept(NumberMarks) || TypedWords.Contains(text, StringComparer.OrdinalIgnoreCase);
+
+    private static string Double(string text)
+    {
+        var quoted = new StringBuilder("\"");
+        foreach (var c in text)
+        {
+            quoted.Append(c switch
+            {
+                '"' => "\\\"",
+                '\\' => "\\\\",
+                '\n' => "\\n",
+                '\r' => "\\r",
+                '\t' => "\\t",
+                < ' ' => $"\\u{((int)c).ToString("x4", CultureInfo.InvariantCulture)}",
+                _ => c.ToString(),
+            });
+        }
+
+        return quoted.Append('"').ToString();
+    }
+}
