@@ -4,6 +4,7 @@ using NodaTime;
 using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Entering;
+using PaperFlock.Cli.Lists;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Sheets;
@@ -89,6 +90,7 @@ internal static class CommandLine
         schema.SetAction(_ => SchemaCommand.Run(surroundings));
 
         root.Add(BeginLine.Describe(asOf, surroundings, line));
+        root.Add(AddLine.Describe(flock, surroundings));
         root.Add(pack);
         root.Add(check);
         root.Add(dates);

@@ -21,6 +21,10 @@ internal sealed record FlockDraft(
     ImmutableArray<DraftEwe> Ewes,
     Paper Paper)
 {
+    /// <summary>The groups the ewes are in, in the order they come, as YAML; none when the ewes name none.</summary>
+    public ImmutableArray<string> Groups =>
+        [.. Ewes.SelectMany(e => e.Lines).Where(l => l.Key == "group").Select(l => l.Value.ToYaml()).Distinct(StringComparer.Ordinal)];
+
     /// <summary>Of one ewe to stand in for all, so that a single answer can be tried on the reader before the others are known.</summary>
     public static FlockDraft Trial { get; } = new(
         "My flock", null, new Place(54, -2, null), false, "Europe/London", "GB", new SeasonStart(new LocalDate(2026, 11, 5), IsLambing: false), DraftEwe.Unnamed(1), Paper.A4);

@@ -136,11 +136,7 @@ internal sealed class FlockFileText
         Hint("jobs:");
         Hint("  - {title: Clean and lime the lambing pens, before: first-due, days: [14, 7]}");
         Hint($"  - {{title: Feed merchant closed, on: {Iso(due.PlusDays(-7))}}}");
-        Remark("Two tups? Give each a group here, and each ewe below its name after `group`.");
-        Hint("groups:");
-        Hint("  - name: Orchard");
-        Hint("    tup: Bramley");
-        Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+        Groups();
         Remark("What they eat: the figures are on the bag and on the forage analysis.");
         Hint("feeds:");
         Hint("  forage: {kind: hay, bale: 20 kg}", "hay, haylage, silage, straw or grass");
@@ -151,6 +147,28 @@ internal sealed class FlockFileText
         Hint("  pens:");
         Hint("    - {name: North bay, length: 6 m, width: 4.8 m, trough: 9 m}");
         Hint("  lambing-pens: 4");
+    }
+
+    private void Groups()
+    {
+        if (_draft.Groups.IsEmpty)
+        {
+            Remark("Two tups? Give each a group here, and each ewe below its name after `group`.");
+            Hint("groups:");
+            Hint("  - name: Orchard");
+            Hint("    tup: Bramley");
+            Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+            return;
+        }
+
+        Section("groups");
+        foreach (var group in _draft.Groups)
+        {
+            Line($"  - name: {group}");
+            _hashes = 4;
+            Hint("    tup: Bramley", "his name");
+            Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+        }
     }
 
     private void Ewes()
