@@ -19,7 +19,8 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(command.Name),
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(Words.Typed(command)),
+                CommandResult { Command.Subcommands.Count: > 0 } => Words.NoSubcommand(Words.Typed(command), command.Subcommands.Select(c => c.Name)),
                 OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
                 _ => error.Message,
             })
