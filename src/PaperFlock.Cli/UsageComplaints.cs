@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using PaperFlock.Cli.Lists;
 using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Cli;
@@ -19,6 +20,7 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListWords.ListArgument } => ListWords.NoList(Words.Typed(command)),
                 ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(Words.Typed(command)),
                 CommandResult { Command.Subcommands.Count: > 0 } => Words.NoSubcommand(Words.Typed(command), command.Subcommands.Select(c => c.Name)),
                 OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),

@@ -93,6 +93,7 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
     {
         var line = Task.Run(surroundings.In.ReadLine);
         line.Wait(surroundings.Stop);
+        surroundings.Stop.ThrowIfCancellationRequested();
         return line.Result;
     }
 }

@@ -130,7 +130,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
         HasLeftOut = found.HasErrors;
         return ListReport.Write(file, table.Source, rows, found, wishes.GoodRows, surroundings)
             ? ([.. rows.Select(r => r.Ewe).OfType<DraftEwe>()], null)
-            : ([], ListWords.NoneTaken(file));
+            : ([], ListWords.Refused(file, rows.Any(r => r.Ewe is not null)));
     }
 
     private static (string? Answer, string? WhyNot) Zone(string text) =>

@@ -34,6 +34,7 @@ internal static class AddEwesCommand
             found);
         if (!ListReport.Write(list, table.Source, rows, found, goodRows, surroundings))
         {
+            surroundings.Error.WriteLine(Words.Complaint(ListWords.Refused(list, rows.Any(r => r.Ewe is not null))));
             return ExitStatus.FlockErrors;
         }
 

@@ -12,15 +12,10 @@ internal static class ListReport
         DiagnosticsOut.Write(source, found.ToSorted(), surroundings);
         var taken = rows.Count(r => r.Ewe is not null);
         var may = taken > 0 && (!found.HasErrors || goodRows);
-        if (!may)
-        {
-            surroundings.Error.WriteLine(Words.Complaint(ListWords.Refused(file, taken > 0)));
-        }
-
-        surroundings.Out.WriteLine(ListWords.Report(file, may ? taken : 0, may ? rows.Length - taken : rows.Length));
+        surroundings.Out.WriteLine(ListWords.Report(file, may ? taken : 0, rows.Length - taken));
         foreach (var row in rows)
         {
-            surroundings.Out.WriteLine(row.Ewe is null ? ListWords.RowRefused(row.Line, row.Tag) : ListWords.Row(row.Line, row.Tag, row.Name));
+            surroundings.Out.WriteLine(row.Ewe is null ? ListWords.RowRefused(row.Line, row.Tag) : ListWords.Row(row.Line, row.Tag, row.Name, may));
         }
 
         return may;

@@ -61,12 +61,14 @@ internal static class ListWords
     public static Diagnostic AgeReckoned(SourceSpan at, int tupping) => Warning(
         "LST026", at, $"the year of birth is reckoned from the age, as it is at tupping in {tupping}", "put the years in a column `born` if the list is older");
 
+    /// <param name="command">As typed so far.</param>
+    public static string NoList(string command) => $"{command} wants a list as well, such as: {Words.Program} {command} my-flock.yaml ewes.csv";
+
     public static string Refused(string file, bool hasGood) =>
         hasGood ? $"nothing was taken from {file}: put the rows right, or take the good ones with --good-rows" : $"nothing was taken from {file}";
 
-    public static string NoneTaken(string file) => $"no ewe was taken from {file}; what is wrong with it is said above";
-
-    public static string Row(int line, string tag, string? name) => $"  line {line}: {tag}{(name is null ? string.Empty : $"  {name}")}";
+    public static string Row(int line, string tag, string? name, bool isTaken) =>
+        $"  line {line}: {(isTaken ? string.Empty : "good, not taken  ")}{tag}{(name is null ? string.Empty : $"  {name}")}";
 
     public static string RowRefused(int line, string tag) => $"  line {line}: REFUSED{(tag.Length == 0 ? string.Empty : $"  {tag}")}";
 
