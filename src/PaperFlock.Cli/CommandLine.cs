@@ -5,6 +5,7 @@ using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Lists;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Sheets;
@@ -108,6 +109,7 @@ internal static class CommandLine
         schema.SetAction(_ => SchemaCommand.Run(surroundings));
 
         root.Add(BeginLine.Describe(asOf, surroundings, line));
+        root.Add(AddLine.Describe(flock, surroundings));
         root.Add(pack);
         root.Add(check);
         root.Add(dates);

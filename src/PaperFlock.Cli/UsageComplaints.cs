@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using PaperFlock.Cli.Lists;
 using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Cli;
@@ -20,7 +21,9 @@ internal static class UsageComplaints
             .Select(error => error.SymbolResult switch
             {
                 ArgumentResult { Tokens.Count: 0, Argument.Name: Words.ThingArgument } => Words.NothingToExplain,
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(command.Name),
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListWords.ListArgument } => ListWords.NoList(Words.Typed(command)),
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(Words.Typed(command)),
+                CommandResult { Command.Subcommands.Count: > 0 } => Words.NoSubcommand(Words.Typed(command), command.Subcommands.Select(c => c.Name)),
                 OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
                 _ => error.Message,
             })

@@ -133,7 +133,13 @@ internal static class Words
     public static string Complaint(string what) => $"{Program}: {what}";
 
     public static string TryHelp(Command command) =>
-        $"Try: {Program} {(command is RootCommand ? string.Empty : command.Name + " ")}--help";
+        $"Try: {Program} {(command is RootCommand ? string.Empty : Typed(command) + " ")}--help";
+
+    /// <summary>A command as it is typed after the program's name, such as "enter scan".</summary>
+    public static string Typed(Command command) =>
+        command.Parents.OfType<Command>().FirstOrDefault(p => p is not RootCommand) is { } parent ? $"{Typed(parent)} {command.Name}" : command.Name;
+
+    public static string NoSubcommand(string command, IEnumerable<string> words) => $"{command} wants one word more: {List(words, "or")}";
 
     public static string NoSuchCommand(string word, string? nearest) => $"there is no command '{word}'{DidYouMean(nearest)}";
 
@@ -291,10 +297,10 @@ internal static class Words
     public static string Count(int number, string noun) => Invariant($"{number} {noun}{(number == 1 ? string.Empty : "s")}");
 
     /// <summary>Such as "a, b and c".</summary>
-    public static string List(IEnumerable<string> things)
+    public static string List(IEnumerable<string> things, string and = "and")
     {
         var all = things.ToList();
-        return all.Count <= 1 ? string.Concat(all) : $"{string.Join(", ", all.Take(all.Count - 1))} and {all[^1]}";
+        return all.Count <= 1 ? string.Concat(all) : $"{string.Join(", ", all.Take(all.Count - 1))} {and} {all[^1]}";
     }
 
     private static string Name(Stock stock) => stock.IsCard ? $"{stock.Paper} card" : stock.Paper;

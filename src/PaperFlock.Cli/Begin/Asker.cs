@@ -94,6 +94,7 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
         surroundings.Stop.ThrowIfCancellationRequested();
         var line = Task.Run(surroundings.In.ReadLine);
         line.Wait(surroundings.Stop);
+        surroundings.Stop.ThrowIfCancellationRequested();
         return line.Result;
     }
 }

@@ -18,15 +18,16 @@ internal static class BeginLine
         var tupIn = Text("--tup-in", Words.DateValue, BeginWords.AboutTupIn);
         var lambing = Text("--lambing-from", Words.DateValue, BeginWords.AboutLambingFrom);
         var ewes = Text("--ewes", BeginWords.EwesValue, BeginWords.AboutEwes);
+        var goodRows = new Option<bool>("--good-rows") { Description = BeginWords.AboutGoodRows };
         var paper = Text("--paper", Words.PaperValue, BeginWords.AboutPaper);
         var yes = new Option<bool>("--yes") { Description = BeginWords.AboutYes };
         var overwrite = new Option<bool>("--overwrite") { Description = BeginWords.AboutOverwrite };
 
-        var begin = new Command("begin", BeginWords.About) { file, name, keeper, place, zone, tupIn, lambing, ewes, paper, yes, overwrite, asOf };
+        var begin = new Command("begin", BeginWords.About) { file, name, keeper, place, zone, tupIn, lambing, ewes, goodRows, paper, yes, overwrite, asOf };
         begin.SetAction(typed => BeginCommand.Run(
             new BeginWishes(
                 typed.GetValue(file), typed.GetValue(name), typed.GetValue(keeper), typed.GetValue(place), typed.GetValue(zone),
-                typed.GetValue(tupIn), typed.GetValue(lambing), typed.GetValue(ewes), typed.GetValue(paper), typed.GetValue(yes), typed.GetValue(overwrite)),
+                typed.GetValue(tupIn), typed.GetValue(lambing), typed.GetValue(ewes), typed.GetValue(goodRows), typed.GetValue(paper), typed.GetValue(yes), typed.GetValue(overwrite)),
             typed.GetValue(asOf),
             surroundings,
             line));

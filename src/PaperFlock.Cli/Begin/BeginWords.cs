@@ -17,6 +17,7 @@ internal static class BeginWords
     public const string AboutTupIn = "the day the tup goes in, such as 2026-11-05";
     public const string AboutLambingFrom = "or the day the first lambs are wanted, such as 2027-04-01";
     public const string AboutEwes = "how many ewes, or a list of them (CSV, as a spreadsheet saves it)";
+    public const string AboutGoodRows = "with a list: take the good rows even if others are refused";
     public const string AboutPaper = "the paper in the printer; what is usual in your country if you do not say";
     public const string AboutYes = "ask nothing: take the usual answer to whatever the options leave open";
     public const string AboutOverwrite = "write over a file that is there already";

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
 using PaperFlock.Cli.Places;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Begin;
 
@@ -19,6 +21,10 @@ internal sealed record FlockDraft(
     ImmutableArray<DraftEwe> Ewes,
     Paper Paper)
 {
+    /// <summary>The groups the ewes are in, in the order they come, as YAML; none when the ewes name none.</summary>
+    public ImmutableArray<string> Groups =>
+        [.. Ewes.SelectMany(e => e.Lines).Where(l => l.Key == "group").Select(l => l.Value.ToYaml()).Distinct(StringComparer.Ordinal)];
+
     /// <summary>Of one ewe to stand in for all, so that a single answer can be tried on the reader before the others are known.</summary>
     public static FlockDraft Trial { get; } = new(
         "My flock", null, new Place(54, -2, null), false, "Europe/London", "GB", new SeasonStart(new LocalDate(2026, 11, 5), IsLambing: false), DraftEwe.Unnamed(1), Paper.A4);
@@ -58,7 +64,8 @@ internal sealed record SeasonStart(LocalDate Day, bool IsLambing)
 }
 
 /// <summary>A ewe as she is written into a flock file: keys of the format with their values, in order, the tag first.</summary>
-internal sealed record DraftEwe(ImmutableArray<(string Key, string Value)> Lines)
+/// <param name="IsUnnamed">What stands for her tag is on no ear.</param>
+internal sealed record DraftEwe(ImmutableArray<(string Key, FlockValue Value)> Lines, bool IsUnnamed = false)
 {
     /// <summary>
     /// Ewes whose tags nobody has typed. Each has a line to write her tag on, which a card then shows large, and a number that tells
@@ -68,6 +75,6 @@ internal sealed record DraftEwe(ImmutableArray<(string Key, string Value)> Lines
     {
         var digits = count < 100 ? "00" : "000";
         return [.. Enumerable.Range(1, count).Select(n =>
-            new DraftEwe([("tag", $"____________ {n.ToString(digits, System.Globalization.CultureInfo.InvariantCulture)}")]))];
+            new DraftEwe([("tag", FlockValue.Text($"____________ {n.ToString(digits, CultureInfo.InvariantCulture)}"))], IsUnnamed: true))];
     }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Begin;
 
@@ -135,11 +136,7 @@ internal sealed class FlockFileText
         Hint("jobs:");
         Hint("  - {title: Clean and lime the lambing pens, before: first-due, days: [14, 7]}");
         Hint($"  - {{title: Feed merchant closed, on: {Iso(due.PlusDays(-7))}}}");
-        Remark("Two tups? Give each a group here, and each ewe below its name after `group`.");
-        Hint("groups:");
-        Hint("  - name: Orchard");
-        Hint("    tup: Bramley");
-        Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+        Groups();
         Remark("What they eat: the figures are on the bag and on the forage analysis.");
         Hint("feeds:");
         Hint("  forage: {kind: hay, bale: 20 kg}", "hay, haylage, silage, straw or grass");
@@ -152,10 +149,32 @@ internal sealed class FlockFileText
         Hint("  lambing-pens: 4");
     }
 
+    private void Groups()
+    {
+        if (_draft.Groups.IsEmpty)
+        {
+            Remark("Two tups? Give each a group here, and each ewe below its name after `group`.");
+            Hint("groups:");
+            Hint("  - name: Orchard");
+            Hint("    tup: Bramley");
+            Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+            return;
+        }
+
+        Section("groups");
+        foreach (var group in _draft.Groups)
+        {
+            Line($"  - name: {group}");
+            _hashes = 4;
+            Hint("    tup: Bramley", "his name");
+            Hint("    raddle: [yellow, orange, red, blue]", "crayons in the order they go on, light to dark");
+        }
+    }
+
     private void Ewes()
     {
         _lines.Add(string.Empty);
-        if (_draft.Ewes.All(e => e.Lines.Length == 1 && e.Lines[0].Value.StartsWith("__", StringComparison.Ordinal)))
+        if (_draft.Ewes.All(e => e.IsUnnamed))
         {
             _lines.Add("# Put what is on her ear in place of each line of dashes. Until then the card has a line to write it on.");
         }
@@ -167,7 +186,7 @@ internal sealed class FlockFileText
             var lines = _draft.Ewes[i].Lines;
             for (var k = 0; k < lines.Length; k++)
             {
-                Line($"  {(k == 0 ? '-' : ' ')} {lines[k].Key}: {lines[k].Value}");
+                Line($"  {(k == 0 ? '-' : ' ')} {lines[k].Key}: {lines[k].Value.ToYaml()}");
             }
 
             if (i == 0)
@@ -214,7 +233,7 @@ internal sealed class FlockFileText
         _hashes = 0;
     }
 
-    private void Known(string key, string value, string remark = "") => Line($"  {key}: {YamlWord.Of(value)}", remark);
+    private void Known(string key, string value, string remark = "") => Line($"  {key}: {FlockValue.Text(value).ToYaml()}", remark);
 
     /// <summary>A line of the format behind a hash, its indentation kept.</summary>
     private void Hint(string line, string remark = "") => Line($"{line[.._hashes]}# {line[_hashes..]}", remark);

@@ -2,10 +2,14 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using PaperFlock.Cli.Csv;
+using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Lists;
 using PaperFlock.Cli.Places;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Cli.Begin;
@@ -32,7 +36,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
 
         var start = Start(place);
         var ewes = asker.Ask(new Question<ImmutableArray<DraftEwe>>(
-            "--ewes", wishes.Ewes, BeginWords.AskEwes, DraftEwe.Unnamed(20), "20", Ewes));
+            "--ewes", wishes.Ewes, BeginWords.AskEwes, DraftEwe.Unnamed(20), "20", text => Ewes(text, start)));
         var usualPaper = UsualPaper.In(country);
         var paper = asker.Ask(new Question<Paper>("--paper", wishes.Paper, BeginWords.AskPaper, usualPaper, usualPaper.ToString(), ReadPaper));
         asker.ThrowIfWrong();
@@ -61,7 +65,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
             yield return BeginWords.UsualDate;
         }
 
-        if (draft.Ewes[0] == DraftEwe.Unnamed(1)[0] || draft.Ewes[0].Lines[0].Value.StartsWith("__", StringComparison.Ordinal))
+        if (draft.Ewes.Any(e => e.IsUnnamed))
         {
             yield return BeginWords.UnknownTags;
         }
@@ -95,12 +99,38 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
         };
     }
 
-    private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text)
+    /// <summary>Rows of the list were refused, and the others taken.</summary>
+    public bool HasLeftOut { get; private set; }
+
+    private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text, SeasonStart start)
     {
+        if (File.Exists(surroundings.FullPath(text)))
+        {
+            return Listed(text, start);
+        }
+
         var isCount = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count);
         return isCount && count is >= 1 and <= MostEwes
             ? (DraftEwe.Unnamed(count), null)
             : ([], BeginWords.NotACount(text, MostEwes));
+    }
+
+    private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Listed(string file, SeasonStart start)
+    {
+        var found = new DiagnosticBag();
+        var table = CsvTable.Read(file, FlockBytes.Read(file, surroundings), found);
+        var rows = ListTrial.Of(
+            EweList.Read(table, start.TupIn.Year, found),
+            ewes =>
+            {
+                var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes.Select(e => e.Ewe!)] });
+                return (reading.Source, reading.Diagnostics);
+            },
+            found);
+        HasLeftOut = found.HasErrors;
+        return ListReport.Write(file, table.Source, rows, found, wishes.GoodRows, surroundings)
+            ? ([.. rows.Select(r => r.Ewe).OfType<DraftEwe>()], null)
+            : ([], ListWords.Refused(file, rows.Any(r => r.Ewe is not null)));
     }
 
     private static (string? Answer, string? WhyNot) Zone(string text) =>
@@ -126,9 +156,11 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
     private (T? Answer, string? WhyNot) Tried<T>(T answer, Func<T, FlockDraft> draft)
         where T : class
     {
-        var reading = line.Read(Words.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft(answer), Words.UnnamedPack)));
-        return reading.Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
+        return Read(draft(answer)).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
             ? (null, $"{wrong.Message}: {wrong.Advice}")
             : (answer, null);
     }
+
+    private FlockReading Read(FlockDraft draft) =>
+        line.Read(Words.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft, Words.UnnamedPack)));
 }

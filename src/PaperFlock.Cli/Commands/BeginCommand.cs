@@ -47,7 +47,7 @@ internal static class BeginCommand
         }
 
         surroundings.Out.WriteLine(BeginWords.Next(file));
-        return ExitStatus.Clean;
+        return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }
 
     private static string Named(string typed) => Path.GetExtension(typed).ToUpperInvariant() switch

@@ -14,11 +14,16 @@ internal static class EnterLine
     public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Surroundings surroundings, ILine line)
     {
         var enter = new Command("enter", EnterWords.About);
+        var from = new Option<string>("--from") { HelpName = EnterWords.ResultsValue, Description = EnterWords.AboutFrom };
+        var goodRows = new Option<bool>("--good-rows") { Description = EnterWords.AboutGoodRows };
         foreach (var sheet in Sheets)
         {
-            var command = new Command(sheet.Word, sheet.About) { flock, asOf };
+            var command = new Command(sheet.Word, sheet.About) { flock, from, goodRows, asOf };
             command.SetAction(typed => EnterCommand.Run(
-                sheet, typed.GetRequiredValue(flock), typed.GetValue(asOf), surroundings, line));
+                sheet,
+                new EnterWishes(typed.GetRequiredValue(flock), typed.GetValue(asOf), typed.GetValue(from), typed.GetValue(goodRows)),
+                surroundings,
+                line));
             enter.Add(command);
         }
 

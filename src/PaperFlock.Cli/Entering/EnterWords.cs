@@ -9,7 +9,7 @@ internal static class EnterWords
 {
     public const string About = "take in what was written on a printed sheet: scan, marks, teeth-toes-teats or lambed";
     public const string AboutFrom = "the results as a spreadsheet saves them (CSV), instead of typing them";
-    public const string AboutTakeRest = "with --from: take in the good rows even if others are refused";
+    public const string AboutGoodRows = "with --from: enter the good rows even if others are refused";
     public const string ResultsValue = "RESULTS.csv";
     public const string Nothing = "nothing written down";
     public const string Refused = "  not taken:";
@@ -75,9 +75,11 @@ internal static class EnterWords
 
     // Results from a spreadsheet.
 
-    public static string RowsTaken(string file, int rows) => $"{Words.Count(rows, "row")} of {file} taken in.";
+    public const string GoodRowsAlone = "--good-rows goes with --from RESULTS.csv";
 
-    public static string NotOnTheSheet(int rows) => rows == 1 ? "1 ewe of it is not on the printed sheet." : Invariant($"{rows} ewes of it are not on the printed sheet.");
+    public static string NothingTaken(string path) => $"{path} is as it was: put the rows right, or enter only the good ones with --good-rows";
+
+    public static string RowRefused(string who) => $"what is said of {who} does not agree with the rest of the flock file";
 
     private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 

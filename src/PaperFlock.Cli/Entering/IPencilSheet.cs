@@ -26,6 +26,9 @@ internal interface IPencilSheet
     /// <summary>The columns of a spreadsheet that say the same.</summary>
     ImmutableArray<ResultColumn> Columns { get; }
 
+    /// <summary>Whether a spreadsheet may have several rows for one ewe, each with something more.</summary>
+    bool RowsMayRepeat => false;
+
     /// <summary>What the file says now; empty when nothing.</summary>
     string Known(Asked asked);
 

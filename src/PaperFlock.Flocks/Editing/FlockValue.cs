@@ -26,6 +26,9 @@ public abstract record FlockValue
     public static FlockValue Section(params IEnumerable<(string Key, FlockValue Value)> entries) =>
         new FlockSection([.. entries]) is { Entries.Length: > 0 } section ? section : throw new ArgumentException("A section needs a key.", nameof(entries));
 
+    /// <summary>As it stands after a key's colon, on one line.</summary>
+    public string ToYaml() => this is FlockWord word ? ScalarText.Of(word, inFlow: false, quote: null) : ScalarText.Flow(this, json: false);
+
     /// <summary>What a reader of the text should find.</summary>
     internal abstract Node AsNode();
 

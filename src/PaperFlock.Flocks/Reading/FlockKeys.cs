@@ -309,7 +309,7 @@ internal static class FlockKeys
         May("scan", Whole(0, 5), null, "lambs counted; leave out until scanned"),
         May("scan-stage", Choice(("early", ScanStage.Early), ("late", ScanStage.Late)), null, "if the scanner said so"),
         May("lambed", Date, null, "the day; closes her card"),
-        May("lambed-time", new TimeForm(LocalTime.Midnight, new LocalTime(23, 59)), null, "on the 24-hour clock, such as 03:20; only with lambed, as the three after it"),
+        May("lambed-time", new TimeForm(LocalTime.Midnight, new LocalTime(23, 59)), null, "when, such as 03:20; only with lambed, as the three after it"),
         May("lambs-alive", Whole(0, LambingResult.MostLambs), null, "lambs born alive"),
         May("lambs-dead", Whole(0, LambingResult.MostLambs), null, "lambs born dead"),
         May("lambing-help", Choice(("none", LambingHelp.None), ("hand", LambingHelp.Hand), ("vet", LambingHelp.Vet)), null, "what help she had"),

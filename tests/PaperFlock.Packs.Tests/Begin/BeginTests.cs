@@ -276,6 +276,16 @@ public sealed partial class BeginTests
     }
 
     [Fact]
+    public void The_schema_is_printed_as_the_samples_have_it_beside_them()
+    {
+        using var bench = new Workbench();
+        var printed = bench.Run("schema");
+        Assert.Equal((ExitStatus.Clean, ""), (printed.Status, printed.Error));
+        Assert.Equal(File.ReadAllText(Path.Combine(Samples.Root, "flocks", FlockSchema.FileName)), printed.Out);
+        Assert.Contains("schema wants no file", bench.Run("schema", "flock.yaml").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Stopping_at_a_question_writes_nothing()
     {
         using var bench = new Workbench { Answers = "\n\n" };

@@ -30,6 +30,8 @@ internal sealed class RaddleMarks : IPencilSheet
         .. Enumerable.Range(1, 6).Select(n => new ResultColumn(FormattableString.Invariant($"mark {n}"), FormattableString.Invariant($"raddle {n}"), FormattableString.Invariant($"date {n}"))),
     ];
 
+    public bool RowsMayRepeat => true;
+
     public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.TupAndRaddle(plan).SelectMany(g => g.Ewes)];
 
     public string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {Words.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";

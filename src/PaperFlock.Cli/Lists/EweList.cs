@@ -1,0 +1,186 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Cli.Begin;
+using PaperFlock.Cli.Csv;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Cli.Lists;
+
+/// <param name="Ewe">Null for a row that is refused; why is in the bag.</param>
+internal sealed record ListedEwe(int Line, string Tag, string? Name, DraftEwe? Ewe, ImmutableDictionary<string, CsvCell> Cells);
+
+/// <summary>A list of ewes from a spreadsheet, a row a ewe. What a value may be is for the reader of flock files to say; here it is put into its words.</summary>
+internal sealed class EweList
+{
+    private static readonly Dictionary<string, string> ScanWords = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["empty"] = "0", ["barren"] = "0", ["geld"] = "0", ["single"] = "1", ["twin"] = "2", ["twins"] = "2", ["triplet"] = "3", ["triplets"] = "3", ["quad"] = "4", ["quads"] = "4",
+    };
+
+    private readonly CsvTable _table;
+    private readonly DiagnosticBag _bag;
+    private readonly int _tupping;
+
+    private EweList(CsvTable table, int tupping, DiagnosticBag bag) => (_table, _tupping, _bag) = (table, tupping, bag);
+
+    /// <param name="tupping">The year, for ages.</param>
+    /// <param name="bag">What is wrong or left out.</param>
+    /// <returns>Every row with anything in it; none when the list as a whole is of no use.</returns>
+    public static ImmutableArray<ListedEwe> Read(CsvTable table, int tupping, DiagnosticBag bag) => new EweList(table, tupping, bag).Rows();
+
+    private ImmutableArray<ListedEwe> Rows()
+    {
+        if (_table.Rows.IsEmpty && _table.Headings.IsEmpty)
+        {
+            _bag.Add(ListWords.NoRows());
+            return [];
+        }
+
+        var columns = EweColumn.Of(_table.Headings);
+        if (!columns.Any(c => c.Key == "tag"))
+        {
+            _bag.Add(ListWords.NoTagColumn(_table.Headings[0].Span));
+            return [];
+        }
+
+        NameWhatIsLeftOut(columns);
+        if (_table.Rows.IsEmpty)
+        {
+            _bag.Add(ListWords.NoRows());
+        }
+
+        var tags = new TagCells(Column(columns.First(c => c.Key == "tag")).Select(c => c.Text));
+        var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
+        if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
+        {
+            _bag.Add(ListWords.AgeReckoned(age.Heading.Span, _tupping));
+        }
+
+        return [.. _table.Rows.Select(row => Row(row, columns, tags, dates))];
+    }
+
+    private void NameWhatIsLeftOut(ImmutableArray<EweColumn> columns)
+    {
+        for (var i = 0; i < _table.Headings.Length; i++)
+        {
+            var heading = _table.Headings[i];
+            if (heading.IsBlank || columns.Any(c => c.At == i))
+            {
+                continue;
+            }
+
+            _bag.Add(EweColumn.Of([heading]) is [var same] && columns.FirstOrDefault(c => c.Key == same.Key) is { } other
+                ? ListWords.SecondColumn(heading.Span, heading.Text.Trim(), other.Heading.Text.Trim())
+                : ListWords.UnknownColumn(heading.Span, heading.Text.Trim()));
+        }
+    }
+
+    private IEnumerable<CsvCell> Column(EweColumn column) => _table.Rows.Where(r => column.At < r.Length && !r[column.At].IsBlank).Select(r => r[column.At]);
+
+    private ListedEwe Row(ImmutableArray<CsvCell> row, ImmutableArray<EweColumn> columns, TagCells tags, ListDates dates)
+    {
+        var lines = ImmutableArray.CreateBuilder<(string, FlockValue)>();
+        var cells = ImmutableDictionary.CreateBuilder<string, CsvCell>(StringComparer.Ordinal);
+        var isRight = true;
+        foreach (var column in columns)
+        {
+            var cell = column.At < row.Length ? row[column.At] : new CsvCell(string.Empty, row[0].Span);
+            if (cell.IsBlank && column.Key != "tag")
+            {
+                continue;
+            }
+
+            var key = column.Key == EweColumn.Age ? "born" : column.Key;
+            if (Value(column, cell, tags, dates) is { } value)
+            {
+                lines.Add((key, value));
+            }
+            else
+            {
+                isRight = false;
+            }
+
+            cells[key] = cell;
+        }
+
+        return new ListedEwe(
+            row[0].Span.Line,
+            cells["tag"].Text.Trim(),
+            cells.TryGetValue("name", out var name) ? name.Text.Trim() : null,
+            isRight ? new DraftEwe(lines.ToImmutable()) : null,
+            cells.ToImmutable());
+    }
+
+    /// <returns>Null after saying what is wrong.</returns>
+    private FlockValue? Value(EweColumn column, CsvCell cell, TagCells tags, ListDates dates)
+    {
+        var text = cell.Text.Trim();
+        switch (column.Key)
+        {
+            case "tag":
+                return tags.Read(cell, _bag) is { } tag ? FlockValue.Text(tag) : null;
+            case "name" or "breed" or "group" or "note":
+                return FlockValue.Text(string.Join(' ', text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
+            case "born":
+                return Born(text, cell);
+            case EweColumn.Age:
+                return Age(text, cell);
+            case "weight":
+                return Weight(text, column.Unit, cell);
+            case "condition":
+                return FlockValue.Word(text.Replace(',', '.'));
+            case "teeth" or "toes" or "teats":
+                return FlockValue.Word(string.Equals(text, "ok", StringComparison.OrdinalIgnoreCase) || string.Equals(text, "good", StringComparison.OrdinalIgnoreCase) ? "sound" : text);
+            case "scan":
+                return FlockValue.Word(ScanWords.GetValueOrDefault(text, text));
+            case "lambed":
+                return dates.Read(text, cell, _bag) is { } day ? FlockValue.Word(day) : null;
+            case "marks":
+                var marks = ListDates.Split(text).Select(t => dates.Read(t, cell, _bag)).ToArray();
+                return marks.Contains(null) ? null : FlockValue.List(marks.OfType<string>().Select(FlockValue.Word));
+            default:
+                return FlockValue.Word(text);
+        }
+    }
+
+    /// <summary>A year, or a date of which only the year counts, whichever way round it is.</summary>
+    private FlockValue? Born(string text, CsvCell cell)
+    {
+        if (text.Length == 4 && text.All(char.IsAsciiDigit))
+        {
+            return FlockValue.Word(text);
+        }
+
+        if (new ListDates([]) is var alone && WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date)
+        {
+            return FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture));
+        }
+
+        return alone.Read(text, cell, _bag) is { } iso ? FlockValue.Word(iso[..4]) : null;
+    }
+
+    private FlockValue? Age(string text, CsvCell cell)
+    {
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var years) && years is > 0 and < 30)
+        {
+            return FlockValue.Word((_tupping - years).ToString(CultureInfo.InvariantCulture));
+        }
+
+        _bag.Add(ListWords.NotAnAge(cell.Span, text));
+        return null;
+    }
+
+    private FlockValue? Weight(string text, string? unit, CsvCell cell)
+    {
+        var (weight, fault) = WeightCell.Read(text, unit);
+        if (weight is not null)
+        {
+            return FlockValue.Word(weight);
+        }
+
+        _bag.Add(fault == WeightCell.Fault.NoUnit ? ListWords.NoUnit(cell.Span, text) : ListWords.NotAWeight(cell.Span, text));
+        return null;
+    }
+}
