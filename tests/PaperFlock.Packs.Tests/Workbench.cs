@@ -34,11 +34,21 @@ internal sealed class Workbench : IDisposable
     /// <summary>The answers come from a keyboard, and a wrong one can be put right.</summary>
     public bool AtAKeyboard { get; init; }
 
+    /// <summary>Keys as they are pressed, a line break for Enter; null where answers come in lines. After the last, Ctrl-C.</summary>
+    public string? Keys { get; init; }
+
     public string? HomeZone { get; init; } = "Europe/London";
 
     public Outcome Run(params string[] args)
     {
-        using var output = new StringWriter { NewLine = "\n" };
+        using var output = new StringWriter();
+        return RunInto(output, args);
+    }
+
+    /// <summary>As <see cref="Run"/>, with a writer of the test's own for the results.</summary>
+    public Outcome RunInto(StringWriter output, params string[] args)
+    {
+        output.NewLine = "\n";
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(
             Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
@@ -46,6 +56,7 @@ internal sealed class Workbench : IDisposable
             WaitBeforeClosing = WaitBeforeClosing,
             In = Answers is null ? TextReader.Null : new StringReader(Answers),
             InIsTerminal = AtAKeyboard,
+            Keyboard = Keys is null ? null : new PressedKeys(Keys, Stop),
             HomeZone = HomeZone,
         };
         var status = App.Run(args, surroundings, Line);
@@ -76,6 +87,24 @@ internal sealed class Workbench : IDisposable
     {
         _stop.Dispose();
         Directory.Delete(Folder, recursive: true);
+    }
+
+    private sealed class PressedKeys(string keys, Action thenStop) : IKeyboard
+    {
+        private int _next;
+
+        public ConsoleKeyInfo Read(CancellationToken stop)
+        {
+            if (_next == keys.Length)
+            {
+                thenStop();
+            }
+
+            stop.ThrowIfCancellationRequested();
+            var c = keys[_next++];
+            var key = c switch { '\n' => ConsoleKey.Enter, '\b' => ConsoleKey.Backspace, '\x1b' => ConsoleKey.Escape, _ => ConsoleKey.NoName };
+            return new ConsoleKeyInfo(c, key, shift: false, alt: false, control: false);
+        }
     }
 
     private sealed class StoppedClock(Instant now) : IClock

@@ -13,7 +13,12 @@ internal static class CsvWords
 
     public static Diagnostic Malformed(SourceSpan at, CsvMalformedReason reason) => new(
         Severity.Error, MalformedCode, at,
-        reason == CsvMalformedReason.UnterminatedQuote ? "this quote is never closed" : "a quote stands where none can",
+        reason switch
+        {
+            CsvMalformedReason.UnterminatedQuote => "this quote is never closed",
+            CsvMalformedReason.TextAfterClosingQuote => "something follows the quote that closes this cell",
+            _ => "a quote stands in the middle of a cell",
+        },
         "save the file as CSV from the spreadsheet again, or take the quote away");
 
     public static Diagnostic Empty() => new(

@@ -1,7 +1,7 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Sheets.Tests.WorstCases;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Tests.WorstCases;
 
 namespace PaperFlock.Sheets.Tests.Parts;
 
