@@ -10,9 +10,26 @@ internal static class App
     /// <returns>One of <see cref="ExitStatus"/>; nothing is thrown.</returns>
     public static int Run(IReadOnlyList<string> args, Surroundings surroundings, ILine line)
     {
+        var dropped = DroppedFiles.Are(args, surroundings);
+        var status = Guard(args, surroundings, () => CommandLine.Run(args, dropped, surroundings, line));
+        if ((dropped || args.Count == 0) && surroundings.WaitBeforeClosing is { } wait)
+        {
+            surroundings.Error.WriteLine();
+            surroundings.Error.WriteLine(Words.PressEnter);
+            wait();
+        }
+
+        return status;
+    }
+
+    /// <summary>Does a piece of work, and tells the user of whatever it throws.</summary>
+    /// <param name="args">What was asked for, for the details of a fault.</param>
+    /// <returns>What the work returns, or the status that goes with what it threw.</returns>
+    public static int Guard(IReadOnlyList<string> args, Surroundings surroundings, Func<int> work)
+    {
         try
         {
-            return CommandLine.Run(args, surroundings, line);
+            return work();
         }
         catch (UsageException e)
         {

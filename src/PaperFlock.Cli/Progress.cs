@@ -9,7 +9,7 @@ internal static class Progress
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public static T Show<T>(Surroundings surroundings, Func<Action<string>, T> work)
     {
-        if (!surroundings.ErrorIsTerminal)
+        if (!surroundings.ShowsProgress)
         {
             return work(_ => surroundings.Stop.ThrowIfCancellationRequested());
         }

@@ -21,6 +21,14 @@ internal sealed record Surroundings(
     bool ErrorIsTerminal,
     CancellationToken Stop)
 {
+    /// <summary>Somebody watches what is being done now. Where several things are done at once there is no such line.</summary>
+    public bool ShowsProgress { get; init; } = ErrorIsTerminal;
+
+    /// <summary>
+    /// Waits for the user to have read what happened, where the window the program writes into is its own and goes with it;
+    /// null where it outlives the program.
+    /// </summary>
+    public Action? WaitBeforeClosing { get; init; }
     /// <summary>Answers to questions. Nothing, where nobody is to be asked.</summary>
     public TextReader In { get; init; } = TextReader.Null;
 

@@ -20,6 +20,7 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
+                ArgumentResult { Tokens.Count: 0, Argument.Name: Words.ThingArgument } => Words.NothingToExplain,
                 ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListWords.ListArgument } => ListWords.NoList(Words.Typed(command)),
                 ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(Words.Typed(command)),
                 CommandResult { Command.Subcommands.Count: > 0 } => Words.NoSubcommand(Words.Typed(command), command.Subcommands.Select(c => c.Name)),
@@ -27,6 +28,15 @@ internal static class UsageComplaints
                 _ => error.Message,
             })
             .Distinct(StringComparer.Ordinal);
+    }
+
+    /// <summary>Where any number of files may stand, a slip in an option would pass for one of them.</summary>
+    public static void RefuseOptionsAsFiles(ArgumentResult files)
+    {
+        if (files.Parent is CommandResult typed && files.Tokens.FirstOrDefault(t => t.Value.StartsWith('-')) is { } slip)
+        {
+            files.AddError(Unknown(slip.Value, typed.Command));
+        }
     }
 
     private static string Unknown(string word, Command command)

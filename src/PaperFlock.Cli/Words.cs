@@ -21,10 +21,15 @@ internal static class Words
     public const string AboutCheck = "read the flock file and say what is wrong with it, or that nothing is";
     public const string AboutDates = "show the dates of the jobs, and when each ewe is due";
     public const string AboutFigures = "write every figure of the plan as JSON";
+    public const string AboutExplain = "say why the plan says what it says of a day, a job or a ewe";
+    public const string ThingArgument = "DATE|JOB|EWE";
+    public const string AboutThingArgument = "such as 2026-12-27, scan, Bracken or the end of a tag";
+    public const string AboutCalendar = "write the jobs as a calendar file, for a telephone or another computer";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string AboutSchema = "write the JSON Schema of the flock file, for an editor that checks while you type";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
+    public const string AboutFlocksArgument = "the file about your flock; or several of them, or a folder of them";
     public const string DateValue = "DATE";
     public const string AboutAsOf = "stands in for today, such as 2026-11-25";
     public const string FolderValue = "DIR";
@@ -33,6 +38,10 @@ internal static class Words
     public const string AboutFrom = "first day of a sitter's pack: only the leaves for those days";
     public const string AboutTo = "last day of a sitter's pack, included";
     public const string AboutSplit = "a PDF for each way of printing: binder, planner, pinned, cards, logs";
+    public const string AboutChanged = "only leaves that say something else than those printed before, with a list of what to take out and put in";
+    public const string AboutDryRun = "with --changed: says what would be printed and why, and writes nothing";
+    public const string ChangedIsOfAll = "--changed is of the whole pack: leave out --sheets, --from and --to";
+    public const string DryRunIsOfChanged = "--dry-run goes with --changed";
     public const string PaperValue = "A4|Letter";
     public const string AboutPaper = "the paper in the printer; A4 if you do not say";
     public const string AboutPng = "a picture of every page as well";
@@ -44,6 +53,9 @@ internal static class Words
         Check your own:  paperflock check my-flock.yaml
         Everything else: paperflock --help
         """;
+
+    /// <summary>Where the window closes with the program.</summary>
+    public const string PressEnter = "Press Enter to close this window.";
 
     // Progress.
     public const string Composing = "laying out the sheets";
@@ -138,9 +150,16 @@ internal static class Words
             ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
             : $"there is no sheet '{word}'{DidYouMean(nearest)}";
 
+    /// <param name="leaf">Such as "FEED-2".</param>
+    /// <param name="code">What the codes of all its kind begin with.</param>
+    public static string OneLeafOnly(string leaf, string code) => $"'{leaf}' is one leaf of several: --sheets {code} prints them all";
+
     public static string OneTooMany(string word) => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it";
 
     public static string NoFlockFile(string command) => $"{command} wants a flock file, such as: {Program} {command} flocks/hollin-bank.yaml";
+
+    public static string NothingToExplain { get; } =
+        $"explain wants a flock file and a day, a job or a ewe, such as: {Program} explain flocks/hollin-bank.yaml scan";
 
     public static string NoValue(string option) => $"{option} wants something after it";
 
@@ -166,6 +185,18 @@ internal static class Words
 
     public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
 
+    /// <param name="name">A part of the path that is a file, though it would have to be a folder.</param>
+    public static string FolderIsAFile(string name) => $"{name} is a file, not a folder";
+
+    public static string CannotWriteOut(string reason) => $"cannot write the results out: {reason}";
+
+    public static string NoFlockFilesIn(string folder) => $"there is no flock file in {folder}: their names end in .yaml";
+
+    public static string NothingMatches(string pattern) => $"no file is called {pattern}";
+
+    public static string SamePack(string first, string second, string pack) =>
+        $"{first} and {second} would both be written to {pack}: give one of them another name; nothing was written";
+
     public static string DoesNotFit(string what) => $"something is too long for its place on the paper: {what}";
 
     public static string Fault(string place) =>
@@ -186,6 +217,21 @@ internal static class Words
         return $"{path}: {Count(flock.Ewes.Length, "ewe")}, {Count(flock.Groups.Length, "group")}, {due}";
     }
 
+    public static string ManyPacked(int done, int failed) => $"{Count(done, "pack")} made, {failed} failed";
+
+    public static string ManyChecked(int done, int failed) => $"{Count(done, "flock file")} without errors, {failed} failed";
+
+    public static string StoppedEarly(int done, int flocks) => $"stopped: {done} of {Count(flocks, "flock")} done, and what was written for them stays";
+
+    /// <summary>A line of the summary of many flocks.</summary>
+    public static string Outcome(string file, int status) => $"  {file}: " + status switch
+    {
+        ExitStatus.Clean => "done",
+        ExitStatus.FlockErrors => "there are errors in it",
+        ExitStatus.WrongUse => "could not be read or written",
+        _ => "failed by a fault of the program",
+    };
+
     public static string NoErrors(int warnings) => $"no errors, {Count(warnings, "warning")}";
 
     public static string Printing(string file) => $"printing {file}";
@@ -196,10 +242,20 @@ internal static class Words
 
     public static string WrotePictures(string folder, int pages) => $"wrote {Count(pages, "picture")} into {folder}";
 
+    public static string WroteCalendar(string file, SeasonPlan plan)
+    {
+        var wrote = $"wrote {file}: {Count(plan.Jobs.Length, "job")}";
+        var unplaced = plan.Jobs.Count(j => j.Date is null);
+        return unplaced == 0 ? wrote : $"{wrote}, {unplaced} of them without a day: marked, and put where they would best be done";
+    }
+
     /// <summary>Such as "12 sheets of A4 card".</summary>
     public static string Leaves(int leaves, Stock stock) => $"{Count(leaves, "sheet")} of {Name(stock)}";
 
     public static string ToPrint(string file) => $"To print {file}:";
+
+    /// <summary>Pages that are all backs belong on paper that has been through the printer.</summary>
+    public const string OnTheFronts = "  on the backs of the fronts: put them into the tray again as they came out, first sheet first, and try one sheet before the rest";
 
     public static string Sides(DuplexHint duplex) => duplex switch
     {

@@ -50,7 +50,11 @@ public sealed record DueWindow(
     LocalDate Earliest,
     LocalDate Likely,
     LocalDate Latest,
-    DayDistribution Chances);
+    DayDistribution Chances)
+{
+    /// <summary>How the days are counted from the evidence, in sentences; empty where nothing was counted.</summary>
+    public string Reckoning { get; init; } = "";
+}
 
 /// <summary>Strongest first.</summary>
 public enum Evidence

@@ -34,7 +34,18 @@ public sealed record PlannedJob(
 {
     /// <summary>Where it goes on paper: its day, else the day it should have been.</summary>
     public LocalDate ShownOn => Date ?? Best;
+
+    /// <summary>What its window is counted from; null for a job that the flock file puts on a day.</summary>
+    public JobBasis? Basis { get; init; }
+
+    /// <summary>Why it is not on its best day, or what is odd about the day it is on; null when there is nothing to say.</summary>
+    public string? Moved { get; init; }
 }
+
+/// <summary>The day a job's window hangs on, and how that day is known.</summary>
+/// <param name="Words">Such as "the day the tup goes in" or "housing".</param>
+/// <param name="Evidence">How the day is known, in a sentence without its full stop.</param>
+public sealed record JobBasis(LocalDate Day, string Words, string Evidence);
 
 /// <param name="Words">What is wrong, in a sentence.</param>
 /// <param name="NearestDay">The nearest day outside the window that would do; null when there is none within a year.</param>

@@ -13,7 +13,11 @@ public sealed record RoundDay(
     LocalTime? Sunrise,
     LocalTime? Sunset,
     LocalTime? Dusk,
-    ImmutableArray<Round> Times);
+    ImmutableArray<Round> Times)
+{
+    /// <summary>Why there are so many, in a sentence without its full stop.</summary>
+    public string Why { get; init; } = "";
+}
 
 /// <param name="Name">"first light", "midday", "dusk", "late", …</param>
 public readonly record struct Round(LocalTime At, string Name);

@@ -35,4 +35,11 @@ public sealed record SeasonDates(LocalDate TupIn, LocalDate TupOut, LocalDate? F
 
 /// <param name="FirstDue">Null when no ewe of the group can be in lamb.</param>
 /// <param name="Housed">The day the housing job stands on, or should have where it has no day, since they are housed all the same; null when the group is not housed.</param>
-public sealed record GroupPlan(TuppingGroup Group, LocalDate? FirstDue, LocalDate? LastDue, LocalDate? Housed);
+public sealed record GroupPlan(TuppingGroup Group, LocalDate? FirstDue, LocalDate? LastDue, LocalDate? Housed)
+{
+    /// <summary>How <see cref="FirstDue"/> is known, in a sentence without its full stop; empty when there is none.</summary>
+    public string FirstDueWhy { get; init; } = "";
+
+    /// <summary>The same of <see cref="LastDue"/>.</summary>
+    public string LastDueWhy { get; init; } = "";
+}

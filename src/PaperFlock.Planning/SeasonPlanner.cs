@@ -24,7 +24,11 @@ public static class SeasonPlanner
         var dated = EwePlans.Of(flock);
         var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
         var jobs = JobPlanner.Plan(flock, anchors);
-        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs)))];
+        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs))
+        {
+            FirstDueWhy = a.Due.FirstWhy,
+            LastDueWhy = a.Due.LastWhy,
+        })];
         var dates = new SeasonDates(
             flock.Groups.Min(g => g.TupIn),
             flock.Groups.Max(g => g.TupOut),

@@ -10,6 +10,7 @@ using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.HousingSheet;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Jobs;
 using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
@@ -50,6 +51,28 @@ public static class PackComposer
     public static ImmutableArray<string> Kinds { get; } = [RegisterSheet.Kind, .. Makers.Select(m => m.Kind)];
 
     /// <summary>
+    /// What the page codes of each kind begin with, as printed at the foot of its pages, in binding order: <c>FEED-2</c> is a leaf of <c>FEED</c>.
+    /// </summary>
+    public static ImmutableArray<(string Code, string Kind)> Codes { get; } =
+    [
+        ("REG", RegisterSheet.Kind),
+        ("HAND", HandoverSheet.KindWord),
+        ("CALL", CallSheetMaker.KindWord),
+        ("WALL", WallPlannerSheet.KindWord),
+        ("JOBS", JobsSheet.KindWord),
+        ("TTT", BeforeTheTupSheet.KindWord),
+        ("RADL", TupAndRaddleSheet.KindWord),
+        ("SCAN", ScanDaySheet.KindWord),
+        ("FEED", FeedChartSheet.KindWord),
+        ("STOR", StoresSheet.KindWord),
+        ("HOUS", HousingSheetMaker.KindWord),
+        ("LOG", RoundLogSheet.KindWord),
+        ("LAMB", LambingRecordSheet.KindWord),
+        ("CARD", EweCardSheet.KindWord),
+        ("SAFE", CautionsSheet.KindWord),
+    ];
+
+    /// <summary>
     /// Those that a pack for some days only may hold, in binding order: what somebody needs who has the flock for those days.
     /// The planner and the sheets of one day's work are the keeper's.
     /// </summary>
@@ -66,24 +89,50 @@ public static class PackComposer
         CautionsSheet.KindWord,
     ];
 
+    /// <summary>A pack by itself, as if none had been printed before.</summary>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request)
+    public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request) => Compose(plan, measurer, request, null).Pack;
+
+    /// <summary>The next issue of a pack.</summary>
+    /// <param name="record">What has been printed of it; null for nothing.</param>
+    /// <exception cref="SheetException">Something does not fit an empty page.</exception>
+    public static ComposedIssue Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
     {
-        var stationery = new Stationery(plan, measurer, request);
-        var sheets = Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery)).ToImmutableArray();
-        var whole = request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null;
+        if (!request.IsOfAll)
+        {
+            return SomeSheets(plan, measurer, request, record);
+        }
+
+        return new IssueComposer(plan, measurer, request).Compose(record);
+    }
+
+    /// <summary>Some sheets, or some days, are no issue of their own: they bear the number of the last.</summary>
+    private static ComposedIssue SomeSheets(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
+    {
+        var stationery = new Stationery(plan, measurer, request, new IssueContext(record, plan.AsOf, marked: false, again: record is not null));
+        var (sheets, whole) = Make(stationery, request);
         if (request.Wants(RegisterSheet.Kind))
         {
             // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
             var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
-            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, sheets, whole));
+            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
         }
 
-        var title = $"{plan.Flock.Holding.Name} {stationery.Mark.Id}";
-        return request.Days is { } days
+        var title = Title(stationery);
+        var pack = request.Days is { } days
             ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days)}", sheets, whole) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
             : new ComposedPack(stationery.Mark.Id, title, sheets, whole);
+        return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
+
+    /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
+    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request) =>
+    (
+        [.. Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery))],
+        request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null
+    );
+
+    internal static string Title(Stationery stationery) => $"{stationery.Plan.Flock.Holding.Name} {stationery.Mark.Id}";
 
     /// <summary>A title is searched for, and nobody types a no-break space.</summary>
     private static string Plain(DateInterval days) => Days.Span(days).Replace('\u00a0', ' ');

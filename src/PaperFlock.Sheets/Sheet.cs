@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Sheets;
 
@@ -15,7 +17,19 @@ public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use,
     public int Leaves => Sides.Count(s => s.Page.Side == PageSide.Front);
 
     public Size Paper => Sides[0].Page.Paper;
+
+    /// <summary>The last day it is of use; null for as long as the pack is.</summary>
+    public LocalDate? Last { get; init; }
+
+    /// <summary>Where it is not put in and taken out leaf by leaf: what is, such as each card. Empty where leaves are.</summary>
+    public ImmutableArray<SheetPart> Parts { get; init; } = [];
 }
+
+/// <summary>One thing that is put into the pack and taken out whole, though it shares a leaf with others or is as large as several.</summary>
+/// <param name="Id">The same from issue to issue.</param>
+/// <param name="Label">What stands on it.</param>
+/// <param name="Pieces">All that it says, front first.</param>
+public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces);
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>

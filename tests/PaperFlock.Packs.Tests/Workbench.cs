@@ -20,6 +20,14 @@ internal sealed class Workbench : IDisposable
 
     public bool OnATerminal { get; init; }
 
+    /// <summary>In place of what keeps the results.</summary>
+    public TextWriter? Results { get; init; }
+
+    /// <summary>In place of what keeps the complaints.</summary>
+    public TextWriter? Complaints { get; init; }
+
+    public Action? WaitBeforeClosing { get; init; }
+
     /// <summary>What is typed, or piped in; null where nobody can answer.</summary>
     public string? Answers { get; set; }
 
@@ -33,8 +41,9 @@ internal sealed class Workbench : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(
-            output, error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
+            Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
         {
+            WaitBeforeClosing = WaitBeforeClosing,
             In = Answers is null ? TextReader.Null : new StringReader(Answers),
             InIsTerminal = AtAKeyboard,
             HomeZone = HomeZone,

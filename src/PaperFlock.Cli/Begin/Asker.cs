@@ -91,6 +91,7 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
     /// <summary>Reading cannot be interrupted, but waiting for it can.</summary>
     private string? ReadLine()
     {
+        surroundings.Stop.ThrowIfCancellationRequested();
         var line = Task.Run(surroundings.In.ReadLine);
         line.Wait(surroundings.Stop);
         surroundings.Stop.ThrowIfCancellationRequested();

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Cli.Files;
+using PaperFlock.Cli.Many;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Planning;
@@ -6,21 +9,44 @@ using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Commands;
 
-/// <param name="Out">Folder for what is written, as typed.</param>
+/// <param name="Out">Folder for what is written, as typed; null for the folder of each flock file.</param>
 /// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
-internal sealed record PackWishes(string Out, PackRequest Request, bool Pictures);
+/// <param name="AsOf">Null for today at each holding.</param>
+/// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
+internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun = false);
 
-/// <summary>Makes the pack and writes it, whole or not at all.</summary>
+/// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
 internal static class PackCommand
 {
     /// <summary>An A4 page is then 992 by 1403 dots: all of it on a screen, and the small print still to be read.</summary>
     private const double PictureDotsPerInch = 120;
 
-    public static int Run(Desk desk, PackWishes wishes, Surroundings surroundings, ILine line)
+    /// <param name="files">As they are to be shown; never empty.</param>
+    /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
+    public static int Run(ImmutableArray<string> files, PackWishes wishes, Surroundings surroundings, ILine line)
     {
-        var output = new PackPaths(desk.Path, wishes.Out, surroundings);
-        if (desk.Plan(forPaper: true) is not { } planned)
+        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, wishes.Out, surroundings))];
+        if (files.Length == 1)
+        {
+            return Make(outputs[0], wishes, surroundings, line, PrintAdvice.For);
+        }
+
+        PackClashes.Refuse(outputs, PackClashes.Suffixes(wishes.Request.Split, wishes.Request.Days is not null));
+        // Made once for all: one that failed and tidied up could take it from under another that is about to write.
+        using var folders = new StagedFiles();
+        foreach (var folder in outputs.Select(o => o.Folder).Distinct(StringComparer.Ordinal))
+        {
+            folders.AddFolder(surroundings.FullPath(folder), folder);
+        }
+
+        var outputOf = files.Zip(outputs).ToDictionary(f => f.First, f => f.Second, StringComparer.Ordinal);
+        return ManyFlocks.Run("pack", files, surroundings, Words.ManyPacked, (file, own) => Make(outputOf[file], wishes, own, line, PrintAdvice.WrittenOnly));
+    }
+
+    private static int Make(PackPaths output, PackWishes wishes, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    {
+        if (new Desk(output.Flock, wishes.AsOf, surroundings, line).Plan(forPaper: true) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
@@ -30,20 +56,61 @@ internal static class PackCommand
             SitterDays.MustBePlanned(days, planned.Plan);
         }
 
+        var record = RecordFile.Read(output);
         using var staged = new StagedFiles();
-        var pack = Progress.Show(surroundings, step => Make(planned.Plan, wishes, output, staged, line, step));
+        var issue = Progress.Show(surroundings, step => Make(planned.Plan, record, wishes, output, staged, line, step));
         surroundings.Stop.ThrowIfCancellationRequested();
         staged.PutInPlace();
-
-        surroundings.Out.WriteLine(PrintAdvice.For(pack, output, wishes.Pictures));
+        Tell(issue, record, wishes, output, surroundings.Out, tell);
         return ExitStatus.Clean;
     }
 
+    private static void Tell(Issue issue, RecordFile record, PackWishes wishes, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)
+    {
+        var composed = issue.Composed;
+        if (IssueWords.WhyWhole(composed.Whole, record, output) is { } why)
+        {
+            to.WriteLine(why);
+        }
+
+        if (composed is { Whole: WholeReason.NotWhole, Outcome: { } outcome })
+        {
+            if (outcome.IsNothing)
+            {
+                to.WriteLine(IssueWords.NothingChanged(outcome, record.Record!));
+                return;
+            }
+
+            if (!wishes.DryRun)
+            {
+                to.WriteLine(IssueWords.Changed(outcome));
+            }
+        }
+
+        if (wishes.DryRun)
+        {
+            foreach (var said in IssueWords.WouldChange(composed.Outcome!))
+            {
+                to.WriteLine(said);
+            }
+
+            return;
+        }
+
+        to.WriteLine(tell(issue.Pack, output, wishes.Pictures));
+    }
+
     /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
-    private static Pack Make(SeasonPlan plan, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
+    private static Issue Make(SeasonPlan plan, RecordFile record, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
     {
         step(Words.Composing);
-        var pack = line.Compose(plan, wishes.Request);
+        var issue = line.Compose(plan, wishes.Request, record.Record);
+        var pack = issue.Pack;
+        if (wishes.DryRun || issue.Composed is { Whole: WholeReason.NotWhole, Outcome.IsNothing: true })
+        {
+            return issue;
+        }
+
         if (pack.Documents.IsEmpty)
         {
             throw new UsageException(Words.NothingToPrint);
@@ -69,6 +136,11 @@ internal static class PackCommand
             }
         }
 
-        return pack;
+        if (issue.Composed.Record is { } printed)
+        {
+            RecordFile.Stage(printed, output, staged);
+        }
+
+        return issue;
     }
 }

@@ -12,11 +12,7 @@ internal static class TestPageCommand
     /// <exception cref="UsageException">It cannot be written.</exception>
     public static int Run(Paper paper, string folder, Surroundings surroundings, ILine line)
     {
-        if (File.Exists(surroundings.FullPath(folder)))
-        {
-            throw new UsageException(Words.CannotWriteInto(folder, Words.IsAFile));
-        }
-
+        OutFolder.MustNotBeAFile(folder, surroundings);
         var name = $"testpage-{paper}.pdf";
         var shown = folder == "." ? name : Path.Combine(folder, name);
         var document = line.TestPage(paper);

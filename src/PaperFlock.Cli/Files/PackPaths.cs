@@ -5,38 +5,55 @@ namespace PaperFlock.Cli.Files;
 /// <summary>Where a pack goes, and how the user is told of it: a path as typed, made absolute only to be opened.</summary>
 internal sealed class PackPaths
 {
+    public const string Pdf = ".pdf";
+
     private readonly string _folder;
     private readonly string _name;
     private readonly string _flock;
     private readonly Surroundings _surroundings;
 
-    /// <exception cref="UsageException">The folder is a file.</exception>
-    public PackPaths(string flockPath, string folder, Surroundings surroundings)
+    /// <param name="folder">As typed; null for the folder the flock file is in.</param>
+    /// <exception cref="UsageException">The folder is a file, or would be inside one.</exception>
+    public PackPaths(string flockPath, string? folder, Surroundings surroundings)
     {
-        _folder = folder;
+        Flock = flockPath;
+        _folder = folder ?? (Path.GetDirectoryName(flockPath) is { Length: > 0 } beside ? beside : ".");
         _surroundings = surroundings;
         _flock = surroundings.FullPath(flockPath);
         var name = Path.GetFileNameWithoutExtension(flockPath);
         _name = name.Length == 0 ? Words.UnnamedPack : name;
-        if (System.IO.File.Exists(surroundings.FullPath(folder)))
-        {
-            throw new UsageException(Words.CannotWriteInto(folder, Words.IsAFile));
-        }
+        OutFolder.MustNotBeAFile(_folder, surroundings);
     }
+
+    /// <summary>The flock file, as typed.</summary>
+    public string Flock { get; }
+
+    /// <summary>As typed.</summary>
+    public string Folder => _folder;
 
     public string ShownPictures => Shown(_name + "-pages");
 
-    public string ShownFile(PackDocument document) => Shown(_name + document.Suffix + ".pdf");
+    public string ShownFile(PackDocument document) => ShownFile(document.Suffix + Pdf);
+
+    /// <param name="ending">What follows the flock's name, such as <c>.ics</c>.</param>
+    public string ShownFile(string ending) => Shown(_name + ending);
 
     /// <exception cref="UsageException">It would be written over the flock file.</exception>
-    public string File(PackDocument document)
+    public string File(PackDocument document) => File(document.Suffix + Pdf);
+
+    /// <param name="ending">What follows the flock's name, such as <c>.ics</c>.</param>
+    /// <exception cref="UsageException">It would be written over the flock file.</exception>
+    public string File(string ending)
     {
-        var full = _surroundings.FullPath(ShownFile(document));
+        var full = _surroundings.FullPath(ShownFile(ending));
         // Case may not count on this disk, and nothing is worth losing the only input.
         return string.Equals(full, _flock, StringComparison.OrdinalIgnoreCase)
-            ? throw new UsageException(Words.CannotWrite(ShownFile(document), Words.IsTheFlockFile))
+            ? throw new UsageException(Words.CannotWrite(ShownFile(ending), Words.IsTheFlockFile))
             : full;
     }
+
+    /// <summary>The full path of a document of this pack, without the ending of its kind.</summary>
+    public string FullName(string suffix) => _surroundings.FullPath(Shown(_name + suffix));
 
     public string ShownPicture(string name) => Path.Combine(ShownPictures, name);
 

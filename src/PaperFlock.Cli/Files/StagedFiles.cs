@@ -9,6 +9,22 @@ internal sealed class StagedFiles : IDisposable
     private readonly List<(string Temp, string Target, string Shown, bool Overwrite)> _waiting = [];
     private readonly List<string> _foldersMade = [];
 
+    /// <summary>Makes a folder for several to write into; it goes again on disposal if nothing has come into it.</summary>
+    /// <param name="folder">Full path.</param>
+    /// <param name="shown">What messages call it.</param>
+    /// <exception cref="UsageException">It cannot be made.</exception>
+    public void AddFolder(string folder, string shown)
+    {
+        try
+        {
+            MakeFolder(folder);
+        }
+        catch (Exception e) when (FileTrouble.IsOfFiles(e))
+        {
+            throw new UsageException(Words.CannotWriteInto(shown, FileTrouble.Reason(e)), e);
+        }
+    }
+
     /// <param name="target">Full path; its folder is made if it is not there.</param>
     /// <param name="shown">What messages call it.</param>
     /// <param name="overwrite">False for a file that must not be there yet, not even since it was last looked for.</param>
@@ -91,7 +107,16 @@ internal sealed class StagedFiles : IDisposable
             MakeFolder(parent);
         }
 
-        Directory.CreateDirectory(folder);
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception e) when (e is DirectoryNotFoundException or FileNotFoundException)
+        {
+            // What holds it is there: a place such as /proc, where the system keeps all folders to itself.
+            throw new UnauthorizedAccessException(e.Message, e);
+        }
+
         _foldersMade.Add(folder);
     }
 

@@ -1,5 +1,6 @@
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Layout.Pages;
 
 namespace PaperFlock.Cli.Printing;
 
@@ -9,17 +10,7 @@ internal static class PrintAdvice
     /// <returns>Lines with LF between them, none at the end.</returns>
     public static string For(Pack pack, PackPaths output, bool pictures)
     {
-        var lines = new List<string>();
-        foreach (var document in pack.Documents)
-        {
-            lines.Add(Wrote(document, output.ShownFile(document)));
-        }
-
-        if (pictures)
-        {
-            lines.Add(Words.WrotePictures(output.ShownPictures, pack.Documents.Sum(d => d.Print.Pages.Length)));
-        }
-
+        var lines = new List<string> { WrittenOnly(pack, output, pictures) };
         foreach (var document in pack.Documents)
         {
             lines.Add(string.Empty);
@@ -28,6 +19,11 @@ internal static class PrintAdvice
 
         return string.Join('\n', lines);
     }
+
+    /// <summary>Without how to print it: of many packs nobody would read that.</summary>
+    public static string WrittenOnly(Pack pack, PackPaths output, bool pictures) =>
+        string.Join('\n', pack.Documents.Select(d => Wrote(d, output.ShownFile(d)))
+            .Concat(pictures ? [Words.WrotePictures(output.ShownPictures, pack.Documents.Sum(d => d.Print.Pages.Length))] : []));
 
     /// <summary>The same for one document alone.</summary>
     /// <param name="shown">What the user calls the file.</param>
@@ -41,7 +37,7 @@ internal static class PrintAdvice
     [
         Words.ToPrint(shown),
         Words.ActualSize,
-        Words.Sides(document.Print.Duplex),
+        document.Print.Pages.All(p => p.Page.Side == PageSide.Back) ? Words.OnTheFronts : Words.Sides(document.Print.Duplex),
         .. Words.PagesOnPaper(PaperRun.Of(document)),
     ];
 

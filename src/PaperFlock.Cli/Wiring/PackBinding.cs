@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Layout.Pages;
 using PaperFlock.Printing;
 using PaperFlock.Sheets;
 
@@ -15,6 +16,12 @@ internal static class PackBinding
     /// <summary>Follows the name of the planner in one piece, which needs larger paper and so a file of its own.</summary>
     public const string PlannerSuffix = "-wall";
 
+    /// <summary>All that may follow a flock's name in the name of a document of a whole season's pack.</summary>
+    public static readonly ImmutableArray<string> Suffixes = [string.Empty, PlannerSuffix];
+
+    /// <summary>The same where each way of printing has a document of its own.</summary>
+    public static readonly ImmutableArray<string> SplitSuffixes = [.. PrintWay.All.Select(w => $"-{w.Name}"), PlannerSuffix];
+
     /// <summary>The sheets speak British English whatever the holding's country.</summary>
     private const string Language = "en-GB";
 
@@ -28,7 +35,7 @@ internal static class PackBinding
         {
             foreach (var way in PrintWay.All)
             {
-                Add($"{set}-{way.Name}", $"{pack.Title}: {way.Name}", [.. pack.Sheets.Where(way.Holds)], way.BothSides ? printer : DuplexHint.Simplex);
+                AddWay(way, [.. pack.Sheets.Where(way.Holds)]);
             }
         }
         else
@@ -43,6 +50,21 @@ internal static class PackBinding
 
         return new Pack(documents.ToImmutable());
 
+        // Cards go through a printer that prints one side twice: all the fronts, then all the backs on them.
+        void AddWay(PrintWay way, ImmutableArray<Sheet> sheets)
+        {
+            var (suffix, title) = ($"{set}-{way.Name}", $"{pack.Title}: {way.Name}");
+            if (way.TwoPasses && printer == DuplexHint.Simplex)
+            {
+                Add($"{suffix}-fronts", $"{title}, fronts", OneFace(sheets, PageSide.Front), printer);
+                Add($"{suffix}-backs", $"{title}, backs", OneFace(sheets, PageSide.Back), printer);
+            }
+            else
+            {
+                Add(suffix, title, sheets, way.BothSides ? printer : DuplexHint.Simplex);
+            }
+        }
+
         void Add(string suffix, string title, ImmutableArray<Sheet> sheets, DuplexHint duplex)
         {
             if (!sheets.IsEmpty)
@@ -54,6 +76,9 @@ internal static class PackBinding
 
     /// <summary>A leaf that belongs to no flock, to be printed on both sides.</summary>
     public static PackDocument Leaf(Sheet sheet) => Document(string.Empty, sheet.Title, null, [sheet], DuplexHint.LongEdge);
+
+    private static ImmutableArray<Sheet> OneFace(ImmutableArray<Sheet> sheets, PageSide face) =>
+        [.. sheets.Select(s => s with { Sides = s.Sides.RemoveAll(side => side.Page.Side != face) })];
 
     private static PackDocument Document(string suffix, string title, string? author, ImmutableArray<Sheet> sheets, DuplexHint duplex)
     {

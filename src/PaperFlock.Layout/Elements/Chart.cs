@@ -7,7 +7,8 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Width">Points; null for the width offered.</param>
 /// <param name="Height">Points; null for the height offered.</param>
 /// <param name="Draw">Given the size and the measurer, the items; must not draw outside the size.</param>
-public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasurer, ImmutableArray<Item>> Draw) : Element
+/// <param name="Says">What it shows, in words.</param>
+public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasurer, ImmutableArray<Item>> Draw, string? Says = null) : Element
 {
     public override Placement Place(Space space, LayoutContext context)
     {
@@ -23,6 +24,6 @@ public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasur
             return Wrap(Points.Needs(Math.Max(1, size.Height), space.Height));
         }
 
-        return Fit(size, Draw(size, context.Measurer));
+        return new Placement.Fits(new Piece(size, Draw(size, context.Measurer), Name) { Says = Says });
     }
 }

@@ -12,13 +12,15 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Grid">Thickness in points of the lines between rows and columns; 0 for none.</param>
 /// <param name="Outer">Thickness of the outer frame; 0 for none.</param>
 /// <param name="HeadRule">Thickness of the line under the head; a first row whose own line above is thicker has that.</param>
+/// <param name="LeastCarried">A part carried on to another page has so many rows or more, as far as the page it left can spare them and keep as many.</param>
 public sealed record Table(
     ImmutableArray<Track> Columns,
     ImmutableArray<TableRow> Head,
     ImmutableArray<TableRow> Body,
     double Grid = 0.5,
     double Outer = 1,
-    double HeadRule = 1) : Element
+    double HeadRule = 1,
+    int LeastCarried = 1) : Element
 {
     /// <summary>Of a cell that names none: points left and right, above and below.</summary>
     public static readonly Edges UsualPadding = Edges.Of(4, 2);

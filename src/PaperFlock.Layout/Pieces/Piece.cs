@@ -7,6 +7,12 @@ namespace PaperFlock.Layout.Pieces;
 /// <param name="Name">The element it came from.</param>
 public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name = null)
 {
+    /// <summary>A row of a table; its items are one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
+    public bool IsRow { get; init; }
+
+    /// <summary>What a drawing says, in words, for whoever compares pages without looking at them.</summary>
+    public string? Says { get; init; }
+
     /// <summary>
     /// The same drawing with every item in this piece's own coordinates. Nested pieces are gone but for one kind:
     /// text that does not read from left to right is alone in a piece of its own, turned, as large as its <see cref="TextBox"/>.

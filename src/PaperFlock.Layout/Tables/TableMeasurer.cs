@@ -49,17 +49,15 @@ internal static class TableMeasurer
         for (var i = 0; i < pieces.Length; i++)
         {
             var cell = row.Cells[i];
-            if (pieces[i] is { } piece)
-            {
-                var padding = cell.Padding ?? Table.UsualPadding;
-                var y = padding.Top + cell.Align.Offset(piece.Size.Height, height - padding.Vertical);
-                items.Add(new PieceItem(edges[column] + padding.Left, y, piece));
-            }
-
+            var padding = cell.Padding ?? Table.UsualPadding;
+            var width = Math.Max(0, edges[column + cell.Span] - edges[column] - padding.Horizontal);
+            var piece = pieces[i] ?? new Piece(new Size(width, 0), []);
+            var y = padding.Top + cell.Align.Offset(piece.Size.Height, height - padding.Vertical);
+            items.Add(new PieceItem(edges[column] + padding.Left, y, piece));
             column += cell.Span;
         }
 
-        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name);
+        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { IsRow = true };
     }
 
     private static void Check(TableRow row, int columns)

@@ -34,7 +34,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
 
         if (full is not null)
         {
-            var kept = LastToKeep(next, space.IsFresh);
+            var kept = LastToKeep(SparedFrom(next), space.IsFresh);
             if (kept == first)
             {
                 return full;
@@ -63,6 +63,13 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
             default:
                 throw new InvalidOperationException("a row either fits or wraps");
         }
+    }
+
+    /// <summary>The index to carry on from, so that no row or two stand alone on the last page.</summary>
+    private int SparedFrom(int next)
+    {
+        var wanted = Math.Min(next, table.Body.Length - table.LeastCarried);
+        return wanted - first >= table.LeastCarried ? wanted : next;
     }
 
     /// <summary>The index to carry on from: past the last row that may be the last on a page.</summary>

@@ -8,6 +8,28 @@ namespace PaperFlock.Planning.Dates;
 /// <param name="First">Null, as <paramref name="Last"/>, when no ewe of the group can be in lamb.</param>
 internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
 {
+    private readonly string? _firstWhy;
+    private readonly string? _lastWhy;
+
+    /// <summary>How <see cref="First"/> is known, in a sentence without its full stop; empty when there is none.</summary>
+    public string FirstWhy
+    {
+        get => _firstWhy ?? "";
+        init => _firstWhy = value;
+    }
+
+    /// <summary>The same of <see cref="Last"/>.</summary>
+    public string LastWhy
+    {
+        get => _lastWhy ?? "";
+        init => _lastWhy = value;
+    }
+
+    /// <summary>The same days are the same dates, however they are known.</summary>
+    public bool Equals(GroupDueDates other) => First == other.First && Last == other.Last;
+
+    public override int GetHashCode() => HashCode.Combine(First, Last);
+
     /// <summary>
     /// From the marks or matings that hold where every ewe has one, else from the tup's stay, since a ewe without a mark may
     /// have been mated on any day of it. Ewes that have lambed stay in, so that the jobs already done do not move.
@@ -17,15 +39,38 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
     {
         var matings = ewes
             .Where(e => e.Ewe.Group == group.Name && e.Standing is (Standing.ToLamb or Standing.Lambed))
-            .Select(e => (Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice), Carries: flock.GestationDaysOf(e.Ewe)))
+            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice), Carries: flock.GestationDaysOf(e.Ewe)))
             .ToList();
         if (matings.Count == 0)
         {
             return default;
         }
 
-        return matings.All(m => m.Evidence.IsOneDay)
-            ? new(matings.Min(m => m.Evidence.FirstDay.PlusDays(m.Carries)), matings.Max(m => m.Evidence.LastDay.PlusDays(m.Carries)))
-            : new(matings.Min(m => group.TupIn.PlusDays(m.Carries)), matings.Max(m => group.TupOut.PlusDays(m.Carries)));
+        if (matings.All(m => m.Evidence.IsOneDay))
+        {
+            var first = matings.MinBy(m => m.Evidence.FirstDay.PlusDays(m.Carries));
+            var last = matings.MaxBy(m => m.Evidence.LastDay.PlusDays(m.Carries));
+            return new(first.Evidence.FirstDay.PlusDays(first.Carries), last.Evidence.LastDay.PlusDays(last.Carries))
+            {
+                FirstWhy = ByEwe(first.Ewe, first.Evidence, first.Carries, "the first of its ewes"),
+                LastWhy = ByEwe(last.Ewe, last.Evidence, last.Carries, "the last of its ewes"),
+            };
+        }
+
+        var shortest = matings.Min(m => m.Carries);
+        var longest = matings.Max(m => m.Carries);
+        var unsure = matings.Count(m => !m.Evidence.IsOneDay);
+        return new(group.TupIn.PlusDays(shortest), group.TupOut.PlusDays(longest))
+        {
+            FirstWhy = ByStay("in", group.TupIn, shortest, unsure, matings.Count),
+            LastWhy = ByStay("out", group.TupOut, longest, unsure, matings.Count),
+        };
     }
+
+    private static string ByEwe(Ewe ewe, MatingEvidence evidence, int carries, string which) =>
+        $"{which} is {ewe.CallName}, {evidence.Words}, and {carries} days on from there; the day is known for every ewe of the group";
+
+    private static string ByStay(string way, LocalDate day, int carries, int unsure, int ewes) =>
+        $"the tup {(way == "in" ? "goes" : "comes")} {way} on {DateWords.Day(day)}, and {carries} days on from there; "
+        + $"of {DateWords.Count(ewes, "ewe")} {unsure} {(unsure == 1 ? "has" : "have")} no mark and no day of mating, so any day with the tup may be the one";
 }

@@ -28,7 +28,10 @@ internal static class BuiltInJobs
                     rule.RidesWith,
                     Remark: null,
                     NotAfter: null,
-                    anchors.Group.Span);
+                    anchors.Group.Span)
+                {
+                    Basis = anchors.BasisOf(rule.Anchor, flock.Practice),
+                };
             }
         }
     }

@@ -24,4 +24,8 @@ internal sealed record JobNeed(
     string? RidesWith,
     string? Remark,
     LocalDate? NotAfter,
-    SourceSpan Span);
+    SourceSpan Span)
+{
+    /// <summary>What the window is counted from; null for a job that the flock file puts on a day.</summary>
+    public JobBasis? Basis { get; init; }
+}

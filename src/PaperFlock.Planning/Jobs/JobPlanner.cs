@@ -61,6 +61,10 @@ internal static class JobPlanner
             need.Minutes,
             words.Why(placement),
             need.Source,
-            trouble);
+            trouble)
+        {
+            Basis = need.Basis,
+            Moved = words.Moved(placement),
+        };
     }
 }

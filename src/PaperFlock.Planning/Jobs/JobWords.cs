@@ -15,13 +15,17 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         IEnumerable<string?> parts =
         [
             need.Reason,
-            placement.Date is { } day ? WhyDay(placement, day) : "it has no day yet: the keeper is away for the whole of its window",
+            placement.Date is { } day ? WhyDay(placement, day, $"moved from {DateWords.Day(need.Best)} to save a gathering") : "it has no day yet: the keeper is away for the whole of its window",
             need.Remark,
             placement.Date is { } date && need.Handled ? Shared(need, date) : null,
         ];
         var sentence = string.Join("; ", parts.Where(p => p is not null));
         return $"{char.ToUpperInvariant(sentence[0])}{sentence[1..]}.";
     }
+
+    /// <summary>Why it is not on its best day, or what is odd about its day; null when there is nothing to say.</summary>
+    public string? Moved(Placement placement) =>
+        placement.Date is { } day ? WhyDay(placement, day, "to save a gathering") : null;
 
     public static string Trouble(JobNeed need, LocalDate? nearest)
     {
@@ -34,7 +38,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         return $"The keeper is away {window}; {instead}.";
     }
 
-    private string? WhyDay(Placement placement, LocalDate day)
+    private string? WhyDay(Placement placement, LocalDate day, string saving)
     {
         var need = placement.Need;
         if (need.Fixed)
@@ -53,7 +57,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         {
             0 => null,
             var off when off == nearest => $"the nearest free day{absence}",
-            _ => $"moved from {DateWords.Day(need.Best)} to save a gathering",
+            _ => saving,
         };
     }
 

@@ -67,6 +67,7 @@ internal static class OwnJobs
         {
             Remark = remark,
             NotAfter = notAfter,
+            Basis = group.BasisOf(window.Anchor, practice),
         };
     }
 

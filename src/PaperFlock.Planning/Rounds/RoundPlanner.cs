@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Rounds;
 
@@ -11,6 +12,8 @@ internal static class RoundPlanner
     public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to, LocalDate? lastLambing = null)
     {
         var heavyFrom = dates.FirstDue?.PlusDays(-7 * flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing);
+        var heavyWhy = $"the heavy weeks, from {DateWords.Count(flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, "week")} before the first is due until the last has most likely lambed";
+        var quietWhy = dates.FirstDue is null ? "no ewe is in lamb" : "outside the heavy weeks";
         var times = new RoundTimes(flock.Practice);
         var days = ImmutableArray.CreateBuilder<RoundDay>();
         for (var date = from; date <= to; date = date.PlusDays(1))
@@ -24,7 +27,10 @@ internal static class RoundPlanner
                 sun.Sunrise?.TimeOfDay,
                 sun.Sunset?.TimeOfDay,
                 sun.Dusk?.TimeOfDay,
-                times.For(date, sun, checks)));
+                times.For(date, sun, checks))
+            {
+                Why = heavy ? heavyWhy : quietWhy,
+            });
         }
 
         return days.ToImmutable();

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
+using PaperFlock.Layout;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Advanced;
 
@@ -45,6 +46,7 @@ internal sealed class PdfFileWriter
         }
 
         var start = _file.WrittenCount;
+        // ISO 32000-1, section 14.4: an id tells one file from another, and that is all it is for.
         var id = Fingerprint.Of(_file.WrittenSpan);
         Write(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {places.Count + 1}\n0000000000 65535 f \n"));
         foreach (var place in places)

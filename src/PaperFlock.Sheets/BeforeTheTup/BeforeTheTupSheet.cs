@@ -30,9 +30,10 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                     Ink.Cell("score", Fount.Label), Ink.Cell("what to do with her", Fount.Label),
                 ]),
             ],
-            [.. rows])
+            [.. rows],
+            LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, TupCheck(stationery)], 12);
+        var body = new Column([table, TupCheck(stationery), Ink.Notes(stationery.TableRow)], 12);
         return [new Sheet(Kind, Code, "Before the tup: teeth, toes, teats", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
     }
 
@@ -67,7 +68,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
         var unchecked_ = ewe.Ewe is { Teeth: Teeth.Unchecked, Toes: Toes.Unchecked, Teats: Teats.Unchecked };
         return unchecked_
             ? Ink.Text("tup · treat first · leave out · cull", Fount.Label)
-            : new Text([new Run(verdict, Fount.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", Fount.Label)]);
+            : new Text([new Run(verdict, Fount.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", Fount.Body)]);
     }
 
     private static NeedSpace TupCheck(Stationery stationery)

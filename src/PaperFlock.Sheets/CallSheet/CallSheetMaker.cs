@@ -30,7 +30,7 @@ internal sealed class CallSheetMaker : ISheetMaker
                 Place(stationery.Flock.Holding),
                 Contacts(stationery),
                 WhatToSay(),
-                Ink.Column(3, Ink.Text("Rung: whom, when, what was said", Fount.Heading), new LogLines(stationery.TableRow, AtLeast: 2)),
+                Ink.Ruled("Rung: whom, when, what was said", Fount.Heading, stationery.TableRow, 2),
                 new PageBreak(),
                 SignTable.Of(),
                 Vet(stationery),

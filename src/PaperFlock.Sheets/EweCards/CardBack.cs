@@ -33,7 +33,7 @@ internal static class CardBack
         Element Lambed(Element title, int rows, int after) =>
             Framed(new Column([title, Lambing(row), Lambs(stationery, row, rows), After(stationery, row, after), new LogLines(row, AtLeast: 0)], 5));
 
-        Element Framed(Column body) => CardFrame.Of(stationery, format, body, $"{code} back", $"back of the card of {ewe.Ewe.CallName}");
+        Element Framed(Column body) => CardFrame.Of(stationery, format, body, code, "back", $"back of the card of {ewe.Ewe.CallName}");
     }
 
     /// <summary>A long name has the width to itself.</summary>

@@ -1,6 +1,8 @@
+using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.EweCards;
 
@@ -9,10 +11,13 @@ internal static class CardFrame
 {
     private static readonly TextStyle Control = Fount.Control with { Size = 7.5 };
 
-    public static Element Of(Stationery stationery, CardFormat format, Element body, string code, string name)
+    /// <param name="leaf">Page code of the card.</param>
+    /// <param name="face">Front or back.</param>
+    public static Element Of(Stationery stationery, CardFormat format, Element body, string leaf, string face, string name)
     {
         var mark = stationery.Mark;
-        var line = Ink.Text($"{mark.Id} {code} · {mark.IssueWords}", Control);
+        var replaced = mark.Issues.Replaces(leaf) is { } issue ? string.Create(CultureInfo.InvariantCulture, $" · replaces issue {issue}") : "";
+        var line = Ink.Text($"{mark.Id} {leaf} {face} · {mark.IssueWords}{replaced}", Control) with { Name = PageReading.IssueMark };
         var height = Heights.Of(line, format.Content.Width, stationery);
         return new Board(
             format.Content,

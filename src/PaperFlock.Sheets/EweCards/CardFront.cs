@@ -5,6 +5,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.EweCards;
 
@@ -52,7 +53,7 @@ internal static class CardFront
             new LogLines(stationery.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
-        return CardFrame.Of(stationery, format, body, $"{code} front", $"card of {ewe.Ewe.CallName}");
+        return CardFrame.Of(stationery, format, body, code, "front", $"card of {ewe.Ewe.CallName}");
     }
 
     private static Row Title(Stationery stationery, EwePlan ewe, double width)
@@ -170,7 +171,7 @@ internal static class CardFront
             [
                 .. jobs.Select(g => Ink.TickWith(
                     stationery.BarnTick,
-                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
+                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)])) with { Name = Dated.Name(Days.Short(g.Key), g.Key) }),
             ],
             3);
     }

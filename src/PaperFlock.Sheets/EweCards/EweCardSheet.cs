@@ -22,7 +22,7 @@ internal sealed class EweCardSheet : ISheetMaker
     {
         var format = new CardFormat(stationery.Paper, stationery.Print.Duplex == Flocks.Duplex.ShortEdge);
         var codes = CardCodes.Of(stationery.Plan.Ewes);
-        var ewes = stationery.Plan.Ewes.Where(stationery.MayLamb).ToArray();
+        var ewes = stationery.Plan.Ewes.Where(stationery.MayLamb).Where(e => stationery.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
         if (ewes.Length == 0)
         {
             return [];
@@ -30,13 +30,16 @@ internal sealed class EweCardSheet : ISheetMaker
 
         var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
+        var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
         for (var i = 0; i < leaves.Length; i++)
         {
-            var leaf = i;
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
             ImmutableArray<string> names = [.. leaves[i].Select(e => e.Ewe.CallName)];
-            var front = Page(stationery, format, leaves[leaf], number, e => CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]));
-            var back = Page(stationery, format, leaves[leaf], number with { Side = PageSide.Back }, e => CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]));
+            ImmutableArray<Piece> fronts = [.. leaves[i].Select(e => Card(stationery, format, e, CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]), codes))];
+            ImmutableArray<Piece> backs = [.. leaves[i].Select(e => Card(stationery, format, e, CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]), codes))];
+            parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe.CallName, [fronts[place], backs[place]])));
+            var front = Page(format, fronts, number);
+            var back = Page(format, backs, number with { Side = PageSide.Back });
             var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
             var pair = Binder.Sides(stationery, Code, [front, back]);
             sides.Add(pair[0] with { Label = label, Contents = names });
@@ -44,17 +47,20 @@ internal sealed class EweCardSheet : ISheetMaker
         }
 
         var title = $"Ewe cards, {Amounts.Count(ewes.Length, "card", "cards")}";
-        return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable())];
+        return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
     }
 
-    private static Page Page(Stationery stationery, CardFormat format, EwePlan[] ewes, PageNumber number, Func<EwePlan, Element> card)
+    private static Piece Card(Stationery stationery, CardFormat format, EwePlan ewe, Element card, ImmutableDictionary<string, string> codes) =>
+        stationery.Mark.Issues.MarkedCard(Fit(stationery, format, ewe, card), codes[ewe.Ewe.Tag], stationery.Measurer);
+
+    private static Page Page(CardFormat format, ImmutableArray<Piece> cards, PageNumber number)
     {
         var back = number.Side == PageSide.Back;
         var items = ImmutableArray.CreateBuilder<Item>();
-        for (var i = 0; i < ewes.Length; i++)
+        for (var i = 0; i < cards.Length; i++)
         {
             var (x, y) = format.Corner(i, back);
-            items.Add(new PieceItem(x, y, Fit(stationery, format, ewes[i], card(ewes[i]))));
+            items.Add(new PieceItem(x, y, cards[i]));
         }
 
         if (!back)

@@ -11,6 +11,9 @@ internal sealed class FeedChartSheet : ISheetMaker
 {
     public const string KindWord = "feed";
 
+    /// <summary>Points between the table and the words below it.</summary>
+    private const double AboveFoot = 5;
+
     public string Kind => KindWord;
 
     public ImmutableArray<Sheet> Make(Stationery stationery) =>
@@ -23,7 +26,7 @@ internal sealed class FeedChartSheet : ISheetMaker
         var title = $"{group.Name}{where} · {Amounts.Count(group.Ewes.Length, "ewe", "ewes")}";
         var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords, sideways: true);
         var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
-        var body = new Column([table, FeedWords.Foot(stationery, group)], 10) { Name = title };
+        var body = new Column([table, FeedWords.Foot(stationery, group)], AboveFoot) { Name = title };
         var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));
         return new Sheet(KindWord, code, $"Feed chart: {group.Name}{where}", SheetUse.Pinned, sides);
     }
@@ -33,6 +36,6 @@ internal sealed class FeedChartSheet : ISheetMaker
     {
         var body = stationery.SidewaysBody;
         return body.Height - Heights.Of(head, body.Width, stationery) - Heights.Of(foot, body.Width, stationery)
-            - Heights.Of(stationery.ControlLine("FEED", body.Width), body.Width, stationery) - 12 - 10 - 2;
+            - Heights.Of(stationery.ControlLine("FEED", body.Width), body.Width, stationery) - (2 * Stationery.SidewaysGap) - AboveFoot - 1;
     }
 }

@@ -4,6 +4,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.FeedCharts;
@@ -11,13 +12,13 @@ namespace PaperFlock.Sheets.FeedCharts;
 /// <summary>Weeks down, feeds across. The kilograms for the group are the largest thing on the page.</summary>
 internal static class FeedTable
 {
-    private const double HeadHeight = 30;
+    private const double HeadHeight = 28;
     private const double TallestRow = 66;
     private static readonly double LeastRow = Mm(11);
     private const double LargeLeading = 0.9;
 
     /// <summary>Points that keep the tails of the words below the kilograms off the line of the next row.</summary>
-    private const double RoomForTails = 1.2;
+    private const double RoomForTails = 2.4;
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
     private static readonly string[] OneFeed = ["morning"];
@@ -28,27 +29,47 @@ internal static class FeedTable
     /// <param name="room">Height in points the table may fill.</param>
     public static Table Of(Stationery stationery, TroughGroup group, double room)
     {
+        // One page with notes in small words is better than a second page that nobody pins up.
+        var large = Fitted(stationery, group, room, Fount.Body);
+        return Over(stationery, large, room) <= 0 ? large : Fitted(stationery, group, room, Fount.Label);
+    }
+
+    /// <summary>Rows with many words grow, so the others give way until all fit or can give no more.</summary>
+    private static Table Fitted(Stationery stationery, TroughGroup group, double room, TextStyle notes)
+    {
         var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
-        // Rows with many words grow, so the others give way until all fit or can give no more.
-        var rowHeight = Math.Clamp((room - HeadHeight) / group.Weeks.Length, LeastRow, TallestRow);
-        var table = Of(stationery, group, feeds, rowHeight);
-        for (var over = Over(table); over > 0 && rowHeight > LeastRow; over = Over(table))
+        var weeks = Shown(stationery, group).Length;
+        var rowHeight = Math.Clamp((room - HeadHeight) / weeks, LeastRow, TallestRow);
+        var table = Of(stationery, group, feeds, rowHeight, notes);
+        for (var over = Over(stationery, table, room); over > 0 && rowHeight > LeastRow; over = Over(stationery, table, room))
         {
-            rowHeight = Math.Max(LeastRow, rowHeight - (over / group.Weeks.Length) - 0.5);
-            table = Of(stationery, group, feeds, rowHeight);
+            rowHeight = Math.Max(LeastRow, rowHeight - (over / weeks) - 0.5);
+            table = Of(stationery, group, feeds, rowHeight, notes);
         }
 
         return table;
-
-        double Over(Table t) => Heights.Of(t, stationery.SidewaysBody.Width, stationery) - room;
     }
 
-    private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight)
+    /// <summary>Points by which it is too high.</summary>
+    private static double Over(Stationery stationery, Table table, double room) => Heights.Of(table, stationery.SidewaysBody.Width, stationery) - room;
+
+    private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight, TextStyle notes)
     {
         var columns = Columns(feeds.Length);
         var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
-        var rows = group.Weeks.Select((w, i) => Row(stationery, group, i, feeds.Length, rowHeight, large));
-        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section) { Name = "weeks" };
+        var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
+        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
+    }
+
+    /// <summary>Indices of the weeks printed: those to come. The last stays, since it is the ration of a ewe that is late; a season that is over is shown whole.</summary>
+    private static ImmutableArray<int> Shown(Stationery stationery, TroughGroup group)
+    {
+        var plan = stationery.Plan;
+        return
+        [
+            .. Enumerable.Range(0, group.Weeks.Length)
+                .Where(i => i + 1 == group.Weeks.Length || plan.AsOf > plan.To || group.Weeks[i].WeekBeginning.PlusDays(6) >= plan.AsOf),
+        ];
     }
 
     private static ImmutableArray<Track> Columns(int feeds) =>
@@ -66,7 +87,7 @@ internal static class FeedTable
 
     /// <summary>Millimetres of capital height that leave a row room for the scoops below the kilograms.</summary>
     private static double CapitalIn(double rowHeight) =>
-        (rowHeight - Fount.Body.Size - 2) / LargeLeading * Fount.CapOfEm / PointsPerMillimetre;
+        (rowHeight - Fount.Body.Size - RoomForTails - 0.8) / LargeLeading * Fount.CapOfEm / PointsPerMillimetre;
 
     /// <summary>As tall as the row and the widest amount of the chart allow.</summary>
     private static TextStyle Large(Stationery stationery, TroughGroup group, double capital, double width)
@@ -86,7 +107,7 @@ internal static class FeedTable
         ],
         HeadHeight);
 
-    private static TableRow Row(Stationery stationery, TroughGroup group, int index, int columns, double height, TextStyle large)
+    private static TableRow Row(Stationery stationery, TroughGroup group, int index, int columns, double height, TextStyle large, TextStyle notes)
     {
         var week = group.Weeks[index];
         return new TableRow(
@@ -95,10 +116,12 @@ internal static class FeedTable
                 Ink.Cell(EachEwe(stationery, week)),
                 .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, large)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),
-                Ink.Cell(FeedWords.Notes(stationery, group, index)),
+                Ink.Cell(FeedWords.Notes(stationery, group, index, notes)),
             ],
             height,
-            Name: $"week of {Days.Short(week.WeekBeginning)}");
+            Name: index + 1 < group.Weeks.Length
+                ? Dated.Name($"week of {Days.Short(week.WeekBeginning)}", week.WeekBeginning.PlusDays(6))
+                : $"week of {Days.Short(week.WeekBeginning)}");
     }
 
     /// <summary>What she gets, and below it what the other method would give her.</summary>
@@ -115,7 +138,7 @@ internal static class FeedTable
 
     private static TableCell FeedCell(Stationery stationery, FeedWeek week, int feed, TextStyle large)
     {
-        if (feed >= week.FeedsPerDay)
+        if (feed >= week.FeedsPerDay || week.KgPerFeedForGroup == 0)
         {
             return Ink.Cell("none", Fount.Body, TextAlign.Centre);
         }

@@ -1,4 +1,5 @@
 using PaperFlock.Flocks;
+using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -8,6 +9,8 @@ namespace PaperFlock.Sheets.FeedCharts;
 /// <summary>What the feed chart says in words.</summary>
 internal static class FeedWords
 {
+    private const double FootLeading = 1.15;
+
     public static string Lead(Stationery stationery, TroughGroup group)
     {
         var feeds = stationery.Flock.Feeds;
@@ -19,7 +22,7 @@ internal static class FeedWords
     }
 
     /// <summary>What a stranger needs to know about that week, most pressing first.</summary>
-    public static Element Notes(Stationery stationery, TroughGroup group, int index)
+    public static Element Notes(Stationery stationery, TroughGroup group, int index, TextStyle style)
     {
         var week = group.Weeks[index];
         var before = index > 0 ? group.Weeks[index - 1] : null;
@@ -32,7 +35,7 @@ internal static class FeedWords
         }
         else if (week.FeedsPerDay > before.FeedsPerDay)
         {
-            bold.Add($"{Number(week.FeedsPerDay)} feeds a day from {Days.WeekdayNumber(week.WeekBeginning)}");
+            bold.Add($"{Number(week.FeedsPerDay)} feeds a day from {Days.Short(week.WeekBeginning)}");
             plain.Add($"never over {stationery.Amounts.Ration(stationery.Flock.Feeds.LargestFeed.Kilograms)} a ewe at one time");
         }
         else if (week.KgPerEwePerDay > before.KgPerEwePerDay)
@@ -43,13 +46,13 @@ internal static class FeedWords
         plain.AddRange(stationery.Plan.Jobs
             .Where(j => j.Id == JobIds.House && j.Date is { } d && d >= week.WeekBeginning && d <= end && group.Ewes.Any(e => e.Ewe.Group == j.Group?.Name))
             .Select(j => j.Date!.Value).Distinct().Order()
-            .Select(d => $"indoors from {Days.WeekdayNumber(d)}"));
+            .Select(d => $"indoors from {Days.Short(d)}"));
         plain.AddRange(stationery.Flock.KeeperDays.Away
             .Where(a => a.From >= week.WeekBeginning && a.From <= end)
-            .Select(a => $"{a.Sitter ?? "sitter"} feeds from {Days.WeekdayNumber(a.From)}"));
+            .Select(a => $"{a.Sitter ?? "sitter"} feeds from {Days.Short(a.From)}"));
         if (week.WeekBeginning == group.FirstDue)
         {
-            bold.Add($"first may lamb {Days.WeekdayNumber(group.FirstDue)}");
+            bold.Add($"first may lamb {Days.Short(group.FirstDue)}");
             plain.Add("take out each ewe that has lambed");
         }
 
@@ -66,12 +69,12 @@ internal static class FeedWords
         var texts = new List<Element>();
         if (bold.Count > 0)
         {
-            texts.Add(Ink.Text(string.Join("; ", bold), Fount.LabelBold));
+            texts.Add(Ink.Text(string.Join("; ", bold), Ink.Bold(style)));
         }
 
         if (plain.Count > 0)
         {
-            texts.Add(Ink.Text(string.Join("; ", plain), Fount.Label));
+            texts.Add(Ink.Text(string.Join("; ", plain), style));
         }
 
         return new Column([.. texts], 1);
@@ -85,9 +88,9 @@ internal static class FeedWords
         var difference = group.Difference.Length > 0 ? " " + group.Difference : "";
         return new Row(
             [
-                new RowCell(Track.Share(), Ink.BoldThen($"All {group.Ewes.Length} at the trough?", "Count heads. One hanging back or not eating is the one to look at now. Ring the keeper.", Fount.Body)),
-                new RowCell(Track.Share(1.8), Ink.BoldThen("How it is worked out.", method + difference, Fount.Body)),
-                new RowCell(Track.Share(), Ink.BoldThen("Too thin, too fat or off her feed", "overrules this chart. So does your vet. Never change the feed in one day.", Fount.Body)),
+                new RowCell(Track.Share(), Ink.BoldThen($"All {group.Ewes.Length} at the trough?", "Count heads. One hanging back or not eating is the one to look at now. Ring the keeper.", Fount.Body, FootLeading)),
+                new RowCell(Track.Share(1.8), Ink.BoldThen("How it is worked out.", method + difference, Fount.Body, FootLeading)),
+                new RowCell(Track.Share(), Ink.BoldThen("Too thin, too fat or off her feed", "overrules this chart. So does your vet. Never change the feed in one day.", Fount.Body, FootLeading)),
             ],
             16);
     }

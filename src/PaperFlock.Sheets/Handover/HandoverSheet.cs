@@ -53,7 +53,7 @@ internal sealed class HandoverSheet : ISheetMaker
             ],
             7);
         var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));
-        return new Sheet(KindWord, code, $"Handover to {who}, {Days.Short(away.From)}", SheetUse.Binder, sides);
+        return new Sheet(KindWord, code, $"Handover to {who}, {Days.Short(away.From)}", SheetUse.Binder, sides) { Last = away.To };
     }
 
     private static Element Section(string title, ImmutableArray<string> lines, Stationery stationery, int blanks) =>

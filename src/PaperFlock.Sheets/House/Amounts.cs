@@ -4,7 +4,7 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Sheets.House;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
-internal sealed class Amounts(Flocks.Units units)
+public sealed class Amounts(Flocks.Units units)
 {
     /// <summary>A weight of feed: to 0.1 kg or lb, and to 0.01 under 2, where a tenth would be a tenth of it.</summary>
     public string Feed(decimal kilograms) => Say(kilograms, FeedFormat(kilograms), FeedFormat(kilograms / Mass.KilogramsPerPound));

@@ -3,6 +3,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.House;
 
@@ -27,7 +28,8 @@ internal static class Binder
         for (var i = 0; i < pages.Length; i++)
         {
             var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
-            var page = i == 0 ? Anchored(pages[i], code) : pages[i];
+            var marked = stationery.Mark.Issues.Marked(pages[i], code, stationery.Measurer);
+            var page = i == 0 ? Anchored(marked, code) : marked;
             sides.Add(new SheetSide(Turn(stationery, page), label, []));
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
             if (pages[i].Side == PageSide.Front && !backFollows && !stationery.SingleSided)
@@ -61,10 +63,10 @@ internal static class Binder
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? stationery.Upright(PageSide.Back) : stationery.Sideways(PageSide.Back);
         var body = new Align(
-            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre),
+            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
             TextAlign.Centre,
             VerticalAlign.Middle);
-        var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control), 6);
+        var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control) with { Name = PageReading.IssueMark }, 6);
         return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided: true)[0] with { Side = PageSide.Back };
     }
 

@@ -26,6 +26,9 @@ internal static class Fount
     /// <summary>Tiles give a planner less height than its paper: 14 minutes at a metre is still twice what most eyes need.</summary>
     public const double LeastCapOnTiles = 4;
 
+    /// <summary>Rows of a table that stand together on its last page: one alone is overlooked.</summary>
+    public const int LeastRows = 4;
+
     public static readonly TextStyle Title = Cap(Face.TextBold, 6.8);
     public static readonly TextStyle SmallerTitle = Cap(Face.TextBold, 5.4);
     public static readonly TextStyle Code = Cap(Face.MonoBold, 4.6);

@@ -2,32 +2,42 @@ using System.Globalization;
 using NodaTime;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.House;
 
 /// <summary>What tells this printing from another: holding and season, issue, and the last day it may be used.</summary>
 /// <param name="Id">Initials of the holding and the year of lambing, such as "HB-2027".</param>
+/// <param name="Issues">Which issue this is, and which each page replaces.</param>
 /// <param name="OnlyDays">The only days a sitter's set is for; null for the whole pack.</param>
-internal sealed record PackMark(string Id, int Issue, LocalDate Issued, int? Replaces, LocalDate NotAfter, DateInterval? OnlyDays = null)
+internal sealed record PackMark(string Id, IssueContext Issues, LocalDate Issued, LocalDate NotAfter, DateInterval? OnlyDays = null)
 {
-    public static PackMark Of(SeasonPlan plan, DateInterval? days = null)
+    /// <param name="issues">Null for a first issue.</param>
+    public static PackMark Of(SeasonPlan plan, DateInterval? days = null, IssueContext? issues = null)
     {
         var year = (plan.Dates.FirstDue ?? plan.Dates.TupIn.PlusDays(plan.Flock.Season.GestationDays)).Year;
-        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", 1, plan.AsOf, null, days?.End ?? plan.To, days);
+        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", issues ?? new IssueContext(null, plan.AsOf, marked: false), plan.AsOf, days?.End ?? plan.To, days);
     }
+
+    public int Issue => Issues.Number;
 
     public string IssueWords => $"issue {Issue.ToString(CultureInfo.InvariantCulture)}, {Days.Long(Issued)}";
 
-    public string ControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity}";
+    public string ControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity(code, page)}";
+
+    /// <summary>Long enough for any issue it may ever replace.</summary>
+    public string WidestControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity(ReplacesWords(99))}";
 
     public string WhichPage(string code, PageNumber page) =>
         string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Days.Long(Issued)}");
 
-    public string Validity =>
-        $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : ReplacesWords)} · not after {Days.Long(NotAfter)}";
+    public string Validity(string code, PageNumber page) => Validity(ReplacesWords(Issues.Replaces(code, page)));
+
+    private string Validity(string replaces) =>
+        $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : replaces)} · not after {Days.Long(NotAfter)}";
 
     /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
-    private string ReplacesWords => Replaces is { } issue ? $"replaces issue {issue.ToString(CultureInfo.InvariantCulture)}" : "replaces none";
+    private static string ReplacesWords(int? replaced) => replaced is { } issue ? $"replaces issue {issue.ToString(CultureInfo.InvariantCulture)}" : "replaces none";
 
     /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
     private static string Initials(string name)

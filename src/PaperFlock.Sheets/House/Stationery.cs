@@ -5,19 +5,24 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.House;
 
 /// <summary>What every sheet of one pack shares: the plan, the paper, box sizes, margins, heads and control lines.</summary>
 /// <param name="request">Null for the whole pack.</param>
-internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRequest? request = null)
+/// <param name="issues">Null for a first issue.</param>
+internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRequest? request = null, IssueContext? issues = null)
 {
     /// <summary>No ink nearer the edge: home printers cannot be trusted with less.</summary>
     public static readonly double Unprintable = Mm(6);
 
     /// <summary>At the foot some inkjets lose up to 12 mm.</summary>
     public static readonly double UnprintableFoot = Mm(12);
+
+    /// <summary>Points between the body of a page on its side and its head and control line.</summary>
+    public const double SidewaysGap = 6;
 
     /// <summary>Clears the punched holes of ISO 838: 12 mm to the centre, 6 mm across, a millimetre of slip.</summary>
     private static readonly double BindingMargin = Mm(20);
@@ -45,7 +50,10 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
     /// <summary>What is printed in different ways goes into different files.</summary>
     public bool IsSplit { get; } = request?.Split == true;
 
-    public PackMark Mark { get; } = PackMark.Of(plan, request?.Days);
+    /// <summary>Page codes of the only cards wanted; null for all.</summary>
+    public IReadOnlySet<string>? OnlyCards { get; init; }
+
+    public PackMark Mark { get; } = PackMark.Of(plan, request?.Days, issues);
 
     /// <summary>Height of a row written in out of doors.</summary>
     public double BarnRow => Mm(Print.Gloves ? 11 : 9);
@@ -108,11 +116,12 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, null, ControlLine(code, UprightWidth, renumber), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
 
     public PageDesign SidewaysDesign(string code, Element head) => new(
-        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, null, ControlLine(code, SidewaysBody.Width), 6,
+        Papers.Landscape(Paper), Sideways(PageSide.Front), Sideways(PageSide.Back), head, null, ControlLine(code, SidewaysBody.Width), SidewaysGap,
         side => HoleTicks.Sideways(Papers.Landscape(Paper), Print.Binding, side));
 
     /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
-    public Element Head(string title, string code, string? lead = null, string? right = null, bool sideways = false)
+    /// <param name="titled">False where the title says only which rows follow, so that it changes with them and not by itself.</param>
+    public Element Head(string title, string code, string? lead = null, string? right = null, bool sideways = false, bool titled = true)
     {
         var width = sideways ? SidewaysBody.Width : UprightWidth;
         var below = new List<Element>();
@@ -120,8 +129,8 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         {
             below.Add(new Row(
                 [
-                    new RowCell(Track.Share(3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
-                    new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right)),
+                    new RowCell(Track.Share(sideways ? 5 : 3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
+                    new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right) with { Name = right == Mark.IssueWords ? PageReading.IssueMark : null }),
                 ],
                 8));
         }
@@ -133,7 +142,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
             [
                 new Row(
                     [
-                        new RowCell(Track.Share(), Ink.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, Fount.Title, Fount.SmallerTitle), VerticalAlign.Bottom),
+                        new RowCell(Track.Share(), Ink.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, Fount.Title, Fount.SmallerTitle) with { Name = titled ? null : PageReading.IssueMark }, VerticalAlign.Bottom),
                         new RowCell(Track.Fixed(codeWidth), Ink.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
                     ],
                     10),
@@ -150,14 +159,15 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
         // Page counts are known last; room is kept for three figures.
         var widest = new PageNumber(999, 999, PageSide.Front);
-        var oneLine = Measurer.WidthOf(Mark.ControlLine(code, widest), Fount.Control) <= width;
+        var oneLine = Measurer.WidthOf(Mark.WidestControlLine(code, widest), Fount.Control) <= width;
         return new Column(
             [
                 new Rule(Lines.Grid),
                 .. oneLine
                     ? [new PageText(n => Mark.ControlLine(code, at(n)), Fount.Control)]
-                    : ImmutableArray.Create<Element>(new PageText(n => Mark.WhichPage(code, at(n)), Fount.Control), Ink.Text(Mark.Validity, Fount.Control)),
+                    : ImmutableArray.Create<Element>(new PageText(n => Mark.WhichPage(code, at(n)), Fount.Control), new PageText(n => Mark.Validity(code, at(n)), Fount.Control)),
             ],
-            3);
+            3)
+        { Name = PageReading.IssueMark };
     }
 }

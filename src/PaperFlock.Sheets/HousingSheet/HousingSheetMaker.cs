@@ -67,7 +67,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
             yield return Ink.BoldThen("Lambing pens.", plan.Lambing.Words, Fount.Body);
         }
 
-        yield return Ink.Column(3, Ink.Text("Brought in: what was found, and on which ewe", Fount.Label), new LogLines(stationery.TableRow));
+        yield return Ink.Ruled("Brought in: what was found, and on which ewe", Fount.Label, stationery.TableRow, 2);
     }
 
     private static Table PenTable(Stationery stationery) => new(

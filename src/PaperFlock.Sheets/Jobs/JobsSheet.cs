@@ -34,8 +34,7 @@ internal sealed class JobsSheet : ISheetMaker
         return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
     }
 
-    public static Column AddedByHand(Stationery stationery) => Ink.Column(
-        3, Ink.Text("Added by hand", Fount.Heading), new LogLines(stationery.TableRow, AtLeast: 3));
+    public static Element AddedByHand(Stationery stationery) => Ink.Ruled("Added by hand", Fount.Heading, stationery.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
     public static NeedSpace Part(Stationery stationery, string title, ImmutableArray<JobEntry> entries)
@@ -64,7 +63,7 @@ internal sealed class JobsSheet : ISheetMaker
         if (entry.Job.Trouble is { } trouble)
         {
             var nearest = trouble.NearestDay is { } day ? $" The nearest day that would do is {Days.Short(day)}." : "";
-            words.Add(Ink.Text($"NOT PLACED. {trouble.Words}{nearest}", Fount.LabelBold));
+            words.Add(Ink.Text($"NOT PLACED. {trouble.Words}{nearest}", Fount.BodyBold));
         }
         else
         {

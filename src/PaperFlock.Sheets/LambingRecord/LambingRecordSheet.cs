@@ -35,9 +35,11 @@ internal sealed class LambingRecordSheet : ISheetMaker
                     Ink.Cell("lambs\u2019 marks, sex, weight; what happened", Fount.Label),
                 ]),
             ],
-            [.. ewes.Select(e => Row(stationery, e))])
+            [.. ewes.Select(e => Row(stationery, e))],
+            LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(stationery, Code, table, stationery.SidewaysDesign(Code, head)))];
+        var body = new Column([table, Ink.Notes(stationery.BarnRow)], 12);
+        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
     }
 
     private static TableRow Row(Stationery stationery, EwePlan ewe)

@@ -4,6 +4,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Swap;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Register;
@@ -14,15 +15,15 @@ internal static class RegisterSheet
     public const string Kind = "register";
     private const string Code = "REG";
 
-    public static Sheet Make(Stationery stationery, ImmutableArray<Sheet> others, Sheet? wholePlanner)
+    public static Sheet Make(Stationery stationery, Registered registered)
     {
         var title = stationery.OnlyDays is { } days ? $"Register, {Days.Span(days)}" : "Register";
         var head = stationery.Head(title, Code, Season(stationery), stationery.Mark.IssueWords);
         var body = new Column(
             [
-                HowToPrint(stationery, others, wholePlanner),
-                SheetTable(stationery, others),
-                .. stationery.OnlyDays is null ? [Issues(stationery)] : Array.Empty<Element>(),
+                HowToPrint(stationery, registered),
+                SheetTable(stationery, registered),
+                .. stationery.OnlyDays is null ? [IssueTable.Of(stationery, registered.Issues)] : Array.Empty<Element>(),
             ],
             12);
         var sides = Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head));
@@ -39,9 +40,9 @@ internal static class RegisterSheet
         return $"{plan.Flock.Holding.Name}: {ewes}, {due}.";
     }
 
-    private static Box HowToPrint(Stationery stationery, ImmutableArray<Sheet> others, Sheet? wholePlanner)
+    private static Box HowToPrint(Stationery stationery, Registered registered)
     {
-        var leaves = others.Sum(s => s.Leaves) + 1;
+        var leaves = registered.Printed.Sum(s => s.Leaves) + 1;
         var flip = stationery.Print.Duplex switch
         {
             Duplex.LongEdge => "on both sides, turned on the long edge",
@@ -54,14 +55,16 @@ internal static class RegisterSheet
             "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
             stationery.OnlyDays is { } days
                 ? $"Tick each sheet off below as it goes in. The set is for {Days.Span(days)} only: when those days are over, keep what was written on and bin the rest."
-                : "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it.",
+                : registered.IsWhole
+                    ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
+                    : $"Go by sheet {SwapSheet.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
         };
-        if (others.Any(s => s.Use == SheetUse.CutUp))
+        if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
         {
             steps.Add("Print the cards on stiff paper or card, and cut where the marks on the fronts say.");
         }
 
-        if (wholePlanner is not null)
+        if (registered.WholePlanner is not null)
         {
             steps.Add($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {stationery.Print.Planner}.");
         }
@@ -77,18 +80,19 @@ internal static class RegisterSheet
         return new Box(new Column([.. children], 3), Edges.Of(10, 8), Lines.Box);
     }
 
-    private static Table SheetTable(Stationery stationery, ImmutableArray<Sheet> others)
+    private static Table SheetTable(Stationery stationery, Registered registered)
     {
+        var printed = registered.Printed.Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
         var rows = ImmutableArray.CreateBuilder<TableRow>();
-        foreach (var sheet in others)
+        foreach (var sheet in registered.All)
         {
             // Printed apart, what is pinned, cut or carried is in another file, where no link can lead.
-            var target = stationery.IsSplit && sheet.Use != SheetUse.Binder ? null : sheet.Code;
-            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, target));
-            foreach (var side in sheet.Sides.Where(s => !s.Contents.IsEmpty))
-            {
-                rows.Add(SheetRow(stationery, side.Label, CardNames(stationery, side), "", 1, null));
-            }
+            var target = (stationery.IsSplit && sheet.Use != SheetUse.Binder) || !printed.Contains(sheet.Code) ? null : sheet.Code;
+            var issue = registered.IssueOf(sheet);
+            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, issue, target));
+            rows.AddRange(issue is null
+                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, CardNames(stationery, p.Names), "", p.Leaves, p.Issue, null))
+                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(stationery, s.Label, CardNames(stationery, s.Contents), "", 1, issue, null)));
         }
 
         return new Table(
@@ -106,14 +110,14 @@ internal static class RegisterSheet
     }
 
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
-    private static Text CardNames(Stationery stationery, SheetSide side)
+    private static Text CardNames(Stationery stationery, ImmutableArray<string> names)
     {
         var ewes = stationery.Plan.Ewes.ToLookup(e => e.Ewe.CallName, StringComparer.Ordinal);
-        var runs = side.Contents.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Label), Who.Called(ewes[c].First(), Fount.Label) });
+        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Label), Who.Called(ewes[c].First(), Fount.Label) });
         return new Text([.. runs], Leading: 1.2);
     }
 
-    private static TableRow SheetRow(Stationery stationery, string code, Element title, string where, int leaves, string? target)
+    private static TableRow SheetRow(Stationery stationery, string code, Element title, string where, int? leaves, int? issue, string? target)
     {
         Element codeText = Ink.Text(code, new TextStyle(Face.MonoBold, 11));
         return new TableRow(
@@ -121,13 +125,16 @@ internal static class RegisterSheet
                 Ink.Cell(target is null ? codeText : new Link(codeText, target)),
                 Ink.Cell(title),
                 Ink.Cell(where, Fount.Label),
-                Ink.Cell(leaves.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
-                Ink.Cell(stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
+                Figure(leaves),
+                Figure(issue),
                 Ink.Cell(Ink.Tick(stationery.TableTick)),
             ],
             stationery.TableTick + 5,
             Name: code);
     }
+
+    private static TableCell Figure(int? figure) =>
+        Ink.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : "below", figure is null ? Fount.Label : Fount.Body, TextAlign.Centre);
 
     private static string Where(Sheet sheet) => sheet.Use switch
     {
@@ -136,31 +143,4 @@ internal static class RegisterSheet
         SheetUse.Clipboard => "on the clipboard",
         _ => "in the binder",
     };
-
-    private static Column Issues(Stationery stationery) => new(
-        [
-            Ink.Text("Issues of this pack", Fount.Heading),
-            new Table(
-                [Track.Fixed(Mm(15)), Track.Fixed(Mm(40)), Track.Share(), Track.Fixed(Mm(34))],
-                [
-                    new TableRow(
-                    [
-                        Ink.Cell("issue", Fount.Label, TextAlign.Centre), Ink.Cell("printed", Fount.Label),
-                        Ink.Cell("what changed", Fount.Label), Ink.Cell("filed by, day", Fount.Label),
-                    ]),
-                ],
-                [
-                    new TableRow(
-                        [
-                            Ink.Cell(stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
-                            Ink.Cell(Days.Long(stationery.Mark.Issued), Fount.Body),
-                            Ink.Cell("First issue: every sheet is new.", Fount.Body),
-                            Ink.Blank(),
-                        ],
-                        stationery.TableRow),
-                ]),
-            Ink.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", Fount.Body),
-            new LogLines(stationery.TableRow, AtLeast: 2),
-        ],
-        5);
 }

@@ -3,6 +3,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -17,7 +18,7 @@ internal static class HeavyDays
         var days = page.Days.Select(d => Day(stationery, d)).ToArray();
         var left = room - days.Sum(d => Heights.Of(d, stationery.UprightWidth, stationery) + Spacing);
         var notes = left > (2 * stationery.BarnRow) + 20
-            ? [Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow))]
+            ? [Ink.Notes(stationery.BarnRow)]
             : ImmutableArray<Element>.Empty;
         return new Column([.. days.Select(d => (Element)new KeepTogether(d)), .. notes], Spacing);
     }
@@ -30,7 +31,8 @@ internal static class HeavyDays
                 [RoundTable.Head(stationery)],
                 [.. day.Times.Select(t => RoundTable.Row(stationery, t)), RoundTable.LeftForTomorrow(stationery)]),
         ],
-        3);
+        3)
+    { Name = Dated.Name(Days.Short(day.Date), day.Date) };
 
     private static Row DayHead(Stationery stationery, RoundDay day) => new(
         [

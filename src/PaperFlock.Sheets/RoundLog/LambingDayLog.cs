@@ -3,6 +3,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.RoundLog;
@@ -29,7 +30,8 @@ internal static class LambingDayLog
                     new Table(Columns(stationery), [Head()], rows) { Name = "lambings" }),
                 new LogLines(stationery.BarnRow, AtLeast: 0),
             ],
-            9);
+            9)
+        { Name = Dated.Name(Days.Short(day.Date), day.Date) };
     }
 
     private static ImmutableArray<Track> Columns(Stationery stationery)

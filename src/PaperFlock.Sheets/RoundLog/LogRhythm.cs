@@ -21,26 +21,66 @@ internal enum LogPace
     LambingDay,
 }
 
-/// <summary>Cuts the season's days into pages of the log.</summary>
+/// <summary>Pages on the front and back of one leaf.</summary>
+/// <param name="From">The first day that belongs to it, which may be over and no longer printed: its page code.</param>
+/// <param name="Pages">One or two.</param>
+internal sealed record LogLeaf(LocalDate From, ImmutableArray<LogPage> Pages)
+{
+    public LocalDate Last => Pages[^1].Days[^1].Date;
+}
+
+/// <summary>
+/// Cuts the season's days into leaves of the log. Where a page or leaf ends depends on the calendar alone and not on the day of printing or of the first
+/// lamb, so that a change of one day's pace leaves all other leaves as they are.
+/// </summary>
 internal static class LogRhythm
 {
-    /// <summary>The days asked for; else from the as-of date to the end of the season, since days already past need no log.</summary>
-    public static IEnumerable<RoundDay> DaysToLog(Stationery stationery) => stationery.OnlyDays is { } days
-        ? stationery.Plan.Rounds.Where(r => days.Contains(r.Date))
-        : stationery.Plan.Rounds.Where(r => r.Date >= stationery.Plan.AsOf);
+    private const int PagesToALeaf = 2;
+    private static readonly LocalDate Monday = new(1900, 1, 1);
 
+    /// <summary>The days asked for; else from the as-of date to the end of the season, since days already past need no log.</summary>
     /// <param name="heavyDays">Heavy days that fit a page.</param>
-    public static ImmutableArray<LogPage> Of(Stationery stationery, int heavyDays)
+    public static ImmutableArray<LogLeaf> Of(Stationery stationery, int heavyDays)
     {
         var plan = stationery.Plan;
-        var pages = ImmutableArray.CreateBuilder<LogPage>();
-        var run = new List<RoundDay>();
-        foreach (var day in DaysToLog(stationery))
+        var days = stationery.OnlyDays is { } only ? plan.Rounds.Where(r => only.Contains(r.Date)) : plan.Rounds;
+        var leaves = ImmutableArray.CreateBuilder<LogLeaf>();
+        foreach (var leaf in Runs(days, d => Place(plan, d, heavyDays, stationery.LogsOnFronts ? 1 : PagesToALeaf)))
         {
-            if (run.Count > 0 && StartsPage(plan, run, day, heavyDays))
+            var pages = Runs(leaf.Where(d => stationery.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, d, heavyDays, 1))
+                .Select(page => new LogPage(PaceOf(plan, page[0]), [.. page]));
+            if (pages.ToImmutableArray() is { IsEmpty: false } printed)
             {
-                pages.Add(new LogPage(PaceOf(plan, run[0]), [.. run]));
-                run.Clear();
+                leaves.Add(new LogLeaf(leaf[0].Date, printed));
+            }
+        }
+
+        return leaves.ToImmutable();
+    }
+
+    /// <summary>Days of a pace are on the same sheet of so many pages when they have the same place.</summary>
+    private static (LogPace Pace, int Sheet) Place(SeasonPlan plan, RoundDay day, int heavyDays, int pages)
+    {
+        var pace = PaceOf(plan, day);
+        var number = Period.DaysBetween(Monday, day.Date);
+        var sheet = pace switch
+        {
+            LogPace.QuietWeek => (number - (plan.Flock.Print.WeekStarts - IsoDayOfWeek.Monday) + 7) / 7 / pages,
+            LogPace.HeavyDays => number / (heavyDays * pages),
+            _ => number / pages,
+        };
+        return (pace, sheet);
+    }
+
+    private static IEnumerable<List<RoundDay>> Runs(IEnumerable<RoundDay> days, Func<RoundDay, (LogPace, int)> place)
+    {
+        var run = new List<RoundDay>();
+        foreach (var day in days)
+        {
+            if (run.Count > 0 && place(run[0]) != place(day))
+            {
+                yield return run;
+                run = [];
             }
 
             run.Add(day);
@@ -48,18 +88,9 @@ internal static class LogRhythm
 
         if (run.Count > 0)
         {
-            pages.Add(new LogPage(PaceOf(plan, run[0]), [.. run]));
+            yield return run;
         }
-
-        return pages.ToImmutable();
     }
-
-    private static bool StartsPage(SeasonPlan plan, List<RoundDay> run, RoundDay day, int heavyDays) => PaceOf(plan, day) != PaceOf(plan, run[0]) || PaceOf(plan, day) switch
-    {
-        LogPace.QuietWeek => day.Date.DayOfWeek == plan.Flock.Print.WeekStarts,
-        LogPace.HeavyDays => run.Count == heavyDays,
-        _ => true,
-    };
 
     public static LogPace PaceOf(SeasonPlan plan, RoundDay day)
     {

@@ -14,7 +14,7 @@ internal static class QuietWeek
         {
             for (var i = 0; i < day.Times.Length; i++)
             {
-                rows.Add(RoundTable.Row(stationery, day.Times[i], Days.WeekdayNumber(day.Date), i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
+                rows.Add(RoundTable.Row(stationery, day.Times[i], day.Date, i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
                 {
                     KeepWithNext = i + 1 < day.Times.Length,
                 });
@@ -25,7 +25,7 @@ internal static class QuietWeek
         return new Column(
             [
                 new Table(RoundTable.Columns(stationery), [RoundTable.Head(stationery)], rows.ToImmutable()),
-                Ink.Column(3, Ink.Text("notes", Fount.Label), new LogLines(stationery.BarnRow, AtLeast: 0)),
+                Ink.Notes(stationery.BarnRow),
             ],
             9);
     }

@@ -4,6 +4,7 @@ using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -17,21 +18,22 @@ internal sealed class RoundLogSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var pages = LogRhythm.Of(stationery, HeavyDaysAPage(stationery));
-        return [.. pages.Chunk(stationery.LogsOnFronts ? 1 : 2).Select(leaf => Leaf(stationery, leaf))];
+        return [.. LogRhythm.Of(stationery, HeavyDaysAPage(stationery)).Select(leaf => Leaf(stationery, leaf))];
     }
 
-    private static Sheet Leaf(Stationery stationery, LogPage[] leaf)
+    private static Sheet Leaf(Stationery stationery, LogLeaf leaf)
     {
-        var code = $"LOG-{Days.Code(leaf[0].Days[0].Date)}";
+        // A sitter's set begins with the sitter's first day.
+        var first = leaf.Pages[0].Days[0];
+        var code = $"LOG-{Days.Code(stationery.OnlyDays is null ? leaf.From : first.Date)}";
         // Each page has a head of its own, so the pages are counted first and made again with their numbers.
-        var count = Pages(stationery, leaf, code, 0).Length;
-        var pages = Pages(stationery, leaf, code, count);
-        var title = $"Round log, {Span(leaf[0].Days[0], leaf[^1].Days[^1])}";
-        return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages));
+        var count = Pages(stationery, leaf.Pages, code, 0).Length;
+        var pages = Pages(stationery, leaf.Pages, code, count);
+        var title = $"Round log, {Span(first, leaf.Pages[^1].Days[^1])}";
+        return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages)) { Last = leaf.Last };
     }
 
-    private static ImmutableArray<Page> Pages(Stationery stationery, LogPage[] leaf, string code, int of)
+    private static ImmutableArray<Page> Pages(Stationery stationery, ImmutableArray<LogPage> leaf, string code, int of)
     {
         var pages = ImmutableArray.CreateBuilder<Page>();
         foreach (var page in leaf)
@@ -40,7 +42,12 @@ internal sealed class RoundLogSheet : ISheetMaker
             var design = stationery.UprightDesign(code, Head(stationery, page, code), n => n with { Number = n.Number + before, Of = of });
             var side = before % 2 == 0 || stationery.LogsOnFronts ? PageSide.Front : PageSide.Back;
             pages.AddRange(Binder.Pages(stationery, code, Body(stationery, page, design), design, side, stationery.LogsOnFronts)
-                .Select(p => p with { Number = p.Number with { Number = p.Number.Number + before, Of = of } }));
+                .Select(p => p with
+                {
+                    Number = p.Number with { Number = p.Number.Number + before, Of = of },
+                    // Once its last day is past, nobody misses the page.
+                    Content = p.Content with { Name = Dated.Name(string.Empty, page.Days[^1].Date) },
+                }));
         }
 
         return pages.ToImmutable();
@@ -54,7 +61,7 @@ internal sealed class RoundLogSheet : ISheetMaker
     };
 
     private static Element Head(Stationery stationery, LogPage page, string code) =>
-        stationery.Head($"Rounds, {Span(page.Days[0], page.Days[^1])}", code, Lead(stationery, page), Holder(stationery, page));
+        stationery.Head($"Rounds, {Span(page.Days[0], page.Days[^1])}", code, titled: false, lead: Lead(stationery, page), right: Holder(stationery, page));
 
     private static string Span(RoundDay first, RoundDay last)
     {
@@ -82,7 +89,7 @@ internal sealed class RoundLogSheet : ISheetMaker
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
     private static int HeavyDaysAPage(Stationery stationery)
     {
-        var heavy = LogRhythm.DaysToLog(stationery).Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
+        var heavy = stationery.Plan.Rounds.Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
         if (heavy.Length == 0)
         {
             return 1;

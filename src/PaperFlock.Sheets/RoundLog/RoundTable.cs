@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.RoundLog;
@@ -26,10 +28,11 @@ internal static class RoundTable
         ]);
     }
 
-    public static TableRow Row(Stationery stationery, Round round, string? day = null, double? ruleAbove = null)
+    /// <param name="day">Where the table is not one day's alone.</param>
+    public static TableRow Row(Stationery stationery, Round round, LocalDate? day = null, double? ruleAbove = null)
     {
         var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
-        var label = day is null ? round.Name : $"{day} {round.Name}";
+        var label = day is { } d ? $"{Days.WeekdayNumber(d)} {round.Name}" : round.Name;
         return new TableRow(
             [
                 new TableCell(
@@ -39,7 +42,7 @@ internal static class RoundTable
             ],
             stationery.BarnRow,
             ruleAbove,
-            Name: label);
+            Name: day is { } on ? Dated.Name(label, on) : label);
     }
 
     /// <summary>The last line of a day: what the next person must know.</summary>

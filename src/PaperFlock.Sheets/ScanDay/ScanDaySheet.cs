@@ -37,9 +37,11 @@ internal sealed class ScanDaySheet : ISheetMaker
                     Ink.Cell("stage", Fount.Label, TextAlign.Centre), Ink.Cell("note", Fount.Label),
                 ]),
             ],
-            [.. ewes.Select(e => Row(stationery, e))])
+            [.. ewes.Select(e => Row(stationery, e))],
+            LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(stationery, Code, table, stationery.UprightDesign(Code, head)))];
+        var body = new Column([table, Ink.Notes(stationery.BarnRow)], 12);
+        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
     private static TableRow Row(Stationery stationery, EwePlan ewe)

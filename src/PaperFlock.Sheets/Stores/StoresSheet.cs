@@ -3,6 +3,7 @@ using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Stores;
@@ -55,7 +56,7 @@ internal sealed class StoresSheet : ISheetMaker
         var ordered = item.OrderBy is not null;
         return new TableRow(
             [
-                Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Label))),
+                Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Body))),
                 Ink.Cell(item.Kg is { } kg ? stationery.Amounts.Weight(kg) : Total(item), Fount.Body),
                 Ink.Cell(item.Packs is { } packs ? Amounts.Count(packs, item.PackName, item.PackName + "s") : "", Fount.BodyBold),
                 Ink.Cell(OrderBy(item, stationery.Plan.AsOf)),
@@ -70,8 +71,8 @@ internal sealed class StoresSheet : ISheetMaker
     private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
     {
         null => Ink.Text("not ordered", Fount.Label),
-        { } by when by < asOf => Ink.Column(0, Ink.Text("at once", Fount.BodyBold), Ink.Text($"was {Days.Short(by)}", Fount.Label)),
-        { } by => Ink.Text(Days.Short(by), Fount.BodyBold),
+        { } by when by < asOf => Ink.Column(0, Ink.Text("at once", Fount.BodyBold), Ink.Text($"was {Days.Short(by)}", Fount.Label)) with { Name = Dated.Name("order by", by) },
+        { } by => Ink.Text(Days.Short(by), Fount.BodyBold) with { Name = Dated.Name("order by", by) },
     };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
@@ -104,13 +105,13 @@ internal sealed class StoresSheet : ISheetMaker
                     [
                         Ink.Cell(Days.Short(w), Fount.Body),
                         .. items.Select(i => Ink.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? stationery.Amounts.Weight(week.Amount) : "-", Fount.Body, TextAlign.Right)),
-                    ])),
+                    ],
+                    Name: Dated.Name($"week of {Days.Short(w)}", w.PlusDays(6)))),
                 ])
             { Name = "week by week" });
     }
 
-    private static Column More(Stationery stationery) => Ink.Column(
-        3, Ink.Text("What else to get", Fount.Label), new LogLines(stationery.TableRow));
+    private static Element More(Stationery stationery) => Ink.Ruled("What else to get", Fount.Label, stationery.TableRow, 2);
 
     private static NeedSpace KitList(Stationery stationery) => new(
         Ink.Column(

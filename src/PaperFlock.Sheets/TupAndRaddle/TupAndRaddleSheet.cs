@@ -24,7 +24,7 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
         }
 
         var head = stationery.Head("Tup and raddle", Code, "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.");
-        var body = new Column([.. groups.Select(g => Group(stationery, g.Group, g.Ewes))], 14);
+        var body = new Column([.. groups.Select(g => Group(stationery, g.Group, g.Ewes)), Ink.Notes(stationery.BarnRow)], 14);
         return [new Sheet(Kind, Code, "Tup and raddle", SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
@@ -44,7 +44,7 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
             5,
             Ink.Text(title, Fount.Heading),
             Ink.Text($"In on {Days.Long(group.TupIn)}, out on {Days.Long(group.TupOut)}. {Meaning(stationery, periods)}", Fount.Body, leading: 1.25),
-            new Table(columns, [head], [.. ewes.Select(e => Row(stationery, e, periods))]) { Name = title }), Mm(75));
+            new Table(columns, [head], [.. ewes.Select(e => Row(stationery, e, periods))], LeastCarried: Fount.LeastRows) { Name = title }), Mm(75));
     }
 
     private static string Meaning(Stationery stationery, ImmutableArray<RaddlePeriod> periods) => periods.Length < 2

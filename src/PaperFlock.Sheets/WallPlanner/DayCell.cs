@@ -23,7 +23,12 @@ internal static class DayCell
     /// <param name="height">Of the row, in points.</param>
     /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
     public static Element Of(PlannerDay day, PlannerFormat format, double height, double perEwe) =>
-        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe));
+        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe), Says(day));
+
+    /// <summary>Ewes to a tenth: a bar that differs by less looks the same.</summary>
+    private static string Says(PlannerDay day) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Days.WeekdayNumber(day.Date)}{(day.HasJob ? ", something to do" : "")}{(day.SitterDay ? ", sitter" : "")}")
+        + (day.ExpectedEwes >= 0.05 ? string.Create(CultureInfo.InvariantCulture, $", {day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})") : "");
 
     private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double perEwe)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -104,7 +105,7 @@ internal static class PlannerPoster
                         4,
                         Ink.Gap(Mm(1)),
                         Ink.Text("WALL", Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
-                        Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right))),
+                        Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
             ]);
     }
 

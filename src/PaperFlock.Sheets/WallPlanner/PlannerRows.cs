@@ -3,6 +3,7 @@ using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -77,7 +78,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
             ],
             height,
             newMonth ? 1.5 : null,
-            Name: $"week of {Days.Short(week.Start)}");
+            Name: Dated.Name($"week of {Days.Short(week.Start)}", week.Days[6].Date));
     }
 
     private Text? Rounds(PlannerWeek week) => week.Rounds == 0 ? null : Ink.Text(

@@ -5,6 +5,7 @@ using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
@@ -34,17 +35,25 @@ internal static class PlannerTiles
         var pages = ImmutableArray.CreateBuilder<Page>(count);
         foreach (var whole in posters)
         {
+            var marked = stationery.Mark.Issues.MarkedPoster(whole.Content, Part(code, title, posters).Id, stationery.Measurer);
             for (var row = 0; row < scheme.Down; row++)
             {
                 for (var column = 0; column < scheme.Across; column++)
                 {
-                    pages.Add(Tile(stationery, scheme, code, whole.Content, row, column, new PageNumber(pages.Count + 1, count, PageSide.Front)));
+                    pages.Add(Tile(stationery, scheme, code, marked, row, column, new PageNumber(pages.Count + 1, count, PageSide.Front)));
                 }
             }
         }
 
-        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable()));
+        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable()))
+        {
+            Parts = [Part(code, title, posters)],
+        };
     }
+
+    /// <summary>Tiles are glued together, so one is never put in alone.</summary>
+    private static SheetPart Part(string code, string title, ImmutableArray<Page> posters) =>
+        new(Leaves.Id(code, 1), code, title, [.. posters.Select(p => p.Content)]);
 
     private static Page Tile(Stationery stationery, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
     {
@@ -124,7 +133,7 @@ internal static class PlannerTiles
                     [
                         new RowCell(
                             Track.Share(),
-                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(stationery.Mark.Validity, Fount.Control))),
+                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(stationery.Mark.Validity(code, number), Fount.Control))),
                         bar,
                     ],
                     8))

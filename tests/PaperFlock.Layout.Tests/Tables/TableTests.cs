@@ -112,6 +112,28 @@ public class TableTests
         """);
 
     [Fact]
+    public void A_page_spares_rows_so_that_none_stands_alone_on_the_last() => Expect.Blocks(
+        new Table([Track.Share()], [], [.. Enumerable.Range(1, 6).Select(n => Row(Cell($"r{n}", 10, 16)))], LeastCarried: 2), 100, 100,
+        """
+        1 r1 4 2 10 16
+        1 r2 4 22 10 16
+        1 r3 4 42 10 16
+        1 r4 4 62 10 16
+        2 r5 4 2 10 16
+        2 r6 4 22 10 16
+        """);
+
+    [Fact]
+    public void A_page_that_would_itself_be_left_too_few_spares_none() => Expect.Blocks(
+        new Table([Track.Share()], [], [.. Enumerable.Range(1, 4).Select(n => Row(Cell($"r{n}", 10, 26)))], LeastCarried: 3), 100, 100,
+        """
+        1 r1 4 2 10 26
+        1 r2 4 32 10 26
+        1 r3 4 62 10 26
+        2 r4 4 2 10 26
+        """);
+
+    [Fact]
     public void The_last_row_has_nothing_to_keep_with() => Expect.Blocks(
         new Table([Track.Share()], [], [Row(Cell("a", 10, 6)) with { KeepWithNext = true }]), 100, 100, "1 a 4 2 10 6");
 

@@ -57,6 +57,14 @@ public sealed class ArrowTests
         Assert.Empty(reaching);
     }
 
+    /// <summary>On Linux that is OpenSSL, which a bare system does not have: the program would end there and then.</summary>
+    [Fact]
+    public void Nobody_asks_for_the_computers_cryptography()
+    {
+        var asking = Types.InAssemblies(Rooms.Values).That().HaveDependencyOn("System.Security.Cryptography").GetTypes().Select(t => t.FullName);
+        Assert.Empty(asking);
+    }
+
     [Fact]
     public void The_clock_is_read_in_one_place()
     {

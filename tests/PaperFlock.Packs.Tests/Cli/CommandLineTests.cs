@@ -52,7 +52,7 @@ public sealed class CommandLineTests
     [InlineData("xylophone", "no command 'xylophone'")]
     [InlineData("pack", "pack wants a flock file, such as: paperflock pack flocks/hollin-bank.yaml")]
     [InlineData("dates", "dates wants a flock file")]
-    [InlineData("check x.yaml y.yaml", "'y.yaml' is one thing too many")]
+    [InlineData("dates x.yaml y.yaml", "'y.yaml' is one thing too many")]
     [InlineData("pack x.yaml --ot y", "no option '--ot'; did you mean '--out'?")]
     [InlineData("pack x.yaml --out", "--out wants something after it")]
     [InlineData("dates x.yaml --as-of 2026-02-30", "'2026-02-30' is no date: write it year first, such as --as-of 2026-11-25")]
@@ -64,7 +64,8 @@ public sealed class CommandLineTests
     [InlineData("pack x.yaml --sheets ,", "--sheets wants the names of sheets")]
     [InlineData("check nope.yaml", "cannot read nope.yaml: there is no such file")]
     [InlineData("check no/where/nope.yaml", "cannot read no/where/nope.yaml: there is no such folder")]
-    [InlineData("check .", "cannot read .: that is a folder")]
+    [InlineData("check .", "there is no flock file in .: their names end in .yaml")]
+    [InlineData("dates .", "cannot read .: that is a folder")]
     public void A_wrong_command_line_is_status_2_and_says_what_to_do(string args, string complaint)
     {
         using var bench = new Workbench();

@@ -89,6 +89,22 @@ public sealed class SplitTests
     }
 
     [Fact]
+    public void A_printer_of_one_side_only_gets_all_fronts_of_the_cards_and_then_their_backs()
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", File.ReadAllText(Samples.HollinBank).Replace("duplex: long-edge", "duplex: single-sided", StringComparison.Ordinal));
+        var outcome = bench.Run("pack", flock, "--as-of", "2026-11-25", "--split", "--sheets", "cards");
+        Assert.Equal(["flock-cards-backs.pdf", "flock-cards-fronts.pdf"], bench.Everything().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)));
+        using var fronts = new PackPdf(bench.PathOf("flock-cards-fronts.pdf"));
+        using var backs = new PackPdf(bench.PathOf("flock-cards-backs.pdf"));
+        Assert.Equal(fronts.AllPages.Select(p => Cards(p.Text, "front")), backs.AllPages.Select(p => Cards(p.Text, "back")));
+        Assert.Contains("on the backs of the fronts", outcome.Out, StringComparison.Ordinal);
+
+        static string Cards(string text, string face) => string.Join(
+            ' ', System.Text.RegularExpressions.Regex.Matches(text, $"CARD-\\d+(?= {face})").Select(m => m.Value).Order(StringComparer.Ordinal).DefaultIfEmpty("none"));
+    }
+
+    [Fact]
     public void A_sitters_pack_can_be_split_too()
     {
         using var bench = new Workbench();

@@ -1,7 +1,6 @@
 using System.Text;
-using PaperFlock.Printing.Finishing;
 
-namespace PaperFlock.Printing.Tests;
+namespace PaperFlock.Layout.Tests;
 
 public sealed class FingerprintTests
 {

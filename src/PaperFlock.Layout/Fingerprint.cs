@@ -1,7 +1,10 @@
-namespace PaperFlock.Printing.Finishing;
+namespace PaperFlock.Layout;
 
-/// <summary>FNV-1a, 128 bits wide: tells one file from another (14.4 asks for no more), and needs no cryptography of the computer it runs on.</summary>
-internal static class Fingerprint
+/// <summary>
+/// FNV-1a, 128 bits wide: tells one thing from another and guards nothing. It needs no cryptography of the computer it runs on: on Linux that is
+/// OpenSSL, and where it is missing the framework's hashes end the program.
+/// </summary>
+public static class Fingerprint
 {
     private static readonly UInt128 Basis = new(0x6C62272E07BB0142, 0x62B821756295C58D);
     private static readonly UInt128 Prime = new(0x0000000001000000, 0x000000000000013B);

@@ -1,0 +1,28 @@
+using PaperFlock.Cli.Calendar;
+using PaperFlock.Cli.Files;
+
+namespace PaperFlock.Cli.Commands;
+
+/// <summary>Writes the jobs as a calendar file, for a telephone or the family's computer.</summary>
+internal static class CalendarCommand
+{
+    private const string Ending = ".ics";
+
+    /// <param name="folder">As typed.</param>
+    /// <exception cref="UsageException">It cannot be written.</exception>
+    public static int Run(Desk desk, string folder, Surroundings surroundings)
+    {
+        var output = new PackPaths(desk.Path, folder, surroundings);
+        if (desk.Plan(forPaper: false) is not { } planned)
+        {
+            return ExitStatus.FlockErrors;
+        }
+
+        using var staged = new StagedFiles();
+        staged.Add(output.File(Ending), output.ShownFile(Ending), JobCalendar.Of(planned.Plan));
+        surroundings.Stop.ThrowIfCancellationRequested();
+        staged.PutInPlace();
+        surroundings.Out.WriteLine(Words.WroteCalendar(output.ShownFile(Ending), planned.Plan));
+        return ExitStatus.Clean;
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Diagnostics;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Explain;
+
+/// <summary>What somebody may have meant by a few words: days, jobs and ewes of a plan.</summary>
+internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<PlannedJob> Jobs, ImmutableArray<EwePlan> Ewes)
+{
+    /// <summary>More than this many are listed and not explained.</summary>
+    private const int Most = 12;
+
+    /// <summary>Shorter words are in too many titles and tags.</summary>
+    private const int ShortestPart = 3;
+
+    private int Count => Days.Length + Jobs.Length + Ewes.Length;
+
+    /// <summary>What is called exactly so; where nothing is, jobs with the words in their title and ewes whose tag ends so.</summary>
+    /// <exception cref="UsageException">Nothing is meant, or too much.</exception>
+    public static Meant By(string text, SeasonPlan plan)
+    {
+        var exact = new Meant(
+            SpokenDay.Parse(text, plan),
+            [.. plan.Jobs.Where(j => Same(j.Id, text) || Same(j.Title, text) || Same(ExplainWords.Name(j), text))],
+            [.. plan.Ewes.Where(e => Same(e.Ewe.Name, text) || Same(Close(e.Ewe.Tag), Close(text)))]);
+        var meant = exact.Count > 0 || text.Length < ShortestPart
+            ? exact
+            : new Meant(
+                [],
+                [.. plan.Jobs.Where(j => j.Title.Contains(text, StringComparison.OrdinalIgnoreCase))],
+                [.. plan.Ewes.Where(e => Close(e.Ewe.Tag).EndsWith(Close(text), StringComparison.OrdinalIgnoreCase))]);
+        return meant.Count switch
+        {
+            0 when SpokenDay.IsMeant(text) => throw new UsageException(ExplainWords.NotADay(text)),
+            0 => throw new UsageException(ExplainWords.Nothing(text, NearestWord.Find(text, Names(plan)))),
+            > Most => throw new UsageException(ExplainWords.TooMany(text, [.. meant.Jobs.Select(ExplainWords.Name), .. meant.Ewes.Select(e => e.Ewe.Tag)])),
+            _ => meant,
+        };
+    }
+
+    private static IEnumerable<string> Names(SeasonPlan plan) =>
+        plan.Ewes.Select(e => e.Ewe.Name).OfType<string>()
+            .Concat(plan.Jobs.Select(j => j.Title))
+            .Concat(plan.Jobs.Select(j => j.Id))
+            .Concat(plan.Ewes.Select(e => e.Ewe.Tag));
+
+    private static bool Same(string? name, string text) => string.Equals(name, text, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>A tag is read off an ear with its gaps anywhere.</summary>
+    private static string Close(string tag) => tag.Replace(" ", string.Empty, StringComparison.Ordinal);
+}

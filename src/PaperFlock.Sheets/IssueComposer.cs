@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.EweCards;
+using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Register;
+using PaperFlock.Sheets.Swap;
+
+namespace PaperFlock.Sheets;
+
+/// <summary>Composes the next issue of a pack: all of it, or the leaves that say something else than before.</summary>
+internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, PackRequest request)
+{
+    private readonly string _paper = PaperWords(plan.Flock.Print);
+
+    public ComposedIssue Compose(IssueRecord? record)
+    {
+        var id = PackMark.Of(plan).Id;
+        var reason = (request.Changed, record) switch
+        {
+            (true, null) => WholeReason.NoRecord,
+            (true, { } r) when r.Pack != id => WholeReason.OtherPack,
+            (true, { } r) when r.Paper != _paper || r.Split != request.Split => WholeReason.OtherPaper,
+            (true, _) => WholeReason.NotWhole,
+            _ => WholeReason.Asked,
+        };
+        var before = record?.Pack == id ? record : null;
+        if (reason == WholeReason.NotWhole)
+        {
+            return Changed(before!);
+        }
+
+        return Again(before) ?? Whole(before, reason);
+    }
+
+    /// <summary>What takes part in the look of every page.</summary>
+    private static string PaperWords(PrintSettings print) =>
+        $"{print.Paper}, planner {print.Planner}, {print.Units}, weeks from {print.WeekStarts}, {(print.Gloves ? "gloves" : "no gloves")}, {print.Binding}, {print.Duplex}";
+
+    private ComposedIssue Whole(IssueRecord? before, WholeReason reason)
+    {
+        var stationery = Stationery(new IssueContext(before, plan.AsOf, marked: false));
+        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var outcome = Comparison.Of(before, [.. sheets.SelectMany(Leaves.Of)], plan.AsOf, whole: true);
+        ImmutableArray<IssueLine> issues = [.. before?.Issues ?? [], new IssueLine(outcome.Number, outcome.On, outcome.Words)];
+        var register = RegisterSheet.Make(stationery, new Registered(sheets, sheets, planner, outcome, issues));
+        return new ComposedIssue(Pack(stationery, [register, .. sheets], planner), outcome, Record(stationery, outcome, issues), reason);
+    }
+
+    /// <summary>The same pack on the same day is the same issue, byte for byte; null where it is not the same.</summary>
+    private ComposedIssue? Again(IssueRecord? before)
+    {
+        if (before is null || before.Last.On != plan.AsOf || before.Paper != _paper || before.Split != request.Split || before.Leaves.Any(l => l.Issue != before.Last.Number))
+        {
+            return null;
+        }
+
+        var stationery = Stationery(new IssueContext(before, plan.AsOf, marked: false, again: true));
+        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var leaves = sheets.SelectMany(Leaves.Of).ToImmutableArray();
+        if (!leaves.Select(l => (l.Id, l.Fingerprint)).SequenceEqual(before.Leaves.Select(l => (l.Leaf.Id, l.Leaf.Fingerprint))))
+        {
+            return null;
+        }
+
+        var outcome = new IssueOutcome(
+            before.Last.Number,
+            plan.AsOf,
+            [.. before.Leaves.Select(l => new LeafOutcome(l.Leaf, l.Replaces is null ? LeafFate.Added : LeafFate.Changed, l.Issue, l.Replaces, []))],
+            []);
+        var register = RegisterSheet.Make(stationery, new Registered(sheets, sheets, planner, outcome, before.Issues));
+        return new ComposedIssue(Pack(stationery, [register, .. sheets], planner), outcome, before, WholeReason.Asked);
+    }
+
+    private ComposedIssue Changed(IssueRecord before)
+    {
+        var context = new IssueContext(before, plan.AsOf, marked: true);
+        var stationery = Stationery(context);
+        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var outcome = Comparison.Of(before, [.. sheets.SelectMany(Leaves.Of)], plan.AsOf, whole: false);
+        var current = sheets.RemoveAll(s => s.Last < plan.AsOf);
+        if (outcome.IsNothing)
+        {
+            return new ComposedIssue(Pack(stationery, [], null), outcome, null, WholeReason.NotWhole);
+        }
+
+        var wanted = outcome.PutIn.Select(l => l.Leaf.Id).ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<Sheet> printed = [.. current.Where(s => s.Kind != EweCardSheet.KindWord).Select(s => Leaves.Only(s, wanted.Contains)).OfType<Sheet>(), .. Cards(context, wanted)];
+        ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.Words)];
+        var newPlanner = printed.Any(s => s.Kind == PackComposer.PlannerKind) ? planner : null;
+        var register = RegisterSheet.Make(stationery, new Registered(current, printed, newPlanner, outcome, issues));
+        var pack = Pack(stationery, [SwapSheet.Make(stationery, outcome), register, .. printed], newPlanner) with
+        {
+            Set = $"issue-{outcome.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
+        };
+        return new ComposedIssue(pack, outcome, Record(stationery, outcome, issues), WholeReason.NotWhole);
+    }
+
+    /// <summary>Cards are printed four to a leaf, whichever they are: they are cut apart.</summary>
+    private ImmutableArray<Sheet> Cards(IssueContext context, HashSet<string> wanted) =>
+        new EweCardSheet().Make(new Stationery(plan, measurer, request, context) { OnlyCards = wanted });
+
+    private Stationery Stationery(IssueContext context) => new(plan, measurer, request, context);
+
+    private static ComposedPack Pack(Stationery stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
+        new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner);
+
+    private IssueRecord Record(Stationery stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues) =>
+        new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(l.Leaf, l.Issue, l.Replaces))]);
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Pieces;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>Bars in the outer margin beside the rows that changed, and in each row what it was, where a cell has room for the words.</summary>
+internal static class ChangeMarks
+{
+    private const double Thickness = 2.6;
+    private const double Air = 2;
+    private static readonly TextStyle Was = new(Face.Text, 9);
+
+    /// <param name="page">A page, a card or a planner, upright.</param>
+    /// <param name="before">What the leaf it belongs to said.</param>
+    /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>.</param>
+    public static Piece On(Piece page, Leaf before, LocalDate day, double barAt, ITextMeasurer measurer)
+    {
+        var rows = PageReading.Read(page);
+        var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
+        if (changes.Length == 0)
+        {
+            return page;
+        }
+
+        var items = ImmutableArray.CreateBuilder<Item>();
+        foreach (var change in changes)
+        {
+            var row = rows[change.Index];
+            items.Add(new RectItem(barAt, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
+            foreach (var (cell, words) in change.WasByCell(day))
+            {
+                if (row.Piece is { IsRow: true } piece && Place(piece, cell, words, measurer) is { } text)
+                {
+                    items.Add(text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline });
+                }
+            }
+        }
+
+        var marks = new Piece(page.Size, items.ToImmutable(), PageReading.IssueMark);
+        return page with { Items = page.Items.Add(new PieceItem(0, 0, marks)) };
+    }
+
+    /// <summary>Below what the cell says now, else above it; null where neither has room for the whole of the words.</summary>
+    private static TextItem? Place(Piece row, int cell, string words, ITextMeasurer measurer)
+    {
+        var cells = row.Items.OfType<PieceItem>().ToArray();
+        var here = cells[cell];
+        var right = cell + 1 < cells.Length ? cells[cell + 1].X : row.Size.Width;
+        var width = measurer.WidthOf(words, Was);
+        if (here.Piece.Items.IsEmpty || width > right - here.X - (2 * Air))
+        {
+            return null;
+        }
+
+        var needed = (TextBox.AscentOfEm + TextBox.DescentOfEm) * Was.Size;
+        var below = row.Size.Height - Air - needed;
+        var top = below >= here.Y + here.Piece.Size.Height ? below : here.Y >= needed + Air ? Air : (double?)null;
+        return top is { } y ? new TextItem(here.X, y + (TextBox.AscentOfEm * Was.Size), words, Was, width) : null;
+    }
+}

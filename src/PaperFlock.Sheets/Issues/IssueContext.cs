@@ -1,0 +1,50 @@
+using System.Collections.Frozen;
+using NodaTime;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>What sheets must know of earlier issues while they are drawn: their own number, what each page replaces, and what it said.</summary>
+/// <param name="record">Null for a first issue.</param>
+/// <param name="marked">Changed rows get bars: only where some leaves are printed and others stay.</param>
+/// <param name="again">The last issue is printed once more, and is none of its own.</param>
+internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool marked, bool again = false)
+{
+    /// <summary>Bars stand between what no printer reaches and what is printed.</summary>
+    private static readonly double FromEdge = Mm(6.2);
+    private static readonly double Wide = Mm(1);
+
+    /// <summary>Bars of cards stand as far to the left of what is on them.</summary>
+    private static readonly double LeftOfCard = Mm(1.75);
+
+    private readonly FrozenDictionary<string, IssuedLeaf> _before = (record?.Leaves ?? []).ToFrozenDictionary(l => l.Leaf.Id, StringComparer.Ordinal);
+
+    public int Number { get; } = (record?.Last.Number ?? 0) + (again ? 0 : 1);
+
+    /// <summary>The issue of the leaf that this page takes the place of; null where there was none.</summary>
+    public int? Replaces(string code, PageNumber page) => Replaces(Leaves.Id(code, Leaves.FirstPage(page)));
+
+    /// <param name="id">Of a leaf.</param>
+    public int? Replaces(string id) => again ? _before.GetValueOrDefault(id)?.Replaces : _before.GetValueOrDefault(id)?.Issue;
+
+    /// <summary>The page with its changed rows marked.</summary>
+    public Page Marked(Page page, string code, ITextMeasurer measurer)
+    {
+        // On pages on their side rows end at the same edge of the paper on fronts and backs.
+        var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
+        var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
+        return page with { Content = Marked(page.Content, Leaves.Id(code, Leaves.FirstPage(page.Number)), barAt, measurer) };
+    }
+
+    /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>
+    public Piece MarkedCard(Piece card, string id, ITextMeasurer measurer) => Marked(card, id, -LeftOfCard, measurer);
+
+    /// <summary>A planner that is cut into tiles: its bars stand inside it.</summary>
+    public Piece MarkedPoster(Piece poster, string id, ITextMeasurer measurer) => Marked(poster, id, 1.5, measurer);
+
+    private Piece Marked(Piece piece, string id, double barAt, ITextMeasurer measurer) =>
+        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
+}

@@ -1,0 +1,56 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>What a new issue of a pack is, next to what is in the binder.</summary>
+/// <param name="Number">Of the new issue.</param>
+/// <param name="Leaves">Every leaf the pack should have, in binding order.</param>
+/// <param name="TakenOut">Leaves that nothing replaces. Those whose days are over are not among them: they are records now.</param>
+public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafOutcome> Leaves, ImmutableArray<IssuedLeaf> TakenOut)
+{
+    private const int MostLabels = 10;
+
+    public ImmutableArray<LeafOutcome> PutIn { get; } = [.. Leaves.Where(l => l.Fate != LeafFate.Kept)];
+
+    /// <summary>What is new in it, for the list of issues.</summary>
+    public string Words => Number == 1
+        ? IssueLine.First(On).What
+        : PutIn.Length == Leaves.Length ? "Every sheet is printed again." : $"{Labels(PutIn.Select(l => l.Leaf))}{(TakenOut.IsEmpty ? "" : $"; taken out: {Labels(TakenOut.Select(l => l.Leaf))}")}.";
+
+    public bool IsNothing => PutIn.IsEmpty && TakenOut.IsEmpty;
+
+    /// <summary>Printed leaves as a fraction of all, 0 to 1.</summary>
+    public double Share => Leaves.IsEmpty ? 0 : (double)PutIn.Length / Leaves.Length;
+
+    private readonly FrozenDictionary<string, LeafOutcome> _byId = Leaves.ToFrozenDictionary(l => l.Leaf.Id, StringComparer.Ordinal);
+
+    /// <exception cref="KeyNotFoundException">The pack should not have such a leaf, or its days are over.</exception>
+    public LeafOutcome this[string id] => _byId[id];
+
+    public bool Has(string id) => _byId.ContainsKey(id);
+
+    private static string Labels(IEnumerable<Leaf> leaves)
+    {
+        var labels = leaves.Select(l => l.Label).ToArray();
+        return labels.Length switch
+        {
+            0 => "nothing new",
+            <= MostLabels => string.Join(", ", labels),
+            var n => $"{string.Join(", ", labels.Take(MostLabels))} and {n - MostLabels} more",
+        };
+    }
+}
+
+/// <param name="Issue">The one it bears once this issue is filed.</param>
+/// <param name="Replaces">Issue of the leaf it takes or took the place of; null where there was none.</param>
+/// <param name="Changes">Empty unless it is changed.</param>
+public sealed record LeafOutcome(Leaf Leaf, LeafFate Fate, int Issue, int? Replaces, ImmutableArray<RowChange> Changes);
+
+public enum LeafFate
+{
+    Kept,
+    Changed,
+    Added,
+}

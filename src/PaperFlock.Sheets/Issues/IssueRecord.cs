@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using NodaTime;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>What has been printed of a pack: every leaf that should be in it, with the issue it came with and all it says.</summary>
+/// <param name="Pack">Such as "HB-2027".</param>
+/// <param name="Paper">Paper, planner, binding, duplex, units and box sizes in words: with another of them every leaf is another.</param>
+/// <param name="Split">Printed as a file for each way of printing.</param>
+/// <param name="Issues">First to last, at least one.</param>
+public sealed record IssueRecord(string Pack, string Paper, bool Split, ImmutableArray<IssueLine> Issues, ImmutableArray<IssuedLeaf> Leaves)
+{
+    public IssueLine Last => Issues[^1];
+}
+
+/// <param name="Number">From 1.</param>
+/// <param name="What">What was printed, in words.</param>
+public sealed record IssueLine(int Number, LocalDate On, string What)
+{
+    public static IssueLine First(LocalDate on) => new(1, on, "First issue: every sheet is new.");
+}
+
+/// <param name="Issue">The one it was last printed with.</param>
+/// <param name="Replaces">The one it took the place of then; null where there was none.</param>
+public sealed record IssuedLeaf(Leaf Leaf, int Issue, int? Replaces);

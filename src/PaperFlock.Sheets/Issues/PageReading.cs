@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Text;
+using NodaTime;
+using PaperFlock.Layout.Pieces;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>A row and where it stands, in points from the top left corner of what was read.</summary>
+/// <param name="Piece">Null for a paragraph.</param>
+internal sealed record PlacedRow(LeafRow Row, double Left, double Top, double Width, double Height, Piece? Piece);
+
+/// <summary>Reads a page row by row, as somebody would who cares what it says and not how it looks.</summary>
+internal static class PageReading
+{
+    /// <summary>Name of what changes from issue to issue whatever the flock does: control lines, issue numbers, words about the last issue.</summary>
+    public const string IssueMark = "issue mark";
+
+    public static ImmutableArray<PlacedRow> Read(Piece page)
+    {
+        var rows = ImmutableArray.CreateBuilder<PlacedRow>();
+        Read(page, 0, 0, string.Empty, null, rows);
+        return rows.ToImmutable();
+    }
+
+    /// <param name="about">What paragraphs are about: the dated piece they are in.</param>
+    /// <param name="until">Its last day.</param>
+    private static void Read(Piece piece, double left, double top, string about, LocalDate? until, ImmutableArray<PlacedRow>.Builder rows)
+    {
+        if (piece.Name == IssueMark)
+        {
+            return;
+        }
+
+        var (name, last) = Dated.Parse(piece.Name ?? string.Empty);
+        if (piece.IsRow)
+        {
+            var key = name.Length > 0 ? Tidy(name) : about;
+            rows.Add(new PlacedRow(new LeafRow(key, [.. piece.Items.OfType<PieceItem>().Select(c => CellOf(c.Piece))], last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
+            return;
+        }
+
+        if (piece.Says is not null || piece.Items.Any(i => i is TextItem))
+        {
+            rows.Add(new PlacedRow(new LeafRow(about, [new LeafCell(WordsOf(piece))], until), left, top, piece.Size.Width, piece.Size.Height, null));
+            return;
+        }
+
+        if (last is not null)
+        {
+            (about, until) = (Tidy(name), last);
+        }
+
+        foreach (var nested in piece.Items.OfType<PieceItem>())
+        {
+            // A back turned round for the printer is read as it was laid out.
+            var (x, y) = nested.QuarterTurns == 2 ? (0, 0) : (left + nested.X, top + nested.Y);
+            Read(nested.Piece, x, y, about, until, rows);
+        }
+    }
+
+    private static LeafCell CellOf(Piece cell)
+    {
+        var (_, last) = Dated.Parse(cell.Name ?? string.Empty);
+        return new LeafCell(WordsOf(cell), last);
+    }
+
+    /// <summary>All words in reading order, with one space between lines, and what drawings say.</summary>
+    private static string WordsOf(Piece piece)
+    {
+        var words = new StringBuilder();
+        Collect(piece, words);
+        return Tidy(words.ToString());
+    }
+
+    /// <summary>One plain space wherever there is space of any kind: how it is laid out is not what it says.</summary>
+    private static string Tidy(string words) => string.Join(' ', words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static void Collect(Piece piece, StringBuilder words)
+    {
+        if (piece.Name == IssueMark)
+        {
+            return;
+        }
+
+        if (piece.Says is { } says)
+        {
+            words.Append(' ').Append(says);
+            return;
+        }
+
+        TextItem? before = null;
+        foreach (var item in piece.Items)
+        {
+            switch (item)
+            {
+                case TextItem text:
+                    // A change of face within a word is no space.
+                    var follows = before is not null && before.Baseline == text.Baseline && Math.Abs(before.X + before.Width - text.X) < 0.1;
+                    words.Append(follows || words.Length == 0 ? string.Empty : " ").Append(text.Text);
+                    before = text;
+                    break;
+                case PieceItem nested:
+                    Collect(nested.Piece, words);
+                    break;
+            }
+        }
+    }
+}

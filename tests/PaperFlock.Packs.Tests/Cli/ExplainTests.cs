@@ -1,0 +1,123 @@
+using PaperFlock.Cli;
+
+namespace PaperFlock.Packs.Tests.Cli;
+
+public sealed class ExplainTests
+{
+    private const string Away =
+        """
+
+
+        keeper-days:
+          free: [saturday, sunday]
+          away: [{from: 2026-12-27, to: 2027-01-02, sitter: Tom Birkett}]
+        """;
+
+    /// <summary>The words after the file, with spaces between, and lines of the answer. Days are counted on a calendar.</summary>
+    [Theory]
+    [InlineData("scan", "Scan: Sat 24 Oct 2026", "counted from   the day the tup goes in, Mon 10 Aug 2026: 75 to 80 days after, best 75", "moved          no: it is on its best day", "source         common practice; Teagasc")]
+    [InlineData("HOUSE", "House: Sat 26 Dec 2026", "moved          from its best day, Mon 28 Dec 2026: the nearest free day, as the keeper is away on Mon 28 Dec", "known by       the tup goes in on Mon 10 Aug, and 147 days on from there", "together with Dag")]
+    [InlineData("2026-12-27", "Sun 27 Dec 2026", "keeper         away, Sun 27 Dec 2026 to Sat 2 Jan 2027; Tom Birkett has the flock", "House: planned for Sat 26 Dec 2026", "so many for    the heavy weeks, from 6 weeks")]
+    [InlineData("27 dec", "Sun 27 Dec 2026", "rounds         4: ", "daylight       sun up ", "feed           ")]
+    [InlineData("Sunday 27 December", "Sun 27 Dec 2026")]
+    [InlineData("Bracken", "ZZ 0123456 00101 Bracken", "dated by       marked Fri 14 Aug", "counted        147 days from Fri 14 Aug is Fri 8 Jan.", "ration         2 lambs at 0.45 kg of ", "0.91 kg in 2 feeds", "jobs past      Check the tup")]
+    [InlineData("bracken", "ZZ 0123456 00101 Bracken")]
+    [InlineData("ZZ 0123456 00102", "ZZ 0123456 00102 Sorrel", "she is         planned to lamb, fed for 1 lamb, since nobody has scanned her", "scanned        not yet")]
+    [InlineData("zz012345600102", "ZZ 0123456 00102 Sorrel")]
+    [InlineData("102", "ZZ 0123456 00102 Sorrel")]
+    public void A_day_a_job_or_a_ewe_is_explained(string words, string title, params string[] lines)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run(["explain", bench.Write("flock.yaml", Samples.TwoEwes + Away), .. words.Split(' '), "--as-of", "2026-11-25"]);
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        Assert.StartsWith(title + "\n", outcome.Out, StringComparison.Ordinal);
+        Assert.All(lines, l => Assert.Contains(l, outcome.Out, StringComparison.Ordinal));
+        Assert.DoesNotContain("\u00a0", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Several_that_are_meant_are_all_explained()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("explain", Samples.HollinBank, "scan", "--as-of", "2026-11-25");
+        Assert.Contains("Scan (Orchard): ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("\n\nScan (Paddock): ", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_of_several_can_be_had_by_its_group()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("explain", Samples.HollinBank, "scan (orchard)", "--as-of", "2026-11-25");
+        Assert.StartsWith("Scan (Orchard): ", outcome.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Paddock", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Brakcen", "no day, job or ewe of this plan is called 'Brakcen'; did you mean 'Bracken'?")]
+    [InlineData("hosue", "did you mean 'House'?")]
+    [InlineData("xylophone", "called 'xylophone'; `paperflock dates` lists them")]
+    [InlineData("2027-02-30", "'2027-02-30' is no date")]
+    [InlineData("25/12/2026", "'25/12/2026' is no date")]
+    [InlineData("2031-01-01", "the plan runs from Mon 1 Jun 2026 to ")]
+    [InlineData("Mon 27 Dec", "called 'Mon 27 Dec'")]
+    [InlineData("--asof", "there is no option '--asof'; did you mean '--as-of'?")]
+    public void What_is_not_there_is_status_2_with_a_way_on(string words, string complaint)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run(["explain", bench.Write("flock.yaml", Samples.TwoEwes), .. words.Split(' ')]);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains(complaint, outcome.Error, StringComparison.Ordinal);
+        Assert.Empty(outcome.Out);
+    }
+
+    [Fact]
+    public void Too_many_are_listed_and_not_explained()
+    {
+        using var bench = new Workbench();
+        var ewes = string.Concat(Enumerable.Range(1, 13).Select(n => $"\n  - tag: ZZ {n} 0777"));
+        var told = bench.Run("explain", bench.Write("flock.yaml", Samples.TwoEwes + ewes), "0777");
+        Assert.Equal(ExitStatus.WrongUse, told.Status);
+        Assert.Contains("'0777' could be any of 13: ZZ 1 0777, ZZ 2 0777", told.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_to_explain_says_how_to_ask()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("explain", bench.Write("flock.yaml", Samples.TwoEwes));
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.StartsWith("paperflock: explain wants a flock file and a day, a job or a ewe, such as: ", outcome.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pounds_are_spoken_where_the_flock_is_in_pounds()
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", Samples.TwoEwes + "\n\nprint: {units: imperial}\n");
+        Assert.Contains("2 lambs at 1.00 lb of ", bench.Run("explain", flock, "Bracken").Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Every job, every ewe and every day of both demo flocks has something said of it.</summary>
+    [Theory]
+    [InlineData("hollin-bank", "2026-11-25")]
+    [InlineData("kanuka-flat", "2027-06-20")]
+    public void Everything_in_a_plan_can_be_explained(string sample, string asOf)
+    {
+        var day = NodaTime.Text.LocalDatePattern.Iso.Parse(asOf).Value;
+        var file = Path.Combine(Samples.Root, "flocks", sample + ".yaml");
+        var plan = PaperFlock.Planning.SeasonPlanner.Plan(PaperFlock.Flocks.Reading.FlockReader.Read(file, File.ReadAllBytes(file)).Flock!, day);
+        Assert.All(plan.Jobs, j => Assert.NotEmpty(PaperFlock.Cli.Explain.JobExplainer.Of(j, plan).Lines));
+        Assert.All(plan.Ewes, e => Assert.NotEmpty(PaperFlock.Cli.Explain.EweExplainer.Of(e, plan).Lines));
+        Assert.All(plan.Rounds, r => Assert.NotEmpty(PaperFlock.Cli.Explain.DayExplainer.Of(r.Date, plan).Lines));
+    }
+
+    [Fact]
+    public void On_a_terminal_the_labels_stand_beside_their_words()
+    {
+        using var bench = new Workbench { OnATerminal = true };
+        var outcome = bench.Run("explain", bench.Write("flock.yaml", Samples.TwoEwes), "scan");
+        Assert.Equal(ExitStatus.Clean, outcome.Status);
+        Assert.Contains("counted from", outcome.Out, StringComparison.Ordinal);
+    }
+}
