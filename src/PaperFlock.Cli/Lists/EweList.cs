@@ -16,7 +16,16 @@ internal sealed class EweList
 {
     private static readonly Dictionary<string, string> ScanWords = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["empty"] = "0", ["barren"] = "0", ["geld"] = "0", ["single"] = "1", ["twin"] = "2", ["twins"] = "2", ["triplet"] = "3", ["triplets"] = "3", ["quad"] = "4", ["quads"] = "4",
+        ["empty"] = "0",
+        ["barren"] = "0",
+        ["geld"] = "0",
+        ["single"] = "1",
+        ["twin"] = "2",
+        ["twins"] = "2",
+        ["triplet"] = "3",
+        ["triplets"] = "3",
+        ["quad"] = "4",
+        ["quads"] = "4",
     };
 
     private readonly CsvTable _table;

@@ -11,6 +11,7 @@ internal static class ChangeMarks
 {
     private const double Thickness = 2.6;
     private const double Air = 2;
+    private const double Between = 7;
     private static readonly TextStyle Was = new(Face.Text, 9);
 
     /// <param name="page">A page, a card or a planner, upright.</param>
@@ -43,7 +44,7 @@ internal static class ChangeMarks
         return page with { Items = page.Items.Add(new PieceItem(0, 0, marks)) };
     }
 
-    /// <summary>Below what the cell says now, else above it; null where neither has room for the whole of the words.</summary>
+    /// <summary>Below what the cell says now, else above or beside it; null where none has room for the whole of the words.</summary>
     private static TextItem? Place(Piece row, int cell, string words, ITextMeasurer measurer)
     {
         var cells = row.Items.OfType<PieceItem>().ToArray();
@@ -58,6 +59,22 @@ internal static class ChangeMarks
         var needed = (TextBox.AscentOfEm + TextBox.DescentOfEm) * Was.Size;
         var below = row.Size.Height - Air - needed;
         var top = below >= here.Y + here.Piece.Size.Height ? below : here.Y >= needed + Air ? Air : (double?)null;
-        return top is { } y ? new TextItem(here.X, y + (TextBox.AscentOfEm * Was.Size), words, Was, width) : null;
+        return top is { } y ? new TextItem(here.X, y + (TextBox.AscentOfEm * Was.Size), words, Was, width) : Beside(here, words, width, right);
+    }
+
+    /// <summary>To the right of words that stand on one line with nothing else in the cell.</summary>
+    private static TextItem? Beside(PieceItem cell, string words, double width, double right)
+    {
+        var flat = cell.Piece.Flatten().Items;
+        if (flat.Any(i => i is not TextItem))
+        {
+            return null;
+        }
+
+        var texts = flat.OfType<TextItem>().ToArray();
+        var start = texts.Max(t => t.X + t.Width) + Between;
+        return texts.All(t => t.Baseline == texts[0].Baseline) && cell.X + start + width <= right - (2 * Air)
+            ? new TextItem(cell.X + start, cell.Y + texts[0].Baseline, words, Was, width)
+            : null;
     }
 }

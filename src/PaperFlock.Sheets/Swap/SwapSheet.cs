@@ -14,8 +14,8 @@ internal static class SwapSheet
     public const string Code = "CHG";
 
     /// <summary>Changed rows named for a leaf; the bars on the leaf show the rest.</summary>
-    private const int MostChanges = 8;
-    private const int LongestChange = 160;
+    private const int MostChanges = 4;
+    private const int LongestChange = 100;
 
     public static Sheet Make(Stationery stationery, IssueOutcome issue)
     {
@@ -82,7 +82,7 @@ internal static class SwapSheet
 
         var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On))).ToArray();
         var more = words.Length > MostChanges ? $"; and {(words.Length - MostChanges).ToString(CultureInfo.InvariantCulture)} more, by the bars" : "";
-        return string.Join("; ", words.Take(MostChanges)) + more + ".";
+        return $"{string.Join("; ", words.Take(MostChanges)).TrimEnd('.')}{more}.";
     }
 
     private static string Shortened(string words)

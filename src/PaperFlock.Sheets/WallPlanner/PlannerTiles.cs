@@ -125,6 +125,9 @@ internal static class PlannerTiles
         var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
         var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
+
+        // All tiles are one leaf of the pack, known by the first.
+        var validity = stationery.Mark.Validity(code, number with { Number = 1 });
         Element element = scheme.IsUpright
             ? Ink.Column(
                 1,
@@ -133,11 +136,11 @@ internal static class PlannerTiles
                     [
                         new RowCell(
                             Track.Share(),
-                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(stationery.Mark.Validity(code, number), Fount.Control))),
+                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(validity, Fount.Control))),
                         bar,
                     ],
                     8))
-            : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text(stationery.Mark.ControlLine(code, number), Fount.Control))), bar], 8);
+            : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text($"{stationery.Mark.WhichPage(code, number)} · {validity}", Fount.Control))), bar], 8);
         return element.Place(new Space(width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
             ? fits.Piece
             : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(words));
