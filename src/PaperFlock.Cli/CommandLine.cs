@@ -83,10 +83,12 @@ internal static class CommandLine
         var from = new Option<LocalDate?>("--from") { HelpName = Words.DateValue, Description = Words.AboutFrom, CustomParser = TypedDay.Parse };
         var to = new Option<LocalDate?>("--to") { HelpName = Words.DateValue, Description = Words.AboutTo, CustomParser = TypedDay.Parse };
         var split = new Option<bool>("--split") { Description = Words.AboutSplit };
-        var pack = new Command("pack", Words.AboutPack) { flocks, into, sheets, from, to, split, asOf, png };
+        var changed = new Option<bool>("--changed") { Description = Words.AboutChanged };
+        var dryRun = new Option<bool>("--dry-run") { Description = Words.AboutDryRun };
+        var pack = new Command("pack", Words.AboutPack) { flocks, into, sheets, from, to, split, changed, dryRun, asOf, png };
         pack.SetAction(typed => PackCommand.Run(
             Files(typed),
-            new PackWishes(typed.GetValue(into) ?? packsGo, Request(typed), typed.GetValue(png), typed.GetValue(asOf)),
+            new PackWishes(typed.GetValue(into) ?? packsGo, Request(typed), typed.GetValue(png), typed.GetValue(asOf), typed.GetValue(dryRun)),
             surroundings,
             line));
 
@@ -120,7 +122,13 @@ internal static class CommandLine
         PackRequest Request(ParseResult typed)
         {
             ImmutableArray<string> kinds = [.. typed.GetValue(sheets) ?? []];
-            return new PackRequest(kinds, SitterDays.Of(typed.GetValue(from), typed.GetValue(to), kinds), typed.GetValue(split));
+            var request = new PackRequest(kinds, SitterDays.Of(typed.GetValue(from), typed.GetValue(to), kinds), typed.GetValue(split), typed.GetValue(changed));
+            return request switch
+            {
+                { Changed: true, IsOfAll: false } => throw new UsageException(Words.ChangedIsOfAll),
+                { Changed: false } when typed.GetValue(dryRun) => throw new UsageException(Words.DryRunIsOfChanged),
+                _ => request,
+            };
         }
 
         ImmutableArray<string> Files(ParseResult typed) => FlockFiles.Find(typed.GetRequiredValue(flocks), surroundings);

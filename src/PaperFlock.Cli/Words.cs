@@ -38,6 +38,10 @@ internal static class Words
     public const string AboutFrom = "first day of a sitter's pack: only the leaves for those days";
     public const string AboutTo = "last day of a sitter's pack, included";
     public const string AboutSplit = "a PDF for each way of printing: binder, planner, pinned, cards, logs";
+    public const string AboutChanged = "only leaves that say something else than those printed before, with a list of what to take out and put in";
+    public const string AboutDryRun = "with --changed: says what would be printed and why, and writes nothing";
+    public const string ChangedIsOfAll = "--changed is of the whole pack: leave out --sheets, --from and --to";
+    public const string DryRunIsOfChanged = "--dry-run goes with --changed";
     public const string PaperValue = "A4|Letter";
     public const string AboutPaper = "the paper in the printer; A4 if you do not say";
     public const string AboutPng = "a picture of every page as well";

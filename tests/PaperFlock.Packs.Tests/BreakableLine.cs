@@ -6,6 +6,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Packs.Tests;
 
@@ -29,10 +30,10 @@ internal sealed class BreakableLine : ILine
         return _real.Plan(flock, asOf);
     }
 
-    public Pack Compose(SeasonPlan plan, PackRequest request)
+    public Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record)
     {
         BeforeCompose();
-        return _real.Compose(plan, request);
+        return _real.Compose(plan, request, record);
     }
 
     public PackDocument TestPage(Paper paper) => _real.TestPage(paper);

@@ -13,7 +13,8 @@ namespace PaperFlock.Cli.Commands;
 /// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
 /// <param name="AsOf">Null for today at each holding.</param>
-internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf);
+/// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
+internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun = false);
 
 /// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
 internal static class PackCommand
@@ -55,20 +56,61 @@ internal static class PackCommand
             SitterDays.MustBePlanned(days, planned.Plan);
         }
 
+        var record = RecordFile.Read(output);
         using var staged = new StagedFiles();
-        var pack = Progress.Show(surroundings, step => Make(planned.Plan, wishes, output, staged, line, step));
+        var issue = Progress.Show(surroundings, step => Make(planned.Plan, record, wishes, output, staged, line, step));
         surroundings.Stop.ThrowIfCancellationRequested();
         staged.PutInPlace();
-
-        surroundings.Out.WriteLine(tell(pack, output, wishes.Pictures));
+        Tell(issue, record, wishes, output, surroundings.Out, tell);
         return ExitStatus.Clean;
     }
 
+    private static void Tell(Issue issue, RecordFile record, PackWishes wishes, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)
+    {
+        var composed = issue.Composed;
+        if (IssueWords.WhyWhole(composed.Whole, record, output) is { } why)
+        {
+            to.WriteLine(why);
+        }
+
+        if (composed is { Whole: WholeReason.NotWhole, Outcome: { } outcome })
+        {
+            if (outcome.IsNothing)
+            {
+                to.WriteLine(IssueWords.NothingChanged(outcome, record.Record!));
+                return;
+            }
+
+            if (!wishes.DryRun)
+            {
+                to.WriteLine(IssueWords.Changed(outcome));
+            }
+        }
+
+        if (wishes.DryRun)
+        {
+            foreach (var said in IssueWords.WouldChange(composed.Outcome!))
+            {
+                to.WriteLine(said);
+            }
+
+            return;
+        }
+
+        to.WriteLine(tell(issue.Pack, output, wishes.Pictures));
+    }
+
     /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
-    private static Pack Make(SeasonPlan plan, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
+    private static Issue Make(SeasonPlan plan, RecordFile record, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
     {
         step(Words.Composing);
-        var pack = line.Compose(plan, wishes.Request);
+        var issue = line.Compose(plan, wishes.Request, record.Record);
+        var pack = issue.Pack;
+        if (wishes.DryRun || issue.Composed is { Whole: WholeReason.NotWhole, Outcome.IsNothing: true })
+        {
+            return issue;
+        }
+
         if (pack.Documents.IsEmpty)
         {
             throw new UsageException(Words.NothingToPrint);
@@ -94,6 +136,11 @@ internal static class PackCommand
             }
         }
 
-        return pack;
+        if (issue.Composed.Record is { } printed)
+        {
+            RecordFile.Stage(printed, output, staged);
+        }
+
+        return issue;
     }
 }

@@ -5,6 +5,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Cli.Wiring;
 
@@ -16,8 +17,9 @@ internal interface ILine
 
     SeasonPlan Plan(Flock flock, LocalDate asOf);
 
+    /// <param name="record">What has been printed of the pack; null for nothing.</param>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    Pack Compose(SeasonPlan plan, PackRequest request);
+    Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record);
 
     PackDocument TestPage(Paper paper);
 

@@ -6,6 +6,7 @@ using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
 using PaperFlock.Sheets;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.TestPage;
 
 namespace PaperFlock.Cli.Wiring;
@@ -17,8 +18,11 @@ internal sealed class Line : ILine
 
     public SeasonPlan Plan(Flock flock, LocalDate asOf) => SeasonPlanner.Plan(flock, asOf);
 
-    public Pack Compose(SeasonPlan plan, PackRequest request) =>
-        PackBinding.Bind(PackComposer.Compose(plan, FontLibrary.Measurer, request), plan.Flock, request.Split);
+    public Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record)
+    {
+        var composed = PackComposer.Compose(plan, FontLibrary.Measurer, request, record);
+        return new Issue(PackBinding.Bind(composed.Pack, plan.Flock, request.Split), composed);
+    }
 
     public PackDocument TestPage(Paper paper) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer));
 

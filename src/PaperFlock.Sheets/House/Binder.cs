@@ -63,7 +63,7 @@ internal static class Binder
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? stationery.Upright(PageSide.Back) : stationery.Sideways(PageSide.Back);
         var body = new Align(
-            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre),
+            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
             TextAlign.Centre,
             VerticalAlign.Middle);
         var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control) with { Name = PageReading.IssueMark }, 6);

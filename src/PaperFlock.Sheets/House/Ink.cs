@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.House;
 
@@ -50,9 +51,9 @@ internal static class Ink
     public static KeepTogether Ruled(string heading, TextStyle style, double row, int least) =>
         new(Column(3, Text(heading, style), new LogLines(row, AtLeast: least)));
 
-    /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left.</summary>
+    /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left. Whether there is room for them is no news.</summary>
     /// <param name="row">Height of a line, in points.</param>
-    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", Fount.Label), new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
+    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", Fount.Label) with { Name = PageReading.IssueMark }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
 
     /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
     public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";

@@ -42,7 +42,8 @@ public static class IssueRecordText
             }
         }
 
-        text.Append("sum | ").Append(Sum(text.ToString())).Append('\n');
+        var sum = Sum(text.ToString());
+        Line(Join("sum", sum));
         return text.ToString();
 
         void Line(string line) => text.Append(line).Append('\n');

@@ -84,16 +84,20 @@ internal static class PageReading
 
         if (piece.Says is { } says)
         {
-            words.Append(says).Append(' ');
+            words.Append(' ').Append(says);
             return;
         }
 
+        TextItem? before = null;
         foreach (var item in piece.Items)
         {
             switch (item)
             {
                 case TextItem text:
-                    words.Append(text.Text).Append(' ');
+                    // A change of face within a word is no space.
+                    var follows = before is not null && before.Baseline == text.Baseline && Math.Abs(before.X + before.Width - text.X) < 0.1;
+                    words.Append(follows || words.Length == 0 ? string.Empty : " ").Append(text.Text);
+                    before = text;
                     break;
                 case PieceItem nested:
                     Collect(nested.Piece, words);

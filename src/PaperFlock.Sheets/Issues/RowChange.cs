@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace PaperFlock.Sheets.Issues;
 
-/// <summary>A row that does not say what it said.</summary>
+/// <summary>A row that does not say what it said, or not where it said it.</summary>
 /// <param name="Row">Null where the old one is gone.</param>
 /// <param name="Old">What it said; null for a row that is new.</param>
 /// <param name="Index">Of <paramref name="Row"/> among the rows it was read with; -1 where the old one is gone.</param>
@@ -17,7 +17,7 @@ public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
         {
             (null, { } gone) => $"gone: {Said(gone, day)}",
             ({ } added, null) => about.Length > 0 ? "new" : $"new: {Said(added, day)}",
-            ({ } row, { } old) => string.Join("; ", Was(row, old, day).Select(w => w.Words).DefaultIfEmpty($"was {Said(old, day)}")),
+            ({ } row, { } old) => row.SaysOn(day, old) ? "moved" : string.Join("; ", Was(row, old, day).Select(w => w.Words).Distinct().DefaultIfEmpty($"was {Said(old, day)}")),
             _ => throw new InvalidOperationException("a change is of something"),
         };
         return about.Length > 0 ? $"{about}: {what}" : what;

@@ -7,55 +7,55 @@ namespace PaperFlock.Sheets.Issues;
 internal static class RowDiff
 {
     /// <param name="now">Rows that are over on <paramref name="day"/> are passed over, here and in <paramref name="before"/>.</param>
-    /// <returns>In the order of <paramref name="now"/>, each old row that is gone before the row that follows it.</returns>
+    /// <returns>In the order of <paramref name="now"/>, then those that are gone.</returns>
     public static ImmutableArray<RowChange> Between(ImmutableArray<LeafRow> before, ImmutableArray<LeafRow> now, LocalDate day)
     {
         var old = before.Where(r => !r.IsOver(day)).ToArray();
         var present = now.Select((row, index) => (Row: row, Index: index)).Where(p => !p.Row.IsOver(day)).ToArray();
         var common = Lengths(old, [.. present.Select(p => p.Row)], day);
 
-        var changes = ImmutableArray.CreateBuilder<RowChange>();
-        var gone = new List<LeafRow>();
-        var added = new List<(LeafRow Row, int Index)>();
-        int i = 0, j = 0;
+        // The number of rows that stayed says between which of them another stands.
+        var gone = new List<(LeafRow Row, int Stayed)>();
+        var added = new List<(LeafRow Row, int Index, int Stayed)>();
+        int i = 0, j = 0, stayed = 0;
         while (i < old.Length || j < present.Length)
         {
             if (i < old.Length && j < present.Length && old[i].SaysOn(day, present[j].Row))
             {
-                Pair(gone, added, changes);
                 i++;
                 j++;
+                stayed++;
             }
             else if (j == present.Length || (i < old.Length && common[i + 1, j] >= common[i, j + 1]))
             {
-                gone.Add(old[i++]);
+                gone.Add((old[i++], stayed));
             }
             else
             {
-                added.Add(present[j++]);
+                added.Add((present[j].Row, present[j].Index, stayed));
+                j++;
             }
         }
 
-        Pair(gone, added, changes);
-        return changes.ToImmutable();
+        return Pair(gone, added);
     }
 
-    /// <summary>Between two rows that stayed, a new row replaces the old one about the same thing; paragraphs replace each other in order.</summary>
-    private static void Pair(List<LeafRow> gone, List<(LeafRow Row, int Index)> added, ImmutableArray<RowChange>.Builder changes)
+    /// <summary>A new row replaces the old one about the same thing, wherever that stood; a paragraph one between the same two rows that stayed.</summary>
+    private static ImmutableArray<RowChange> Pair(List<(LeafRow Row, int Stayed)> gone, List<(LeafRow Row, int Index, int Stayed)> added)
     {
-        foreach (var (row, index) in added)
+        var changes = ImmutableArray.CreateBuilder<RowChange>(gone.Count + added.Count);
+        foreach (var (row, index, stayed) in added)
         {
-            var at = gone.FindIndex(old => old.Key == row.Key);
-            changes.Add(new RowChange(row, at < 0 ? null : gone[at], index));
+            var at = gone.FindIndex(old => old.Row.Key == row.Key && (row.Key.Length > 0 || old.Stayed == stayed));
+            changes.Add(new RowChange(row, at < 0 ? null : gone[at].Row, index));
             if (at >= 0)
             {
                 gone.RemoveAt(at);
             }
         }
 
-        changes.AddRange(gone.Select(old => new RowChange(null, old, -1)));
-        gone.Clear();
-        added.Clear();
+        changes.AddRange(gone.Select(old => new RowChange(null, old.Row, -1)));
+        return changes.ToImmutable();
     }
 
     /// <summary>Lengths of the longest common subsequences of all tails.</summary>

@@ -4,6 +4,7 @@ using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -41,7 +42,12 @@ internal sealed class RoundLogSheet : ISheetMaker
             var design = stationery.UprightDesign(code, Head(stationery, page, code), n => n with { Number = n.Number + before, Of = of });
             var side = before % 2 == 0 || stationery.LogsOnFronts ? PageSide.Front : PageSide.Back;
             pages.AddRange(Binder.Pages(stationery, code, Body(stationery, page, design), design, side, stationery.LogsOnFronts)
-                .Select(p => p with { Number = p.Number with { Number = p.Number.Number + before, Of = of } }));
+                .Select(p => p with
+                {
+                    Number = p.Number with { Number = p.Number.Number + before, Of = of },
+                    // Once its last day is past, nobody misses the page.
+                    Content = p.Content with { Name = Dated.Name(string.Empty, page.Days[^1].Date) },
+                }));
         }
 
         return pages.ToImmutable();

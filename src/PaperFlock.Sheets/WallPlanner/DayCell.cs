@@ -27,8 +27,8 @@ internal static class DayCell
 
     /// <summary>Ewes to a tenth: a bar that differs by less looks the same.</summary>
     private static string Says(PlannerDay day) =>
-        string.Create(CultureInfo.InvariantCulture, $"{day.Date.Day}{(day.HasJob ? " job" : "")}{(day.SitterDay ? " sitter" : "")}")
-        + (day.ExpectedEwes >= 0.05 ? string.Create(CultureInfo.InvariantCulture, $" {day.ExpectedEwes:0.0} ({day.Low} to {day.High})") : "");
+        string.Create(CultureInfo.InvariantCulture, $"{Days.WeekdayNumber(day.Date)}{(day.HasJob ? ", something to do" : "")}{(day.SitterDay ? ", sitter" : "")}")
+        + (day.ExpectedEwes >= 0.05 ? string.Create(CultureInfo.InvariantCulture, $", {day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})") : "");
 
     private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double perEwe)
     {
