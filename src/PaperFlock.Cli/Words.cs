@@ -99,7 +99,7 @@ internal static class Words
     private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
 
     public static string AboutSheets { get; } =
-        $"print only some sheets: {string.Join(", ", PackComposer.Kinds)}";
+        $"print only some sheets, by name or by the code at their foot: {string.Join(", ", PackComposer.Kinds)}";
 
     public static string Version { get; } = $"{Program} {typeof(Words).Assembly.GetName().Version?.ToString(3)}";
 
