@@ -41,7 +41,7 @@ internal sealed class EweCardSheet : ISheetMaker
             var front = Page(format, fronts, number);
             var back = Page(format, backs, number with { Side = PageSide.Back });
             var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
-            var pair = Binder.Sides(stationery, Code, [front, back]);
+            var pair = Binder.Sides(stationery, Code, [front, back], isMarked: true);
             sides.Add(pair[0] with { Label = label, Contents = names });
             sides.Add(pair[1] with { Label = $"{label} back" });
         }

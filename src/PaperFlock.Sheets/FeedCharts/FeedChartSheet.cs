@@ -10,6 +10,7 @@ namespace PaperFlock.Sheets.FeedCharts;
 internal sealed class FeedChartSheet : ISheetMaker
 {
     public const string KindWord = "feed";
+    private const string CodePrefix = "FEED-";
 
     /// <summary>Points between the table and the words below it.</summary>
     private const double AboveFoot = 5;
@@ -19,9 +20,11 @@ internal sealed class FeedChartSheet : ISheetMaker
     public ImmutableArray<Sheet> Make(Stationery stationery) =>
         [.. stationery.Plan.TroughGroups.Where(g => g.Weeks.Any(w => stationery.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(stationery, g))];
 
+    public static bool IsCode(string code) => code.StartsWith(CodePrefix, StringComparison.Ordinal);
+
     private static Sheet Chart(Stationery stationery, TroughGroup group)
     {
-        var code = $"FEED-{group.Number.ToString(CultureInfo.InvariantCulture)}";
+        var code = CodePrefix + group.Number.ToString(CultureInfo.InvariantCulture);
         var where = group.Pen is null ? "" : $" · {group.Pen}";
         var title = $"{group.Name}{where} · {Amounts.Count(group.Ewes.Length, "ewe", "ewes")}";
         var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords, sideways: true);

@@ -22,13 +22,14 @@ internal static class Binder
         Sides(stationery, code, Paginate(code, body, design, stationery, singleSided: true));
 
     /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
-    public static ImmutableArray<SheetSide> Sides(Stationery stationery, string code, ImmutableArray<Page> pages)
+    /// <param name="isMarked">What changed since the last issue is marked already.</param>
+    public static ImmutableArray<SheetSide> Sides(Stationery stationery, string code, ImmutableArray<Page> pages, bool isMarked = false)
     {
         var sides = ImmutableArray.CreateBuilder<SheetSide>();
         for (var i = 0; i < pages.Length; i++)
         {
             var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
-            var marked = stationery.Mark.Issues.Marked(pages[i], code, stationery.Measurer);
+            var marked = isMarked ? pages[i] : stationery.Mark.Issues.Marked(pages[i], code, stationery.Measurer);
             var page = i == 0 ? Anchored(marked, code) : marked;
             sides.Add(new SheetSide(Turn(stationery, page), label, []));
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;

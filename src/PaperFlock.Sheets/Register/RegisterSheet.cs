@@ -13,7 +13,7 @@ namespace PaperFlock.Sheets.Register;
 internal static class RegisterSheet
 {
     public const string Kind = "register";
-    private const string Code = "REG";
+    public const string Code = "REG";
 
     public static Sheet Make(Stationery stationery, Registered registered)
     {
@@ -125,16 +125,16 @@ internal static class RegisterSheet
                 Ink.Cell(target is null ? codeText : new Link(codeText, target)),
                 Ink.Cell(title),
                 Ink.Cell(where, Fount.Label),
-                Figure(leaves),
-                Figure(issue),
+                Figure(leaves, "-"),
+                Figure(issue, "below"),
                 Ink.Cell(Ink.Tick(stationery.TableTick)),
             ],
             stationery.TableTick + 5,
             Name: code);
     }
 
-    private static TableCell Figure(int? figure) =>
-        Ink.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : "below", figure is null ? Fount.Label : Fount.Body, TextAlign.Centre);
+    private static TableCell Figure(int? figure, string none) =>
+        Ink.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : none, figure is null ? Fount.Label : Fount.Body, TextAlign.Centre);
 
     private static string Where(Sheet sheet) => sheet.Use switch
     {

@@ -80,9 +80,9 @@ internal static class SwapSheet
             return "New.";
         }
 
-        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On))).ToArray();
+        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On)).TrimEnd('.')).ToArray();
         var more = words.Length > MostChanges ? $"; and {(words.Length - MostChanges).ToString(CultureInfo.InvariantCulture)} more, by the bars" : "";
-        return $"{string.Join("; ", words.Take(MostChanges)).TrimEnd('.')}{more}.";
+        return $"{string.Join("; ", words.Take(MostChanges))}{more}.";
     }
 
     private static string Shortened(string words)

@@ -45,7 +45,7 @@ internal static class PlannerTiles
             }
         }
 
-        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable()))
+        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
         {
             Parts = [Part(code, title, posters)],
         };
