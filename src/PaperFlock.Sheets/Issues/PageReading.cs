@@ -69,11 +69,15 @@ internal static class PageReading
     {
         var words = new StringBuilder();
         Collect(piece, words);
-        return Tidy(words.ToString());
+        return Trimmed(words);
     }
 
-    /// <summary>One plain space wherever there is space of any kind: how it is laid out is not what it says.</summary>
-    private static string Tidy(string words) => string.Join(' ', words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Tidy(string words)
+    {
+        var text = new StringBuilder(words.Length);
+        Append(text, words, apart: false);
+        return Trimmed(text);
+    }
 
     private static void Collect(Piece piece, StringBuilder words)
     {
@@ -84,7 +88,7 @@ internal static class PageReading
 
         if (piece.Says is { } says)
         {
-            words.Append(' ').Append(says);
+            Append(words, says, apart: true);
             return;
         }
 
@@ -96,7 +100,7 @@ internal static class PageReading
                 case TextItem text:
                     // A change of face within a word is no space.
                     var follows = before is not null && before.Baseline == text.Baseline && Math.Abs(before.X + before.Width - text.X) < 0.1;
-                    words.Append(follows || words.Length == 0 ? string.Empty : " ").Append(text.Text);
+                    Append(words, text.Text, apart: !follows);
                     before = text;
                     break;
                 case PieceItem nested:
@@ -105,4 +109,33 @@ internal static class PageReading
             }
         }
     }
+
+    /// <summary>One plain space wherever there is space of any kind: how it is laid out is not what it says.</summary>
+    private static void Append(StringBuilder words, string text, bool apart)
+    {
+        var space = apart;
+        foreach (var c in text)
+        {
+            if (char.IsWhiteSpace(c))
+            {
+                space = true;
+                continue;
+            }
+
+            if (space && words.Length > 0 && words[^1] != ' ')
+            {
+                words.Append(' ');
+            }
+
+            words.Append(c);
+            space = false;
+        }
+
+        if (space && words.Length > 0 && words[^1] != ' ')
+        {
+            words.Append(' ');
+        }
+    }
+
+    private static string Trimmed(StringBuilder words) => words.Length > 0 && words[^1] == ' ' ? words.ToString(0, words.Length - 1) : words.ToString();
 }
