@@ -103,7 +103,10 @@ internal static class CommandLine
 
         var paper = new Option<Paper>("--paper") { HelpName = Words.PaperValue, Description = Words.AboutPaper, CustomParser = PaperChoice.Parse };
         var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
-        testPage.SetAction(typed => TestPageCommand.Run(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
+        testPage.SetAction(typed => LeafCommand.TestPage(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
+
+        var guide = new Command("guide", Words.AboutGuide) { paper, into };
+        guide.SetAction(typed => LeafCommand.Guide(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
 
         var schema = new Command("schema", Words.AboutSchema);
         schema.SetAction(_ => SchemaCommand.Run(surroundings));
@@ -118,6 +121,7 @@ internal static class CommandLine
         root.Add(calendar);
         root.Add(EnterLine.Describe(flock, asOf, surroundings, line));
         root.Add(testPage);
+        root.Add(guide);
         root.Add(schema);
         return root;
 

@@ -26,6 +26,7 @@ internal static class Words
     public const string AboutThingArgument = "such as 2026-12-27, scan, Bracken or the end of a tag";
     public const string AboutCalendar = "write the jobs as a calendar file, for a telephone or another computer";
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
+    public const string AboutGuide = "make a leaf that says how to use a pack, for whoever is handed one";
     public const string AboutSchema = "write the JSON Schema of the flock file, for an editor that checks while you type";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";

@@ -38,6 +38,8 @@ internal sealed class BreakableLine : ILine
 
     public PackDocument TestPage(Paper paper) => _real.TestPage(paper);
 
+    public PackDocument Guide(Paper paper) => _real.Guide(paper);
+
     public void Print(PackDocument document, Stream output)
     {
         BeforePrint(document);

@@ -23,6 +23,8 @@ internal interface ILine
 
     PackDocument TestPage(Paper paper);
 
+    PackDocument Guide(Paper paper);
+
     void Print(PackDocument document, Stream output);
 
     /// <returns>The page as a PNG.</returns>

@@ -6,6 +6,7 @@ using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
 using PaperFlock.Sheets;
+using PaperFlock.Sheets.Guide;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.TestPage;
 
@@ -25,6 +26,8 @@ internal sealed class Line : ILine
     }
 
     public PackDocument TestPage(Paper paper) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer));
+
+    public PackDocument Guide(Paper paper) => PackBinding.Leaf(UserGuide.Compose(paper, FontLibrary.Measurer));
 
     public void Print(PackDocument document, Stream output) => PdfPrinter.Print(document.Print, output);
 

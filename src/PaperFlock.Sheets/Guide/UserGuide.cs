@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Sheets.House;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.Guide;
+
+/// <summary>How to use a pack, on one leaf: for whoever is handed a binder and has never seen one.</summary>
+public static class UserGuide
+{
+    private const string Code = "GUIDE";
+    private const double Gap = 8;
+    private const double Leading = 1.3;
+
+    /// <returns>A front and its back, punched as a pack is.</returns>
+    /// <exception cref="SheetException">The words do not fit a leaf of this paper.</exception>
+    public static Sheet Compose(Paper paper, ITextMeasurer measurer)
+    {
+        var size = Papers.Of(paper);
+        var context = new LayoutContext(measurer);
+        ImmutableArray<Page> pages;
+        try
+        {
+            pages = Paginator.Paginate(Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole), context, PageSide.Front, singleSided: false);
+        }
+        catch (LayoutException e)
+        {
+            throw new SheetException(Code, e.Message, e);
+        }
+
+        return pages.Length == 2
+            ? new Sheet("guide", Code, "How to use this pack", SheetUse.Binder, [.. pages.Select(p => new SheetSide(p, $"{Code} {(p.Side == PageSide.Front ? "1" : "2")}", []))])
+            : throw new SheetException(Code, $"{pages.Length} pages, not 2", new InvalidOperationException(Code));
+    }
+
+    private static PageDesign Design(Size paper, Binding binding) => new(
+        paper,
+        new Edges(Mm(20), Mm(9), Mm(9), Stationery.UnprintableFoot),
+        new Edges(Mm(9), Mm(9), Mm(20), Stationery.UnprintableFoot),
+        Ink.Column(
+            3,
+            new Row(
+                [
+                    new RowCell(Track.Share(), Ink.Text("How to use this pack", Fount.Title, leading: 1.1), VerticalAlign.Bottom),
+                    new RowCell(Track.Fixed(Mm(34)), Ink.Text(Code, Fount.Code, TextAlign.Right), VerticalAlign.Top),
+                ],
+                10),
+            new Rule(Lines.Section)),
+        null,
+        new Column([new Rule(Lines.Grid), new PageText(n => $"{Code} {(n.Side == PageSide.Front ? "1" : "2")}/2 · keep it at the front of the binder", Fount.Control)], 3),
+        Gap,
+        side => HoleTicks.Upright(paper, binding, side));
+
+    private static Column Body() => new(
+        [
+            .. GuideWords.Front.Select(Part),
+            Sheets(),
+            new PageBreak(),
+            .. GuideWords.Back.Select(Part),
+        ],
+        11);
+
+    private static KeepTogether Part(GuidePart part) => new(new Column(
+        [
+            Ink.Text(part.Title, Fount.Heading),
+            .. part.Steps.Select((s, i) => (Element)new Row(
+                [
+                    new RowCell(Track.Fixed(16), Ink.Text(part.InOrder ? (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) : "·", Fount.BodyBold, leading: Leading)),
+                    new RowCell(Track.Share(), Ink.Text(s, Fount.Body, leading: Leading)),
+                ])),
+        ],
+        3));
+
+    private static Table Sheets() => new(
+        [Track.Fixed(Mm(19)), Track.Fixed(Mm(31)), Track.Share()],
+        [new TableRow([Ink.Cell("code", Fount.Label), Ink.Cell("lives", Fount.Label), Ink.Cell("what it is for", Fount.Label)])],
+        [
+            .. GuideWords.Sheets.Select(s => new TableRow(
+                [Ink.Cell(s.Code, new TextStyle(Face.MonoBold, 11)), Ink.Cell(s.Lives, Fount.Label), Ink.Cell(s.Use, Fount.Body)],
+                MinHeight: Mm(8),
+                Name: s.Code)),
+        ])
+    { Name = "sheets" };
+}
