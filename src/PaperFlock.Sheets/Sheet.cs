@@ -3,6 +3,7 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets;
 
@@ -29,7 +30,12 @@ public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use,
 /// <param name="Id">The same from issue to issue.</param>
 /// <param name="Label">What stands on it.</param>
 /// <param name="Pieces">All that it says, front first.</param>
-public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces);
+public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces)
+{
+    /// <summary>All pages of a sheet in one: where rows move from page to page as others fall away.</summary>
+    internal static SheetPart AllOf(string code, string title, ImmutableArray<SheetSide> sides) =>
+        new(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)]);
+}
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>

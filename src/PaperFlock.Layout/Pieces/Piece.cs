@@ -10,6 +10,9 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
     /// <summary>A row of a table; its items are one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
     public bool IsRow { get; init; }
 
+    /// <summary>A row that is repeated at the head of every part of its table.</summary>
+    public bool IsHead { get; init; }
+
     /// <summary>What a drawing says, in words, for whoever compares pages without looking at them.</summary>
     public string? Says { get; init; }
 

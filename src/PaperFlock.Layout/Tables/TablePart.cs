@@ -54,7 +54,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
         switch (TableMeasurer.Place(row, edges, left, context))
         {
             case Placement.Fits fits:
-                _rows.Add(new PlacedRow(row, isHead, _used, fits.Piece));
+                _rows.Add(new PlacedRow(row, isHead, _used, isHead ? fits.Piece with { IsHead = true } : fits.Piece));
                 _used += fits.Piece.Size.Height;
                 return null;
             case Placement.Wraps wraps:

@@ -18,7 +18,10 @@ internal static class CardFrame
         var mark = stationery.Mark;
         var replaced = mark.Issues.Replaces(leaf) is { } issue ? string.Create(CultureInfo.InvariantCulture, $" · replaces issue {issue}") : "";
         var line = Ink.Text($"{mark.Id} {leaf} {face} · {mark.IssueWords}{replaced}", Control) with { Name = PageReading.IssueMark };
-        var height = Heights.Of(line, format.Content.Width, stationery);
+
+        // Room for the longest there may be, so that what is on a card does not depend on its issue.
+        var longest = Ink.Text($"{mark.Id} {leaf} {face} · {PackMark.WidestIssueWords} · replaces issue 99", Control);
+        var height = Heights.Of(longest, format.Content.Width, stationery);
         return new Board(
             format.Content,
             [

@@ -5,7 +5,6 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
-using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.EweCards;
 
@@ -157,21 +156,21 @@ internal static class CardFront
 
     private static string Word(Teats teats) => teats switch { Teats.Sound => "sound", Teats.Lumpy => "lumpy", Teats.LostHalf => "lost half", _ => "" };
 
-    /// <summary>What is still to be done to her this side of lambing, to tick off.</summary>
+    /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
     private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)
     {
         var jobs = stationery.Plan.Jobs
-            .Where(j => j.Handled && j.Date >= stationery.Plan.AsOf && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
+            .Where(j => j.Handled && j.Date is not null && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
             .Where(j => ewe.IsCarrying || j.Id is not (JobIds.House or JobIds.Dag or JobIds.Booster))
             .GroupBy(j => j.Date!.Value)
             .OrderBy(g => g.Key)
-            .Take(most)
+            .TakeLast(most)
             .ToArray();
         return jobs.Length == 0 ? null : new Column(
             [
                 .. jobs.Select(g => Ink.TickWith(
                     stationery.BarnTick,
-                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)])) with { Name = Dated.Name(Days.Short(g.Key), g.Key) }),
+                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
             ],
             3);
     }

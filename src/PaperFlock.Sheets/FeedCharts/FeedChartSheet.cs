@@ -31,7 +31,8 @@ internal sealed class FeedChartSheet : ISheetMaker
         var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
         var body = new Column([table, FeedWords.Foot(stationery, group)], AboveFoot) { Name = title };
         var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));
-        return new Sheet(KindWord, code, $"Feed chart: {group.Name}{where}", SheetUse.Pinned, sides);
+        var named = $"Feed chart: {group.Name}{where}";
+        return new Sheet(KindWord, code, named, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, named, sides)] };
     }
 
     /// <summary>What head, foot words and control line leave for the table, in points.</summary>

@@ -1,6 +1,7 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.House;
@@ -27,6 +28,7 @@ internal static class CheckBar
                     ]),
                 new Sized(Ink.Text("must measure 100 mm; if not, print again at actual size", Fount.Label with { Size = 9 }, TextAlign.Centre), Width: Width),
             ],
-            1);
+            1)
+        { Name = PageReading.IssueMark };
     }
 }

@@ -25,8 +25,13 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate Issued
 
     public string ControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity(code, page)}";
 
-    /// <summary>Long enough for any issue it may ever replace.</summary>
-    public string WidestControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity(ReplacesWords(99))}";
+    /// <summary>As long as any issue and any day may make it, so that neither changes where a page ends.</summary>
+    public string WidestControlLine(string code) => $"{Id} {code} 999/999 · issue 99 {WidestDay} · replaces issue 99 · not after {WidestDay}";
+
+    /// <summary>As long as <see cref="IssueWords"/> may be.</summary>
+    public static string WidestIssueWords => $"issue 99, {WidestDay}";
+
+    private static string WidestDay => Days.Long(new LocalDate(2026, 11, 25));
 
     public string WhichPage(string code, PageNumber page) =>
         string.Create(CultureInfo.InvariantCulture, $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {Days.Long(Issued)}");

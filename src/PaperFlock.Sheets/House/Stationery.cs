@@ -130,7 +130,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
             below.Add(new Row(
                 [
                     new RowCell(Track.Share(sideways ? 5 : 3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
-                    new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right) with { Name = right == Mark.IssueWords ? PageReading.IssueMark : null }),
+                    new RowCell(right == Mark.IssueWords ? Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, Fount.Label) + 2) : Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right) with { Name = right == Mark.IssueWords ? PageReading.IssueMark : null }),
                 ],
                 8));
         }
@@ -158,8 +158,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         var at = renumber ?? (n => n);
 
         // Page counts are known last; room is kept for three figures.
-        var widest = new PageNumber(999, 999, PageSide.Front);
-        var oneLine = Measurer.WidthOf(Mark.WidestControlLine(code, widest), Fount.Control) <= width;
+        var oneLine = Measurer.WidthOf(Mark.WidestControlLine(code), Fount.Control) <= width;
         return new Column(
             [
                 new Rule(Lines.Grid),

@@ -12,13 +12,14 @@ internal static class ChangeMarks
     private const double Thickness = 2.6;
     private const double Air = 2;
     private const double Between = 7;
+    private const double InRow = 1.5;
     private static readonly TextStyle Was = new(Face.Text, 9);
 
     /// <param name="page">A page, a card or a planner, upright.</param>
     /// <param name="before">What the leaf it belongs to said.</param>
-    /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>.</param>
+    /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>; null for bars in the padding of rows, and none beside paragraphs.</param>
     /// <param name="lastIsForWords">The last cell of a row is there to be read and never to be written in: it takes words that other cells have no room for.</param>
-    public static Piece On(Piece page, Leaf before, LocalDate day, double barAt, bool lastIsForWords, ITextMeasurer measurer)
+    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, bool lastIsForWords, ITextMeasurer measurer)
     {
         var rows = PageReading.Read(page);
         var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
@@ -31,7 +32,11 @@ internal static class ChangeMarks
         foreach (var change in changes)
         {
             var row = rows[change.Index];
-            items.Add(new RectItem(barAt, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
+            if (barAt is not null || row.Piece is not null)
+            {
+                items.Add(new RectItem(barAt ?? row.Left + InRow, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
+            }
+
             if (row.Piece is { IsRow: true } piece)
             {
                 items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
@@ -45,10 +50,12 @@ internal static class ChangeMarks
     private static IEnumerable<TextItem> Words(Piece row, ImmutableArray<(int Cell, string Words)> was, bool lastIsForWords, ITextMeasurer measurer)
     {
         string? left = null;
-        foreach (var (cell, words) in was)
+        var last = row.Items.OfType<PieceItem>().Count() - 1;
+        foreach (var (cell, words) in was.Where(w => w.Words != RowChange.WasBlank))
         {
             if (Place(row, cell, words, measurer) is { } text)
             {
+                lastIsForWords &= cell != last;
                 yield return text;
             }
             else
@@ -57,9 +64,9 @@ internal static class ChangeMarks
             }
         }
 
-        if (lastIsForWords && left is not null && InLast(row, left, measurer) is { } last)
+        if (lastIsForWords && left is not null && InLast(row, left, measurer) is { } inLast)
         {
-            yield return last;
+            yield return inLast;
         }
     }
 

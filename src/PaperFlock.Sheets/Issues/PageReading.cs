@@ -26,7 +26,8 @@ internal static class PageReading
     /// <param name="until">Its last day.</param>
     private static void Read(Piece piece, double left, double top, string about, LocalDate? until, ImmutableArray<PlacedRow>.Builder rows)
     {
-        if (piece.Name == IssueMark)
+        // How often heads of columns stand there depends on where pages end.
+        if (piece.Name == IssueMark || piece.IsHead)
         {
             return;
         }

@@ -9,6 +9,8 @@ namespace PaperFlock.Sheets.Issues;
 /// <param name="Index">Of <paramref name="Row"/> among the rows it was read with; -1 where the old one is gone.</param>
 public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
 {
+    public const string WasBlank = "was blank";
+
     /// <summary>What changed, and what it was, in words for a list.</summary>
     public string Words(LocalDate day)
     {
@@ -32,7 +34,7 @@ public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
         [
             .. Enumerable.Range(0, row.Cells.Length)
                 .Where(i => row.Cells[i].On(day) != old.Cells[i].On(day))
-                .Select(i => (i, old.Cells[i].Words.Length == 0 ? "was blank" : $"was {old.Cells[i].Words}")),
+                .Select(i => (i, old.Cells[i].Words.Length == 0 ? WasBlank : $"was {old.Cells[i].Words}")),
         ];
 
     private static string Said(LeafRow row, LocalDate day) => string.Join(" ", row.Cells.Select(c => c.On(day)).Where(w => w.Length > 0));

@@ -91,7 +91,7 @@ internal static class RegisterSheet
             var issue = registered.IssueOf(sheet);
             rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, issue, target));
             rows.AddRange(issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, CardNames(stationery, p.Names), "", p.Leaves, p.Issue, null))
+                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, p.Names.IsEmpty ? Ink.Text(sheet.Title, Fount.Label) : CardNames(stationery, p.Names), Where(sheet), p.Leaves, p.Issue, null))
                 : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(stationery, s.Label, CardNames(stationery, s.Contents), "", 1, issue, null)));
         }
 

@@ -95,8 +95,9 @@ internal sealed class RoundLogSheet : ISheetMaker
             return 1;
         }
 
-        var sample = new LogPage(LogPace.HeavyDays, [heavy[0], heavy[^1]]);
-        var room = Room(stationery, stationery.UprightDesign("LOG-00AAA", Head(stationery, sample, "LOG-00AAA")));
+        // A long title is set smaller than a short one, so the least room may be under either.
+        ImmutableArray<LogPage> samples = [new LogPage(LogPace.HeavyDays, [heavy[0], heavy[^1]]), new LogPage(LogPace.HeavyDays, [heavy[0]])];
+        var room = samples.Min(sample => Room(stationery, stationery.UprightDesign("LOG-00AAA", Head(stationery, sample, "LOG-00AAA"))));
         var tallest = heavy.Max(d => Heights.Of(HeavyDays.Day(stationery, d), stationery.UprightWidth, stationery));
         return Math.Clamp((int)((room + HeavyDays.Spacing) / (tallest + HeavyDays.Spacing)), 1, MostHeavyDays);
     }

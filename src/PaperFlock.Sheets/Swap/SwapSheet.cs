@@ -25,7 +25,7 @@ internal static class SwapSheet
             $"{In(issue.PutIn.Length)}, {Out(issue)}. Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.",
             stationery.Mark.IssueWords);
         var table = new Table(
-            [Track.Fixed(Mm(38)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
+            [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
             [
                 new TableRow(
                 [

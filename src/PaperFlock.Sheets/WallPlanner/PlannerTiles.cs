@@ -125,9 +125,7 @@ internal static class PlannerTiles
         var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
         var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
-
-        // All tiles are one leaf of the pack, known by the first.
-        var validity = stationery.Mark.Validity(code, number with { Number = 1 });
+        var validity = stationery.Mark.Validity(code, number);
         Element element = scheme.IsUpright
             ? Ink.Column(
                 1,

@@ -11,7 +11,7 @@ namespace PaperFlock.Sheets.WallPlanner;
 internal sealed class WallPlannerSheet : ISheetMaker
 {
     public const string KindWord = "planner";
-    private const string Code = "WALL";
+    public const string Code = "WALL";
     private const string Title = "Wall planner";
 
     public string Kind => KindWord;
@@ -41,7 +41,8 @@ internal sealed class WallPlannerSheet : ISheetMaker
             ? PlannerPoster.Of(stationery, live, Fount.CapAtOneMetre, Fount.LeastCapAtOneMetre)
             : PlannerPoster.Of(stationery, live, Fount.LeastCapAtOneMetre, Fount.CapAtHalfMetre);
         var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
-        return new Sheet(KindWord, Code, Title, SheetUse.Pinned, Binder.FrontsOnly(stationery, Code, poster, design));
+        var sides = Binder.FrontsOnly(stationery, Code, poster, design);
+        return new Sheet(KindWord, Code, Title, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(Code, Title, sides)] };
     }
 
     private const double FootGap = 4;

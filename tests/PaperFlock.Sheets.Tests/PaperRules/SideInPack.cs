@@ -37,11 +37,9 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
     /// <summary>Null when the side is not one of several to be glued together.</summary>
     public TileScheme? Tiles => IsPlanner && !IsBlankBack && !IsOfTheWhole ? TileScheme.For(Print.Paper, Print.Planner) : null;
 
-    /// <summary>Where it takes two lines, the second says what it replaces, or is the end of its issue and day.</summary>
+    /// <summary>Where it takes two lines, the second says what it replaces; on a card, where nothing else is as small, any may be part of it.</summary>
     public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5
-        && (words.Text.StartsWith(Pack.Id + " ", StringComparison.Ordinal) || words.Text.StartsWith("replaces ", StringComparison.Ordinal) || (IsCards && IssueWords.EndsWith(words.Text, StringComparison.Ordinal)));
-
-    private string IssueWords => Sheets.House.PackMark.Of(Plan).IssueWords;
+        && (words.Text.StartsWith(Pack.Id + " ", StringComparison.Ordinal) || words.Text.StartsWith("replaces ", StringComparison.Ordinal) || (IsCards && words.Style.Size < 8));
 
     /// <summary>With other ink on it.</summary>
     public SideInPack Inked(PageInk printed) => Of(Plan, Pack, Sheet, Index, printed);

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Planning;
+using PaperFlock.Printing;
+using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Tests.PaperRules;
+
+namespace PaperFlock.Sheets.Tests.Issues;
+
+/// <summary>Paper as somebody keeps it who does what sheet CHG says: never looks at the record, only at what comes off the printer.</summary>
+internal sealed class Pile
+{
+    private readonly Dictionary<string, (Leaf Leaf, int Issue)> _leaves = new(StringComparer.Ordinal);
+    private string? _record;
+
+    public int Printed { get; private set; }
+
+    public int Count => _leaves.Count;
+
+    /// <summary>Prints what has changed, files it, and holds the pile against a whole pack printed on that day.</summary>
+    /// <returns>What the issue was.</returns>
+    public IssueOutcome Keep(string flock, LocalDate day)
+    {
+        var plan = Composed.PlanOf(flock, day);
+        var record = _record is null ? null : IssueRecordText.Read(_record);
+        var issue = PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything with { Changed = true }, record);
+        Assert.Equal(record is null ? WholeReason.NoRecord : WholeReason.NotWhole, issue.Whole);
+        var outcome = issue.Outcome!;
+        var printed = issue.Pack.Sheets.Where(s => s.Kind is not ("register" or "changes")).SelectMany(Leaves.Of).ToImmutableArray();
+
+        Assert.Equal(outcome.PutIn.Select(l => l.Leaf.Id), printed.Select(l => l.Id));
+        Assert.All(printed, leaf => Assert.False(_leaves.TryGetValue(leaf.Id, out var old) && old.Leaf.SaysOn(day, leaf), $"{leaf.Id} did not change"));
+        Assert.All(outcome.PutIn, leaf => Assert.Equal(_leaves.TryGetValue(leaf.Leaf.Id, out var old) ? old.Issue : null, leaf.Replaces));
+        ReplacesOnPaper(plan, issue, outcome);
+
+        foreach (var gone in outcome.TakenOut)
+        {
+            Assert.True(_leaves.Remove(gone.Leaf.Id), $"{gone.Leaf.Id} is not there to take out");
+        }
+
+        foreach (var leaf in printed)
+        {
+            _leaves[leaf.Id] = (leaf, outcome.Number);
+        }
+
+        foreach (var over in _leaves.Where(l => l.Value.Leaf.IsOver(day)).Select(l => l.Key).ToArray())
+        {
+            _leaves.Remove(over);
+        }
+
+        Printed += printed.Length;
+        _record = issue.Record is null ? _record : IssueRecordText.Write(issue.Record);
+        HoldsExactly(PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything), day);
+        return outcome;
+    }
+
+    private void HoldsExactly(ComposedPack whole, LocalDate day)
+    {
+        var wanted = whole.Sheets.Where(s => s.Kind != "register").SelectMany(Leaves.Of).Where(l => !l.IsOver(day)).ToArray();
+        Assert.Equal(wanted.Select(l => l.Id).Order(StringComparer.Ordinal), _leaves.Keys.Order(StringComparer.Ordinal));
+        foreach (var leaf in wanted)
+        {
+            var differences = RowDiff.Between(_leaves[leaf.Id].Leaf.Rows, leaf.Rows, day).Select(c => c.Words(day));
+            Assert.True(_leaves[leaf.Id].Leaf.SaysOn(day, leaf), $"{leaf.Id} in the binder is not what a whole pack has: {string.Join("; ", differences)}");
+        }
+    }
+
+    /// <summary>Control lines name the issue, and the one each leaf takes the place of; every page keeps the rules of paper.</summary>
+    private static void ReplacesOnPaper(SeasonPlan plan, ComposedIssue issue, IssueOutcome outcome)
+    {
+        if (outcome.IsNothing)
+        {
+            return;
+        }
+
+        var hand = PackInHand.Of(plan, issue.Pack, (_, side) => PageInk.AsPrinted(side.Page));
+        // Planners are cut by their own tests. The two lists name codes of leaves that are not printed, which that rule cannot know from the pages.
+        var broken = hand.Sides.Where(s => !s.IsPlanner).SelectMany(side => Rules.OfASide
+            .Where(rule => side.Sheet.Kind is not ("register" or "changes") || !rule.Name.StartsWith("A tag is always whole", StringComparison.Ordinal))
+            .SelectMany(rule => rule.Broken(side).Select(what => new BrokenRule(side.Sheet.Kind, side.Side.Label, rule.Name, what))));
+        Assert.True(!broken.Any(), PaperCheck.Summary([.. broken]));
+
+        foreach (var side in hand.Sides.Where(s => !s.Side.IsBlank && s.Sheet.Kind is not ("register" or "changes" or "planner" or "cards")))
+        {
+            var control = string.Join(' ', side.Ink.Words.Where(side.IsControlLine).Select(w => w.Text));
+            var leaf = outcome[side.Sheet.Kind == "feed" ? Leaves.Id(side.Sheet.Code, 1) : Leaves.Id(side.Sheet.Code, Leaves.FirstPage(side.Side.Page.Number))];
+            Assert.Contains($"issue {outcome.Number} ", control, StringComparison.Ordinal);
+            Assert.Contains(leaf.Replaces is { } old ? $"replaces issue {old} " : "replaces none", control, StringComparison.Ordinal);
+        }
+    }
+}
