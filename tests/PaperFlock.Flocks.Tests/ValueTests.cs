@@ -145,6 +145,46 @@ public class ValueTests
     }
 
     [Theory]
+    [InlineData("\u201c2026-08-10\u201d")]
+    [InlineData("\u20182026-08-10\u2019")]
+    [InlineData("2026\u201308\u201310")]
+    [InlineData("2026\u201408\u201410")]
+    [InlineData("2026\u201108\u201110")]
+    [InlineData("2026\u221208\u221210")]
+    [InlineData("2026-08-10\u00a0")]
+    [InlineData("10\u00a0Aug\u00a02026")]
+    [InlineData("2026-08-\u200b10")]
+    public void A_date_pasted_from_a_document_is_refused_with_the_day_and_the_reason(string typed)
+    {
+        var found = Assert.Single(Samples.ReadText(Samples.Text(season: $"season:\n  tup-in: {typed}\n")).Diagnostics);
+        Assert.Equal(FlockCodes.NotADate, found.Code);
+        Assert.StartsWith("write `2026-08-10`, typed by hand: this one has curly quotes", found.Advice, StringComparison.Ordinal);
+    }
+
+    // YAML 1.1 would make another thing of most of these.
+    [Theory]
+    [InlineData("no")]
+    [InlineData("on")]
+    [InlineData("0123")]
+    [InlineData("12:30")]
+    [InlineData("1e3")]
+    [InlineData("0x1F")]
+    [InlineData("1_000")]
+    [InlineData("2026-08-10")]
+    [InlineData(".5")]
+    public void Tags_and_names_are_as_typed_whatever_else_they_could_be(string typed)
+    {
+        var ewe = Assert.Single(Samples.Flock(Samples.Text(ewes: $"ewes:\n  - tag: {typed}\n    name: {typed}\n")).Ewes);
+        Assert.Equal((typed, typed), (ewe.Tag, ewe.Name));
+    }
+
+    [Theory]
+    [InlineData("[1]")]
+    [InlineData("{a: b}")]
+    public void A_tag_that_is_no_single_value_is_reported_once(string typed) =>
+        Assert.Equal([FlockCodes.NotASingleValue], Samples.Codes(Samples.Text(ewes: $"ewes:\n  - tag: {typed}\n")));
+
+    [Theory]
     [InlineData("24:00")]
     [InlineData("21:60")]
     [InlineData("21.30")]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 
@@ -30,7 +31,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var tag = Tag(ewe);
         var name = Name(ewe);
         var breed = Breed(ewe);
-        var group = groups.Of(ewe, name ?? ewe.Find("tag")?.AsScalar()?.Text ?? "this ewe");
+        var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
         var born = Born(ewe, group?.Made);
         var weight = ewe.Find("weight")?.AsMass();
         var condition = ewe.Find("condition")?.AsNumber();

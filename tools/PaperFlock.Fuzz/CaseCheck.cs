@@ -1,0 +1,62 @@
+using System.Diagnostics;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading;
+
+namespace PaperFlock.Fuzz;
+
+/// <summary>What one case cost, and what was wrong with the answer.</summary>
+/// <param name="Allocated">Bytes asked for in all, most of them given back on the way.</param>
+/// <param name="Fault">Null when all is well.</param>
+internal sealed record CaseResult(TimeSpan Took, long Allocated, bool Accepted, string? Fault);
+
+/// <summary>Reads one case and draws what was found, as the program does.</summary>
+internal static class CaseCheck
+{
+    public static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
+
+    public static CaseResult Run(CaseKind kind, byte[] bytes)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var clock = Stopwatch.StartNew();
+        FlockReading? reading = null;
+        string? fault = null;
+        try
+        {
+            reading = FlockReader.Read("flock.yaml", bytes);
+            DiagnosticRenderer.Render(reading.Source, reading.Diagnostics);
+        }
+#pragma warning disable CA1031 // Any exception at all is what is looked for.
+        catch (Exception thrown)
+#pragma warning restore CA1031
+        {
+            fault = thrown.ToString();
+        }
+
+        var took = clock.Elapsed;
+        var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+        fault ??= took > Longest ? $"took {took.TotalSeconds:0.00} s" : Wrong(kind, reading!);
+        return new CaseResult(took, allocated, reading?.Flock is not null, fault);
+    }
+
+    private static string? Wrong(CaseKind kind, FlockReading reading)
+    {
+        var errors = reading.Diagnostics.Count(d => d.Severity == Severity.Error);
+        if ((reading.Flock is null) != (errors > 0))
+        {
+            return reading.Flock is null ? "no flock, and no error to say why" : "a flock in spite of an error";
+        }
+
+        if (kind == CaseKind.Valid && errors > 0)
+        {
+            return $"a valid flock refused: {reading.Diagnostics.First(d => d.Severity == Severity.Error).Message}";
+        }
+
+        var astray = reading.Diagnostics.FirstOrDefault(d => !IsInside(d.Span, reading.Source));
+        return astray is null ? null : $"{astray.Code} stands outside the file, at {astray.Span}";
+    }
+
+    /// <summary>The place after the last character counts: something missing is missing there.</summary>
+    private static bool IsInside(SourceSpan span, SourceText source) =>
+        span.IsWholeFile
+        || (span.Line <= source.LineCount && span.Column >= 1 && span.Length >= 1 && span.Column <= source.Line(span.Line).Length + 1);
+}
