@@ -38,8 +38,12 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate Issued
 
     public string Validity(string code, PageNumber page) => Validity(ReplacesWords(Issues.Replaces(code, page)));
 
-    private string Validity(string replaces) =>
-        $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : replaces)} · not after {Days.Long(NotAfter)}";
+    /// <summary>For a narrow strip: the day of issue beside it says which year it is.</summary>
+    public string ShortValidity(string code, PageNumber page) => Validity(ReplacesWords(Issues.Replaces(code, page)), Days.Short(NotAfter));
+
+    private string Validity(string replaces) => Validity(replaces, Days.Long(NotAfter));
+
+    private string Validity(string replaces, string notAfter) => $"{(OnlyDays is { } days ? $"from {Days.Short(days.Start)}" : replaces)} · not after {notAfter}";
 
     /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
     private static string ReplacesWords(int? replaced) => replaced is { } issue ? $"replaces issue {issue.ToString(CultureInfo.InvariantCulture)}" : "replaces none";

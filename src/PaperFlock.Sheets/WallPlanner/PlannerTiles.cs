@@ -125,7 +125,7 @@ internal static class PlannerTiles
         var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
         var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
-        var validity = stationery.Mark.Validity(code, number);
+        var validity = stationery.Mark.ShortValidity(code, number);
         Element element = scheme.IsUpright
             ? Ink.Column(
                 1,

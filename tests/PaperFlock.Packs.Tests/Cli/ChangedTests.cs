@@ -15,7 +15,7 @@ public sealed class ChangedTests
         var (pack, record) = (Bytes(bench, "flock.pdf"), Bytes(bench, Record));
         var outcome = WithANote(bench);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
-        Assert.Equal(["flock-issue-2.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(["flock-issue-2.pdf", "flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Equal(pack, Bytes(bench, "flock.pdf"));
         Assert.NotEqual(record, Bytes(bench, Record));
         Assert.Contains("issue 2: ", outcome.Out, StringComparison.Ordinal);
@@ -41,7 +41,7 @@ public sealed class ChangedTests
         Assert.Equal(ExitStatus.Clean, outcome.Status);
         Assert.Contains("issue 2 would be ", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("Nothing was written.", outcome.Out, StringComparison.Ordinal);
-        Assert.Equal([Record, "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(["flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Equal(record, Bytes(bench, Record));
     }
 
@@ -77,7 +77,7 @@ public sealed class ChangedTests
         var outcome = bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-26" : Later);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         Assert.Contains(said, outcome.Out, StringComparison.Ordinal);
-        Assert.Equal([Record, "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(["flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Contains("nothing has changed", bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-27" : "2026-11-27").Out, StringComparison.Ordinal);
     }
 
