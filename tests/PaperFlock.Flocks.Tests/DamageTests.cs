@@ -30,6 +30,11 @@ public class DamageTests
             },
             iter: 1500);
 
+    /// <summary>Found by the fuzzing command: a value whose end the parser puts before its start.</summary>
+    [Theory]
+    [InlineData("3a09210a3a0d302060265d2225303a272223604030 5d2a3a")]
+    public void What_fuzzing_found_does_not_throw(string hex) => Check(Convert.FromHexString(hex));
+
     [Fact]
     public void Noise_never_throws() =>
         Gen.OneOf(Gen.Byte.Array[0, 60], Samples.OneOf(Marks).Array[0, 60]).Sample(Check, iter: 3000);

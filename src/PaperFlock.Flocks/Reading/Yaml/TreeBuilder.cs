@@ -128,7 +128,7 @@ internal sealed class TreeBuilder
         {
             YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span)
             {
-                Extent = new Extent(Index(scalar.Start), Index(scalar.End)),
+                Extent = new Extent(Index(scalar.Start), Math.Max(Index(scalar.Start), Index(scalar.End))),
             },
             SequenceStart => Placed(Nested(span, Items), current),
             _ => Placed(Nested(span, Entries), current),
@@ -234,7 +234,8 @@ internal sealed class TreeBuilder
         }
     }
 
-    private SourceSpan SpanOf(ParsingEvent e) => _source.SpanAt(Index(e.Start), (int)(e.End.Index - e.Start.Index));
+    /// <summary>Of an empty value in brackets the parser may put the end before the start.</summary>
+    private SourceSpan SpanOf(ParsingEvent e) => _source.SpanAt(Index(e.Start), Math.Max(0, (int)(e.End.Index - e.Start.Index)));
 
     /// <summary>The parser counts a line past an empty document.</summary>
     private int Index(Mark mark) => Math.Min((int)mark.Index, _source.Text.Length);
