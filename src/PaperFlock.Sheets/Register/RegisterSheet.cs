@@ -82,7 +82,8 @@ internal static class RegisterSheet
 
     private static Table SheetTable(Stationery stationery, Registered registered)
     {
-        var printed = registered.Printed.Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
+        // Links lead to the first page of a sheet, which may stay in the binder while a later leaf is printed.
+        var printed = registered.Printed.Where(s => s.Sides[0].Page.Number.Number == 1).Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in registered.All)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
 using PaperFlock.Printing;
 using PaperFlock.Sheets.Issues;
@@ -79,6 +80,10 @@ internal sealed class Pile
             .Where(rule => side.Sheet.Kind is not ("register" or "changes") || !rule.Name.StartsWith("A tag is always whole", StringComparison.Ordinal))
             .SelectMany(rule => rule.Broken(side).Select(what => new BrokenRule(side.Sheet.Kind, side.Side.Label, rule.Name, what))));
         Assert.True(!broken.Any(), PaperCheck.Summary([.. broken]));
+
+        // A link of the register to a page that stays in the binder would lead nowhere.
+        var items = issue.Pack.Sheets.SelectMany(s => s.Sides).SelectMany(s => s.Page.Content.Flatten().Items).ToArray();
+        Assert.Empty(items.OfType<LinkItem>().Select(l => l.Target).Except(items.OfType<AnchorItem>().Select(i => i.Target), StringComparer.Ordinal));
 
         foreach (var side in hand.Sides.Where(s => !s.Side.IsBlank && s.Sheet.Kind is not ("register" or "changes" or "planner" or "cards")))
         {
