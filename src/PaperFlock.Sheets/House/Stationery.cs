@@ -130,7 +130,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
             below.Add(new Row(
                 [
                     new RowCell(Track.Share(sideways ? 5 : 3), new Text(Who.InWords(lead ?? "", Plan, Fount.Lead), Leading: 1.25)),
-                    new RowCell(right == Mark.IssueWords ? Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, Fount.Label) + 2) : Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right) with { Name = right == Mark.IssueWords ? PageReading.IssueMark : null }),
+                    right == Mark.IssueWords ? IssueCell() : new RowCell(Track.Share(right is null ? 0.01 : 1), Ink.Text(right ?? "", Fount.Label, TextAlign.Right)),
                 ],
                 8));
         }
@@ -150,6 +150,11 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
                 new Rule(Lines.Section),
             ]);
     }
+
+    /// <summary>As wide whichever issue it is, so that none moves what stands beside and below it.</summary>
+    private RowCell IssueCell() => new(
+        Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, Fount.Label) + 2),
+        Ink.Text(Mark.IssueWords, Fount.Label, TextAlign.Right) with { Name = PageReading.IssueMark });
 
     /// <summary>On one line where it fits the width, else on two.</summary>
     /// <param name="width">Points between the margins.</param>

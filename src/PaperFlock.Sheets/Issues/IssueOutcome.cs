@@ -29,8 +29,6 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     /// <exception cref="KeyNotFoundException">The pack should not have such a leaf, or its days are over.</exception>
     public LeafOutcome this[string id] => _byId[id];
 
-    public bool Has(string id) => _byId.ContainsKey(id);
-
     private static string Labels(IEnumerable<Leaf> leaves)
     {
         var labels = leaves.Select(l => l.Label).ToArray();
