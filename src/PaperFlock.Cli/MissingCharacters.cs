@@ -34,7 +34,7 @@ internal static class MissingCharacters
     /// <summary>The character itself, where the whole text stands; a text folded over lines or escaped is pointed at by what it belongs to.</summary>
     private static SourceSpan PlaceOf(string missing, string text, SourceSpan near, SourceText source)
     {
-        var at = near.IsWholeFile ? 0 : OffsetOf(near.Line, source);
+        var at = near.IsWholeFile ? 0 : source.OffsetOf(near.Line);
         return Find(text, at) ?? Find(text, 0) ?? Find(missing, at) ?? near;
 
         SourceSpan? Find(string wanted, int from)
@@ -42,17 +42,6 @@ internal static class MissingCharacters
             var found = source.Text.IndexOf(wanted, from, StringComparison.Ordinal);
             return found < 0 ? null : source.SpanAt(found + wanted.IndexOf(missing, StringComparison.Ordinal), missing.Length);
         }
-    }
-
-    private static int OffsetOf(int line, SourceText source)
-    {
-        var offset = 0;
-        for (var i = 1; i < line; i++)
-        {
-            offset = source.Text.IndexOf(source.Line(i), offset, StringComparison.Ordinal) + source.Line(i).Length;
-        }
-
-        return offset;
     }
 
     private static IEnumerable<PrintedText> Texts(Flock flock)

@@ -12,14 +12,14 @@ internal static class CaretLine
 
     /// <param name="start">0-based, in UTF-16 code units; past the end of the line is allowed.</param>
     /// <param name="length">Cut at the end of the line; never fewer than one caret is drawn.</param>
-    public static (string Line, string Carets) Draw(string line, int start, int length)
+    public static (string Line, string Carets) Draw(ReadOnlySpan<char> line, int start, int length)
     {
         start = Math.Clamp(start, 0, line.Length);
         var end = start + Math.Clamp(length, 0, line.Length - start);
         var (from, to) = Window(line, start, end);
-        var before = (from > 0 ? Cut : "") + line[from..start];
-        var word = line[start..Math.Min(end, to)];
-        var after = line[Math.Min(end, to)..to] + (to < line.Length ? Cut : "");
+        var before = string.Concat(from > 0 ? Cut : "", line[from..start]);
+        var word = line[start..Math.Min(end, to)].ToString();
+        var after = string.Concat(line[Math.Min(end, to)..to], to < line.Length ? Cut : "");
 
         var carets = new StringBuilder();
         foreach (var rune in before.EnumerateRunes())
@@ -33,7 +33,7 @@ internal static class CaretLine
         return (Printable(before + word + after), carets.ToString());
     }
 
-    private static (int From, int To) Window(string line, int start, int end)
+    private static (int From, int To) Window(ReadOnlySpan<char> line, int start, int end)
     {
         if (line.Length <= LongestLine)
         {
@@ -48,7 +48,7 @@ internal static class CaretLine
     }
 
     /// <summary>Half of a surrogate pair is no character: step back to before the pair.</summary>
-    private static int AwayFromPair(string line, int at) =>
+    private static int AwayFromPair(ReadOnlySpan<char> line, int at) =>
         at > 0 && at < line.Length && char.IsLowSurrogate(line[at]) && char.IsHighSurrogate(line[at - 1]) ? at - 1 : at;
 
     /// <summary>A control character would move the cursor, or worse: show a mark in its place.</summary>

@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace PaperFlock.Diagnostics;
 
 /// <summary>Collects what one run finds, in the order found; hands it out in the order of the file. Not for sharing between threads.</summary>
-public sealed class DiagnosticBag
+/// <param name="most">No more are taken in.</param>
+public sealed class DiagnosticBag(int most = int.MaxValue)
 {
     private readonly List<Diagnostic> _found = [];
 
@@ -11,9 +12,15 @@ public sealed class DiagnosticBag
 
     public int Count => _found.Count;
 
+    /// <exception cref="BagFullException">There are as many as there may be.</exception>
     public void Add(Diagnostic diagnostic)
     {
         ArgumentNullException.ThrowIfNull(diagnostic);
+        if (_found.Count >= most)
+        {
+            throw new BagFullException();
+        }
+
         _found.Add(diagnostic);
         HasErrors |= diagnostic.Severity == Severity.Error;
     }

@@ -51,7 +51,7 @@ public static class DiagnosticRenderer
             return new DiagnosticPicture(heading, null, null, diagnostic.Advice);
         }
 
-        var (line, caret) = CaretLine.Draw(source.Line(span.Line), span.Column - 1, span.Length);
+        var (line, caret) = CaretLine.Draw(source.LineSpan(span.Line), span.Column - 1, span.Length);
         return new DiagnosticPicture(heading, line, caret, diagnostic.Advice);
     }
 

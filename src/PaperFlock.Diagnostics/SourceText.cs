@@ -30,12 +30,25 @@ public sealed class SourceText
     /// <param name="line">1-based.</param>
     /// <returns>The line without its line break.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such line.</exception>
-    public string Line(int line)
+    public string Line(int line) => LineSpan(line).ToString();
+
+    /// <summary>As <see cref="Line"/>, without a copy: a line may be as long as the file.</summary>
+    /// <param name="line">1-based.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such line.</exception>
+    public ReadOnlySpan<char> LineSpan(int line)
+    {
+        var start = OffsetOf(line);
+        return Text.AsSpan(start..EndOfLine(line));
+    }
+
+    /// <param name="line">1-based.</param>
+    /// <returns>Where the line begins: 0-based, in UTF-16 code units.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such line.</exception>
+    public int OffsetOf(int line)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(line, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(line, LineCount);
-        var start = _lineStarts[line - 1];
-        return Text[start..EndOfLine(line)];
+        return _lineStarts[line - 1];
     }
 
     /// <summary>The span of a stretch of the text, cut at the end of its first line and never shorter than 1.</summary>
@@ -60,9 +73,9 @@ public sealed class SourceText
             return Text;
         }
 
-        var line = Line(span.Line);
+        var line = LineSpan(span.Line);
         var from = Math.Clamp(span.Column - 1, 0, line.Length);
-        return line.Substring(from, Math.Clamp(span.Length, 0, line.Length - from));
+        return line.Slice(from, Math.Clamp(span.Length, 0, line.Length - from)).ToString();
     }
 
     private int LineOf(int offset)

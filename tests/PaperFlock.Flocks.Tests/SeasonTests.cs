@@ -141,7 +141,7 @@ public class SeasonTests
     public void One_wrong_date_is_one_error(string season)
     {
         var text = Samples.Text(
-            "groups:\n  - {name: A}\n  - {name: B, tup-in: 1999-01-01}\nkeeper-days:\n  away:\n    - {from: 2001-01-01, to: 2001-01-02}\n",
+            "groups:\n  - {name: A}\n  - {name: B, tup-in: 1899-01-01}\nkeeper-days:\n  away:\n    - {from: 2001-01-01, to: 2001-01-02}\n",
             season: $"season:\n  {season}\n",
             ewes: "ewes:\n  - {tag: ZZ 1, group: A, marks: [2020-01-01], lambed: 2030-01-01, born: 2031}\n");
         // The second group's year is out of reason by itself.

@@ -134,7 +134,7 @@ public class ValueTests
     [InlineData("August 10, 2026", "write `2026-08-10`")]
     [InlineData("2026/8/1", "write `2026-08-01`")]
     [InlineData("20260810", "write `2026-08-10`")]
-    [InlineData("2026-08-10T00:00:00", "such as `2026-08-10`")]
+    [InlineData("2026-08-10T00:00:00", "write `2026-08-10`")]
     [InlineData("31/31/2026", "such as `2026-08-10`")]
     [InlineData("next Tuesday", "such as `2026-08-10`")]
     public void A_date_in_another_form_is_refused_with_the_day_it_may_mean(string typed, string advice)

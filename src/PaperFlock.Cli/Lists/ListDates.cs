@@ -31,7 +31,7 @@ internal sealed partial class ListDates
     /// <returns>As the flock file writes it; null after saying why not.</returns>
     public string? Read(string text, CsvCell cell, DiagnosticBag bag)
     {
-        if (DayNumber().IsMatch(text))
+        if (WrittenDate.IsDayNumber(text))
         {
             bag.Add(ListWords.DayNumber(cell.Span, text));
             return null;
@@ -59,8 +59,4 @@ internal sealed partial class ListDates
 
     [GeneratedRegex("[T ]0?0:00(:00(\\.0+)?)?$")]
     private static partial Regex Midnight();
-
-    /// <summary>Days since 1900: 36,526 is the first of 2000 and 73,415 the first of 2101.</summary>
-    [GeneratedRegex("^[3-7][0-9]{4}$")]
-    private static partial Regex DayNumber();
 }

@@ -14,6 +14,9 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
 {
     public SourceSpan Span => Value.Span;
 
+    /// <summary>What might stand here, to show; null where the table of keys has none.</summary>
+    public string? Example { get; init; }
+
     /// <summary>The form to read by, where the table has that kind for this key.</summary>
     /// <exception cref="ArgumentException">The table says otherwise: a fault of the program.</exception>
     public T As<T>()
@@ -48,7 +51,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
             case Unreadable:
                 return null;
             default:
-                Bag.Add(Wording.NotAList(Span, Name, (Value as Scalar)?.Text));
+                Bag.Add(Wording.NotAList(Span, Name, (Value as Scalar)?.Text, (Value as Mapping)?.Entries.FirstOrDefault()?.Key.Text));
                 return null;
         }
     }

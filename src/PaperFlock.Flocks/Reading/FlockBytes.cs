@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 using PaperFlock.Diagnostics;
@@ -7,12 +8,20 @@ namespace PaperFlock.Flocks.Reading;
 /// <summary>From bytes to text that YAML may see, or a refusal that says what is wrong with the file.</summary>
 internal static class FlockBytes
 {
+    private static readonly SearchValues<char> KeyLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ-");
+
     /// <summary>The text, lossy where a byte is refused, so that the line can be shown; empty when showing it is no use.</summary>
     public static SourceText Decode(string shownPath, ReadOnlySpan<byte> bytes, DiagnosticBag bag)
     {
         if (bytes.Length > FlockReader.MostBytes)
         {
             bag.Add(Wording.TooLarge(bytes.Length, FlockReader.MostBytes));
+            return new SourceText(shownPath, "");
+        }
+
+        if (OtherKind(bytes) is { } kind)
+        {
+            bag.Add(Wording.OtherKindOfFile(kind));
             return new SourceText(shownPath, "");
         }
 
@@ -57,10 +66,50 @@ internal static class FlockBytes
         }
     }
 
+    /// <summary>
+    /// Spaces of other kinds, and what cannot be seen at all, where YAML needs a space: before a line's first word, or after the
+    /// dash or the colon of its key. Only the first is reported: whoever pasted one pasted many.
+    /// </summary>
+    public static void RefuseOddSpaces(SourceText source, DiagnosticBag bag)
+    {
+        for (var line = 1; line <= source.LineCount; line++)
+        {
+            var text = source.LineSpan(line);
+            var at = text.IndexOfAnyExcept(' ', '-');
+            if (at < 0)
+            {
+                continue;
+            }
+
+            if (!IsUnseen(text[at]))
+            {
+                var colon = text[at..].IndexOfAnyExcept(KeyLetters);
+                at = colon > 0 && text[at + colon] == ':' ? at + colon + 1 : text.Length;
+            }
+
+            if (at < text.Length && IsUnseen(text[at]))
+            {
+                bag.Add(Wording.OddSpace(source.SpanAt(source.OffsetOf(line) + at, 1), text[at]));
+                return;
+            }
+        }
+    }
+
+    private static bool IsUnseen(char c) =>
+        c is '\u00A0' or '\u00AD' or '\u1680' or (>= '\u2000' and <= '\u200F') or '\u202F' or '\u205F' or '\u2060' or '\u3000';
+
     private static bool IsOdd(char c) =>
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))
         || char.IsSurrogate(c)
         || c is '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF';
+
+    /// <summary>What people have in the same folder, by the bytes such files begin with; from memory.</summary>
+    private static string? OtherKind(ReadOnlySpan<byte> bytes) =>
+        bytes.StartsWith("%PDF-"u8) ? "a PDF"
+        : bytes.StartsWith("PK\x03\x04"u8) || bytes.StartsWith<byte>([0xD0, 0xCF, 0x11, 0xE0]) ? "a document of a word processor or a spreadsheet"
+        : bytes.StartsWith("{\\rtf"u8) ? "a document of a word processor"
+        : bytes.StartsWith("<!"u8) || bytes.StartsWith("<html"u8) || bytes.StartsWith("<?xml"u8) ? "a web page or XML"
+        : null;
 
     /// <summary>By its byte order mark, or by every other byte of its beginning being zero.</summary>
     private static bool IsUtf16(ReadOnlySpan<byte> bytes) =>
@@ -77,7 +126,7 @@ internal static class FlockBytes
         }
 
         var at = 0;
-        while (Rune.DecodeFromUtf8(bytes[at..], out _, out var used) == System.Buffers.OperationStatus.Done)
+        while (Rune.DecodeFromUtf8(bytes[at..], out _, out var used) == OperationStatus.Done)
         {
             at += used;
         }

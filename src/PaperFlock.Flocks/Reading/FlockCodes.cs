@@ -55,6 +55,12 @@ public static class FlockCodes
     /// <summary>A version of the format this program does not know.</summary>
     public const string FormatVersion = "FLK016";
 
+    /// <summary>So many mistakes and warnings that reading stopped.</summary>
+    public const string TooManyFound = "FLK018";
+
+    /// <summary>Some other kind of file: a document, a spreadsheet, a web page.</summary>
+    public const string OtherKindOfFile = "FLK019";
+
     /// <summary>A key that has no meaning where it stands.</summary>
     public const string UnknownKey = "FLK020";
 
@@ -78,6 +84,9 @@ public static class FlockCodes
 
     /// <summary>A key that another key of its section makes pointless.</summary>
     public const string DoesNotApply = "FLK027";
+
+    /// <summary>A list or a section with more entries than any has.</summary>
+    public const string ListTooLong = "FLK028";
 
     /// <summary>A word that is none of those allowed.</summary>
     public const string UnknownWord = "FLK030";
@@ -120,6 +129,9 @@ public static class FlockCodes
 
     /// <summary>Neither true nor false.</summary>
     public const string NotTrueOrFalse = "FLK043";
+
+    /// <summary>Text in curly quotes, which would be printed.</summary>
+    public const string CurlyQuotes = "FLK044";
 
     /// <summary>One date stated in two ways.</summary>
     public const string StatedTwice = "FLK050";

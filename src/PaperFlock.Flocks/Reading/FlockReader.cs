@@ -13,6 +13,12 @@ public static class FlockReader
     /// <summary>4 MiB.</summary>
     public const int MostBytes = 4 * 1024 * 1024;
 
+    /// <summary>Mistakes and warnings after which reading stops: somebody who has as many has the wrong file, or one slip that makes the rest.</summary>
+    public const int MostFound = 1000;
+
+    /// <summary>Entries of any list. A flock of some thousand ewes is read and printed; what has more is no flock of one keeper.</summary>
+    public const int LongestList = 5000;
+
     /// <param name="shownPath">As messages show it; nothing is opened.</param>
     /// <param name="bytes">The file as it lies on the disk: UTF-8, a byte order mark allowed. Of a longer one, one byte over <see cref="MostBytes"/> is enough.</param>
     public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes)
@@ -25,11 +31,19 @@ public static class FlockReader
     public static FlockReading Read(SourceText source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        var bag = new DiagnosticBag();
-        FlockBytes.RefuseOddCharacters(source, bag);
-        var root = bag.HasErrors ? null : TreeBuilder.Build(source, bag);
-        var flock = root is null ? null : Flock(root, bag);
-        return new FlockReading(bag.HasErrors ? null : flock, bag.ToSorted(), source);
+        var bag = new DiagnosticBag(MostFound);
+        try
+        {
+            FlockBytes.RefuseOddCharacters(source, bag);
+            FlockBytes.RefuseOddSpaces(source, bag);
+            var root = bag.HasErrors ? null : TreeBuilder.Build(source, bag);
+            var flock = root is null ? null : Flock(root, bag);
+            return new FlockReading(bag.HasErrors ? null : flock, bag.ToSorted(), source);
+        }
+        catch (BagFullException)
+        {
+            return new FlockReading(null, [Wording.TooManyFound(MostFound), .. bag.ToSorted()], source);
+        }
     }
 
     private static Flock? Flock(Node root, DiagnosticBag bag)

@@ -164,10 +164,7 @@ public static class FlockSchema
             json.WriteNumber("minItems", list.Fewest);
         }
 
-        if (list.Most is { } most)
-        {
-            json.WriteNumber("maxItems", most);
-        }
+        json.WriteNumber("maxItems", list.Most);
     }
 
     /// <summary>A length counts only where the reader takes nothing away before it counts: blanks at the ends, and in a note every blank after the first.</summary>
@@ -309,8 +306,10 @@ public static class FlockSchema
     /// <summary>Every day a leap year may have.</summary>
     private static string DatePattern()
     {
-        // The last year is that of a new century.
-        var years = string.Create(CultureInfo.InvariantCulture, $"{DateValues.FirstYear / 100}[0-9][0-9]|{DateValues.LastYear}");
+        // By the first three figures, and the last ones that go with them.
+        var years = string.Join('|', Enumerable.Range(DateValues.FirstYear, DateValues.LastYear - DateValues.FirstYear + 1)
+            .GroupBy(year => year / 10)
+            .Select(decade => string.Create(CultureInfo.InvariantCulture, $"{decade.Key}[{decade.First() % 10}-{decade.Last() % 10}]")));
         return $"^ *(?:{years})-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12][0-9]|3[01])|(?:0[469]|11)-(?:0[1-9]|[12][0-9]|30)|02-(?:0[1-9]|[12][0-9])) *$";
     }
 

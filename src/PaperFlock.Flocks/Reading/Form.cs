@@ -42,7 +42,7 @@ internal abstract record Form
     /// <summary>Two whole numbers in brackets.</summary>
     public static Form Pair(int least, int most) => new ListForm(Whole(least, most), 2, 2);
 
-    public static Form ListOf(Form item, int fewest = 0) => new ListForm(item, fewest, null);
+    public static Form ListOf(Form item, int fewest = 0) => new ListForm(item, fewest, FlockReader.LongestList);
 
     /// <param name="path">Of the table of its keys.</param>
     public static Form Section(string path) => new SectionForm(path);
@@ -89,8 +89,7 @@ internal sealed record ChoiceForm<T>(ImmutableArray<(string Word, T Value)> Pair
     public override ImmutableArray<string> Words => [.. Pairs.Select(p => p.Word)];
 }
 
-/// <param name="Most">Null for no limit.</param>
-internal sealed record ListForm(Form Item, int Fewest, int? Most) : Form;
+internal sealed record ListForm(Form Item, int Fewest, int Most) : Form;
 
 /// <summary>Keys below.</summary>
 /// <param name="Path">Of their table.</param>

@@ -1,4 +1,5 @@
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading;
@@ -25,11 +26,16 @@ internal sealed class Section
     public static Section Of(Mapping mapping, KeyTable table, SourceSpan span, DiagnosticBag bag)
     {
         var section = new Section(table, span, bag, isThere: true);
-        foreach (var entry in mapping.Entries)
+        for (var at = 0; at < mapping.Entries.Length; at++)
         {
+            var entry = mapping.Entries[at];
             if (table.Has(entry.Key.Text))
             {
                 section._entries.Add(entry.Key.Text, entry);
+            }
+            else if (mapping.IsFlow && at > 0 && CutByComma(mapping.Entries[at - 1].Value, entry) is { } whole)
+            {
+                bag.Add(Wording.CutByComma(entry.Key.Span, whole.Text, whole.IsNumber));
             }
             else
             {
@@ -40,6 +46,18 @@ internal sealed class Section
         }
 
         return section;
+    }
+
+    /// <summary>The value that a comma inside braces has cut in two, the second half a key with nothing after it; null where it is no such thing.</summary>
+    private static (string Text, bool IsNumber)? CutByComma(Node before, Entry after)
+    {
+        if (before is not Scalar { IsPlain: true, Text: [.., var last] first } || after is not { Key: { IsPlain: true, Text: [var next, ..] second }, Value: Scalar { IsBlank: true } })
+        {
+            return null;
+        }
+
+        var isNumber = char.IsAsciiDigit(last) && char.IsAsciiDigit(next);
+        return (isNumber ? $"{first}.{second}" : $"\"{$"{first}, {second}".Trim(TextValues.CurlyQuotes)}\"", isNumber);
     }
 
     /// <summary>Stands for a section that is not in the file, or not as it should be and reported: nothing in it is given, and nothing in it is missed.</summary>
@@ -54,7 +72,7 @@ internal sealed class Section
     /// <summary>What was written for the key; null when nothing was, or nothing that can be used and that is reported.</summary>
     public Field? Find(string key) =>
         Lookup(key) is { Value: not (Scalar { IsBlank: true } or Unreadable) } entry
-            ? new Field(key, _table.Key(key).Form, entry.Key.Span, entry.Value, _bag)
+            ? new Field(key, _table.Key(key).Form, entry.Key.Span, entry.Value, _bag) { Example = _table.Key(key).Example }
             : null;
 
     /// <summary>As <see cref="Find"/>, and reports a key that is not there or has nothing after its colon.</summary>

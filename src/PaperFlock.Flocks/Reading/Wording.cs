@@ -19,9 +19,14 @@ internal static class Wording
         $"the file has {Number(bytes)} bytes, and a flock file has at most {Number(most)}",
         "is this the right file? A flock of a thousand ewes needs a tenth of that");
 
+    public static Diagnostic OtherKindOfFile(string kind) => Error(
+        FlockCodes.OtherKindOfFile, SourceSpan.WholeFile,
+        $"this is {kind}, and a flock file is plain text",
+        "write the flock file in a plain text editor; `paperflock begin` makes a first one");
+
     public static Diagnostic Utf16() => Error(
         FlockCodes.Utf16, SourceSpan.WholeFile,
-        "the file is saved as UTF-16, and a flock file is UTF-8",
+        "the file is saved as UTF-16 or UTF-32, and a flock file is UTF-8",
         "in the editor choose Save As, and UTF-8 as the encoding");
 
     public static Diagnostic NotUtf8(SourceSpan at, byte found) => Error(
@@ -33,6 +38,11 @@ internal static class Wording
         FlockCodes.ForbiddenCharacter, at,
         $"the character U+{value.ToString("X4", CultureInfo.InvariantCulture)} here is no text",
         "delete it, and type the line again if it looks empty");
+
+    public static Diagnostic OddSpace(SourceSpan at, int value) => Error(
+        FlockCodes.ForbiddenCharacter, at,
+        $"a space of another kind (U+{value.ToString("X4", CultureInfo.InvariantCulture)}) stands here, as in text pasted from a document or a web page",
+        "type the spaces of this line again, and of others from the same place; your editor may replace them all at once");
 
     public static Diagnostic Syntax(SourceSpan at, string reason, string advice) => Error(
         FlockCodes.Syntax, at, $"this is not YAML: {reason}", advice);
@@ -84,6 +94,16 @@ internal static class Wording
         $"lists and sections are nested more than {Number(deepest)} deep here",
         "look above for a bracket or a dash too many");
 
+    public static Diagnostic TooManyFound(int most) => Error(
+        FlockCodes.TooManyFound, SourceSpan.WholeFile,
+        $"more than {Number(most)} things are wrong with the file, and it was read no further",
+        "begin with the first of them: one slip often makes many");
+
+    public static Diagnostic ListTooLong(SourceSpan at, int longest) => Error(
+        FlockCodes.ListTooLong, at,
+        $"what begins above goes on here past {Number(longest)} entries, and nothing may have more",
+        "is this the right file? A larger flock is split into several files, and `paperflock pack` takes them all");
+
     public static Diagnostic KeyIsNotAWord(SourceSpan at) => Error(
         FlockCodes.KeyIsNotAWord, at,
         "a list or a section stands where a key should be",
@@ -110,6 +130,12 @@ internal static class Wording
                     : $"known here: {List(table.Keys.Select(k => k.Name))}";
         return Error(FlockCodes.UnknownKey, at, $"`{Shown(key)}` is not a key {table.Where}", advice);
     }
+
+    /// <param name="whole">Both halves, as they should be written.</param>
+    public static Diagnostic CutByComma(SourceSpan at, string whole, bool isNumber) => Error(
+        FlockCodes.UnknownKey, at,
+        "the comma before this ends the value, as commas do inside braces",
+        isNumber ? $"decimals are written with a point: `{Shown(whole)}`" : $"put quotes round text with a comma: `{Shown(whole)}`");
 
     public static Diagnostic DuplicateKey(SourceSpan at, string key, int firstLine) => Error(
         FlockCodes.DuplicateKey, at,
@@ -140,21 +166,35 @@ internal static class Wording
 
     public static Diagnostic NotASection(SourceSpan at, string name, KeyTable table, string? text)
     {
-        var colon = text?.IndexOf(':', StringComparison.Ordinal) ?? -1;
+        var word = text is null ? "" : KeyWord(text);
         return Error(
             FlockCodes.NotASection, at,
             $"{(table == FlockKeys.Top ? "a flock file" : $"`{name}`")} wants keys with values, not a {(text is null ? "list" : "single value")}",
-            colon > 0 && table.Has(text![..colon].Trim())
-                ? $"put a space after the colon: `{text[..colon]}: {Shown(text[(colon + 1)..].Trim())}`"
+            word.Length > 0 && table.Has(word)
+                ? $"put a colon and an ordinary space after `{word}`: `{word}: {Shown(text![word.Length..].Trim(AfterKey))}`"
                 : table == FlockKeys.Top
                     ? "begin with `paperflock: 1`; flocks/smallest.yaml shows the least that is needed"
-                    : $"write keys below it, indented, or in braces: `{{{table.Keys[0].Name}: …}}`");
+                    : $"write keys below it, indented, or in braces: `{{{table.Keys[0].Name}: {(text is null ? "…" : Shown(text))}}}`");
     }
 
-    public static Diagnostic NotAList(SourceSpan at, string name, string? text) => Error(
+    /// <summary>What people put between a key and its value, and what a careless paste leaves there.</summary>
+    private static readonly char[] AfterKey = [' ', ':', '=', '\uFF1A', '\u00A0', '\u202F'];
+
+    /// <summary>The letters and hyphens a text begins with.</summary>
+    public static string KeyWord(string text) => new([.. text.TakeWhile(c => char.IsAsciiLetter(c) || c == '-')]);
+
+    /// <param name="text">The single value that stands there; null for keys.</param>
+    /// <param name="firstKey">The first of the keys that stand there.</param>
+    public static Diagnostic NotAList(SourceSpan at, string name, string? text, string? firstKey) => Error(
         FlockCodes.NotAList, at,
         $"`{name}` wants a list",
-        text is null ? "begin each entry with a dash and a space" : $"put square brackets round it: `{name}: [{Shown(text)}]`");
+        text is not null
+            ? $"put square brackets round it: `{name}: [{Shown(text)}]`"
+            : firstKey is ['-', not ' ' and not '-', ..]
+                ? $"put a space after the dash: `- {Shown(firstKey[1..])}: …`"
+                : firstKey is ['\u2013' or '\u2014' or '\u2022' or '\u2023' or '\u25E6' or '\u00B7' or '\u2212' or '+' or '\u2010', ..]
+                    ? $"begin each entry with the hyphen of the keyboard and a space: `-`, not `{firstKey[0]}`"
+                    : "begin each entry with a dash and a space");
 
     public static Diagnostic NotASingleValue(SourceSpan at, string name) => Error(
         FlockCodes.NotASingleValue, at,
@@ -183,12 +223,15 @@ internal static class Wording
             NearestWord.Find(found, all) is { } nearest ? $"did you mean `{nearest}`?" : $"use {List(all, "or")}");
     }
 
-    public static Diagnostic NotANumber(SourceSpan at, string name, string found, string example) => Error(
+    /// <param name="meant">The number it was probably meant for, if any.</param>
+    public static Diagnostic NotANumber(SourceSpan at, string name, string found, string? meant, string example) => Error(
         FlockCodes.NotANumber, at,
         $"`{Shown(found)}` is not a number for `{name}`",
-        found.Contains(',', StringComparison.Ordinal)
-            ? $"write decimals after a point, `{found.Replace(',', '.')}`, and nothing between thousands"
-            : $"write it in figures, such as `{example}`");
+        meant is not null
+            ? $"write `{meant}`, if that is what you mean"
+            : found.Contains(',', StringComparison.Ordinal)
+                ? $"write decimals after a point, `{Shown(found.Replace(',', '.'))}`, and nothing between thousands"
+                : $"write it in figures, such as `{example}`");
 
     public static Diagnostic NotAWholeNumber(SourceSpan at, string name, string found) => Error(
         FlockCodes.NotAWholeNumber, at, $"`{name}` is counted in whole numbers, not `{Shown(found)}`", "leave out what is after the point");
@@ -244,10 +287,17 @@ internal static class Wording
             : $"`{name}` is empty",
         value is null ? "write the text, or take the line away" : "write the text on one line, in letters, figures and ordinary marks");
 
+    public static Diagnostic CurlyQuotes(SourceSpan at, string name, string bare) => Error(
+        FlockCodes.CurlyQuotes, at,
+        $"`{name}` stands in curly quotes, as text pasted from a document does, and they would be printed",
+        $"write it without quotes, or in straight ones: `\"{Shown(bare)}\"`");
+
     public static Diagnostic UnknownTimeZone(SourceSpan at, string found, string? nearest) => Error(
         FlockCodes.UnknownTimeZone, at,
         $"`{Shown(found)}` is not a time zone",
-        nearest is null ? "use an IANA name, such as `Europe/London` or `Pacific/Auckland`" : $"did you mean `{nearest}`?");
+        found.StartsWith("UTC", StringComparison.OrdinalIgnoreCase) || found.StartsWith("GMT", StringComparison.OrdinalIgnoreCase)
+            ? "name a place that keeps the same time, such as `Europe/London`, so that the clocks change when they should"
+            : nearest is null ? "use an IANA name, such as `Europe/London` or `Pacific/Auckland`" : $"did you mean `{nearest}`?");
 
     public static Diagnostic WrongOrder(SourceSpan at, string name, string order, string swapped) => Error(
         FlockCodes.WrongOrder, at, $"`{name}` wants {order}", $"write `{swapped}`, if that is what you mean");
@@ -361,7 +411,7 @@ internal static class Wording
     /// <summary>What was typed, short enough for a sentence; the line below shows the whole.</summary>
     private static string Shown(string text)
     {
-        var line = new string([.. text.Select(c => char.IsControl(c) ? ' ' : c)]);
+        var line = new string([.. text.Take(41).Select(c => char.IsControl(c) ? ' ' : c)]);
         return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
     }
 

@@ -1,22 +1,30 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using NodaTime;
 using NodaTime.Text;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Guesses which day was meant by a date in another form, and says so when it could be two.</summary>
-internal static class DateSlip
+internal static partial class DateSlip
 {
     /// <returns>Null when no day can be made out.</returns>
     public static string? Advice(string text)
     {
         var typed = AsTyped(text);
-        var write = WrittenDate.Read(typed) switch
+        var plain = Weekday().Replace(TimeOfDay().Replace(typed, ""), "");
+        var write = WrittenDate.Read(LettersForFigures().IsMatch(plain) ? InFigures(plain) : plain) switch
         {
             (null, null) => null,
             ({ } day, { } other) when day != other => $"write `{Iso(day)}` if you mean {Words(day)}, or `{Iso(other)}` if you mean {Words(other)}",
+            ({ } day, _) when plain.Length < typed.Length => $"write `{Iso(day)}`, which is a {day.DayOfWeek}",
             var (day, other) => $"write `{Iso((day ?? other)!.Value)}`",
         };
+        if (write is null && WrittenDate.IsDayNumber(plain))
+        {
+            return "this is the number by which a spreadsheet counts days: format the cell as a date, year first, and copy it again";
+        }
+
         return write is null || typed == text
             ? write
             : $"{write}, typed by hand: this one has curly quotes, long dashes or unseen characters, as text pasted from a document does";
@@ -40,6 +48,18 @@ internal static class DateSlip
 
         return typed.ToString().Trim(' ');
     }
+
+    /// <summary>O for 0, and l or I for 1.</summary>
+    private static string InFigures(string text) => text.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1');
+
+    [GeneratedRegex("^[0-9OolI]{4}-[0-9OolI]{2}-[0-9OolI]{2}$")]
+    private static partial Regex LettersForFigures();
+
+    [GeneratedRegex("^(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?[,.]? +", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Weekday();
+
+    [GeneratedRegex("(?:T| +)[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]+)?)?(?:Z|[+-][0-9]{2}:?[0-9]{2})?$")]
+    private static partial Regex TimeOfDay();
 
     private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 

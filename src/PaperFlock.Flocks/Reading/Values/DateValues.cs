@@ -7,9 +7,10 @@ namespace PaperFlock.Flocks.Reading.Values;
 internal static class DateValues
 {
     /// <summary>Outside these years a date is a slip, and the sums that follow could leave the calendar.</summary>
-    public const int FirstYear = 2000;
+    public const int FirstYear = 1949;
 
-    public const int LastYear = 2100;
+    /// <summary>The ewes of a tup of 2100 lamb the year after.</summary>
+    public const int LastYear = 2101;
 
     /// <summary><c>2026-08-10</c> and nothing else: figures the other way round mean two days on two sides of an ocean.</summary>
     public static LocalDate? AsDate(this Field field)
@@ -35,7 +36,7 @@ internal static class DateValues
 
         if (year is < FirstYear or > LastYear)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, "the year 2000", "the year 2100", "year"));
+            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear.ToString(CultureInfo.InvariantCulture)}", $"the year {LastYear.ToString(CultureInfo.InvariantCulture)}", "year"));
             return null;
         }
 

@@ -18,7 +18,7 @@ internal static class NumberValues
 
         if (!TryParse(scalar.Text, out var number))
         {
-            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, Format(least < 0 ? most : least)));
+            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
             return null;
         }
 

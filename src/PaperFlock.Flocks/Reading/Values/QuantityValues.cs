@@ -36,7 +36,7 @@ internal static class QuantityValues
         // A figure after the unit's first letter is no unit: 1e3 and 5 st 4 are refused as numbers.
         if (!NumberValues.TryParse(figures, out var number) || unitName.AsSpan().ContainsAnyInRange('0', '9'))
         {
-            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
+            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, null, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
             return null;
         }
 

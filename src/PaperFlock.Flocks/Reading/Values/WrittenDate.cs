@@ -45,6 +45,13 @@ public static class WrittenDate
         return (dayFirst, Number(parts[1]) is null ? dayFirst : Day(parts[2], parts[0], parts[1]));
     }
 
+    /// <summary>Whether the text may be the number by which a spreadsheet counts days: 36,526 is the first of 2000 and 73,415 the first of 2101.</summary>
+    public static bool IsDayNumber(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text is [>= '3' and <= '7', _, _, _, _] && text.All(char.IsAsciiDigit);
+    }
+
     private static LocalDate? Day(string year, string month, string day) =>
         Year(year) is { } y && Month(month) is { } m && Number(day) is { } d && d >= 1 && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
             ? new LocalDate(y, m, d)

@@ -20,6 +20,10 @@ internal static class SyntaxFault
         return Tab(source, first.Line, lastLine, reason.Contains("tab", StringComparison.Ordinal))
             ?? Unclosed(source, lastLine)
             ?? Glued(source, first.Line)
+            ?? OddMark(source, first)
+            ?? NoColon(source, first)
+            ?? TooFarIn(source, first)
+            ?? Apostrophe(source, first)
             ?? Other(source, first, reason);
     }
 
@@ -81,6 +85,81 @@ internal static class SyntaxFault
         return null;
     }
 
+    /// <summary>Marks that look like a dash or a colon of YAML, and are none.</summary>
+    private static Diagnostic? OddMark(SourceText source, SourceSpan fault)
+    {
+        for (var line = fault.Line; line >= Math.Max(1, fault.Line - 1); line--)
+        {
+            var text = source.Line(line);
+            var wide = text.IndexOf('\uFF1A', StringComparison.Ordinal);
+            if (wide > 0 && Wording.KeyWord(text.TrimStart(' ', '-')).Length == text[..wide].TrimStart(' ', '-').Length)
+            {
+                return Wording.Syntax(new SourceSpan(line, wide + 1, 1), "this is a wide colon, of another kind than the keyboard's", "write `:` and a space");
+            }
+
+            var star = text.Length - text.TrimStart(' ').Length;
+            if (line == fault.Line && text.AsSpan(star).StartsWith("* "))
+            {
+                return Wording.Syntax(new SourceSpan(line, star + 1, 1), "a star does not begin an entry of a list", "begin each entry with a dash and a space: `- `");
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary><c>tag ZZ 1</c>, or <c>season</c> alone: the complaint comes at the next colon, a line or more below.</summary>
+    private static Diagnostic? NoColon(SourceText source, SourceSpan fault)
+    {
+        for (var line = fault.Line; line >= Math.Max(1, fault.Line - 1); line--)
+        {
+            var text = source.Line(line).TrimEnd(' ', '\t', '\r');
+            var bare = text.TrimStart(' ', '-');
+            var word = Wording.KeyWord(bare);
+            if (word.Length > 0 && FlockKeys.All.Any(t => t.Has(word)) && (bare.Length == word.Length || bare[word.Length] is ' ' or '='))
+            {
+                var rest = bare[word.Length..].TrimStart(' ', '=', ':');
+                return Wording.Syntax(
+                    new SourceSpan(line, text.Length - bare.Length + 1, word.Length),
+                    $"there is no colon after `{word}`",
+                    $"write `{word}:{(rest.Length > 0 ? " " : "")}{rest}`");
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A key further in than the one above it, which has its value already.</summary>
+    private static Diagnostic? TooFarIn(SourceText source, SourceSpan fault)
+    {
+        var text = source.Line(fault.Line);
+        var word = Wording.KeyWord(text.TrimStart(' '));
+        var indent = text.Length - text.TrimStart(' ').Length;
+        if (fault.Line == 1 || word.Length == 0 || !text.AsSpan(indent + word.Length).StartsWith(":") || fault.Column > indent + word.Length + 1)
+        {
+            return null;
+        }
+
+        var above = source.Line(fault.Line - 1).TrimEnd(' ');
+        var key = above.Length - above.TrimStart(' ', '-').Length;
+        return key < indent && above.IndexOf(": ", StringComparison.Ordinal) > 0
+            ? Wording.Syntax(
+                new SourceSpan(fault.Line, indent + 1, word.Length),
+                "this line is indented further than the one above, which has its value already",
+                $"begin `{word}` straight below the first letter of the line above")
+            : null;
+    }
+
+    /// <summary><c>'the lamb's mother'</c> ends after its second word.</summary>
+    private static Diagnostic? Apostrophe(SourceText source, SourceSpan fault)
+    {
+        var text = source.Line(fault.Line);
+        var at = Math.Min(fault.Column - 1, text.Length);
+        var quote = at < 1 ? -1 : text.LastIndexOf('\'', at - 1);
+        return quote > 0 && at - quote <= 1 && char.IsLetter(text[quote - 1]) && text.IndexOf('\'', StringComparison.Ordinal) < quote
+            ? Wording.Syntax(new SourceSpan(fault.Line, quote + 1, 1), "this apostrophe ends the quoted text", "put double quotes round text that holds an apostrophe")
+            : null;
+    }
+
     /// <summary>A place between words says little: take in the word that follows.</summary>
     private static SourceSpan AtWord(SourceText source, SourceSpan span)
     {
@@ -95,7 +174,7 @@ internal static class SyntaxFault
         var word = AtWord(source, span);
         var (message, advice) = reason switch
         {
-            _ when Says("cannot start any token") => (
+            _ when Says("cannot start any token") || Says("mapping keys are not allowed") => (
                 "a value cannot begin with this mark",
                 "put quotes round the whole value"),
             _ when Says("invalid mapping") || Says("mapping values") => (

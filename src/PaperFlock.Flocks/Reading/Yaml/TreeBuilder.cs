@@ -169,7 +169,7 @@ internal sealed class TreeBuilder
     {
         var isFlow = _events.Current is SequenceStart { Style: SequenceStyle.Flow };
         var items = ImmutableArray.CreateBuilder<Node>();
-        while (_isWhole && Move() && _events.Current is not SequenceEnd)
+        while (_isWhole && Move() && _events.Current is not SequenceEnd && HasRoom(items.Count))
         {
             items.Add(Value());
         }
@@ -182,7 +182,7 @@ internal sealed class TreeBuilder
         var isBlock = _events.Current is MappingStart { Style: MappingStyle.Block };
         var entries = ImmutableArray.CreateBuilder<Entry>();
         var lines = new Dictionary<string, int>(StringComparer.Ordinal);
-        while (_isWhole && Move() && _events.Current is not MappingEnd)
+        while (_isWhole && Move() && _events.Current is not MappingEnd && HasRoom(entries.Count))
         {
             var key = Value();
             if (!_isWhole)
@@ -199,6 +199,19 @@ internal sealed class TreeBuilder
         }
 
         return new Mapping(entries.ToImmutable(), isBlock && entries.Count > 0 ? entries[0].Key.Span : span, !isBlock);
+    }
+
+    /// <summary>What is too long is read no further: the rest would only cost time and memory.</summary>
+    private bool HasRoom(int entries)
+    {
+        if (entries < FlockReader.LongestList)
+        {
+            return true;
+        }
+
+        _bag.Add(Wording.ListTooLong(SpanOf(_events.Current!), FlockReader.LongestList));
+        _isWhole = false;
+        return false;
     }
 
     private Scalar? Accept(Node key, Dictionary<string, int> lines)
