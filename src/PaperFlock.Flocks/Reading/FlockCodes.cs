@@ -189,4 +189,7 @@ public static class FlockCodes
 
     /// <summary>Warning: a contact that cannot be rung.</summary>
     public const string NoPhone = "FLK091";
+
+    /// <summary>Warning: a remark that may have been meant as text.</summary>
+    public const string TakenForRemark = "FLK092";
 }

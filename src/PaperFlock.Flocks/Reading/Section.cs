@@ -81,7 +81,8 @@ internal sealed class Section
         // A mistyped key has been reported as such; that the right one is missing is the same fault.
         if (IsThere && !IsGiven(key) && !IsMistyped(key))
         {
-            _bag.Add(Wording.Missing(Lookup(key)?.Key.Span ?? Span, key, _table, hasKey: Lookup(key) is not null));
+            var entry = Lookup(key);
+            _bag.Add(Wording.Missing(entry?.Key.Span ?? Span, key, _table, entry is not null, entry?.Value is Scalar { DoubtfulRemark: not null }));
         }
 
         return Find(key);

@@ -142,10 +142,13 @@ internal static class Wording
         $"`{Shown(key)}` is already given on line {Number(firstLine)}",
         "keep one of the two; a list's entries each begin with a dash");
 
-    public static Diagnostic Missing(SourceSpan at, string key, KeyTable table, bool hasKey)
+    /// <param name="isRemark">What stands there was taken for a remark.</param>
+    public static Diagnostic Missing(SourceSpan at, string key, KeyTable table, bool hasKey, bool isRemark)
     {
         var known = table.Key(key);
-        return hasKey
+        return isRemark
+            ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon but a remark, which begins with #", "put quotes round text that begins with #")
+            : hasKey
             ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon", known.Example is null
                 ? "write what belongs there below it, indented"
                 : $"write it there, such as `{key}: {known.Example}`")
@@ -401,6 +404,11 @@ internal static class Wording
         FlockCodes.NoPhone, at,
         $"there is no `phone` for `{role}`",
         "add it; the call sheet is what a sitter reaches for");
+
+    public static Diagnostic TakenForRemark(SourceSpan at, string name) => Warning(
+        FlockCodes.TakenForRemark, at,
+        $"what follows # is taken for a remark, and is no part of `{name}`",
+        "put quotes round text that holds a space and #; or put a space after the # of a remark");
 
     private static Diagnostic Error(string code, SourceSpan at, string message, string advice) =>
         new(Severity.Error, code, at, message, advice);

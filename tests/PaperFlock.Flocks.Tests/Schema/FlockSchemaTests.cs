@@ -29,6 +29,7 @@ public class FlockSchemaTests
     private static readonly Dictionary<string, string> Unseen = new(StringComparer.Ordinal)
     {
         ["missing-mating-day"] = "required only beside another key",
+        ["taken-for-remark"] = "a tag left blank is the same null",
         ["missing-value"] = "a name left blank is a null to an editor, and so is a ewe called Null",
     };
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
@@ -23,16 +24,21 @@ internal static class TextValues
 
     /// <summary>One line of text as typed, without the spaces round it.</summary>
     public static string? AsText(this Field field) =>
-        field.AsScalar() is { } scalar ? Checked(field, scalar.Text.Trim(' ', '\t')) : null;
+        field.AsScalar() is { } scalar ? Checked(field, scalar, scalar.Text.Trim(' ', '\t')) : null;
 
     /// <summary>Text that may run over several lines in the file; on paper it is one.</summary>
     public static string? AsNote(this Field field) =>
         field.AsScalar() is { } scalar
-            ? Checked(field, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)))
+            ? Checked(field, scalar, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)))
             : null;
 
-    private static string? Checked(Field field, string text)
+    private static string? Checked(Field field, Scalar scalar, string text)
     {
+        if (scalar.DoubtfulRemark is { } remark)
+        {
+            field.Bag.Add(Wording.TakenForRemark(remark, field.Name));
+        }
+
         if (text.EnumerateRunes().FirstOrDefault(IsUnprintable, new Rune(' ')) is { Value: not ' ' } odd)
         {
             field.Bag.Add(Wording.UnprintableText(field.Span, field.Name, odd.Value));

@@ -19,6 +19,9 @@ internal readonly record struct Extent(int Start, int End);
 internal sealed record Scalar(string Text, bool IsPlain, SourceSpan Span) : Node(Span)
 {
     public bool IsBlank => IsPlain && Text.Length == 0;
+
+    /// <summary>A remark behind it with nothing between its mark and its first letter or figure, so that it may have been meant as text: <c>ZZ 1 #2</c>.</summary>
+    public SourceSpan? DoubtfulRemark { get; init; }
 }
 
 /// <param name="Entries">In the order of the file; no key twice.</param>

@@ -129,10 +129,22 @@ internal sealed class TreeBuilder
             YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span)
             {
                 Extent = new Extent(Index(scalar.Start), Math.Max(Index(scalar.Start), Index(scalar.End))),
+                DoubtfulRemark = scalar.Style == ScalarStyle.Plain ? DoubtfulRemark(Index(scalar.End)) : null,
             },
             SequenceStart => Placed(Nested(span, Items), current),
             _ => Placed(Nested(span, Entries), current),
         };
+    }
+
+    private SourceSpan? DoubtfulRemark(int at)
+    {
+        var text = _source.Text;
+        while (at < text.Length && text[at] == ' ')
+        {
+            at++;
+        }
+
+        return at + 1 < text.Length && text[at] == '#' && char.IsLetterOrDigit(text[at + 1]) ? _source.SpanAt(at, text.Length - at) : null;
     }
 
     /// <summary>Of a block, the end is where the next thing begins: only brackets have places of their own, and the parser leaves the closing one out.</summary>
