@@ -45,18 +45,20 @@ internal static class App
         {
             // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
             surroundings.Error.WriteLine(Words.Complaint(Words.DoesNotFit(e.Message)));
-            return Report(e, args, surroundings);
+            return Report(e, args, surroundings.Error, surroundings.TempFolder);
         }
         catch (Exception e)
         {
-            return Report(e, args, surroundings);
+            return Report(e, args, surroundings.Error, surroundings.TempFolder);
         }
     }
 
-    private static int Report(Exception fault, IReadOnlyList<string> args, Surroundings surroundings)
+    /// <summary>Tells of a fault of the program in one line, and puts its details where they can be sent from.</summary>
+    /// <param name="tempFolder">Full path; nothing is lost where it cannot be written to.</param>
+    public static int Report(Exception fault, IReadOnlyList<string> args, TextWriter error, string tempFolder)
     {
-        var place = FaultReport.Save(fault, args, surroundings.TempFolder);
-        surroundings.Error.WriteLine(Words.Complaint(place is null ? Words.FaultUnsaved(fault) : Words.Fault(place)));
+        var place = FaultReport.Save(fault, args, tempFolder);
+        error.WriteLine(Words.Complaint(place is null ? Words.FaultUnsaved(fault) : Words.Fault(place)));
         return ExitStatus.Fault;
     }
 }

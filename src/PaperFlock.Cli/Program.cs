@@ -5,12 +5,30 @@ using PaperFlock.Cli;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 
+var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new HushedWriter(Console.Error);
+// What is thrown where no command can catch it, on another thread or before there is one.
+AppDomain.CurrentDomain.UnhandledException += (_, fault) =>
+    Environment.Exit(App.Report((Exception)fault.ExceptionObject, args, error, Path.GetTempPath()));
+
 // Names in any script, whatever code page the computer was set up with.
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 
 using var stop = new CancellationTokenSource();
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, StopCleanly);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, StopCleanly);
+// The terminal's window was closed.
+using var hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, StopCleanly);
+
+string folder;
+try
+{
+    folder = Directory.GetCurrentDirectory();
+}
+catch (Exception e) when (FileTrouble.IsOfFiles(e))
+{
+    error.WriteLine(Words.Complaint(Words.FolderIsGone));
+    return ExitStatus.WrongUse;
+}
 
 var forPeople = Terminals.IsForPeople(Console.IsOutputRedirected);
 return App.Run(
@@ -18,9 +36,9 @@ return App.Run(
     new Surroundings(
         // A screen is never full, and the tables want to know that it is one.
         forPeople ? Console.Out : new CheckedWriter(Console.Out),
-        Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new HushedWriter(Console.Error),
+        error,
         SystemClock.Instance,
-        Directory.GetCurrentDirectory(),
+        folder,
         Path.GetTempPath(),
         OutIsTerminal: forPeople,
         ErrorIsTerminal: Terminals.IsForPeople(Console.IsErrorRedirected),

@@ -74,11 +74,17 @@ internal static class Words
     public const string NoSuchFile = "there is no such file";
     public const string NoSuchFolder = "there is no such folder";
     public const string IsAFolder = "that is a folder";
+    public const string IsAFolderThere = "that is a folder: give it another name, or write elsewhere";
+    public const string LeadsNowhere = "that is a link to something that is not there";
+    public const string ReadOnlyDisk = "that disk can be read only: write to another";
     public const string IsAFile = "that is a file, not a folder";
     public const string IsTheFlockFile = "that is your flock file";
-    public const string NotAllowed = "this computer does not allow you to";
-    public const string DiskFull = "the disk is full";
-    public const string PathTooLong = "the name is too long";
+    public const string NotAllowed = "this computer does not allow you to: see who may use it, or choose another place";
+    public const string DiskFull = "the disk is full: make some room and try again";
+    public const string PathTooLong = "the name is too long: choose a shorter one";
+    public const string AnotherRun = "another run of this program has been writing there for half a minute: see whether it hangs, and try again when it has ended";
+    public const string ChangedMeanwhile = "it has been changed by somebody else meanwhile; try again";
+    public const string FolderIsGone = "the folder you are in is not there any more: go into another one and try again";
     public const string UnnamedPack = "flock";
     public const string Stopped = "stopped; nothing was written";
 
@@ -186,6 +192,9 @@ internal static class Words
 
     public static string CannotWriteInto(string folder, string reason) => $"cannot write into {folder}: {reason}";
 
+    public static string CannotPutRight(string folder, string reason) =>
+        $"a run of this program was cut short in {folder}, and the files it had half replaced cannot be put back: {reason}";
+
     /// <param name="name">A part of the path that is a file, though it would have to be a folder.</param>
     public static string FolderIsAFile(string name) => $"{name} is a file, not a folder";
 
@@ -204,7 +213,7 @@ internal static class Words
         $"this is a fault of the program, not of your flock file; please report it with the details in {place}";
 
     public static string FaultUnsaved(Exception fault) =>
-        $"this is a fault of the program, not of your flock file; please report it: {fault.GetType().Name}, {fault.Message}";
+        $"this is a fault of the program, not of your flock file; please report it: {fault.GetType().Name}, {fault.Message.ReplaceLineEndings(" ")}";
 
     public static string NoSuchCharacter(string character) => $"`{character}` is in none of the typefaces";
 

@@ -41,7 +41,7 @@ internal static class AddEwesCommand
         var added = rows.Where(r => r.Ewe is not null).Select(r => FlockValue.Section(r.Ewe!.Lines)).ToArray();
         var changed = file.Apply(AddToList.Ewes(added)).File ?? throw new InvalidOperationException("Ewes tried together are refused together.");
         surroundings.Stop.ThrowIfCancellationRequested();
-        FlockWriter.Write(path, changed.ToBytes(), surroundings);
+        FlockWriter.Write(path, bytes, changed.ToBytes(), surroundings);
 
         surroundings.Out.WriteLine(ListWords.Added(path, added.Length, changed.Flock.Ewes.Length));
         if (changed.Flock.Ewes.Count(e => e.Tag.StartsWith("____", StringComparison.Ordinal)) is > 0 and var unnamed)

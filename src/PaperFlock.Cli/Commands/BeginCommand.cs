@@ -37,7 +37,7 @@ internal static class BeginCommand
         surroundings.Stop.ThrowIfCancellationRequested();
         using var staged = new StagedFiles();
         staged.Add(surroundings.FullPath(file), file, bytes, mayOverwrite);
-        staged.PutInPlace();
+        staged.PutInPlace(surroundings.Stop);
 
         surroundings.Out.WriteLine();
         surroundings.Out.WriteLine(BeginWords.Wrote(file, draft));

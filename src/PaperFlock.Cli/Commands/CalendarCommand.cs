@@ -20,8 +20,7 @@ internal static class CalendarCommand
 
         using var staged = new StagedFiles();
         staged.Add(output.File(Ending), output.ShownFile(Ending), JobCalendar.Of(planned.Plan));
-        surroundings.Stop.ThrowIfCancellationRequested();
-        staged.PutInPlace();
+        staged.PutInPlace(surroundings.Stop);
         surroundings.Out.WriteLine(Words.WroteCalendar(output.ShownFile(Ending), planned.Plan));
         return ExitStatus.Clean;
     }

@@ -31,7 +31,7 @@ internal static class LeafCommand
 
         using var staged = new StagedFiles();
         staged.Add(surroundings.FullPath(shown), shown, pdf.GetBuffer().AsSpan(0, (int)pdf.Length));
-        staged.PutInPlace();
+        staged.PutInPlace(surroundings.Stop);
         surroundings.Out.WriteLine(PrintAdvice.For(document, shown));
         return ExitStatus.Clean;
     }

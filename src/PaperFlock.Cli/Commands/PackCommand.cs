@@ -22,6 +22,9 @@ internal static class PackCommand
     /// <summary>An A4 page is then 992 by 1403 dots: all of it on a screen, and the small print still to be read.</summary>
     private const double PictureDotsPerInch = 120;
 
+    /// <summary>How often a pack is made anew because another run has written the same one meanwhile.</summary>
+    private const int MostAttempts = 20;
+
     /// <param name="files">As they are to be shown; never empty.</param>
     /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
     public static int Run(ImmutableArray<string> files, PackWishes wishes, Surroundings surroundings, ILine line)
@@ -56,13 +59,22 @@ internal static class PackCommand
             SitterDays.MustBePlanned(days, planned.Plan);
         }
 
-        var record = RecordFile.Read(output);
-        using var staged = new StagedFiles();
-        var issue = Progress.Show(surroundings, step => Make(planned.Plan, record, wishes, output, staged, line, step));
-        surroundings.Stop.ThrowIfCancellationRequested();
-        staged.PutInPlace();
-        Tell(issue, record, wishes, output, surroundings.Out, tell);
-        return ExitStatus.Clean;
+        CutShort.PutRight(output.FullFolder, output.Folder, surroundings.Stop);
+        for (var attempt = 1; attempt <= MostAttempts; attempt++)
+        {
+            var record = RecordFile.Read(output);
+            using var staged = new StagedFiles();
+            var issue = Progress.Show(surroundings, step => Make(planned.Plan, record, wishes, output, staged, line, step));
+            surroundings.Stop.ThrowIfCancellationRequested();
+            // What is printed hangs on what had been: where another run has just written its record, the issue is made again after that one.
+            if (staged.IsEmpty || staged.PutInPlace(surroundings.Stop, () => issue.Composed.Record is null || record.IsLatest(output)))
+            {
+                Tell(issue, record, wishes, output, surroundings.Out, tell);
+                return ExitStatus.Clean;
+            }
+        }
+
+        throw new UsageException(Words.CannotWrite(output.ShownFile(RecordFile.Ending), Words.ChangedMeanwhile));
     }
 
     private static void Tell(Issue issue, RecordFile record, PackWishes wishes, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)

@@ -77,7 +77,7 @@ internal sealed class AnswerBook
         }
 
         var bytes = changed.ToBytes();
-        FlockWriter.Write(_path, bytes, _surroundings);
+        FlockWriter.Write(_path, _bytes, bytes, _surroundings);
         (_file, _bytes) = (changed, bytes);
         return true;
     }

@@ -8,8 +8,13 @@ internal static class FileTrouble
     // ENOSPC and EDQUOT as Linux and macOS number them, ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL as Windows does.
     private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
 
+    // EROFS as Linux and macOS number it, ERROR_WRITE_PROTECT as Windows does.
+    private static readonly int[] DiskReadOnly = [30, unchecked((int)0x80070013)];
+
     /// <summary>What the system throws for a file's sake; anything else is a fault of the program.</summary>
     public static bool IsOfFiles(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
+
+    public static bool IsFull(IOException e) => DiskFull.Contains(e.HResult);
 
     public static string Reason(Exception e) => e switch
     {
@@ -17,7 +22,8 @@ internal static class FileTrouble
         DirectoryNotFoundException => Words.NoSuchFolder,
         PathTooLongException => Words.PathTooLong,
         UnauthorizedAccessException or SecurityException => Words.NotAllowed,
-        IOException when DiskFull.Contains(e.HResult) => Words.DiskFull,
+        IOException full when IsFull(full) => Words.DiskFull,
+        IOException when DiskReadOnly.Contains(e.HResult) => Words.ReadOnlyDisk,
         _ => e.Message.TrimEnd('.'),
     };
 }

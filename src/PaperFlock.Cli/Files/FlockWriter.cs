@@ -4,8 +4,9 @@ namespace PaperFlock.Cli.Files;
 internal static class FlockWriter
 {
     /// <param name="path">As typed. A link is followed, so that it stays one.</param>
-    /// <exception cref="UsageException">It cannot be written; the old file is untouched.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> content, Surroundings surroundings)
+    /// <param name="old">What it was changed from.</param>
+    /// <exception cref="UsageException">It cannot be written, or is no longer the old one; it is untouched.</exception>
+    public static void Write(string path, byte[] old, ReadOnlySpan<byte> content, Surroundings surroundings)
     {
         var target = surroundings.FullPath(path);
         try
@@ -21,6 +22,9 @@ internal static class FlockWriter
 
         using var staged = new StagedFiles();
         staged.Add(target, path, content, likeOld: true);
-        staged.PutInPlace();
+        if (!staged.PutInPlace(CancellationToken.None, () => FlockBytes.Read(path, surroundings).AsSpan().SequenceEqual(old)))
+        {
+            throw new UsageException(Words.CannotWrite(path, Words.ChangedMeanwhile));
+        }
     }
 }

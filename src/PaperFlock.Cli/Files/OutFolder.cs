@@ -10,7 +10,7 @@ internal static class OutFolder
         var full = Full(folder, surroundings);
         if (File.Exists(full))
         {
-            throw new UsageException(Words.CannotWriteInto(folder, Words.IsAFile));
+            throw new UsageException(Words.CannotWriteInto(folder, new FileInfo(full).ResolveLinkTarget(true) is { Exists: false } ? Words.LeadsNowhere : Words.IsAFile));
         }
 
         for (var above = Path.GetDirectoryName(full); above is not null; above = Path.GetDirectoryName(above))

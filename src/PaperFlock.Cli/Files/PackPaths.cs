@@ -31,6 +31,8 @@ internal sealed class PackPaths
     /// <summary>As typed.</summary>
     public string Folder => _folder;
 
+    public string FullFolder => _surroundings.FullPath(_folder);
+
     public string ShownPictures => Shown(_name + "-pages");
 
     public string ShownFile(PackDocument document) => ShownFile(document.Suffix + Pdf);

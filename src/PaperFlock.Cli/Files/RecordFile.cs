@@ -5,8 +5,8 @@ namespace PaperFlock.Cli.Files;
 
 /// <summary>The record of what has been printed of a pack, in a text file beside it.</summary>
 /// <param name="record">Null where there is none that can be trusted.</param>
-/// <param name="isDamaged">There is a file, and it is not a whole record.</param>
-internal sealed class RecordFile(IssueRecord? record, bool isDamaged)
+/// <param name="bytes">What it was read from; null where there is no file.</param>
+internal sealed class RecordFile(IssueRecord? record, byte[]? bytes)
 {
     /// <summary>What follows the flock's name.</summary>
     public const string Ending = ".issues.txt";
@@ -18,25 +18,34 @@ internal sealed class RecordFile(IssueRecord? record, bool isDamaged)
 
     public IssueRecord? Record => record;
 
-    public bool IsDamaged => isDamaged;
+    /// <summary>There is a file, and it is not a whole record.</summary>
+    public bool IsDamaged => bytes is not null && record is null;
+
+    /// <summary>Whether no other run has written one since this was read.</summary>
+    /// <exception cref="UsageException">There is one, and it cannot be read.</exception>
+    public bool IsLatest(PackPaths paths) => Bytes(paths) is { } now ? bytes is not null && now.AsSpan().SequenceEqual(bytes) : bytes is null;
 
     /// <exception cref="UsageException">There is one, and it cannot be read.</exception>
     public static RecordFile Read(PackPaths paths)
     {
-        var full = paths.File(Ending);
+        var bytes = Bytes(paths);
         try
         {
-            if (!File.Exists(full))
-            {
-                return new RecordFile(null, isDamaged: false);
-            }
-
-            var record = new FileInfo(full).Length > MostBytes ? null : IssueRecordText.Read(Utf8.GetString(File.ReadAllBytes(full)));
-            return new RecordFile(record, record is null);
+            return new RecordFile(bytes is { Length: > 0 } ? IssueRecordText.Read(Utf8.GetString(bytes)) : null, bytes);
         }
         catch (DecoderFallbackException)
         {
-            return new RecordFile(null, isDamaged: true);
+            return new RecordFile(null, bytes);
+        }
+    }
+
+    /// <returns>Null where there is no file; none at all of one far too large, or of a pipe or device, which would keep us waiting.</returns>
+    private static byte[]? Bytes(PackPaths paths)
+    {
+        var full = paths.File(Ending);
+        try
+        {
+            return !File.Exists(full) ? null : new FileInfo(full).Length is 0 or > MostBytes ? [] : File.ReadAllBytes(full);
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {

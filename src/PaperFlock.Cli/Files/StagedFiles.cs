@@ -1,13 +1,20 @@
 namespace PaperFlock.Cli.Files;
 
 /// <summary>
-/// Files written whole beside where they belong, then moved into place together. Until then, and after any failure,
-/// what was there before is untouched; disposing takes away whatever was not moved.
+/// Files to be put in place together: written whole beside where they belong, flushed, and then moved there. Until then, and after any failure,
+/// what was there before is untouched; a run that is killed on the way leaves what the next one in that folder puts right.
 /// </summary>
+/// <remarks>
+/// Content is held in memory until it is wanted, so that everything on the disk happens within one short while, under the lock of the folder. A target
+/// that is a link is replaced by a file: what the link pointed to is not the output that was named.
+/// </remarks>
 internal sealed class StagedFiles : IDisposable
 {
-    private readonly List<(string Temp, string Target, string Shown, bool Overwrite)> _waiting = [];
+    private readonly List<StagedFile> _files = [];
     private readonly List<string> _foldersMade = [];
+    private readonly List<string> _temps = [];
+
+    public bool IsEmpty => _files.Count == 0;
 
     /// <summary>Makes a folder for several to write into; it goes again on disposal if nothing has come into it.</summary>
     /// <param name="folder">Full path.</param>
@@ -32,67 +39,137 @@ internal sealed class StagedFiles : IDisposable
     /// <exception cref="UsageException">It cannot be written there.</exception>
     public void Add(string target, string shown, ReadOnlySpan<byte> content, bool overwrite = true, bool likeOld = false)
     {
+        if (Directory.Exists(target))
+        {
+            throw new UsageException(Words.CannotWrite(shown, Words.IsAFolderThere));
+        }
+
+        _files.Add(new StagedFile(target, shown, content.ToArray(), overwrite, likeOld));
+    }
+
+    /// <param name="lastLook">
+    /// Asked when no other run can write there any more: whether what the files were made from is still what is there. Null where that does not matter.
+    /// </param>
+    /// <returns>False where the last look says no: nothing was written.</returns>
+    /// <exception cref="UsageException">A file could not be put in its place; none is.</exception>
+    /// <exception cref="OperationCanceledException">The user stopped it before the first was moved.</exception>
+    public bool PutInPlace(CancellationToken stop, Func<bool>? lastLook = null)
+    {
+        var at = _files[0];
+        var locks = new List<FolderLock>();
         try
         {
-            if (Directory.Exists(target))
+            // Always in the same order, so that no two runs wait for each other.
+            foreach (var file in _files.DistinctBy(f => f.Folder, StringComparer.Ordinal).OrderBy(f => f.Folder, StringComparer.Ordinal))
             {
-                throw new UsageException(Words.CannotWrite(shown, Words.IsAFolder));
+                at = file;
+                MakeFolder(file.Folder);
+                var held = FolderLock.Take(file.Folder, file.Shown, stop);
+                locks.Add(held);
+                CutShort.PutRight(file.Folder, held);
             }
 
-            var folder = Path.GetDirectoryName(target)!;
-            MakeFolder(folder);
-            // The name is short and random: a long one might not fit, and two runs at once must not share it.
-            var temp = Path.Combine(folder, $".paperflock-{Path.GetRandomFileName()}.tmp");
-            using var file = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-            _waiting.Add((temp, target, shown, overwrite));
-            if (likeOld && !OperatingSystem.IsWindows())
+            if (lastLook?.Invoke() == false)
             {
-                File.SetUnixFileMode(file.SafeFileHandle, File.GetUnixFileMode(target));
+                return false;
             }
 
-            file.Write(content);
-            file.Flush(flushToDisk: true);
+            foreach (var file in _files)
+            {
+                at = file;
+                Write(file);
+                stop.ThrowIfCancellationRequested();
+            }
+
+            Move(locks, ref at);
+            return true;
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWrite(shown, FileTrouble.Reason(e)), e);
+            throw new UsageException(Words.CannotWrite(at.Shown, FileTrouble.Reason(e)), e);
         }
-    }
-
-    /// <exception cref="UsageException">A file could not be put in its place; those not yet moved never will be.</exception>
-    public void PutInPlace()
-    {
-        while (_waiting.Count > 0)
+        finally
         {
-            var (temp, target, shown, overwrite) = _waiting[0];
-            try
-            {
-                File.Move(temp, target, overwrite);
-            }
-            catch (Exception e) when (FileTrouble.IsOfFiles(e))
-            {
-                throw new UsageException(Words.CannotWrite(shown, FileTrouble.Reason(e)), e);
-            }
-
-            _waiting.RemoveAt(0);
+            Tidy();
+            locks.ForEach(l => l.Dispose());
         }
     }
 
     public void Dispose()
     {
-        foreach (var (temp, _, _, _) in _waiting)
-        {
-            Quietly(() => File.Delete(temp));
-        }
-
-        _waiting.Clear();
+        Tidy();
         // Innermost first; one with something in it stays, because deleting it fails.
         foreach (var folder in Enumerable.Reverse(_foldersMade))
         {
-            Quietly(() => Directory.Delete(folder));
+            Litter.Quietly(() => Directory.Delete(folder));
         }
 
         _foldersMade.Clear();
+    }
+
+    private void Write(StagedFile file)
+    {
+        var temp = Litter.NewName(file.Folder);
+        _temps.Add(temp);
+        using var written = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        if (file.LikeOld && !OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(written.SafeFileHandle, File.GetUnixFileMode(file.Target));
+        }
+
+        written.Write(file.Content);
+        written.Flush(flushToDisk: true);
+    }
+
+    /// <param name="at">The file in hand, for the message about what goes wrong.</param>
+    private void Move(List<FolderLock> locks, ref StagedFile at)
+    {
+        UndoNote? note = null;
+        if (_files.Count > 1)
+        {
+            note = new UndoNote(_files[0].Folder);
+            try
+            {
+                foreach (var file in _files)
+                {
+                    at = file;
+                    note.Keep(file.Target, file.Content);
+                }
+
+                note.Write();
+            }
+            catch
+            {
+                note.Drop();
+                throw;
+            }
+
+            locks.ForEach(l => l.Flush());
+        }
+
+        try
+        {
+            for (var i = 0; i < _files.Count; i++)
+            {
+                at = _files[i];
+                File.Move(_temps[i], at.Target, at.Overwrite);
+            }
+
+            locks.ForEach(l => l.Flush());
+            note?.Drop();
+            locks.ForEach(l => l.Flush());
+        }
+        catch
+        {
+            Litter.Quietly(() => note?.PutBack());
+            throw;
+        }
+    }
+
+    private void Tidy()
+    {
+        _temps.ForEach(temp => Litter.Quietly(() => File.Delete(temp)));
+        _temps.Clear();
     }
 
     private void MakeFolder(string folder)
@@ -120,16 +197,8 @@ internal sealed class StagedFiles : IDisposable
         _foldersMade.Add(folder);
     }
 
-    /// <summary>Tidying up must not hide the trouble that made it necessary.</summary>
-    private static void Quietly(Action tidy)
+    private sealed record StagedFile(string Target, string Shown, byte[] Content, bool Overwrite, bool LikeOld)
     {
-        try
-        {
-            tidy();
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            // Nothing better can be done, and the message about the first trouble is on its way.
-        }
+        public string Folder { get; } = Path.GetDirectoryName(Target)!;
     }
 }

@@ -16,7 +16,7 @@ public sealed class OutsideTests
         using var bench = new Workbench { Results = new CheckedWriter(new FullWriter()) };
         var outcome = bench.Run(command, bench.Write("flock.yaml", Samples.TwoEwes));
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
-        Assert.EndsWith("paperflock: cannot write the results out: the disk is full\n", outcome.Error, StringComparison.Ordinal);
+        Assert.EndsWith("paperflock: cannot write the results out: the disk is full: make some room and try again\n", outcome.Error, StringComparison.Ordinal);
         Assert.Equal(["flock.yaml"], bench.Everything());
     }
 

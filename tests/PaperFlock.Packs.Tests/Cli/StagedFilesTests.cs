@@ -12,7 +12,7 @@ public sealed class StagedFilesTests
         using var staged = new StagedFiles();
         staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8);
         Assert.False(File.Exists(bench.PathOf("a.pdf")));
-        staged.PutInPlace();
+        staged.PutInPlace(TestContext.Current.CancellationToken);
         Assert.Equal("new", File.ReadAllText(bench.PathOf("a.pdf")));
         Assert.Equal(["a.pdf"], bench.Everything());
     }
@@ -68,7 +68,7 @@ public sealed class StagedFilesTests
             Assert.Throws<UsageException>(() =>
             {
                 staged.Add(bench.PathOf(name), name, "new"u8);
-                staged.PutInPlace();
+                staged.PutInPlace(TestContext.Current.CancellationToken);
             });
         }
 

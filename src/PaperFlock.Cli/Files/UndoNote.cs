@@ -1,0 +1,137 @@
+using System.Text;
+using PaperFlock.Layout;
+
+namespace PaperFlock.Cli.Files;
+
+/// <summary>
+/// A file is put in place in one stroke, several are not. Before the first of several is, a note beside them says what each takes the place of, and
+/// where that is kept; when the last is in place the note is taken away, and with that the new ones are there for good. A run that fails half-way puts
+/// the old ones back; one that is killed leaves the note, and the next run does it.
+/// </summary>
+internal sealed class UndoNote
+{
+    private const string First = "PaperFlock was putting files in place and has not come to an end; its next run in this folder puts these back";
+    private const string Last = "end";
+
+    /// <summary>No name of a file can hold it.</summary>
+    private const char Between = '\0';
+
+    private readonly string _folder;
+    private readonly List<(string Target, string? Kept, string Fingerprint)> _files = [];
+
+    /// <param name="folder">Full path of the folder the note is put into: that of the targets, or one above.</param>
+    public UndoNote(string folder) => _folder = folder;
+
+    private string Place => Path.Combine(_folder, Litter.NoteName);
+
+    /// <summary>Keeps what a file takes the place of, under a second name beside it.</summary>
+    /// <param name="target">Full path.</param>
+    /// <exception cref="IOException">It cannot be kept; nothing has been changed.</exception>
+    public void Keep(string target, ReadOnlySpan<byte> content)
+    {
+        string? kept = null;
+        if (Path.Exists(target) || new FileInfo(target).LinkTarget is not null)
+        {
+            kept = Litter.NewName(Path.GetDirectoryName(target)!);
+            if (OperatingSystem.IsWindows() || !UnixFiles.TryLink(target, kept))
+            {
+                Copy(target, kept);
+            }
+        }
+
+        _files.Add((target, kept, Fingerprint.Of(content)));
+    }
+
+    /// <summary>From here on the old files are put back, if not by this run then by the next.</summary>
+    public void Write()
+    {
+        var parts = _files.SelectMany(f => new[] { Path.GetRelativePath(_folder, f.Target), f.Kept is null ? "" : Path.GetFileName(f.Kept), f.Fingerprint });
+        using var note = new FileStream(Place, FileMode.Create, FileAccess.Write, FileShare.None);
+        note.Write(Encoding.UTF8.GetBytes(string.Join(Between, [First, .. parts, Last])));
+        note.Flush(flushToDisk: true);
+    }
+
+    /// <summary>The new files are there for good, or none has been moved yet.</summary>
+    public void Drop()
+    {
+        File.Delete(Place);
+        foreach (var (_, kept, _) in _files)
+        {
+            if (kept is not null)
+            {
+                Litter.Quietly(() => File.Delete(kept));
+            }
+        }
+    }
+
+    /// <summary>Does what the note of a run that was cut short says; nothing where there is none.</summary>
+    /// <param name="folder">Full path of a folder in which no run is at work.</param>
+    /// <exception cref="IOException">A file cannot be put back; the note stays.</exception>
+    public static void Follow(string folder)
+    {
+        if (File.Exists(Path.Combine(folder, Litter.NoteName)))
+        {
+            Read(folder).PutBack();
+        }
+    }
+
+    /// <summary>Puts back what has been replaced, and takes away what has been added.</summary>
+    /// <exception cref="IOException">A file cannot be put back; the note stays.</exception>
+    public void PutBack()
+    {
+        // The record is moved last, so it is put back first: with it alone a later run of changed leaves knows what was printed.
+        foreach (var (target, kept, fingerprint) in Enumerable.Reverse(_files))
+        {
+            if (!File.Exists(target) || Fingerprint.Of(File.ReadAllBytes(target)) != fingerprint)
+            {
+                // It was not yet moved, or is somebody else's by now.
+                continue;
+            }
+
+            if (kept is null)
+            {
+                File.Delete(target);
+            }
+            else if (Path.Exists(kept) || new FileInfo(kept).LinkTarget is not null)
+            {
+                File.Move(kept, target, overwrite: true);
+            }
+        }
+
+        Drop();
+    }
+
+    /// <returns>Of no files when it was not written to its end: then none had been moved.</returns>
+    private static UndoNote Read(string folder)
+    {
+        var note = new UndoNote(folder);
+        var parts = File.ReadAllText(note.Place).Split(Between);
+        if (parts.Length % 3 != 2 || parts[0] != First || parts[^1] != Last)
+        {
+            return note;
+        }
+
+        foreach (var part in parts[1..^1].Chunk(3))
+        {
+            var target = Path.GetFullPath(Path.Combine(folder, part[0]));
+            // A note is a file like any other: whatever it says, nothing outside its folder is touched, and nothing is taken that we did not put there.
+            if (target.StartsWith(Path.Join(folder, "/"), StringComparison.Ordinal) || target.StartsWith(Path.Join(folder, "\\"), StringComparison.Ordinal))
+            {
+                var kept = part[1].Length == 0 ? null : Path.Combine(Path.GetDirectoryName(target)!, part[1]);
+                if (kept is null || Litter.IsOurs(part[1]))
+                {
+                    note._files.Add((target, kept, part[2]));
+                }
+            }
+        }
+
+        return note;
+    }
+
+    private static void Copy(string file, string second)
+    {
+        File.Copy(file, second);
+        using var copy = new FileStream(second, FileMode.Open, FileAccess.Write, FileShare.None);
+        copy.Flush(flushToDisk: true);
+    }
+}
