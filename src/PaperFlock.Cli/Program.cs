@@ -52,9 +52,11 @@ return App.Run(
     },
     new Line());
 
-// The first signal stops the work at the next step, with nothing left behind; a second one ends the program there and then.
+// The first signal stops the work at the next step, with nothing left behind; a second one ends the program there and then, and so does time:
+// it may wait for a pipe into which nothing comes.
 void StopCleanly(PosixSignalContext signal)
 {
     signal.Cancel = !stop.IsCancellationRequested;
     stop.Cancel();
+    _ = Task.Delay(TimeSpan.FromSeconds(10)).ContinueWith(_ => Environment.Exit(ExitStatus.Stopped), TaskScheduler.Default);
 }

@@ -42,7 +42,7 @@ internal sealed class Attacks
         var pack = New("kill");
         pack.BecomeCopyOf(_old);
         using var process = pack.Start([.. _make, After]);
-        Wait(process, pack, atTheDisk: round % 4 != 0);
+        Wait(process, pack, (Moment)(round / 2 % 3));
         Signals.Send(process, Signals.Kill);
         var (status, _) = Pack.End(process);
         var (state, litter) = (pack.State(), pack.HasLitter);
@@ -80,7 +80,7 @@ internal sealed class Attacks
         var pack = New("stop");
         pack.BecomeCopyOf(_old);
         using var process = pack.Start([.. _make, After]);
-        Wait(process, pack, atTheDisk: _random.Next(2) == 0);
+        Wait(process, pack, (Moment)_random.Next(3));
         Signals.Send(process, signal);
         var (status, said) = Pack.End(process);
         var state = pack.State();
@@ -181,25 +181,38 @@ internal sealed class Attacks
         }
     }
 
-    private void Wait(Process process, Pack pack, bool atTheDisk)
+    private void Wait(Process process, Pack pack, Moment moment)
     {
-        if (!atTheDisk)
+        if (moment == Moment.Any)
         {
             Thread.Sleep(TimeSpan.FromMilliseconds(_random.NextDouble() * 1.1 * _whole.TotalMilliseconds));
             return;
         }
 
-        while (!process.HasExited && !pack.HasLitter)
-        {
-            Thread.SpinWait(50);
-        }
-
-        // From nothing to some milliseconds, mostly near nothing: there the moves are.
-        var (ticks, until) = (Math.Pow(_random.NextDouble(), 2) * 0.012 * Stopwatch.Frequency, Stopwatch.GetTimestamp());
-        while (Stopwatch.GetTimestamp() - until < ticks)
+        while (!process.HasExited && !(moment == Moment.Writing ? pack.HasLitter : pack.IsMoving))
         {
             Thread.SpinWait(20);
         }
+
+        // Writing takes as long as the disk does, moving next to no time.
+        var most = moment == Moment.Writing ? 0.012 : 0.0015;
+        var (ticks, since) = (_random.NextDouble() * most * Stopwatch.Frequency, Stopwatch.GetTimestamp());
+        while (Stopwatch.GetTimestamp() - since < ticks)
+        {
+            Thread.SpinWait(20);
+        }
+    }
+
+    private enum Moment
+    {
+        /// <summary>From the start of the program to shortly after its end.</summary>
+        Any,
+
+        /// <summary>From the first file written beside its target.</summary>
+        Writing,
+
+        /// <summary>From when files are about to be moved into place.</summary>
+        Moving,
     }
 
     private Pack New(string name) => new(Path.Combine(_root, name), _program);

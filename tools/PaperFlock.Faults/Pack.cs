@@ -61,6 +61,8 @@ internal sealed class Pack(string folder, string program)
 
     public bool HasLitter => Directory.EnumerateFiles(folder, ".paperflock-*").Any();
 
+    public bool IsMoving => File.Exists(Path.Combine(folder, ".paperflock-undo"));
+
     /// <summary>Every file but hidden ones and the flock, with its content: two packs that give the same are the same.</summary>
     public string State() => string.Join(
         '\n',

@@ -28,8 +28,18 @@ internal static class Litter
         }
     }
 
-    /// <summary>Whether a run was cut short here, or one is at work.</summary>
-    public static bool IsIn(string folder) => Directory.Exists(folder) && Directory.EnumerateFiles(folder, Start + "*").Any();
+    /// <summary>Whether a run was cut short here, or one is at work. In a folder that may not be looked into there is no telling.</summary>
+    public static bool IsIn(string folder)
+    {
+        try
+        {
+            return Directory.Exists(folder) && Directory.EnumerateFiles(folder, Start + "*").Any();
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     /// <summary>Tidying up must not hide the trouble that made it necessary.</summary>
     public static void Quietly(Action tidy)

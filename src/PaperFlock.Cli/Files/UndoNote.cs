@@ -30,10 +30,10 @@ internal sealed class UndoNote
     public void Keep(string target, ReadOnlySpan<byte> content)
     {
         string? kept = null;
-        if (Path.Exists(target) || new FileInfo(target).LinkTarget is not null)
+        if (IsThere(target))
         {
             kept = Litter.NewName(Path.GetDirectoryName(target)!);
-            if (OperatingSystem.IsWindows() || !UnixFiles.TryLink(target, kept))
+            if (MustCopy(kept) || !UnixFiles.TryLink(target, kept))
             {
                 Copy(target, kept);
             }
@@ -82,7 +82,7 @@ internal sealed class UndoNote
         // The record is moved last, so it is put back first: with it alone a later run of changed leaves knows what was printed.
         foreach (var (target, kept, fingerprint) in Enumerable.Reverse(_files))
         {
-            if (!File.Exists(target) || Fingerprint.Of(File.ReadAllBytes(target)) != fingerprint)
+            if (!Says(target, fingerprint))
             {
                 // It was not yet moved, or is somebody else's by now.
                 continue;
@@ -92,7 +92,7 @@ internal sealed class UndoNote
             {
                 File.Delete(target);
             }
-            else if (Path.Exists(kept) || new FileInfo(kept).LinkTarget is not null)
+            else if (IsThere(kept) && !Says(kept, fingerprint))
             {
                 File.Move(kept, target, overwrite: true);
             }
@@ -127,6 +127,17 @@ internal sealed class UndoNote
 
         return note;
     }
+
+    /// <summary>A second name is another's file if the first was; in a folder such as /tmp that could never be taken away again.</summary>
+    private static bool MustCopy(string kept) =>
+        OperatingSystem.IsWindows() || File.GetUnixFileMode(Path.GetDirectoryName(kept)!).HasFlag(UnixFileMode.StickyBit);
+
+    /// <summary>A link counts, even to nothing.</summary>
+    private static bool IsThere(string file) => Path.Exists(file) || new FileInfo(file).LinkTarget is not null;
+
+    /// <summary>A pipe would say nothing, and for ever.</summary>
+    private static bool Says(string file, string fingerprint) =>
+        new FileInfo(file) is { Exists: true, Length: > 0 } && Fingerprint.Of(File.ReadAllBytes(file)) == fingerprint;
 
     private static void Copy(string file, string second)
     {

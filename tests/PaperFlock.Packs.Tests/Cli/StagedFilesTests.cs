@@ -23,8 +23,10 @@ public sealed class StagedFilesTests
         using var bench = new Workbench();
         using (var staged = new StagedFiles())
         {
+            staged.AddFolder(bench.PathOf("zero/one"), "zero/one");
             staged.Add(bench.PathOf("one/two/a.pdf"), "a.pdf", "new"u8);
-            Assert.NotEmpty(bench.Everything());
+            Assert.False(staged.PutInPlace(TestContext.Current.CancellationToken, lastLook: () => Directory.Exists(bench.PathOf("no such"))));
+            Assert.Equal(["one", "one/two", "zero", "zero/one"], bench.Everything());
         }
 
         Assert.Empty(bench.Everything());

@@ -9,11 +9,17 @@ internal sealed record FlockText
 {
     public string Holding { get; init; } = "name: Hollin Bank";
 
+    public string Place { get; init; } = "location: {latitude: 54.46, longitude: -2.74}\ntime-zone: Europe/London";
+
     public string Print { get; init; } = "";
 
     public string Season { get; init; } = "tup-in: 2026-08-10";
 
+    public string[] Breeds { get; init; } = [];
+
     public string[] Groups { get; init; } = [];
+
+    public string Free { get; init; } = "";
 
     public string[] Away { get; init; } = [];
 
@@ -42,14 +48,15 @@ internal sealed record FlockText
     public override string ToString()
     {
         var text = new StringBuilder("paperflock: 1\n");
-        text.Append(CultureInfo.InvariantCulture, $"holding:\n  {Indented(Holding)}\n  location: {{latitude: 54.46, longitude: -2.74}}\n  time-zone: Europe/London\n");
+        text.Append(CultureInfo.InvariantCulture, $"holding:\n  {Indented(Holding)}\n  {Indented(Place)}\n");
         List(text, "contacts", Contacts, "  ");
         Section(text, "print", Print);
         Section(text, "season", Season);
+        List(text, "breeds", Breeds);
         List(text, "groups", Groups);
-        if (Away.Length > 0)
+        if (Away.Length > 0 || Free.Length > 0)
         {
-            text.Append("keeper-days:\n");
+            text.Append(CultureInfo.InvariantCulture, $"keeper-days:\n{(Free.Length > 0 ? $"  {Free}\n" : "")}");
             List(text, "away", Away, "  ");
         }
 
