@@ -21,6 +21,10 @@ internal static class FeedTable
     private const double RoomForTails = 2.4;
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
+
+    /// <summary>With more of them the amounts would be too small to read from where the bins are; all feeds of a day are alike.</summary>
+    private const int MostFeedColumns = 6;
+    private static readonly string[] EachFeed = ["each feed"];
     private static readonly string[] OneFeed = ["morning"];
     private static readonly string[] TwoFeeds = ["morning", "evening"];
     private static readonly string[] ThreeFeeds = ["morning", "midday", "evening"];
@@ -114,7 +118,7 @@ internal static class FeedTable
             [
                 Ink.Cell(Days.Short(week.WeekBeginning), new TextStyle(Face.TextBold, 15)),
                 Ink.Cell(EachEwe(stationery, week)),
-                .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, large)),
+                .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, columns, large)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),
                 Ink.Cell(FeedWords.Notes(stationery, group, index, notes)),
             ],
@@ -136,7 +140,7 @@ internal static class FeedTable
             Ink.Text($"{name} {stationery.Amounts.RationFigure(other)}", Fount.Label, TextAlign.Centre, 1.0));
     }
 
-    private static TableCell FeedCell(Stationery stationery, FeedWeek week, int feed, TextStyle large)
+    private static TableCell FeedCell(Stationery stationery, FeedWeek week, int feed, int columns, TextStyle large)
     {
         if (feed >= week.FeedsPerDay || week.KgPerFeedForGroup == 0)
         {
@@ -145,7 +149,8 @@ internal static class FeedTable
 
         var (first, second) = stationery.Amounts.FeedParts(week.KgPerFeedForGroup);
         var scoops = week.ScoopsPerFeed is { } s ? Amounts.Scoops(s) : stationery.Flock.Feeds.Concentrate.Scoop is null ? null : "weigh it";
-        var small = string.Join(" · ", new[] { second, scoops }.OfType<string>());
+        var times = week.FeedsPerDay > columns ? $"{Amounts.Count(week.FeedsPerDay, "time", "times")} a day" : null;
+        var small = string.Join(" · ", new[] { second, scoops, times }.OfType<string>());
         return new TableCell(
             new Column(
                 [
@@ -161,6 +166,7 @@ internal static class FeedTable
         2 => TwoFeeds,
         3 => ThreeFeeds,
         4 => FourFeeds,
+        > MostFeedColumns => EachFeed,
         _ => [.. Enumerable.Range(1, feeds).Select(n => $"feed {n}")],
     };
 }

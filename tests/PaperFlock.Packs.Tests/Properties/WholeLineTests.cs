@@ -9,12 +9,9 @@ using PaperFlock.Sheets.Tests.Properties;
 
 namespace PaperFlock.Packs.Tests.Properties;
 
-/// <summary>Any flock file, all the way to the finished PDF, read back by another library.</summary>
+/// <summary>Any flock file, all the way to the finished PDF, read back by another library. Few of them here: a pack is a hundred pages.</summary>
 public sealed class WholeLineTests
 {
-    /// <summary>Few here, because a pack is a hundred pages; <c>WHOLE_LINE_CASES=500</c> in the environment asks for more.</summary>
-    private static readonly int Cases = int.Parse(Environment.GetEnvironmentVariable("WHOLE_LINE_CASES") ?? "4", CultureInfo.InvariantCulture);
-
     [Fact]
     public void Any_flock_comes_to_paper_that_keeps_the_rules_and_adds_up() => AnyFlock.Drawn.Sample(
         drawn =>
@@ -26,7 +23,7 @@ public sealed class WholeLineTests
             Assert.True(broken.IsEmpty, PaperCheck.Summary(broken));
             EveryWeekOfTheFeedChartsAddsUp(plan, printed);
         },
-        iter: Cases, threads: 2);
+        iter: AnyFlock.Cases(4), threads: 2);
 
     /// <summary>
     /// What the page says each ewe gets a day, times the ewes, is what the page says all get in its feeds; within what rounding to two places of a

@@ -12,5 +12,5 @@ public sealed class AnyFlockTests
             Composed composed = drawn.Flock.On(drawn.AsOf);
             Assert.Empty(Cards.NotOneEach(composed));
             PaperCheck.Keeps(composed);
-        }, iter: 25, threads: 2);
+        }, iter: AnyFlock.Cases(25), threads: 2);
 }
