@@ -46,7 +46,9 @@ internal sealed class UndoNote
     public void Write()
     {
         var parts = _files.SelectMany(f => new[] { Path.GetRelativePath(_folder, f.Target), f.Kept is null ? "" : Path.GetFileName(f.Kept), f.Fingerprint });
-        using var note = new FileStream(Place, FileMode.Create, FileAccess.Write, FileShare.None);
+        // Never through a link that somebody has put there.
+        File.Delete(Place);
+        using var note = new FileStream(Place, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         note.Write(Encoding.UTF8.GetBytes(string.Join(Between, [First, .. parts, Last])));
         note.Flush(flushToDisk: true);
     }

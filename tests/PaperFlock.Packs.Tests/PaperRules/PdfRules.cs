@@ -110,6 +110,9 @@ internal static class PdfRules
         .. OutlineAstray(pack).Select(what => new BrokenRule("pack", pack.InHand.Pack.Id, "Each line of the outline leads to the page it names", what)),
     ];
 
+    /// <summary>On a card a long name is broken over lines.</summary>
+    private static bool IsFirstLineOf(string title, string text) => text.Trim() is { Length: > 8 } first && title.StartsWith(first + " ", StringComparison.Ordinal);
+
     /// <summary>A sheet's line leads to its first page, that of a card to a page with her words on it, that of several sheets to the first of them.</summary>
     public static IEnumerable<string> OutlineAstray(PrintedPack pack)
     {
@@ -122,7 +125,7 @@ internal static class PdfRules
                 ? line.Names(side.Side.Sheet.Code) && side.Side.Index == 0
                 : i + 1 < pack.Outline.Length && pack.Outline[i + 1].Level > line.Level
                     ? pack.Outline[i + 1].Page == line.Page
-                    : side.Page.Ink.Words.Any(w => w.Text.Contains(line.Title, StringComparison.Ordinal));
+                    : side.Page.Ink.Words.Any(w => w.Text.Contains(line.Title, StringComparison.Ordinal) || IsFirstLineOf(line.Title, w.Text));
             if (!isThere)
             {
                 yield return $"“{line.Title}” leads to {side.Label}";

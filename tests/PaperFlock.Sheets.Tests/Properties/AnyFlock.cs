@@ -123,7 +123,8 @@ internal static class AnyFlock
 
     private static string Ewe(int[] how, int group, bool isOneDay, LocalDate tupIn)
     {
-        var scan = (how[2] % 7) - 1;
+        var stays = how[9] % 13 == 0 && how[9] / 13 % 2 == 1;
+        var scan = stays ? -1 : (how[2] % 7) - 1;
         var lambed = scan > 0 && how[3] % 8 == 0;
         // From the day the last of the groups is together, to before the first has gone.
         var marks = Enumerable.Range(0, how[4] % 3).Select(i => Iso(tupIn.PlusDays(5 + (8 * i) + (how[5] % 8))));
@@ -131,15 +132,15 @@ internal static class AnyFlock
         {
             $"group: G{group}",
             scan >= 0 ? $"scan: {scan}" : null,
-            scan >= 0 && how[6] % 4 == 0 ? $"scan-stage: {Of(how[6] / 4, "early", "late")}" : null,
+            scan > 0 && how[6] % 4 == 0 ? $"scan-stage: {Of(how[6] / 4, "early", "late")}" : null,
             how[7] % 2 == 0 ? $"weight: {40 + (how[7] % 80)} kg" : null,
             how[8] % 2 == 0 ? $"condition: {1 + (how[8] % 5)}" : null,
             how[8] % 3 == 0 ? $"breed: {Of(how[8] / 3, "Ryeland", "Finn", "Lleyn")}" : null,
             how[9] % 9 == 0 ? $"toes: {Of(how[9] / 9, "lame", "sound", "treated")}" : null,
             how[9] % 11 == 0 ? $"teats: {Of(how[9] / 11, "lost-half", "lumpy", "sound")}" : null,
-            how[9] % 13 == 0 ? $"to-tup: {Of(how[9] / 13, "yes", "no")}" : null,
+            how[9] % 13 == 0 ? $"to-tup: {(stays ? "no" : "yes")}" : null,
             how[10] % 2 == 0 ? $"note: \"{string.Concat(Enumerable.Repeat("watch her ", 24))[..(how[10] % 120)]}x\"" : null,
-            how[4] % 3 > 0 && !isOneDay ? $"marks: [{string.Join(", ", marks)}]" : null,
+            how[4] % 3 > 0 && !isOneDay && !stays ? $"marks: [{string.Join(", ", marks)}]" : null,
             lambed ? $"lambed: {Iso(tupIn.PlusDays(LastLambing - (how[3] / 8 % 10)))}" : null,
         }.OfType<string>());
     }
