@@ -154,7 +154,8 @@ internal static class FeedTable
         return new TableCell(
             new Column(
                 [
-                    Ink.Text(first, large, TextAlign.Centre, LargeLeading),
+                    // Below a wide line of small words there would be letters under the tail of "kg".
+                    Ink.Text(first, large, TextAlign.Centre, times is null ? LargeLeading : 1.2),
                     .. small.Length > 0 ? [(Element)Ink.Text(small, Fount.Body, TextAlign.Centre, 1.0)] : Array.Empty<Element>(),
                 ]),
             Padding: new Edges(3, 0, 3, RoomForTails));

@@ -27,12 +27,35 @@ internal static class AnyFlock
     /// <summary>A ewe is drawn as numbers: what they mean hangs on the day the tup goes in.</summary>
     private static readonly Gen<int[][]> Ewes = Gen.Int[0, 1_000_000].Array[12].Array[1, 20];
 
-    public static readonly Gen<DrawnFlock> Drawn = Gen.Select(
+    private static readonly Gen<DrawnFlock> Drawn = Gen.Select(
         Gen.Int[0, 365 * 99], Gen.Int[1, 5], Ewes, Numbers, Numbers, Gen.Int[-70, 260],
         (day, groups, ewes, how, what, asOf) => Make(new LocalDate(2000, 2, 1).PlusDays(day), groups, ewes, how, what, asOf));
 
-    /// <param name="few">As many as a run of all tests has time for; <c>FLOCKS=1000</c> in the environment asks for more.</param>
-    public static int Cases(int few) => int.Parse(Environment.GetEnvironmentVariable("FLOCKS") ?? few.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    /// <summary>
+    /// The same flocks in every run, so that a fault nobody has made today is not found today; <c>FLOCKS=1000</c> in the environment tries more of them,
+    /// <c>FLOCKS_FROM=5000</c> others.
+    /// </summary>
+    /// <param name="few">As many as a run of all tests has time for.</param>
+    public static void Each(int few, Action<DrawnFlock> test)
+    {
+        var first = Variable("FLOCKS_FROM") ?? 1;
+        var tried = Parallel.For(first, first + (Variable("FLOCKS") ?? few), new ParallelOptions { MaxDegreeOfParallelism = 2 }, number =>
+        {
+            var drawn = Drawn.Generate(new PCG((uint)number, 20261125), null, out _);
+            try
+            {
+                test(drawn);
+            }
+            catch (Exception e)
+            {
+                throw new InvalidOperationException($"Flock {number.ToString(CultureInfo.InvariantCulture)}: {e.Message}\n{drawn}", e);
+            }
+        });
+        Assert.True(tried.IsCompleted);
+    }
+
+    private static int? Variable(string name) =>
+        Environment.GetEnvironmentVariable(name) is { Length: > 0 } text ? int.Parse(text, CultureInfo.InvariantCulture) : null;
 
     private static DrawnFlock Make(LocalDate tupIn, int groups, int[][] ewes, int[] how, int[] what, int asOf) => new(
         new FlockText

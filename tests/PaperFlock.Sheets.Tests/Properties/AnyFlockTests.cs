@@ -1,4 +1,3 @@
-using CsCheck;
 using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Sheets.Tests.Properties;
@@ -7,10 +6,10 @@ public sealed class AnyFlockTests
 {
     [Fact]
     public void Any_flock_that_reads_makes_a_pack_with_a_card_for_every_ewe() =>
-        AnyFlock.Drawn.Sample(drawn =>
+        AnyFlock.Each(few: 25, drawn =>
         {
             Composed composed = drawn.Flock.On(drawn.AsOf);
             Assert.Empty(Cards.NotOneEach(composed));
             PaperCheck.Keeps(composed);
-        }, iter: AnyFlock.Cases(25), threads: 2);
+        });
 }
