@@ -89,14 +89,14 @@ internal sealed class Attacks
             _tally.Lose($"round {round}: signal {signal} left something half done: {said}");
         }
 
-        // Before the program has begun it is the runtime that is asked, and ends in its own way.
-        var isRight = status switch { 0 => state == _next.State(), 130 => state == _old.State() && said.Contains("nothing was written", StringComparison.Ordinal), _ => state == _old.State() };
+        // Before the program has begun, and when it has done, it is the runtime that is asked, and ends in its own way.
+        var isRight = status switch { 0 => state == _next.State(), 130 => state == _old.State() && said.Contains("nothing was written", StringComparison.Ordinal), _ => status > 128 };
         if (!isRight)
         {
             _tally.Lose($"round {round}: signal {signal} gave status {status} and another pack than that says: {said}");
         }
 
-        _tally.Count(status == 0 ? "stop: pack made all the same" : "stop: old pack");
+        _tally.Count(state == _next.State() ? "stop: pack made all the same" : "stop: old pack");
     }
 
     /// <summary>Two flocks of one name, packed into one folder at once.</summary>
