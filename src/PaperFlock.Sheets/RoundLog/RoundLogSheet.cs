@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -18,7 +19,7 @@ internal sealed class RoundLogSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        return [.. LogRhythm.Of(stationery, HeavyDaysAPage(stationery)).Select(leaf => Leaf(stationery, leaf))];
+        return InOrder.Select([.. LogRhythm.Of(stationery, HeavyDaysAPage(stationery))], leaf => Leaf(stationery, leaf));
     }
 
     private static Sheet Leaf(Stationery stationery, LogLeaf leaf)
