@@ -11,8 +11,11 @@ namespace PaperFlock.Layout;
 /// </summary>
 public sealed class LayoutContext(ITextMeasurer measurer)
 {
+    /// <summary>Many more locks than cores, so that threads seldom wait for one another.</summary>
+    private const int Locks = 61;
+
     private readonly ConcurrentDictionary<TextStyle, StyleWidths> _styles = new();
-    private readonly ConcurrentDictionary<(Run Run, double Width), BrokenText> _broken = new();
+    private readonly ConcurrentDictionary<(Run Run, double Width), BrokenText> _broken = new(Locks, 1021);
 
     public ITextMeasurer Measurer { get; } = measurer;
 
@@ -54,7 +57,7 @@ public sealed class LayoutContext(ITextMeasurer measurer)
     {
         private readonly ITextMeasurer _measurer;
         private readonly TextStyle _style;
-        private readonly ConcurrentDictionary<string, double> _widths = new(StringComparer.Ordinal);
+        private readonly ConcurrentDictionary<string, double> _widths = new(Locks, 251, StringComparer.Ordinal);
         private readonly ConcurrentDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> _lookup;
 
         public StyleWidths(ITextMeasurer measurer, TextStyle style)

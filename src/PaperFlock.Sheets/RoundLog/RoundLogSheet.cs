@@ -90,7 +90,8 @@ internal sealed class RoundLogSheet : ISheetMaker
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
     private static int HeavyDaysAPage(Stationery stationery)
     {
-        var heavy = stationery.Plan.Rounds.Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
+        var lambing = LogRhythm.Lambing(stationery.Plan);
+        var heavy = stationery.Plan.Rounds.Where(d => LogRhythm.PaceOf(stationery.Plan, lambing, d) == LogPace.HeavyDays).ToArray();
         if (heavy.Length == 0)
         {
             return 1;
