@@ -8,7 +8,7 @@ namespace PaperFlock.Printing.Finishing;
 /// Says black as one grey (DeviceGray 0) where Skia says it as three colours, so that a colour printer uses its black and
 /// nothing else. See 8.6.4.2 and Table 74 for the operators. Not thread-safe: one for each thread.
 /// </summary>
-internal sealed class GrayContent
+internal sealed class GrayContent : IDisposable
 {
     private static readonly SearchValues<byte> EndsOfWord = SearchValues.Create(" \t\r\n\f\0()<>[]{}/%"u8);
 
@@ -39,6 +39,13 @@ internal sealed class GrayContent
         stream.Value = _compressed.ToArray();
         contents.Elements.SetName("/Filter", "/FlateDecode");
         contents.Elements.Remove("/DecodeParms");
+    }
+
+    public void Dispose()
+    {
+        _painted.Dispose();
+        _grey.Dispose();
+        _compressed.Dispose();
     }
 
     /// <exception cref="InvalidOperationException">The content paints in a colour.</exception>

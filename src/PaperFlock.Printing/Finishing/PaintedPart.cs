@@ -19,7 +19,7 @@ internal sealed record PaintedPart(PdfDocument Pdf, ImmutableArray<PdfDictionary
         var pages = ImmutableArray.CreateBuilder<PdfDictionary>();
         Collect(pdf.Internals.Catalog.Elements.GetDictionary("/Pages")!, pages);
         var contents = pages.Select(page => page.Elements.GetDictionary("/Contents")!).ToArray();
-        Parallel.ForEach(contents, () => new GrayContent(), Rewrite, _ => { });
+        Parallel.ForEach(contents, () => new GrayContent(), Rewrite, own => own.Dispose());
         return new PaintedPart(pdf, pages.ToImmutable(), links);
     }
 
