@@ -27,9 +27,13 @@ internal sealed class RoundLogSheet : ISheetMaker
         // A sitter's set begins with the sitter's first day.
         var first = leaf.Pages[0].Days[0];
         var code = $"LOG-{Days.Code(stationery.OnlyDays is null ? leaf.From : first.Date)}";
-        // Each page has a head of its own, so the pages are counted first and made again with their numbers.
-        var count = Pages(stationery, leaf.Pages, code, 0).Length;
-        var pages = Pages(stationery, leaf.Pages, code, count);
+        // Each has a head of its own, so pages are made again with their numbers where one did not hold all that it should.
+        var pages = Pages(stationery, leaf.Pages, code, leaf.Pages.Length);
+        if (pages.Length != leaf.Pages.Length)
+        {
+            pages = Pages(stationery, leaf.Pages, code, pages.Length);
+        }
+
         var title = $"Round log, {Span(first, leaf.Pages[^1].Days[^1])}";
         return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages)) { Last = leaf.Last };
     }
