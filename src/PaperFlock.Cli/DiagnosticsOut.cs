@@ -22,7 +22,7 @@ internal static class DiagnosticsOut
             return;
         }
 
-        var console = Consoles.For(surroundings.Error, terminal: true);
+        var console = Consoles.For(surroundings.Error);
         foreach (var diagnostic in diagnostics)
         {
             var picture = DiagnosticRenderer.Draw(source, diagnostic);

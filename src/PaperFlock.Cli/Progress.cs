@@ -14,7 +14,7 @@ internal static class Progress
             return work(_ => surroundings.Stop.ThrowIfCancellationRequested());
         }
 
-        return Consoles.For(surroundings.Error, terminal: true)
+        return Consoles.For(surroundings.Error)
             .Status()
             .Start(Words.Composing, status => work(step =>
             {

@@ -3,8 +3,8 @@ using System.Text;
 
 namespace PaperFlock.Diagnostics;
 
-/// <summary>Columns a character takes on a terminal: 0, 1 or 2.</summary>
-internal static class DisplayWidth
+/// <summary>Columns that text takes on a terminal: 0, 1 or 2 for a character.</summary>
+public static class DisplayWidth
 {
     /// <summary>The blocks of Unicode Standard Annex 11 that are wide or full-width throughout. From memory, coarse: a block, not each character.</summary>
     private static readonly (int First, int Last)[] Wide =
@@ -13,6 +13,8 @@ internal static class DisplayWidth
         (0xAC00, 0xD7A3), (0xF900, 0xFAFF), (0xFE30, 0xFE6F), (0xFF01, 0xFF60), (0xFFE0, 0xFFE6),
         (0x1F300, 0x1F64F), (0x1F680, 0x1F6FF), (0x1F900, 0x1F9FF), (0x20000, 0x3FFFD),
     ];
+
+    public static int Of(string text) => text.EnumerateRunes().Sum(Of);
 
     public static int Of(Rune rune) => Rune.GetUnicodeCategory(rune) switch
     {

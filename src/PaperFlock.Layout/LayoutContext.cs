@@ -11,8 +11,11 @@ namespace PaperFlock.Layout;
 /// </summary>
 public sealed class LayoutContext(ITextMeasurer measurer)
 {
+    /// <summary>Many more locks than cores, so that threads seldom wait for one another.</summary>
+    private const int Locks = 61;
+
     private readonly ConcurrentDictionary<TextStyle, StyleWidths> _styles = new();
-    private readonly ConcurrentDictionary<(ImmutableArray<Run> Runs, double Width), BrokenText> _broken = new();
+    private readonly ConcurrentDictionary<(Run Run, double Width), BrokenText> _broken = new(Locks, 1021);
 
     public ITextMeasurer Measurer { get; } = measurer;
 
@@ -21,11 +24,16 @@ public sealed class LayoutContext(ITextMeasurer measurer)
 
     internal FontMetrics MetricsOf(TextStyle style) => Style(style).Metrics;
 
-    /// <summary>The lines of a paragraph; broken once for each paragraph (the array it is, not its words) and width.</summary>
+    /// <summary>The lines of a paragraph. In one style, as nearly all are, the same words are broken once for each width, wherever they are said.</summary>
     internal BrokenText Break(ImmutableArray<Run> runs, double width)
     {
+        if (runs.Length != 1)
+        {
+            return LineBreaker.Break(runs, width, this);
+        }
+
         // Not GetOrAdd with a closure: this is asked for every cell of every table.
-        var key = (runs, width);
+        var key = (runs[0], width);
         if (!_broken.TryGetValue(key, out var broken))
         {
             broken = LineBreaker.Break(runs, width, this);
@@ -49,7 +57,7 @@ public sealed class LayoutContext(ITextMeasurer measurer)
     {
         private readonly ITextMeasurer _measurer;
         private readonly TextStyle _style;
-        private readonly ConcurrentDictionary<string, double> _widths = new(StringComparer.Ordinal);
+        private readonly ConcurrentDictionary<string, double> _widths = new(Locks, 251, StringComparer.Ordinal);
         private readonly ConcurrentDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> _lookup;
 
         public StyleWidths(ITextMeasurer measurer, TextStyle style)

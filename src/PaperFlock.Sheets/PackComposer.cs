@@ -128,7 +128,7 @@ public static class PackComposer
     /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
     internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request) =>
     (
-        [.. Makers.Where(m => request.Wants(m.Kind)).SelectMany(m => m.Make(stationery))],
+        [.. InOrder.Select([.. Makers.Where(m => request.Wants(m.Kind))], m => m.Make(stationery)).SelectMany(s => s)],
         request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null
     );
 

@@ -11,4 +11,18 @@ public sealed class FingerprintTests
     [InlineData("foobar", "343E1662793C64BF6F0D3597BA446F18")]
     public void Hashes_match_the_published_ones(string text, string hash)
         => Assert.Equal(hash, Fingerprint.Of(Encoding.ASCII.GetBytes(text)));
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(3)]
+    [InlineData(6)]
+    public void Bytes_in_two_goes_have_the_hash_of_all_of_them(int first)
+    {
+        var bytes = "foobar"u8;
+        var running = new Fingerprint();
+        running.Add(bytes[..first]);
+        running.Add(bytes[first..]);
+        Assert.Equal(Fingerprint.Of(bytes), running.ToString());
+    }
 }

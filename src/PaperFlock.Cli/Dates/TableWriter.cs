@@ -1,3 +1,4 @@
+using PaperFlock.Diagnostics;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -19,7 +20,7 @@ internal sealed class TableWriter(Surroundings surroundings)
         _begun = true;
         if (_terminal)
         {
-            Consoles.For(surroundings.Out, terminal: true).WriteLine(text, new Style(decoration: Decoration.Bold));
+            Consoles.For(surroundings.Out).WriteLine(text, new Style(decoration: Decoration.Bold));
         }
         else
         {
@@ -31,46 +32,39 @@ internal sealed class TableWriter(Surroundings surroundings)
     /// <param name="lastBelowSecond">The last column is long: a screen is too narrow for it, and shows it below the second.</param>
     public void Table(IReadOnlyList<string> heads, IEnumerable<string[]> rows, bool lastBelowSecond = false)
     {
-        var folded = lastBelowSecond && _terminal;
-        var table = new Table { Border = _terminal ? TableBorder.Rounded : TableBorder.None, ShowRowSeparators = folded };
-        foreach (var head in folded ? heads.SkipLast(1) : heads)
+        if (!_terminal)
+        {
+            WritePlain([.. heads], rows);
+            return;
+        }
+
+        var table = new Table { Border = TableBorder.Rounded, ShowRowSeparators = lastBelowSecond };
+        foreach (var head in lastBelowSecond ? heads.SkipLast(1) : heads)
         {
             // The first column holds a date or a tag, and neither reads well broken over lines.
-            table.AddColumn(new TableColumn(new Text(head))
-            {
-                NoWrap = !_terminal || table.Columns.Count == 0,
-                Padding = _terminal ? new Padding(1, 0) : new Padding(0, 0, 2, 0),
-            });
+            table.AddColumn(new TableColumn(new Text(head)) { NoWrap = table.Columns.Count == 0, Padding = new Padding(1, 0) });
         }
 
         foreach (var row in rows)
         {
-            table.AddRow(folded ? Folded(row) : row.Select(Cell));
+            table.AddRow(lastBelowSecond ? Folded(row) : row.Select(cell => new Text(cell)));
         }
 
-        if (_terminal)
-        {
-            Consoles.For(surroundings.Out, terminal: true).Write(table);
-        }
-        else
-        {
-            WritePlain(table);
-        }
+        Consoles.For(surroundings.Out).Write(table);
     }
 
-    private IEnumerable<IRenderable> Folded(string[] row) => row.SkipLast(1).Select((cell, i) => i == 1
-        ? new Rows(new Text(cell, new Style(decoration: Decoration.Bold)), new Text(row[^1]))
-        : Cell(cell));
+    private static IEnumerable<IRenderable> Folded(string[] row) => row.SkipLast(1).Select((cell, i) => i == 1
+        ? (IRenderable)new Rows(new Text(cell, new Style(decoration: Decoration.Bold)), new Text(row[^1]))
+        : new Text(cell));
 
-    private IRenderable Cell(string text) => new Text(_terminal ? text : text.Replace('\n', ' '));
-
-    private void WritePlain(Table table)
+    private void WritePlain(string[] heads, IEnumerable<string[]> rows)
     {
-        using var text = new StringWriter { NewLine = "\n" };
-        Consoles.For(text, terminal: false).Write(table);
-        foreach (var line in text.ToString().TrimEnd('\n').Split('\n'))
+        string[][] lines = [heads, .. rows.Select(row => row.Select(cell => cell.Replace('\n', ' ')).ToArray())];
+        var widths = heads.Select((_, column) => lines.Max(line => DisplayWidth.Of(line[column]))).ToArray();
+        foreach (var line in lines)
         {
-            surroundings.Out.WriteLine(line.TrimEnd());
+            var padded = line.Select((cell, column) => cell + new string(' ', widths[column] - DisplayWidth.Of(cell)));
+            surroundings.Out.WriteLine(string.Join("  ", padded).TrimEnd());
         }
     }
 }

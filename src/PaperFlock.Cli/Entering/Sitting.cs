@@ -152,7 +152,7 @@ internal sealed class Sitting(IPencilSheet sheet, AnswerBook book, SeasonPlan pl
         var line = EnterWords.Ewe(_at + 1, _ewes.Length, ewe.Ewe.Name ?? "no name", ewe.Ewe.Tag, sheet.Known(ewe));
         if (surroundings.OutIsTerminal)
         {
-            Consoles.For(surroundings.Out, terminal: true).WriteLine(line, new Style(decoration: Decoration.Bold));
+            Consoles.For(surroundings.Out).WriteLine(line, new Style(decoration: Decoration.Bold));
         }
         else
         {
@@ -167,7 +167,7 @@ internal sealed class Sitting(IPencilSheet sheet, AnswerBook book, SeasonPlan pl
     {
         if (surroundings.OutIsTerminal)
         {
-            Consoles.For(surroundings.Out, terminal: true).WriteLine(line, new Style(Color.Green));
+            Consoles.For(surroundings.Out).WriteLine(line, new Style(Color.Green));
         }
         else
         {

@@ -20,7 +20,7 @@ internal static class ExplanationWriter
             begun = true;
             if (surroundings.OutIsTerminal)
             {
-                WriteToScreen(explanation, Consoles.For(surroundings.Out, terminal: true));
+                WriteToScreen(explanation, Consoles.For(surroundings.Out));
             }
             else
             {

@@ -20,8 +20,9 @@ internal static class FlockBytes
             }
 
             using var file = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            var bytes = new byte[Most];
-            var length = file.ReadAtLeast(bytes, Most, throwOnEndOfStream: false);
+            // A pipe does not know its length, and some files of the system say they have none.
+            var bytes = new byte[file.CanSeek && file.Length > 0 ? Math.Min(file.Length, Most) : Most];
+            var length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return bytes[..length];
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))

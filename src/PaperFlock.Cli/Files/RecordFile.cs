@@ -55,6 +55,10 @@ internal sealed class RecordFile(IssueRecord? record, byte[]? bytes)
 
     /// <summary>Staged after all the documents of the issue, so that it is put in place last.</summary>
     /// <exception cref="UsageException">It cannot be written.</exception>
-    public static void Stage(IssueRecord record, PackPaths paths, StagedFiles staged) =>
-        staged.Add(paths.File(Ending), paths.ShownFile(Ending), Utf8.GetBytes(IssueRecordText.Write(record)));
+    public static void Stage(IssueRecord record, PackPaths paths, StagedFiles staged)
+    {
+        using var text = new MemoryStream();
+        IssueRecordText.Write(record, text);
+        staged.Add(paths.File(Ending), paths.ShownFile(Ending), text.GetBuffer().AsSpan(0, (int)text.Length));
+    }
 }

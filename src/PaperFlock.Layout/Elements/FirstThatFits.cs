@@ -1,12 +1,11 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>
 /// The first alternative that fits whole; else what the last one does. For a name set large, or smaller, or on two lines:
 /// make the runs of all but the last alternative <see cref="Run.Whole"/>, or a long word is broken rather than set smaller.
 /// </summary>
-public sealed record FirstThatFits(ImmutableArray<Element> Alternatives) : Element
+/// <param name="Alternatives">Asked for one by one as far as needed, each time it is placed: those that cost much to make are best made when asked for.</param>
+public sealed record FirstThatFits(IEnumerable<Element> Alternatives) : Element
 {
     public override Placement Place(Space space, LayoutContext context)
     {

@@ -51,7 +51,9 @@ internal sealed class DailyUse(IsoDayOfWeek weekStarts)
 
         var sums = _amounts.GroupBy(d => WeekOf(d.Key)).ToDictionary(g => g.Key, g => g.Sum(d => d.Value));
         var weeks = ImmutableArray.CreateBuilder<StoreWeek>();
-        for (var week = WeekOf(First); week <= WeekOf(Last); week = week.PlusWeeks(1))
+        // The last key is found by walking past all others.
+        var last = WeekOf(Last);
+        for (var week = WeekOf(First); week <= last; week = week.PlusWeeks(1))
         {
             weeks.Add(new StoreWeek(week, sums.GetValueOrDefault(week)));
         }

@@ -6,25 +6,46 @@ namespace PaperFlock.Printing.Finishing;
 
 /// <summary>
 /// Says black as one grey (DeviceGray 0) where Skia says it as three colours, so that a colour printer uses its black and
-/// nothing else. See 8.6.4.2 and Table 74 for the operators.
+/// nothing else. See 8.6.4.2 and Table 74 for the operators. Not thread-safe: one for each thread.
 /// </summary>
-internal static class GrayContent
+internal sealed class GrayContent : IDisposable
 {
     private static readonly SearchValues<byte> EndsOfWord = SearchValues.Create(" \t\r\n\f\0()<>[]{}/%"u8);
 
-    /// <summary>Rewrites a page's content stream in place, compressed.</summary>
-    public static void Rewrite(PdfDictionary contents)
+    // Kept from page to page: a pack has hundreds.
+    private readonly MemoryStream _painted = new();
+    private readonly MemoryStream _grey = new();
+    private readonly MemoryStream _compressed = new();
+
+    /// <summary>Rewrites a page's content stream in place. It is compressed before and after.</summary>
+    public void Rewrite(PdfDictionary contents)
     {
         var stream = contents.Stream!;
-        var rewritten = new MemoryStream();
-        using (var zip = new ZLibStream(rewritten, CompressionLevel.Optimal, leaveOpen: true))
+        _painted.SetLength(0);
+        using (var unzip = new ZLibStream(new MemoryStream(stream.Value), CompressionMode.Decompress))
         {
-            Rewrite(stream.UnfilteredValue, zip);
+            unzip.CopyTo(_painted);
         }
 
-        stream.Value = rewritten.ToArray();
+        // Put together first: the compressor is called once for a page, and not once for each word.
+        _grey.SetLength(0);
+        Rewrite(_painted.GetBuffer().AsSpan(0, (int)_painted.Length), _grey);
+        _compressed.SetLength(0);
+        using (var zip = new ZLibStream(_compressed, CompressionLevel.Optimal, leaveOpen: true))
+        {
+            zip.Write(_grey.GetBuffer(), 0, (int)_grey.Length);
+        }
+
+        stream.Value = _compressed.ToArray();
         contents.Elements.SetName("/Filter", "/FlateDecode");
         contents.Elements.Remove("/DecodeParms");
+    }
+
+    public void Dispose()
+    {
+        _painted.Dispose();
+        _grey.Dispose();
+        _compressed.Dispose();
     }
 
     /// <exception cref="InvalidOperationException">The content paints in a colour.</exception>

@@ -14,20 +14,17 @@ namespace PaperFlock.Printing.Finishing;
 /// </remarks>
 internal sealed class PdfFileWriter
 {
-    private readonly ArrayBufferWriter<byte> _file = new();
+    private readonly Stream _output;
+    private readonly ArrayBufferWriter<byte> _object = new();
     private readonly List<PdfObject> _objects = [];
     private readonly Dictionary<PdfObject, int> _numbers = new(ReferenceEqualityComparer.Instance);
+    private Fingerprint _fingerprint = new();
+    private int _written;
 
-    private PdfFileWriter()
-    {
-    }
+    private PdfFileWriter(Stream output) => _output = output;
 
-    public static void Write(PdfDictionary catalog, PdfDictionary information, Stream output)
-    {
-        var writer = new PdfFileWriter();
-        writer.WriteFile(catalog, information);
-        output.Write(writer._file.WrittenSpan);
-    }
+    public static void Write(PdfDictionary catalog, PdfDictionary information, Stream output) =>
+        new PdfFileWriter(output).WriteFile(catalog, information);
 
     private void WriteFile(PdfDictionary catalog, PdfDictionary information)
     {
@@ -39,15 +36,17 @@ internal sealed class PdfFileWriter
         var places = new List<int>();
         for (var i = 0; i < _objects.Count; i++)
         {
-            places.Add(_file.WrittenCount);
+            PassOn();
+            places.Add(_written);
             Write(string.Create(CultureInfo.InvariantCulture, $"{i + 1} 0 obj\n"));
             WriteObject(_objects[i]);
             Write("\nendobj\n"u8);
         }
 
-        var start = _file.WrittenCount;
+        PassOn();
+        var start = _written;
         // ISO 32000-1, section 14.4: an id tells one file from another, and that is all it is for.
-        var id = Fingerprint.Of(_file.WrittenSpan);
+        var id = _fingerprint.ToString();
         Write(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {places.Count + 1}\n0000000000 65535 f \n"));
         foreach (var place in places)
         {
@@ -55,6 +54,16 @@ internal sealed class PdfFileWriter
         }
 
         Write(string.Create(CultureInfo.InvariantCulture, $"trailer\n<</Size {places.Count + 1}/Root {root} 0 R/Info {info} 0 R/ID[<{id}><{id}>]>>\nstartxref\n{start}\n%%EOF\n"));
+        PassOn();
+    }
+
+    /// <summary>Hands on what has been written, so that no more than an object is held twice.</summary>
+    private void PassOn()
+    {
+        _output.Write(_object.WrittenSpan);
+        _fingerprint.Add(_object.WrittenSpan);
+        _written += _object.WrittenCount;
+        _object.ResetWrittenCount();
     }
 
     private int NumberOf(PdfObject value)
@@ -168,7 +177,7 @@ internal sealed class PdfFileWriter
         Write(">"u8);
     }
 
-    private void Write(string ascii) => Encoding.ASCII.GetBytes(ascii, _file);
+    private void Write(string ascii) => Encoding.ASCII.GetBytes(ascii, _object);
 
-    private void Write(ReadOnlySpan<byte> bytes) => _file.Write(bytes);
+    private void Write(ReadOnlySpan<byte> bytes) => _object.Write(bytes);
 }

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Printing.Painting;
 using PdfSharp.Pdf;
-using PdfSharp.Pdf.Advanced;
-using PdfSharp.Pdf.IO;
 
 namespace PaperFlock.Printing.Finishing;
 
@@ -10,38 +8,32 @@ namespace PaperFlock.Printing.Finishing;
 /// <remarks>Section and table numbers are those of ISO 32000-1:2008, from memory.</remarks>
 internal static class PdfFinisher
 {
-    public static void Finish(Stream painted, PrintDocument document, LinkMap links, Stream output)
+    public static void Finish(ImmutableArray<PaintedPart> parts, PrintDocument document, Stream output)
     {
-        using var pdf = PdfReader.Open(painted, PdfDocumentOpenMode.Modify);
-        var pages = PagesOf(pdf);
-        for (var i = 0; i < pages.Length; i++)
+        try
         {
-            FinishPage(pages[i], document.Pages[i]);
-        }
-
-        LinkAnnotations.Add(pdf, links, pages, document.Pages);
-        FinishCatalog(pdf, pages, document);
-        PdfFileWriter.Write(pdf.Internals.Catalog, Information(document), output);
-    }
-
-    // Read from the tree itself: the library's own list of pages rewrites them as it goes.
-    private static ImmutableArray<PdfDictionary> PagesOf(PdfDocument pdf)
-    {
-        var pages = ImmutableArray.CreateBuilder<PdfDictionary>();
-        Collect(pdf.Internals.Catalog.Elements.GetDictionary("/Pages")!);
-        return pages.ToImmutable();
-
-        void Collect(PdfDictionary node)
-        {
-            if (node.Elements.GetArray("/Kids") is not { } kids)
+            ImmutableArray<PdfDictionary> pages = [.. parts.SelectMany(p => p.Pages)];
+            for (var i = 0; i < pages.Length; i++)
             {
-                pages.Add(node);
-                return;
+                FinishPage(pages[i], document.Pages[i]);
             }
 
-            foreach (var kid in kids.Elements)
+            var (pdf, links) = (parts[0].Pdf, new LinkMap());
+            foreach (var part in parts)
             {
-                Collect((PdfDictionary)((PdfReference)kid).Value);
+                links.Add(part.Links);
+            }
+
+            var catalog = PartJoiner.Join(parts);
+            LinkAnnotations.Add(pdf, links, pages, document.Pages);
+            FinishCatalog(pdf, pages, document);
+            PdfFileWriter.Write(catalog, Information(document), output);
+        }
+        finally
+        {
+            foreach (var part in parts)
+            {
+                part.Dispose();
             }
         }
     }
@@ -56,7 +48,6 @@ internal static class PdfFinisher
         page.Elements["/BleedBox"] = PdfItems.Numbers(box);
         // Skia asks for tabbing in the order of a structure tree that it does not write.
         page.Elements.Remove("/Tabs");
-        GrayContent.Rewrite(page.Elements.GetDictionary("/Contents")!);
     }
 
     private static void FinishCatalog(PdfDocument pdf, ImmutableArray<PdfDictionary> pages, PrintDocument document)

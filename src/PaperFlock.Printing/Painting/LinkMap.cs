@@ -13,6 +13,16 @@ internal sealed class LinkMap
     /// <summary>Keeps the first of a name: a head that is repeated on every page leads to where its table begins.</summary>
     public void AddAnchor(int page, double x, double y, string name) => _anchors.TryAdd(name, new Anchor(page, x, y));
 
+    /// <summary>Adds those of the pages that follow.</summary>
+    public void Add(LinkMap following)
+    {
+        _links.AddRange(following._links);
+        foreach (var (name, anchor) in following._anchors)
+        {
+            _anchors.TryAdd(name, anchor);
+        }
+    }
+
     /// <exception cref="InvalidOperationException">Nothing in the document has the name.</exception>
     public Anchor Find(string target) => _anchors.TryGetValue(target, out var anchor)
         ? anchor

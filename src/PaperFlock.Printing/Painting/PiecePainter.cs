@@ -14,6 +14,9 @@ internal sealed class PiecePainter : IDisposable
     private readonly SKPaint _fill = new() { Color = SKColors.Black, IsAntialias = true };
     private readonly SKPaint _stroke = new() { Color = SKColors.Black, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeCap = SKStrokeCap.Butt };
     private readonly Dictionary<TextStyle, SKFont> _fonts = [];
+
+    // Null for text that prints nothing. Most of what stands on a page stands on the next one too.
+    private readonly Dictionary<(string Text, TextStyle Style), SKTextBlob?> _texts = [];
     private readonly GlyphRun _run = new();
 
     /// <summary>Paints the page on <paramref name="canvas"/>, whose units are points.</summary>
@@ -23,6 +26,11 @@ internal sealed class PiecePainter : IDisposable
 
     public void Dispose()
     {
+        foreach (var text in _texts.Values)
+        {
+            text?.Dispose();
+        }
+
         foreach (var font in _fonts.Values)
         {
             font.Dispose();
@@ -78,8 +86,7 @@ internal sealed class PiecePainter : IDisposable
 
     private void Paint(TextItem text, Frame frame, SKCanvas canvas)
     {
-        using var blob = _run.Build(text.Text, FontLibrary.Of(text.Style.Face), FontOf(text.Style));
-        if (blob is null)
+        if (GlyphsOf(text) is not { } blob)
         {
             return;
         }
@@ -148,6 +155,18 @@ internal sealed class PiecePainter : IDisposable
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(thickness);
         _stroke.StrokeWidth = (float)thickness;
         return _stroke;
+    }
+
+    private SKTextBlob? GlyphsOf(TextItem text)
+    {
+        var key = (text.Text, text.Style);
+        if (!_texts.TryGetValue(key, out var blob))
+        {
+            blob = _run.Build(text.Text, FontLibrary.Of(text.Style.Face), FontOf(text.Style));
+            _texts.Add(key, blob);
+        }
+
+        return blob;
     }
 
     private SKFont FontOf(TextStyle style)

@@ -20,15 +20,12 @@ internal static class CardBack
         var titles = new Element[] { Title(stationery, ewe, format.Content.Width), TitleInTwo(stationery, ewe, format.Content.Width) };
         if (ewe.Standing is Standing.Empty or Standing.LeftOut)
         {
-            return new FirstThatFits([.. titles.Select(title => Framed(new Column([title, Ink.Text("Not in lamb. Notes:", Fount.Label), new LogLines(row)], 5)))]);
+            return new FirstThatFits(titles.Select(title => Framed(new Column([title, Ink.Text("Not in lamb. Notes:", Fount.Label), new LogLines(row)], 5))));
         }
 
         // Many lambs or a long name leave no room for all that comes after lambing; a row for a lamb gives way last.
-        return new FirstThatFits(
-        [
-            .. AfterRows.SelectMany(after => titles.Select(title => Lambed(title, lambs, after))),
-            Lambed(titles[^1], Math.Min(lambs, 3), AfterRows[^1]),
-        ]);
+        var shorter = AfterRows.SelectMany(after => titles.Select(title => (title, lambs, after))).Append((titles[^1], Math.Min(lambs, 3), AfterRows[^1]));
+        return new FirstThatFits(shorter.Select(s => Lambed(s.Item1, s.Item2, s.Item3)));
 
         Element Lambed(Element title, int rows, int after) =>
             Framed(new Column([title, Lambing(row), Lambs(stationery, row, rows), After(stationery, row, after), new LogLines(row, AtLeast: 0)], 5));

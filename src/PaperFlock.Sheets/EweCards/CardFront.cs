@@ -20,13 +20,14 @@ internal static class CardFront
     {
         // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
         var note = ewe.Ewe.Note ?? "";
-        return new FirstThatFits(
+        IEnumerable<(int Tasks, bool Ration, Text Note)> shorter =
         [
-            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => Card(stationery, format, ewe, code, MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
-            Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.BodyBold)),
-            Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.LabelBold)),
-            .. ShorterNotes.Where(n => n < note.Length).Select(n => Card(stationery, format, ewe, code, 0, false, Shortened(note, n))),
-        ]);
+            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
+            (0, false, Ink.Text(note, Fount.BodyBold)),
+            (0, false, Ink.Text(note, Fount.LabelBold)),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n))),
+        ];
+        return new FirstThatFits(shorter.Select(s => Card(stationery, format, ewe, code, s.Tasks, s.Ration, s.Note)));
     }
 
     /// <summary>As many whole words as the length holds, and where to read on.</summary>

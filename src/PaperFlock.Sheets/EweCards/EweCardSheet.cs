@@ -31,12 +31,16 @@ internal sealed class EweCardSheet : ISheetMaker
         var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
         var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
+        var faces = InOrder.Select(ewes, e => (
+            Front: Card(stationery, format, e, CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]), codes),
+            Back: Card(stationery, format, e, CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]), codes)));
         for (var i = 0; i < leaves.Length; i++)
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
             ImmutableArray<string> names = [.. leaves[i].Select(e => e.Ewe.CallName)];
-            ImmutableArray<Piece> fronts = [.. leaves[i].Select(e => Card(stationery, format, e, CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]), codes))];
-            ImmutableArray<Piece> backs = [.. leaves[i].Select(e => Card(stationery, format, e, CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]), codes))];
+            var cards = faces.AsSpan(i * CardFormat.PerSheet, leaves[i].Length).ToArray();
+            ImmutableArray<Piece> fronts = [.. cards.Select(c => c.Front)];
+            ImmutableArray<Piece> backs = [.. cards.Select(c => c.Back)];
             parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe.CallName, [fronts[place], backs[place]])));
             var front = Page(format, fronts, number);
             var back = Page(format, backs, number with { Side = PageSide.Back });

@@ -21,7 +21,16 @@ public static class IssueRecordText
 
     public static string Write(IssueRecord record)
     {
+        using var bytes = new MemoryStream();
+        Write(record, bytes);
+        return Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
+    }
+
+    /// <summary>In UTF-8, line by line: of a large flock it is some millions of bytes.</summary>
+    public static void Write(IssueRecord record, Stream output)
+    {
         var text = new StringBuilder();
+        var fingerprint = new Fingerprint();
         Line(First);
         Line("# What has been printed of this pack, leaf by leaf. `paperflock pack --changed` holds the flock against it.");
         Line("# Leave it as it is: if it is lost or altered, the next issue prints every leaf again, and nothing worse.");
@@ -38,15 +47,35 @@ public static class IssueRecordText
             Line(Join("leaf", leaf.Id, $"issue {Number(issue)}", replaces is { } old ? $"replaces {Number(old)}" : "replaces none", leaf.Fingerprint, leaf.Label, leaf.Title) + At(leaf.Last));
             foreach (var row in leaf.Rows)
             {
-                Line("  " + string.Join(" | ", [Escape(row.Key) + At(row.Last), .. row.Cells.Select(c => Escape(c.Words) + At(c.Last))]));
+                text.Append("  ");
+                Part(row.Key, row.Last);
+                foreach (var cell in row.Cells)
+                {
+                    text.Append(" | ");
+                    Part(cell.Words, cell.Last);
+                }
+
+                text.Append('\n');
             }
+
+            PassOn();
         }
 
-        var sum = Sum(text.ToString());
-        Line(Join("sum", sum));
-        return text.ToString();
+        PassOn();
+        Line(Join("sum", fingerprint.ToString()));
+        PassOn();
 
         void Line(string line) => text.Append(line).Append('\n');
+
+        void Part(string words, LocalDate? last) => Escape(words, text).Append(At(last));
+
+        void PassOn()
+        {
+            var bytes = Encoding.UTF8.GetBytes(text.ToString());
+            fingerprint.Add(bytes);
+            output.Write(bytes);
+            text.Clear();
+        }
     }
 
     /// <returns>Null when it is not a whole and unaltered record of this format.</returns>
@@ -119,17 +148,21 @@ public static class IssueRecordText
         return pack is null || paper is null || files is null || issues.Count == 0 ? null : new IssueRecord(pack, paper, files == "split", issues.ToImmutable(), leaves.ToImmutable());
     }
 
-    private static string Join(params string[] parts) => string.Join(" | ", parts.Select(Escape));
+    private static string Join(params string[] parts) => string.Join(" | ", parts.Select(p => Escape(p, new StringBuilder()).ToString()));
 
-    private static string Escape(string words)
+    private static StringBuilder Escape(string words, StringBuilder text)
     {
-        var text = new StringBuilder(words.Length);
         foreach (var c in words)
         {
-            text.Append(c is '\\' or '|' or '@' ? "\\" : string.Empty).Append(c is '\n' or '\r' ? ' ' : c);
+            if (c is '\\' or '|' or '@')
+            {
+                text.Append('\\');
+            }
+
+            text.Append(c is '\n' or '\r' ? ' ' : c);
         }
 
-        return text.ToString();
+        return text;
     }
 
     private static string At(LocalDate? day) => day is { } d ? $" @{Iso(d)}" : string.Empty;

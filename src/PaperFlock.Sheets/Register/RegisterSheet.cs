@@ -3,6 +3,7 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Swap;
 using static PaperFlock.Layout.Units;
@@ -84,6 +85,7 @@ internal static class RegisterSheet
     {
         // Links lead to the first page of a sheet, which may stay in the binder while a later leaf is printed.
         var printed = registered.Printed.Where(s => s.Sides[0].Page.Number.Number == 1).Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
+        var ewes = stationery.Plan.Ewes.ToLookup(e => e.Ewe.CallName, StringComparer.Ordinal);
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in registered.All)
         {
@@ -92,8 +94,8 @@ internal static class RegisterSheet
             var issue = registered.IssueOf(sheet);
             rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, issue, target));
             rows.AddRange(issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, p.Names.IsEmpty ? Ink.Text(sheet.Title, Fount.Label) : CardNames(stationery, p.Names), Where(sheet), p.Leaves, p.Issue, null))
-                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(stationery, s.Label, CardNames(stationery, s.Contents), "", 1, issue, null)));
+                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, p.Names.IsEmpty ? Ink.Text(sheet.Title, Fount.Label) : CardNames(ewes, p.Names), Where(sheet), p.Leaves, p.Issue, null))
+                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(stationery, s.Label, CardNames(ewes, s.Contents), "", 1, issue, null)));
         }
 
         return new Table(
@@ -111,9 +113,8 @@ internal static class RegisterSheet
     }
 
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
-    private static Text CardNames(Stationery stationery, ImmutableArray<string> names)
+    private static Text CardNames(ILookup<string, EwePlan> ewes, ImmutableArray<string> names)
     {
-        var ewes = stationery.Plan.Ewes.ToLookup(e => e.Ewe.CallName, StringComparer.Ordinal);
         var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Label), Who.Called(ewes[c].First(), Fount.Label) });
         return new Text([.. runs], Leading: 1.2);
     }

@@ -43,12 +43,13 @@ internal static class LogRhythm
     public static ImmutableArray<LogLeaf> Of(Stationery stationery, int heavyDays)
     {
         var plan = stationery.Plan;
+        var lambing = Lambing(plan);
         var days = stationery.OnlyDays is { } only ? plan.Rounds.Where(r => only.Contains(r.Date)) : plan.Rounds;
         var leaves = ImmutableArray.CreateBuilder<LogLeaf>();
-        foreach (var leaf in Runs(days, d => Place(plan, d, heavyDays, stationery.LogsOnFronts ? 1 : PagesToALeaf)))
+        foreach (var leaf in Runs(days, d => Place(plan, lambing, d, heavyDays, stationery.LogsOnFronts ? 1 : PagesToALeaf)))
         {
-            var pages = Runs(leaf.Where(d => stationery.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, d, heavyDays, 1))
-                .Select(page => new LogPage(PaceOf(plan, page[0]), [.. page]));
+            var pages = Runs(leaf.Where(d => stationery.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, lambing, d, heavyDays, 1))
+                .Select(page => new LogPage(PaceOf(plan, lambing, page[0]), [.. page]));
             if (pages.ToImmutableArray() is { IsEmpty: false } printed)
             {
                 leaves.Add(new LogLeaf(leaf[0].Date, printed));
@@ -59,9 +60,9 @@ internal static class LogRhythm
     }
 
     /// <summary>Days of a pace are on the same sheet of so many pages when they have the same place.</summary>
-    private static (LogPace Pace, int Sheet) Place(SeasonPlan plan, RoundDay day, int heavyDays, int pages)
+    private static (LogPace Pace, int Sheet) Place(SeasonPlan plan, DateInterval? lambing, RoundDay day, int heavyDays, int pages)
     {
-        var pace = PaceOf(plan, day);
+        var pace = PaceOf(plan, lambing, day);
         var number = Period.DaysBetween(Monday, day.Date);
         var sheet = pace switch
         {
@@ -92,24 +93,30 @@ internal static class LogRhythm
         }
     }
 
-    public static LogPace PaceOf(SeasonPlan plan, RoundDay day)
+    public static LogPace PaceOf(SeasonPlan plan, DateInterval? lambing, RoundDay day) =>
+        lambing?.Contains(day.Date) == true ? LogPace.LambingDay
+        : day.Times.Length > plan.Flock.Practice.ChecksPerDay.Normal ? LogPace.HeavyDays
+        : LogPace.QuietWeek;
+
+    /// <summary>
+    /// The days with rows for each lambing. The first ewe may be early: they start when the first 5 % point is reached, or on the first due date if that
+    /// is sooner. The last may be late: they go on to the last 95 % point, or to the last due date if that is later.
+    /// </summary>
+    /// <returns>Null when no ewe can be in lamb.</returns>
+    public static DateInterval? Lambing(SeasonPlan plan)
     {
-        if (plan.Dates is { FirstDue: { } first, LastDue: { } last } && day.Date >= LambingFrom(plan, first) && day.Date <= LambingTo(plan, last))
+        if (plan.Dates is not { FirstDue: { } first, LastDue: { } last })
         {
-            return LogPace.LambingDay;
+            return null;
         }
 
-        return day.Times.Length > plan.Flock.Practice.ChecksPerDay.Normal ? LogPace.HeavyDays : LogPace.QuietWeek;
-    }
+        var (from, to) = (first, last);
+        foreach (var due in plan.Ewes.Select(e => e.Due).OfType<DueWindow>())
+        {
+            from = LocalDate.Min(from, due.Earliest);
+            to = LocalDate.Max(to, due.Latest);
+        }
 
-    /// <summary>The last may be late: rows go on to the last 95 % point, or to the last due date if that is later.</summary>
-    private static LocalDate LambingTo(SeasonPlan plan, LocalDate lastDue) =>
-        LocalDate.Max(plan.Ewes.Where(e => e.Due is not null).Select(e => e.Due!.Latest).DefaultIfEmpty(lastDue).Max(), lastDue);
-
-    /// <summary>The first ewe may be early: lambing rows start when the first 5 % point is reached, or on the first due date if that is sooner.</summary>
-    private static LocalDate LambingFrom(SeasonPlan plan, LocalDate firstDue)
-    {
-        var earliest = plan.Ewes.Where(e => e.Due is not null).Select(e => e.Due!.Earliest).DefaultIfEmpty(firstDue).Min();
-        return LocalDate.Min(earliest, firstDue);
+        return new DateInterval(from, to);
     }
 }

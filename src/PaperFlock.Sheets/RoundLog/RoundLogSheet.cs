@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -18,7 +19,7 @@ internal sealed class RoundLogSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        return [.. LogRhythm.Of(stationery, HeavyDaysAPage(stationery)).Select(leaf => Leaf(stationery, leaf))];
+        return InOrder.Select([.. LogRhythm.Of(stationery, HeavyDaysAPage(stationery))], leaf => Leaf(stationery, leaf));
     }
 
     private static Sheet Leaf(Stationery stationery, LogLeaf leaf)
@@ -26,9 +27,13 @@ internal sealed class RoundLogSheet : ISheetMaker
         // A sitter's set begins with the sitter's first day.
         var first = leaf.Pages[0].Days[0];
         var code = $"LOG-{Days.Code(stationery.OnlyDays is null ? leaf.From : first.Date)}";
-        // Each page has a head of its own, so the pages are counted first and made again with their numbers.
-        var count = Pages(stationery, leaf.Pages, code, 0).Length;
-        var pages = Pages(stationery, leaf.Pages, code, count);
+        // Each has a head of its own, so pages are made again with their numbers where one did not hold all that it should.
+        var pages = Pages(stationery, leaf.Pages, code, leaf.Pages.Length);
+        if (pages.Length != leaf.Pages.Length)
+        {
+            pages = Pages(stationery, leaf.Pages, code, pages.Length);
+        }
+
         var title = $"Round log, {Span(first, leaf.Pages[^1].Days[^1])}";
         return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages)) { Last = leaf.Last };
     }
@@ -89,7 +94,8 @@ internal sealed class RoundLogSheet : ISheetMaker
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>
     private static int HeavyDaysAPage(Stationery stationery)
     {
-        var heavy = stationery.Plan.Rounds.Where(d => LogRhythm.PaceOf(stationery.Plan, d) == LogPace.HeavyDays).ToArray();
+        var lambing = LogRhythm.Lambing(stationery.Plan);
+        var heavy = stationery.Plan.Rounds.Where(d => LogRhythm.PaceOf(stationery.Plan, lambing, d) == LogPace.HeavyDays).ToArray();
         if (heavy.Length == 0)
         {
             return 1;

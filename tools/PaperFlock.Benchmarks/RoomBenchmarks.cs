@@ -1,0 +1,65 @@
+using BenchmarkDotNet.Attributes;
+using NodaTime;
+using PaperFlock.Cli.Wiring;
+using PaperFlock.Flocks;
+using PaperFlock.Planning;
+using PaperFlock.Sheets;
+using PaperFlock.Sheets.Issues;
+
+namespace PaperFlock.Benchmarks;
+
+/// <summary>Each room of the house by itself, fed with what the room before it makes.</summary>
+[MemoryDiagnoser]
+public class RoomBenchmarks
+{
+    private static readonly LocalDate AsOf = BenchFlock.AsOf;
+    private readonly Line _line = new();
+    private byte[] _file = [];
+    private Flock _flock = null!;
+    private SeasonPlan _plan = null!;
+    private Issue _issue = null!;
+
+    [Params(24, 2000)]
+    public int Ewes { get; set; }
+
+    [GlobalSetup]
+    public void MakeWhatRoomsNeed()
+    {
+        _file = BenchFlock.File(Ewes);
+        _flock = BenchFlock.Read(_file);
+        _plan = _line.Plan(_flock, AsOf);
+        _issue = _line.Compose(_plan, PackRequest.Everything, null);
+    }
+
+    [Benchmark]
+    public object Read() => BenchFlock.Read(_file);
+
+    [Benchmark]
+    public object Plan() => _line.Plan(_flock, AsOf);
+
+    [Benchmark]
+    public object Compose() => _line.Compose(_plan, PackRequest.Everything, null);
+
+    /// <summary>Painting and finishing.</summary>
+    [Benchmark]
+    public long Print()
+    {
+        var bytes = 0L;
+        foreach (var document in _issue.Pack.Documents)
+        {
+            using var output = new MemoryStream();
+            _line.Print(document, output);
+            bytes += output.Length;
+        }
+
+        return bytes;
+    }
+
+    [Benchmark]
+    public long Record()
+    {
+        using var output = new MemoryStream();
+        IssueRecordText.Write(_issue.Composed.Record!, output);
+        return output.Length;
+    }
+}
