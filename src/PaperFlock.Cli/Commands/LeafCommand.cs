@@ -2,6 +2,7 @@ using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Commands;
 
@@ -12,13 +13,13 @@ internal static class LeafCommand
     /// <param name="folder">As typed.</param>
     /// <exception cref="UsageException">It cannot be written.</exception>
     public static int TestPage(Paper paper, string folder, Surroundings surroundings, ILine line) =>
-        Run(() => line.TestPage(paper), $"testpage-{paper}.pdf", folder, surroundings, line);
+        Run(() => line.TestPage(paper, Language.English), $"testpage-{paper}.pdf", folder, surroundings, line);
 
     /// <summary>How to use a pack.</summary>
     /// <param name="folder">As typed.</param>
     /// <exception cref="UsageException">It cannot be written.</exception>
     public static int Guide(Paper paper, string folder, Surroundings surroundings, ILine line) =>
-        Run(() => line.Guide(paper), paper == Paper.A4 ? "how-to-use-this-pack.pdf" : $"how-to-use-this-pack-{paper}.pdf", folder, surroundings, line);
+        Run(() => line.Guide(paper, Language.English), paper == Paper.A4 ? "how-to-use-this-pack.pdf" : $"how-to-use-this-pack-{paper}.pdf", folder, surroundings, line);
 
     private static int Run(Func<PackDocument> compose, string name, string folder, Surroundings surroundings, ILine line)
     {

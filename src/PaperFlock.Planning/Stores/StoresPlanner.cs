@@ -43,7 +43,7 @@ internal static class StoresPlanner
             }
         }
 
-        return order.Weighed(flock.Feeds.Concentrate.Name, use, "bag", flock.Feeds.Concentrate.Bag,
+        return order.Weighed(flock.Feeds.Concentrate.Name, use, StoreItem.Bag, flock.Feeds.Concentrate.Bag,
             flock.Feeds.Method == FeedMethod.PerLamb
                 ? language.Say("the feed charts added up, so much for each lamb carried, from the feed week to each group's last due date")
                 : language.Say("the feed charts added up, energy balance, from the feed week to each group's last due date"));
@@ -77,7 +77,7 @@ internal static class StoresPlanner
             ForageKind.Silage => language.Say("Silage"),
             _ => language.Say("Feeding straw"),
         };
-        return order.Weighed(name, use, forage.Bale is null ? "" : "bale", forage.Bale,
+        return order.Weighed(name, use, forage.Bale is null ? "" : StoreItem.Bale, forage.Bale,
             language.Say(
                 $"{share:0.##} % of live weight a day as dry matter, from the feed week to each group's last due date; waste is for the margin"));
     }
@@ -98,7 +98,7 @@ internal static class StoresPlanner
             use.Add(day, atOnce);
         }
 
-        return order.Counted(buckets.Name, use, to, "bucket", buckets.Weight,
+        return order.Counted(buckets.Name, use, to, StoreItem.Bucket, buckets.Weight,
             language.Say($"1 for every {buckets.EwesPerBucket} ewes, new every {buckets.Days} days, by the maker's figures in the flock file"));
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -25,15 +24,15 @@ internal static class CardFront
             .. Enumerable.Range(0, MostTasks + 1).Select(dropped => Card(stationery, format, ewe, code, MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
             Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.BodyBold)),
             Card(stationery, format, ewe, code, 0, false, Ink.Text(note, Fount.LabelBold)),
-            .. ShorterNotes.Where(n => n < note.Length).Select(n => Card(stationery, format, ewe, code, 0, false, Shortened(note, n))),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => Card(stationery, format, ewe, code, 0, false, Shortened(note, n, stationery.Language))),
         ]);
     }
 
     /// <summary>As many whole words as the length holds, and where to read on.</summary>
-    private static Text Shortened(string note, int length)
+    private static Text Shortened(string note, int length, Language language)
     {
         var end = note.LastIndexOf(' ', length);
-        return Ink.Text($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)", Fount.LabelBold);
+        return Ink.Text(language.Say($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)"), Fount.LabelBold);
     }
 
     private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
@@ -44,7 +43,7 @@ internal static class CardFront
             Title(stationery, ewe, width),
             Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
             Identity(stationery, ewe),
-            Headline(ewe),
+            Headline(ewe, stationery.Language),
             Checks(stationery, ewe),
             ration ? CardRation.Of(stationery, ewe, width) : null,
             note,
@@ -52,12 +51,12 @@ internal static class CardFront
             new LogLines(stationery.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
-        return CardFrame.Of(stationery, format, body, code, "front", $"card of {ewe.Ewe.CallName}");
+        return CardFrame.Of(stationery, format, body, code, stationery.Language.Say("front"), $"card of {ewe.Ewe.CallName}");
     }
 
     private static Row Title(Stationery stationery, EwePlan ewe, double width)
     {
-        var right = LitterWord(ewe);
+        var right = LitterWord(ewe, stationery.Language);
         var rightStyle = Fount.Cap(Face.TextBold, 4.2);
         var rightWidth = stationery.Measurer.WidthOf(right, rightStyle) + 2;
         return new Row(
@@ -65,7 +64,7 @@ internal static class CardFront
                 new RowCell(
                     Track.Share(),
                     Ink.Largest(
-                        ewe.Ewe.Name ?? "no name", stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
+                        ewe.Ewe.Name ?? stationery.Language.Say("no name"), stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
                         Fount.Cap(Face.TextBold, 6), Fount.Cap(Face.TextBold, 4.8), Fount.Cap(Face.TextBold, 3.8)),
                     VerticalAlign.Bottom),
                 new RowCell(Track.Fixed(rightWidth), Ink.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
@@ -73,14 +72,13 @@ internal static class CardFront
             8);
     }
 
-    private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
+    private static string LitterWord(EwePlan ewe, Language language) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
     {
-        (Standing.Empty, _, _) => "EMPTY",
-        (Standing.LeftOut, _, _) => "LEFT OUT",
-        (Standing.Lambed, _, _) => "LAMBED",
-        (_, false, _) => "not scanned",
-        (_, _, 1) => "1 lamb",
-        var (_, _, n) => $"{n.ToString(CultureInfo.InvariantCulture)} lambs",
+        (Standing.Empty, _, _) => language.Say("EMPTY"),
+        (Standing.LeftOut, _, _) => language.Say("LEFT OUT"),
+        (Standing.Lambed, _, _) => language.Say("LAMBED"),
+        (_, false, _) => language.Say("not scanned"),
+        var (_, _, n) => language.CountLoose(n, "lamb", "lambs"),
     };
 
     private static Text Identity(Stationery stationery, EwePlan ewe)
@@ -89,16 +87,16 @@ internal static class CardFront
         var words = new[]
         {
             ewe.Ewe.Breed,
-            ewe.Ewe.Born is { } born ? $"born\u00a0{born.ToString(CultureInfo.InvariantCulture)}" : null,
+            ewe.Ewe.Born is { } born ? stationery.Language.Say($"born\u00a0{born}") : null,
             group.Name.Length > 0 ? group.Name : null,
-            group.Tup is { } tup ? $"tup\u00a0{tup.Replace(' ', '\u00a0')}" : null,
-            ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
+            group.Tup is { } tup ? stationery.Language.Say($"tup\u00a0{tup.Replace(' ', '\u00a0')}") : null,
+            ewe.Pen is { } pen ? stationery.Language.Say($"pen\u00a0{pen.Replace(' ', '\u00a0')}") : null,
         };
-        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), Fount.Label, leading: 1.25);
+        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty(stationery.Language.Say("no breed or group given"))), Fount.Label, leading: 1.25);
     }
 
     /// <summary>When she is due, or why she is not.</summary>
-    private static Box Headline(EwePlan ewe)
+    private static Box Headline(EwePlan ewe, Language language)
     {
         var padding = Edges.Of(7, 5);
         if (ewe.Due is { } due)
@@ -108,10 +106,10 @@ internal static class CardFront
                     2,
                     new Row(
                         [
-                            new RowCell(Track.Fixed(30), Ink.Text("due", Fount.Body), VerticalAlign.Bottom),
-                            new RowCell(Track.Share(), Ink.Text(Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
+                            new RowCell(Track.Fixed(30), Ink.Text(language.Say("due"), Fount.Body), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Ink.Text(language.Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
                         ]),
-                    Ink.Text($"9 in 10 between {Days.Short(due.Earliest)} and {Days.Short(due.Latest)}", Fount.Label),
+                    Ink.Text(language.Say($"9 in 10 between {language.Days.Short(due.Earliest)} and {language.Days.Short(due.Latest)}"), Fount.Label),
                     Ink.Text(due.Words, Fount.LabelBold)),
                 padding,
                 Lines.Section);
@@ -119,9 +117,9 @@ internal static class CardFront
 
         var (bold, plain) = ewe.Standing switch
         {
-            Standing.Lambed => ($"Lambed {Days.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
-            Standing.LeftOut => ("Left out of the tup", ewe.Advice.Reason),
-            _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
+            Standing.Lambed => (language.Say($"Lambed {language.Days.Short(ewe.Ewe.Lambed!.Value)}"), language.Say("Her card is closed.")),
+            Standing.LeftOut => (language.Say("Left out of the tup"), ewe.Advice.Reason),
+            _ => (language.Say("Scanned empty"), language.Say("No lambs: feed and house her apart from those in lamb.")),
         };
         return new Box(
             Ink.Column(2, Ink.Text(bold, Fount.Cap(Face.TextBold, 4.2), leading: 1.1), Ink.Text(plain, Fount.Label)),
@@ -136,12 +134,12 @@ internal static class CardFront
             [Track.Share(0.8), Track.Share(1.15), Track.Share(0.72), Track.Share(), Track.Share(0.72), Track.Share()],
             [],
             [
-                new TableRow([Caption("teeth"), Value(Word(e.Teeth)), Caption("toes"), Value(Word(e.Toes)), Caption("teats"), Value(Word(e.Teats))]),
+                new TableRow([Caption(stationery.Language.Say("teeth")), Value(CheckWords.Of(e.Teeth, stationery.Language) ?? ""), Caption(stationery.Language.Say("toes")), Value(CheckWords.Of(e.Toes, stationery.Language) ?? ""), Caption(stationery.Language.Say("teats")), Value(CheckWords.Of(e.Teats, stationery.Language) ?? "")]),
                 new TableRow(
                 [
-                    Caption("weight"), Value(e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
-                    Caption("score"), Value(e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
-                    Caption("now"), Value(""),
+                    Caption(stationery.Language.Say("weight")), Value(e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
+                    Caption(stationery.Language.Say("score")), Value(e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
+                    Caption(stationery.Language.Say("now")), Value(""),
                 ]),
             ]);
     }
@@ -149,12 +147,6 @@ internal static class CardFront
     private static TableCell Caption(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }), Padding: Edges.Of(3, 3));
 
     private static TableCell Value(string words) => new(Ink.Text(words, Fount.LabelBold with { Size = 9.5 }), Padding: Edges.Of(3, 3));
-
-    private static string Word(Teeth teeth) => teeth switch { Teeth.Sound => "sound", Teeth.Worn => "worn", Teeth.Broken => "broken", _ => "" };
-
-    private static string Word(Toes toes) => toes switch { Toes.Sound => "sound", Toes.Treated => "treated", Toes.Lame => "lame", _ => "" };
-
-    private static string Word(Teats teats) => teats switch { Teats.Sound => "sound", Teats.Lumpy => "lumpy", Teats.LostHalf => "lost half", _ => "" };
 
     /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
     private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)
@@ -170,7 +162,7 @@ internal static class CardFront
             [
                 .. jobs.Select(g => Ink.TickWith(
                     stationery.BarnTick,
-                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
+                    new Text([new Run(stationery.Language.Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
             ],
             3);
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -31,13 +32,16 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     public Flock Flock => Plan.Flock;
 
+    /// <summary>What everything is said in.</summary>
+    public Language Language => Plan.Language;
+
     public PrintSettings Print => Plan.Flock.Print;
 
     public LayoutContext Context { get; } = new(measurer);
 
     public ITextMeasurer Measurer => Context.Measurer;
 
-    public Amounts Amounts { get; } = new(plan.Flock.Print.Units);
+    public Amounts Amounts { get; } = new(plan.Flock.Print.Units, plan.Language);
 
     public Size Paper { get; } = Papers.Of(plan.Flock.Print.Paper);
 
@@ -153,7 +157,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     /// <summary>As wide whichever issue it is, so that none moves what stands beside and below it.</summary>
     private RowCell IssueCell() => new(
-        Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, Fount.Label) + 2),
+        Track.Fixed(Measurer.WidthOf(Mark.WidestIssueWords, Fount.Label) + 2),
         Ink.Text(Mark.IssueWords, Fount.Label, TextAlign.Right) with { Name = PageReading.IssueMark });
 
     /// <summary>On one line where it fits the width, else on two.</summary>

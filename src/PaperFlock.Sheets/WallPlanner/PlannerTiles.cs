@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -45,7 +44,7 @@ internal static class PlannerTiles
             }
         }
 
-        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
+        return new Sheet(kind, code, stationery.Language.Say($"{title}, {count} tiles to glue"), SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
         {
             Parts = [Part(code, title, posters)],
         };
@@ -117,14 +116,18 @@ internal static class PlannerTiles
     {
         var cut = (row > 0, column > 0) switch
         {
-            (true, true) => "Cut along the top and left marks, lay it on the sheets above and beside.",
-            (true, false) => "Cut along the marks at the top, glue it over the strip of the sheet above.",
-            (false, true) => "Cut along the marks at the left, glue it over the strip of the sheet beside.",
-            _ => "Do not cut this one: the others are glued over its strips.",
+            (true, true) => stationery.Language.Say("Cut along the top and left marks, lay it on the sheets above and beside."),
+            (true, false) => stationery.Language.Say("Cut along the marks at the top, glue it over the strip of the sheet above."),
+            (false, true) => stationery.Language.Say("Cut along the marks at the left, glue it over the strip of the sheet beside."),
+            _ => stationery.Language.Say("Do not cut this one: the others are glued over its strips."),
         };
-        var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
+        var words = Ink.Sentences(
+            scheme.Across > 1
+                ? stationery.Language.Say($"Row {row + 1} of {scheme.Down}, column {column + 1} of {scheme.Across}.")
+                : stationery.Language.Say($"Row {row + 1} of {scheme.Down}."),
+            cut);
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
-        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
+        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language));
         var validity = stationery.Mark.ShortValidity(code, number);
         Element element = scheme.IsUpright
             ? Ink.Column(
