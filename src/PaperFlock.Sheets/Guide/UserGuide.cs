@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Languages;
 using PaperFlock.Layout;
@@ -9,15 +10,15 @@ using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Guide;
 
-/// <summary>How to use a pack, on one leaf: for whoever is handed a binder and has never seen one.</summary>
+/// <summary>How to use a pack, on one leaf, or in a long-winded language on two: for whoever is handed a binder and has never seen one.</summary>
 public static class UserGuide
 {
     private const string Code = "GUIDE";
     private const double Gap = 8;
     private const double Leading = 1.3;
 
-    /// <returns>A front and its back, punched as a pack is.</returns>
-    /// <exception cref="SheetException">The words do not fit a leaf of this paper.</exception>
+    /// <returns>A front and its back, and more where the words need them, punched as a pack is.</returns>
+    /// <exception cref="SheetException">A paragraph does not fit a page of this paper.</exception>
     public static Sheet Compose(Paper paper, ITextMeasurer measurer, Language language)
     {
         var size = Papers.Of(paper);
@@ -32,9 +33,12 @@ public static class UserGuide
             throw new SheetException(Code, e.Message, e);
         }
 
-        return pages.Length == 2
-            ? new Sheet("guide", Code, language.Say("How to use this pack"), SheetUse.Binder, [.. pages.Select(p => new SheetSide(p, $"{Code} {(p.Side == PageSide.Front ? "1" : "2")}", []))])
-            : throw new SheetException(Code, $"{pages.Length} pages, not 2", new InvalidOperationException(Code));
+        return new Sheet(
+            "guide",
+            Code,
+            language.Say("How to use this pack"),
+            SheetUse.Binder,
+            [.. pages.Select(p => new SheetSide(p, string.Create(CultureInfo.InvariantCulture, $"{Code} {p.Number.Number}"), []))]);
     }
 
     private static PageDesign Design(Language language, Size paper, Binding binding) => new(
@@ -51,7 +55,7 @@ public static class UserGuide
                 10),
             new Rule(Lines.Section)),
         null,
-        new Column([new Rule(Lines.Grid), new PageText(n => language.Say($"{Code} {(n.Side == PageSide.Front ? "1" : "2")}/2 · keep it at the front of the binder"), Fount.Control)], 3),
+        new Column([new Rule(Lines.Grid), new PageText(n => string.Create(CultureInfo.InvariantCulture, $"{Code} {n.Number}/{n.Of} · ") + language.Say("keep it at the front of the binder"), Fount.Control)], 3),
         Gap,
         side => HoleTicks.Upright(paper, binding, side));
 

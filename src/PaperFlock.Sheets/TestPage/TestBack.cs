@@ -20,8 +20,8 @@ internal static class TestBack
         // The middle is left clear for the crosses, and words behind the front's crosses would hide them.
         var middle = size.Height / 2;
         var clear = Mm(Crosshair.Arm + 2);
-        ink.Put(Rows(Turning(paper, language), language), inner, Mm(TestHead.Below), width, middle - clear - Mm(TestHead.Below));
-        ink.Put(Rows(Feeding(language), language), inner, middle + clear, width, size.Height - middle - clear - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
+        ink.Put(Smaller.Of(style => Rows(Turning(paper, language), language, style)), inner, Mm(TestHead.Below), width, middle - clear - Mm(TestHead.Below));
+        ink.Put(Smaller.Of(style => Rows(Feeding(language), language, style)), inner, middle + clear, width, size.Height - middle - clear - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
     }
 
     private static ImmutableArray<(string Seen, string Change)> Turning(Paper paper, Language language) =>
@@ -42,11 +42,11 @@ internal static class TestBack
     ];
 
     /// <summary>What is to be typed stands between backquotes and is set in the mono face.</summary>
-    private static Text Keys(string words) =>
-        new([.. words.Split('`').Select((part, i) => i % 2 == 0 ? new Run(part, Fount.Body) : new Run(part, Who.TagStyle, Whole: true))], Leading: 1.2);
+    private static Text Keys(string words, TextStyle style) =>
+        new([.. words.Split('`').Select((part, i) => i % 2 == 0 ? new Run(part, style) : new Run(part, Who.TagStyle with { Size = Math.Min(style.Size, Who.TagStyle.Size) }, Whole: true))], Leading: 1.2);
 
-    private static Table Rows(ImmutableArray<(string Seen, string Change)> rows, Language language) => new(
+    private static Table Rows(ImmutableArray<(string Seen, string Change)> rows, Language language, TextStyle style) => new(
         [Track.Fixed(Mm(50)), Track.Share()],
         [new TableRow([Ink.Cell(language.Say("what you see"), Fount.Label), Ink.Cell(language.Say("what to change"), Fount.Label)])],
-        [.. rows.Select(r => new TableRow([Ink.Cell(r.Seen, Fount.BodyBold), Ink.Cell(Keys(r.Change))]))]);
+        [.. rows.Select(r => new TableRow([Ink.Cell(r.Seen, Ink.Bold(style)), Ink.Cell(Keys(r.Change, style))]))]);
 }

@@ -20,7 +20,7 @@ internal static class TestFront
         var (left, right) = (Mm(Margin), size.Width - Mm(22));
         var (middleX, middleY) = (size.Width / 2, size.Height / 2);
         TestHead.Draw(ink, size, language, language.Say("Printer test page"), language.Say("1 front"), left, right);
-        ink.Put(Steps(paper, language), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
+        ink.Put(Smaller.Of(style => Steps(paper, language, style)), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
 
         // The bar down stands left of the words, in the margin that binding would take; the bar across below the middle cross.
         ink.Add(TestBars.Down(Mm(25), middleY - Mm(TestBars.Length / 2)));
@@ -37,7 +37,7 @@ internal static class TestFront
         ink.Put(Found(language), left, found, right - left, size.Height - found - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
     }
 
-    private static Column Steps(Paper paper, Language language)
+    private static Column Steps(Paper paper, Language language, TextStyle style)
     {
         ImmutableArray<string> steps =
         [
@@ -52,8 +52,8 @@ internal static class TestFront
             [
                 .. steps.Select((s, i) => (Element)new Row(
                     [
-                        new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Fount.BodyBold)),
-                        new RowCell(Track.Share(), Ink.Text(s, Fount.Body, leading: 1.2)),
+                        new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Ink.Bold(style))),
+                        new RowCell(Track.Share(), Ink.Text(s, style, leading: 1.2)),
                     ])),
             ],
             3);

@@ -13,8 +13,9 @@ internal static class PlannerTiles
 {
     private const double Mark = 8;
 
-    public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
+    public static Sheet Make(Stationery stationery, TileScheme usual, string kind, string code, string title)
     {
+        var scheme = usual with { Strip = Math.Max(usual.Strip, TallestStrip(stationery, usual, code)) };
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
         try
@@ -63,7 +64,10 @@ internal static class PlannerTiles
         var stripAbove = row == 0;
         var windowTop = stripAbove ? top + scheme.Strip : top;
         var stripTop = stripAbove ? top : top + window.Height + 2;
-        var strip = Strip(stationery, scheme, code, row, column, number, window.Width);
+        var words = StripWords(stationery, scheme, code, row, column, number, window.Width);
+        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
+            ? fits.Piece
+            : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(code));
         return new Page(
             scheme.Tile,
             PageSide.Front,
@@ -112,7 +116,18 @@ internal static class PlannerTiles
     private static PathItem Arrow((double X, double Y) one, (double X, double Y) other, (double X, double Y) tip) =>
         new([one, tip, other], Closed: true, Thickness: 0);
 
-    private static Piece Strip(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
+    /// <summary>Points that the longest of the strips takes: some languages need more than the usual room.</summary>
+    private static double TallestStrip(Stationery stationery, TileScheme scheme, string code)
+    {
+        var last = new PageNumber(99, 99, PageSide.Front);
+        var strips =
+            from row in Enumerable.Range(0, scheme.Down)
+            from column in Enumerable.Range(0, scheme.Across)
+            select Heights.Of(StripWords(stationery, scheme, code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, stationery);
+        return strips.Max();
+    }
+
+    private static Element StripWords(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
     {
         var cut = (row > 0, column > 0) switch
         {
@@ -129,7 +144,7 @@ internal static class PlannerTiles
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
         var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language));
         var validity = stationery.Mark.ShortValidity(code, number);
-        Element element = scheme.IsUpright
+        return scheme.IsUpright
             ? Ink.Column(
                 1,
                 name,
@@ -142,8 +157,5 @@ internal static class PlannerTiles
                     ],
                     8))
             : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text($"{stationery.Mark.WhichPage(code, number)} · {validity}", Fount.Control))), bar], 8);
-        return element.Place(new Space(width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
-            ? fits.Piece
-            : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(words));
     }
 }
