@@ -24,7 +24,7 @@ if (!words.Problems.IsEmpty)
 }
 
 var (file, text) = args is [_, var name]
-    ? (name, PoText.Translated(words.Said, Pseudo.Tag, "nplurals=2; plural=(n != 1);", Pseudo.Of))
+    ? (name, Pseudo.CatalogueOf(words.Said))
     : (TemplateFile, PoText.Template(words.Said));
 if (Path.GetDirectoryName(file) is { Length: > 0 } folder)
 {

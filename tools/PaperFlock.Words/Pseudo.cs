@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 
 namespace PaperFlock.Words;
@@ -16,6 +17,9 @@ public static class Pseudo
     // Letters that both families of type have. The others stay, so a word of these alone gets an accent by what is put behind it.
     private const string Plain = "aAcCdDeEgGhHiIkKlLnNoOrRsStTuUwWyYzZ";
     private const string Accented = "áÁçÇďĎéÉğĞħĦíÍķĶľĽñÑóÓřŘšŠťŤúÚŵŴýÝžŽ";
+
+    /// <returns>The whole language, as text of a PO file.</returns>
+    public static string CatalogueOf(ImmutableArray<SaidWords> said) => PoText.Translated(said, Tag, "nplurals=2; plural=(n != 1);", Of);
 
     /// <param name="template">With holes, which stay as they are, and so does what stands between backquotes.</param>
     public static string Of(string template)
