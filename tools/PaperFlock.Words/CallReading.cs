@@ -102,11 +102,13 @@ internal sealed partial record CallReading(SaidWords? Said, string? Problem)
             .SelectMany(node => node.GetLeadingTrivia())
             .Select(trivia => trivia.ToString())
             .Where(comment => comment.StartsWith(ForTheTranslator, StringComparison.Ordinal))
-            .Select(comment => comment[ForTheTranslator.Length..].Trim())
+            .Select(comment => Sentence(comment[ForTheTranslator.Length..].Trim()))
             .Distinct(StringComparer.Ordinal),
         .. text.Template.Contains('\u00a0', StringComparison.Ordinal) ? ["It has a no-break space, which keeps what stands beside it on one line."] : Array.Empty<string>(),
-        .. text.Holes.Select((hole, i) => $"{{{i}}}: {hole}"),
+        .. text.Holes.Select((hole, i) => $"{{{i}}}: {hole.Replace("stationery.", "", StringComparison.Ordinal).Replace("Language.", "", StringComparison.Ordinal)}"),
     ];
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private const string ForTheTranslator = "// For the translator:";
 

@@ -16,6 +16,7 @@ internal sealed class CallSheetMaker : ISheetMaker
     private const string Code = "CALL";
 
     /// <summary>Limits that are the vet's to give, for these ewes and this place.</summary>
+    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
     private static string[] ForTheVet(Language language) =>
     [
         language.Say("Too long straining with nothing to show is"), language.Say("Too long since the waters broke is"), language.Say("Too thin is a condition score of"), language.Say("A lamb is too cold at"), language.Say("Signed, day"),
@@ -91,6 +92,7 @@ internal sealed class CallSheetMaker : ISheetMaker
             new Table([Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)], [], rows));
     }
 
+    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
     private static Column WhatToSay(Language language) => Ink.Column(
         3,
         Ink.Text(language.Say("What to say"), Fount.Heading),

@@ -9,6 +9,7 @@ namespace PaperFlock.Sheets.CallSheet;
 /// <summary>What is seen, what to do at once, whom to ring, how soon: worst first. No medical limits: those are the vet's to write in.</summary>
 internal static class SignTable
 {
+    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
     private static (string See, string Do, string Ring, bool Now, string Soon)[] Signs(Language language) =>
     [
         (language.Say("Bag out early, or bleeding"), language.Say("Keep her quiet and alone. Do not pull."), language.Say("Vet"), true, language.Say("NOW")),

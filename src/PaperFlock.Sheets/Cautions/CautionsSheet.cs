@@ -15,7 +15,7 @@ internal sealed class CautionsSheet : ISheetMaker
     /// Pregnancy: advice of the Scottish Government and the UK Health Protection Agency for pregnant women at lambing. Copper: P. Rogers, Grange,
     /// and In Practice 1997, 19:503. Records: UK rules in general terms. The rest is common practice, no source.
     /// </summary>
-    // For the translator: people and animals are hurt if this is wrong. It is used only once somebody who speaks the language and knows the work has checked it.
+    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
     private static (string Title, string[] Words)[] Parts(Language language) =>
     [
         (language.Say("Anyone who is pregnant, may be, or has a weak immune system"),

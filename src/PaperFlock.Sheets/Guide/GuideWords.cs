@@ -40,6 +40,7 @@ internal static class GuideWords
         ("SAFE", language.Say("binder"), language.Say("what can hurt people and sheep, and what only the vet decides")),
     ];
 
+    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
     public static ImmutableArray<GuidePart> Back(Language language) =>
     [
         new(language.Say("Every day"), InOrder: true,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using PaperFlock.Languages;
@@ -44,10 +45,13 @@ internal sealed record PackMark(string Id, Language Language, IssueContext Issue
     public string WhichPage(string code, PageNumber page) =>
         $"{Trial}{Id} {code} {page.Number}/{page.Of} · {Language.Say($"issue {Issue} {Language.Days.Long(Issued)}")}";
 
-    public string Validity(string code, PageNumber page) => Validity(Issues.Replaces(code, page), Language.Days.Long(NotAfter));
+    public string Validity(string code, PageNumber page) => Joined(Validity(Issues.Replaces(code, page), Language.Days.Long(NotAfter)));
 
     /// <summary>For a narrow strip: the day of issue beside it says which year it is.</summary>
-    public string ShortValidity(string code, PageNumber page) => Validity(Issues.Replaces(code, page), Language.Days.Short(NotAfter));
+    public string ShortValidity(string code, PageNumber page) => Joined(ShortValidityParts(code, page));
+
+    /// <summary>The same part by part.</summary>
+    public ImmutableArray<string> ShortValidityParts(string code, PageNumber page) => Validity(Issues.Replaces(code, page), Language.Days.Short(NotAfter));
 
     /// <summary>The foot of a card.</summary>
     /// <param name="face">Front or back, in words.</param>
@@ -61,11 +65,13 @@ internal sealed record PackMark(string Id, Language Language, IssueContext Issue
     public string WidestCardLine(string leaf, string face) => $"{Trial}{Id} {leaf} {face} · {WidestIssueWords} · {ReplacesWords(99)}";
 
     /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
-    private string Validity(int? replaced, string notAfter)
-    {
-        var since = OnlyDays is { } days ? Language.Say($"from {Language.Days.Short(days.Start)}") : ReplacesWords(replaced);
-        return $"{since} · {Language.Say($"not after {notAfter}")}";
-    }
+    private ImmutableArray<string> Validity(int? replaced, string notAfter) =>
+    [
+        OnlyDays is { } days ? Language.Say($"from {Language.Days.Short(days.Start)}") : ReplacesWords(replaced),
+        Language.Say($"not after {notAfter}"),
+    ];
+
+    private static string Joined(ImmutableArray<string> parts) => string.Join(" · ", parts);
 
     private string ReplacesWords(int? replaced) => replaced is { } issue ? Language.Say($"replaces issue {issue}") : Language.Say("replaces none");
 

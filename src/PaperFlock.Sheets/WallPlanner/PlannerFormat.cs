@@ -34,9 +34,10 @@ internal sealed record PlannerFormat(Size Live, double Capital)
     public ImmutableArray<Track> Columns(Stationery stationery, int litters, double? seam)
     {
         var (measurer, days) = (stationery.Measurer, stationery.Language.Days);
+        var weekday = Enumerable.Range(4, 7).Max(d => measurer.WidthOf(days.Weekday(new LocalDate(2027, 1, d).DayOfWeek), NearBold with { Size = PlannerPoster.LeastWeekday }));
         var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(days.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
         var week = Math.Max(measurer.WidthOf(days.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
-        var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036));
+        var day = seam is { } s ? (s - week) / 7 : Math.Max(Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036)), weekday + 3);
         var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4;
         return
         [

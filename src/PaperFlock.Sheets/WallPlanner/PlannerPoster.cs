@@ -125,11 +125,14 @@ internal static class PlannerPoster
             ]);
     }
 
+    /// <summary>Points: what stands under a weekday is read leaning in.</summary>
+    public const double LeastWeekday = 9;
+
     private static TextStyle WeekdayStyle(Stationery stationery, PlannerFormat format, double width)
     {
         var style = format.NearBold;
         var wide = Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None).Max(d => stationery.Measurer.WidthOf(stationery.Language.Days.Weekday(d), style));
-        return wide <= width - 2 ? style : style with { Size = style.Size * (width - 2) / wide };
+        return wide <= width - 2 ? style : style with { Size = Math.Max(LeastWeekday, style.Size * (width - 2) / wide) };
     }
 
     private static Element? FeedHead(Stationery stationery, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Ink.Column(

@@ -13,9 +13,16 @@ internal static class PlannerTiles
 {
     private const double Mark = 8;
 
-    public static Sheet Make(Stationery stationery, TileScheme usual, string kind, string code, string title)
+    /// <summary>Points between the planner and a strip below it.</summary>
+    private const double AboveStrip = 2;
+
+    /// <summary>Null when the planner goes on one sheet of the printer's paper.</summary>
+    public static TileScheme? SchemeOf(Stationery stationery) => TileScheme.For(stationery.Print.Paper, stationery.Print.Planner) is { } usual
+        ? usual with { Strip = Math.Max(usual.Strip, TallestStrip(stationery, usual) + AboveStrip) }
+        : null;
+
+    public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
     {
-        var scheme = usual with { Strip = Math.Max(usual.Strip, TallestStrip(stationery, usual, code)) };
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
         try
@@ -63,7 +70,7 @@ internal static class PlannerTiles
         var (left, top) = (Stationery.Unprintable, Stationery.Unprintable);
         var stripAbove = row == 0;
         var windowTop = stripAbove ? top + scheme.Strip : top;
-        var stripTop = stripAbove ? top : top + window.Height + 2;
+        var stripTop = stripAbove ? top : top + window.Height + AboveStrip;
         var words = StripWords(stationery, scheme, code, row, column, number, window.Width);
         var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
             ? fits.Piece
@@ -117,14 +124,25 @@ internal static class PlannerTiles
         new([one, tip, other], Closed: true, Thickness: 0);
 
     /// <summary>Points that the longest of the strips takes: some languages need more than the usual room.</summary>
-    private static double TallestStrip(Stationery stationery, TileScheme scheme, string code)
+    private static double TallestStrip(Stationery stationery, TileScheme scheme)
     {
         var last = new PageNumber(99, 99, PageSide.Front);
         var strips =
             from row in Enumerable.Range(0, scheme.Down)
             from column in Enumerable.Range(0, scheme.Across)
-            select Heights.Of(StripWords(stationery, scheme, code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, stationery);
+            select Heights.Of(StripWords(stationery, scheme, WallPlannerSheet.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, stationery);
         return strips.Max();
+    }
+
+    /// <summary>On as many lines as wanted where they fit the width, else each part on a line of its own.</summary>
+    /// <param name="wanted">1 or 2.</param>
+    private static ImmutableArray<Element> ControlLines(Stationery stationery, string code, PageNumber number, double width, int wanted)
+    {
+        var mark = stationery.Mark;
+        var (which, validity) = (mark.WhichPage(code, number), mark.ShortValidity(code, number));
+        ImmutableArray<string> lines = wanted == 1 ? [$"{which} · {validity}"] : [which, validity];
+        var fits = lines.All(line => stationery.Measurer.WidthOf(line, Fount.Control) <= width);
+        return [.. (fits ? lines : [which, .. mark.ShortValidityParts(code, number)]).Select(line => Ink.Text(line, Fount.Control))];
     }
 
     private static Element StripWords(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
@@ -143,7 +161,6 @@ internal static class PlannerTiles
             cut);
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
         var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language));
-        var validity = stationery.Mark.ShortValidity(code, number);
         return scheme.IsUpright
             ? Ink.Column(
                 1,
@@ -152,10 +169,10 @@ internal static class PlannerTiles
                     [
                         new RowCell(
                             Track.Share(),
-                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(validity, Fount.Control))),
+                            Ink.Column(0, ControlLines(stationery, code, number, width - CheckBar.Width - 8, 2))),
                         bar,
                     ],
                     8))
-            : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text($"{stationery.Mark.WhichPage(code, number)} · {validity}", Fount.Control))), bar], 8);
+            : new Row([new RowCell(Track.Share(), Ink.Column(1, [name, .. ControlLines(stationery, code, number, width - CheckBar.Width - 8, 1)])), bar], 8);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class WallPlannerSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var scheme = TileScheme.For(stationery.Print.Paper, stationery.Print.Planner);
+        var scheme = PlannerTiles.SchemeOf(stationery);
         return scheme is null
             ? [OnePiece(stationery, stationery.Paper)]
             : [PlannerTiles.Make(stationery, scheme, KindWord, Code, TitleIn(stationery.Language))];
