@@ -12,6 +12,8 @@ namespace PaperFlock.Sheets.EweCards;
 internal static class CardBack
 {
     private static readonly int[] AfterRows = [3, 2, 1];
+    private static readonly TextStyle HeadStyle = Fount.Label with { Size = 9 };
+    private static readonly Edges HeadPadding = Edges.Of(1, 2);
     private static readonly TextStyle Caption = Fount.Label with { Size = 9.5 };
 
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
@@ -67,7 +69,7 @@ internal static class CardBack
         ]);
 
     private static Table Lambs(Stationery stationery, double row, int lambs) => new(
-        [Track.Fixed(18), Track.Share(1.15), Track.Share(1.05), Track.Share(0.9), Track.Fixed(stationery.BarnTick + 10), Track.Fixed(stationery.BarnTick + 10)],
+        [Track.Fixed(18), Track.Share(1.15), Track.Share(1.05), Track.Share(0.9), TickColumn(stationery, stationery.Language.Say("sucked")), TickColumn(stationery, stationery.Language.Say("navel"))],
         [
             new TableRow(
             [
@@ -82,6 +84,9 @@ internal static class CardBack
                 ],
                 row)),
         ]);
+
+    private static Track TickColumn(Stationery stationery, string head) =>
+        stationery.Column(stationery.BarnTick + 10, HeadStyle, HeadPadding.Horizontal, head);
 
     /// <param name="rows">How many there is room for; the boxes to tick give way first.</param>
     private static Table After(Stationery stationery, double row, int rows) => new(
@@ -102,7 +107,7 @@ internal static class CardBack
     private static TableCell Captioned(string words, int span = 1) =>
         new(Ink.Text(words, Caption with { Size = 9 }, leading: 1.1), span, VerticalAlign.Top, Edges.Of(3, 2));
 
-    private static TableCell Head(string words) => new(Ink.Text(words, Caption with { Size = 9 }, TextAlign.Centre), Padding: Edges.Of(1, 2));
+    private static TableCell Head(string words) => new(Ink.Text(words, HeadStyle, TextAlign.Centre), Padding: HeadPadding);
 
     private static TableCell Ring(string words) => new(Ink.Text(words, Fount.Body, TextAlign.Centre), Padding: Edges.Of(1, 2));
 }

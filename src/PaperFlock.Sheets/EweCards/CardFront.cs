@@ -15,6 +15,14 @@ internal static class CardFront
     /// <summary>Characters of a note that the largest type there is leaves no room for.</summary>
     private static readonly int[] ShorterNotes = [160, 100, 60, 30];
 
+    private static readonly TextStyle Small = Fount.Label with { Size = 9.5 };
+    private static readonly TextStyle SmallBold = Fount.LabelBold with { Size = 9.5 };
+    private static readonly Edges SmallPadding = Edges.Of(3, 3);
+
+    // Widths of the columns of what was found, and of its value.
+    private static readonly double[] CaptionShares = [0.8, 0.72, 0.72];
+    private static readonly double[] ValueShares = [1.15, 1, 1];
+
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
     {
         // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
@@ -44,7 +52,7 @@ internal static class CardFront
             Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
             Identity(stationery, ewe),
             Headline(ewe, stationery.Language),
-            Checks(stationery, ewe),
+            Checks(stationery, ewe, width),
             ration ? CardRation.Of(stationery, ewe, width) : null,
             note,
             Tasks(stationery, ewe, tasks),
@@ -127,26 +135,33 @@ internal static class CardFront
             Lines.Section);
     }
 
-    private static Table Checks(Stationery stationery, EwePlan ewe)
+    private static Table Checks(Stationery stationery, EwePlan ewe, double width)
     {
-        var e = ewe.Ewe;
-        return new Table(
-            [Track.Share(0.8), Track.Share(1.15), Track.Share(0.72), Track.Share(), Track.Share(0.72), Track.Share()],
-            [],
-            [
-                new TableRow([Caption(stationery.Language.Say("teeth")), Value(CheckWords.Of(e.Teeth, stationery.Language) ?? ""), Caption(stationery.Language.Say("toes")), Value(CheckWords.Of(e.Toes, stationery.Language) ?? ""), Caption(stationery.Language.Say("teats")), Value(CheckWords.Of(e.Teats, stationery.Language) ?? "")]),
-                new TableRow(
-                [
-                    Caption(stationery.Language.Say("weight")), Value(e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
-                    Caption(stationery.Language.Say("score")), Value(e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
-                    Caption(stationery.Language.Say("now")), Value(""),
-                ]),
-            ]);
+        var (e, language) = (ewe.Ewe, stationery.Language);
+        (string Caption, string Value)[] checks =
+        [
+            (language.Say("teeth"), CheckWords.Of(e.Teeth, language) ?? ""),
+            (language.Say("toes"), CheckWords.Of(e.Toes, language) ?? ""),
+            (language.Say("teats"), CheckWords.Of(e.Teats, language) ?? ""),
+            (language.Say("weight"), e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
+            (language.Say("score"), e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
+            (language.Say("now"), ""),
+        ];
+        var captions = CaptionShares.Select((share, i) => (Share: share, Words: checks.Where((_, n) => n % 3 == i).Select(p => p.Caption)));
+        var shares = CaptionShares.Sum() + ValueShares.Sum();
+        var apart = captions.All(p => stationery.WidestOf(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
+        return apart
+            ? new Table(
+                [.. CaptionShares.Zip(ValueShares, (caption, value) => (ImmutableArray<Track>)[Track.Share(caption), Track.Share(value)]).SelectMany(t => t)],
+                [],
+                [.. checks.Chunk(3).Select(row => new TableRow([.. row.SelectMany(p => new[] { Cell(new Run(p.Caption, Small)), Cell(new Run(p.Value, SmallBold)) })]))])
+            : new Table(
+                [.. Enumerable.Repeat(Track.Share(), 3)],
+                [],
+                [.. checks.Chunk(3).Select(row => new TableRow([.. row.Select(p => Cell(new Run(p.Caption + " ", Small), new Run(p.Value, SmallBold)))]))]);
     }
 
-    private static TableCell Caption(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }), Padding: Edges.Of(3, 3));
-
-    private static TableCell Value(string words) => new(Ink.Text(words, Fount.LabelBold with { Size = 9.5 }), Padding: Edges.Of(3, 3));
+    private static TableCell Cell(params ImmutableArray<Run> words) => new(new Text(words, Leading: 1.2), Padding: SmallPadding);
 
     /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
     private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)

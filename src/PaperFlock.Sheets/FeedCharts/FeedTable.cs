@@ -20,6 +20,7 @@ internal static class FeedTable
 
     /// <summary>Points that keep the tails of the words below the kilograms off the line of the next row.</summary>
     private const double RoomForTails = 2.4;
+    private static readonly TextStyle WeekOf = new(Face.TextBold, 15);
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
 
@@ -52,7 +53,7 @@ internal static class FeedTable
 
     private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight, TextStyle notes)
     {
-        var columns = Columns(feeds.Length);
+        var columns = Columns(stationery, feeds.Length);
         var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
         var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
         return new Table(columns, [Head(feeds, stationery.Language)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
@@ -69,9 +70,9 @@ internal static class FeedTable
         ];
     }
 
-    private static ImmutableArray<Track> Columns(int feeds) =>
+    private static ImmutableArray<Track> Columns(Stationery stationery, int feeds) =>
     [
-        Track.Fixed(Mm(36)),
+        stationery.DayColumn(Mm(36), WeekOf),
         Track.Fixed(Mm(30)),
         .. Enumerable.Repeat(Track.Share(FeedShare), feeds),
         Track.Fixed(Mm(29)),
@@ -109,7 +110,7 @@ internal static class FeedTable
         var week = group.Weeks[index];
         return new TableRow(
             [
-                Ink.Cell(stationery.Language.Days.Short(week.WeekBeginning), new TextStyle(Face.TextBold, 15)),
+                Ink.Cell(stationery.Language.Days.Short(week.WeekBeginning), WeekOf),
                 Ink.Cell(EachEwe(stationery, week)),
                 .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, large)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),

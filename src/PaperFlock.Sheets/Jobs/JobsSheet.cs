@@ -39,9 +39,10 @@ internal sealed class JobsSheet : ISheetMaker
     /// <param name="title">Such as the month.</param>
     public static NeedSpace Part(Stationery stationery, string title, ImmutableArray<JobEntry> entries)
     {
-        var tick = Track.Fixed(Mm(16));
+        var language = stationery.Language;
+        var tick = stationery.Column(Mm(16), Fount.Label, language.Say("done"), language.Say("not done"), language.Say("not needed"));
         var table = new Table(
-            [Track.Fixed(Mm(28)), Track.Share(), tick, tick, tick, Track.Fixed(Mm(28))],
+            [stationery.DayColumn(Mm(28), Fount.BodyBold), Track.Share(), tick, tick, tick, stationery.Column(Mm(28), Fount.Label, language.Say("day, initials"))],
             [
                 new TableRow(
                 [

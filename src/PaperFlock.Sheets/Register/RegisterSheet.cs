@@ -98,7 +98,10 @@ internal static class RegisterSheet
         }
 
         return new Table(
-            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)), Track.Fixed(Mm(15)), Track.Fixed(Mm(14)), Track.Fixed(Mm(17))],
+            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)),
+                stationery.Column(Mm(15), Fount.Label, stationery.Language.Say("leaves")),
+                stationery.Column(Mm(14), Fount.Label, stationery.Language.Say("issue"), stationery.Language.Say("below")),
+                stationery.Column(Mm(17), Fount.Label, stationery.Language.Say("filed"))],
             [
                 new TableRow(
                 [

@@ -12,6 +12,8 @@ internal static class HeavyDays
 {
     public const double Spacing = 9;
 
+    private static readonly TextStyle Large = new(Face.TextBold, 17);
+
     /// <param name="room">Height of the page's body in points: what the days leave is ruled for notes.</param>
     public static Element Of(Stationery stationery, LogPage page, double room)
     {
@@ -36,7 +38,7 @@ internal static class HeavyDays
 
     private static Row DayHead(Stationery stationery, RoundDay day) => new(
         [
-            new RowCell(Track.Fixed(Layout.Units.Mm(42)), Ink.Text(stationery.Language.Days.Short(day.Date), new TextStyle(Face.TextBold, 17)), VerticalAlign.Bottom),
+            new RowCell(stationery.DayColumn(Layout.Units.Mm(42), Large), Ink.Text(stationery.Language.Days.Short(day.Date), Large), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(Layout.Units.Mm(38)), Ink.Text(LogWords.Sun(day, stationery.Language), Fount.Label), VerticalAlign.Bottom),
             new RowCell(Track.Share(), new Text(LogWords.Watch(stationery.Plan, day.Date, Fount.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
         ],

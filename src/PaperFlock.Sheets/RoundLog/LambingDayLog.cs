@@ -37,8 +37,8 @@ internal static class LambingDayLog
 
     private static ImmutableArray<Track> Columns(Stationery stationery)
     {
-        var tick = Track.Fixed(Math.Max(stationery.BarnTick + 6, Mm(14)));
-        return [Track.Fixed(Mm(58)), Track.Fixed(Mm(19)), Track.Fixed(Mm(26)), tick, tick, Track.Share()];
+        var tick = stationery.Column(Math.Max(stationery.BarnTick + 6, Mm(14)), Fount.Label, stationery.Language.Say("all sucked"), stationery.Language.Say("navels"));
+        return [Track.Fixed(Mm(58)), stationery.Column(Mm(19), Fount.Label, stationery.Language.Say("lambed at")), stationery.Column(Mm(26), Fount.Label, stationery.Language.Say("ring lambs alive")), tick, tick, Track.Share()];
     }
 
     private static TableRow Head(Language language) => new(

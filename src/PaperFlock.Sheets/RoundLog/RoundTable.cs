@@ -15,7 +15,10 @@ internal static class RoundTable
 {
     public static ImmutableArray<Track> Columns(Stationery stationery)
     {
-        var tick = Track.Fixed(Math.Max(stationery.BarnTick + 8, Mm(14)));
+        var language = stationery.Language;
+        var tick = stationery.Column(
+            Math.Max(stationery.BarnTick + 8, Mm(14)), Fount.Label with { Size = 9.5 },
+            language.Say("all on their feet"), language.Say("all eating"), language.Say("water"), language.Say("hay"));
         return [Track.Fixed(Mm(31)), Track.Fixed(Mm(18)), Track.Fixed(Mm(18)), tick, tick, tick, tick, Track.Share()];
     }
 

@@ -43,7 +43,14 @@ internal sealed class StoresSheet : ISheetMaker
     }
 
     private static Table Items(Stationery stationery) => new(
-        [Track.Share(), Track.Fixed(Mm(27)), Track.Fixed(Mm(27)), Track.Fixed(Mm(31)), Track.Fixed(Mm(18)), Track.Fixed(Mm(18))],
+        [
+            Track.Share(),
+            stationery.Column(Mm(27), Fount.Body, [stationery.Language.Say("in all"), .. stationery.Plan.Stores.Select(s => Total(s, stationery.Language))]),
+            stationery.Column(Mm(27), Fount.BodyBold, stationery.Plan.Stores.Select(s => Packs(s.Packs ?? 0, s.PackName, stationery.Language))),
+            stationery.DayColumn(Mm(31), Fount.BodyBold, stationery.Language.Say("not ordered"), stationery.Language.Say("at once")),
+            stationery.Column(Mm(18), Fount.Label, stationery.Language.Say("ordered")),
+            stationery.Column(Mm(18), Fount.Label, stationery.Language.Say("in the shed")),
+        ],
         [
             new TableRow(
             [
@@ -109,7 +116,7 @@ internal sealed class StoresSheet : ISheetMaker
             4,
             Ink.Text(stationery.Language.Say("Week by week"), Fount.Heading),
             new Table(
-                [Track.Fixed(Mm(32)), .. Enumerable.Repeat(Track.Share(), items.Length)],
+                [stationery.DayColumn(Mm(32), Fount.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
                 [new TableRow([Ink.Cell(stationery.Language.Say("week of"), Fount.Label), .. items.Select(i => Ink.Cell(i.Item, Fount.Label, TextAlign.Right))])],
                 [
                     .. weeks.Select(w => new TableRow(

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Reflection;
 using System.Text.RegularExpressions;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Pieces;
@@ -53,7 +54,7 @@ internal static partial class PaintedWords
             default:
                 var type = value.GetType();
                 return type.Assembly == typeof(Flock).Assembly
-                    ? type.GetProperties().Where(p => p.GetIndexParameters().Length == 0).SelectMany(p => StringsOf(p.GetValue(value)))
+                    ? type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0).SelectMany(p => StringsOf(p.GetValue(value)))
                     : [];
         }
     }

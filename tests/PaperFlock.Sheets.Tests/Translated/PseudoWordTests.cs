@@ -21,7 +21,7 @@ public sealed class PseudoWordTests
         var found = PaintedWords.Foreign(pack, half.Flock, PseudoPack.Texts).ToArray();
         Assert.Contains(found, f => f.Contains("JOBS") && f.Contains("Shear in", StringComparison.Ordinal));
         Assert.Contains(found, f => f.Contains("CARD", StringComparison.Ordinal));
-        Assert.All(["Singles", "Bedding", "gestation", "evening"], word => Assert.Contains(found, f => f.Contains(word, StringComparison.OrdinalIgnoreCase)));
+        Assert.All(["Singles", "Bedding", "gestation"], word => Assert.Contains(found, f => f.Contains(word, StringComparison.OrdinalIgnoreCase)));
     }
 
     [Fact]
@@ -34,6 +34,6 @@ public sealed class PseudoWordTests
     private static void AllSaid(Composed composed)
     {
         var foreign = PaintedWords.Foreign(composed.Pack, composed.Plan.Flock, PseudoPack.Texts).ToArray();
-        Assert.True(foreign.Length == 0, $"{foreign.Length} words\n" + string.Join("\n", foreign.Take(60)));
+        Assert.True(foreign.Length == 0, $"{foreign.Length} words\n" + string.Join("\n", foreign.Select(f => f.Split(" in ", 2)).Select(f => f[0].Split([" ", "-", ":"], StringSplitOptions.None)[0] + " " + f[1]).Distinct().Take(300)));
     }
 }
