@@ -86,10 +86,11 @@ internal static class CommandLine
         var split = new Option<bool>("--split") { Description = Words.AboutSplit };
         var changed = new Option<bool>("--changed") { Description = Words.AboutChanged };
         var dryRun = new Option<bool>("--dry-run") { Description = Words.AboutDryRun };
-        var pack = new Command("pack", Words.AboutPack) { flocks, into, sheets, from, to, split, changed, dryRun, asOf, png };
+        var words = new Option<string>("--words") { HelpName = Words.WordsValue, Description = Words.AboutWords };
+        var pack = new Command("pack", Words.AboutPack) { flocks, into, sheets, from, to, split, changed, dryRun, asOf, png, words };
         pack.SetAction(typed => PackCommand.Run(
             Files(typed),
-            new PackWishes(typed.GetValue(into) ?? packsGo, Request(typed), typed.GetValue(png), typed.GetValue(asOf), typed.GetValue(dryRun)),
+            new PackWishes(typed.GetValue(into) ?? packsGo, Request(typed), typed.GetValue(png), typed.GetValue(asOf), typed.GetValue(words), typed.GetValue(dryRun)),
             surroundings,
             line));
 
@@ -102,11 +103,11 @@ internal static class CommandLine
         explain.SetAction(typed => ExplainCommand.Run(Planner(typed), typed.GetRequiredValue(thing), surroundings));
 
         var paper = new Option<Paper>("--paper") { HelpName = Words.PaperValue, Description = Words.AboutPaper, CustomParser = PaperChoice.Parse };
-        var testPage = new Command("testpage", Words.AboutTestPage) { paper, into };
-        testPage.SetAction(typed => LeafCommand.TestPage(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
+        var testPage = new Command("testpage", Words.AboutTestPage) { paper, into, words };
+        testPage.SetAction(typed => LeafCommand.TestPage(typed.GetValue(paper), typed.GetValue(into) ?? ".", typed.GetValue(words), surroundings, line));
 
-        var guide = new Command("guide", Words.AboutGuide) { paper, into };
-        guide.SetAction(typed => LeafCommand.Guide(typed.GetValue(paper), typed.GetValue(into) ?? ".", surroundings, line));
+        var guide = new Command("guide", Words.AboutGuide) { paper, into, words };
+        guide.SetAction(typed => LeafCommand.Guide(typed.GetValue(paper), typed.GetValue(into) ?? ".", typed.GetValue(words), surroundings, line));
 
         var schema = new Command("schema", Words.AboutSchema);
         schema.SetAction(_ => SchemaCommand.Run(surroundings));

@@ -2,6 +2,7 @@ using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli;
@@ -29,7 +30,7 @@ internal sealed class Desk(string path, LocalDate? asOf, Surroundings surroundin
         }
 
         surroundings.Stop.ThrowIfCancellationRequested();
-        var plan = line.Plan(flock, asOf ?? Today(flock.Holding.TimeZone));
+        var plan = line.Plan(flock, asOf ?? Today(flock.Holding.TimeZone), Language.English);
         AddAll(found, plan.Warnings);
         if (forPaper)
         {

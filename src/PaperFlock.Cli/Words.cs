@@ -28,6 +28,8 @@ internal static class Words
     public const string AboutTestPage = "make a page that shows what your printer does: scale, margins, both sides";
     public const string AboutGuide = "make a leaf that says how to use a pack, for whoever is handed one";
     public const string AboutSchema = "write the JSON Schema of the flock file, for an editor that checks while you type";
+    public const string WordsValue = "FILE.po";
+    public const string AboutWords = "for translators: print in the words of a gettext catalogue. A trial: not for use with sheep until a speaker has checked the cautions";
     public const string FlockArgument = "FLOCK.yaml";
     public const string AboutFlockArgument = "the file about your flock";
     public const string AboutFlocksArgument = "the file about your flock; or several of them, or a folder of them";
@@ -85,6 +87,7 @@ internal static class Words
     public const string AnotherRun = "another run of this program has been writing there for half a minute: see whether it hangs, and try again when it has ended";
     public const string ChangedMeanwhile = "it has been changed by somebody else meanwhile; try again";
     public const string FolderIsGone = "the folder you are in is not there any more: go into another one and try again";
+    public const string NotUtf8 = "it is not UTF-8 text";
     public const string UnnamedPack = "flock";
     public const string Stopped = "stopped; nothing was written";
 
@@ -107,6 +110,10 @@ internal static class Words
 
     public static string AboutSheets { get; } =
         $"print only some sheets, by name or by the code at their foot: {string.Join(", ", PackComposer.Kinds)}";
+
+    /// <summary>One line, however many there are.</summary>
+    public static string NotTranslated(string path, int missing, int all) =>
+        $"{path}: {missing.ToString(CultureInfo.InvariantCulture)} of {all.ToString(CultureInfo.InvariantCulture)} texts are not translated, and are printed in English";
 
     public static string Version { get; } = $"{Program} {typeof(Words).Assembly.GetName().Version?.ToString(3)}";
 

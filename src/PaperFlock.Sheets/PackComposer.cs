@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.BeforeTheTup;
@@ -109,19 +110,19 @@ public static class PackComposer
     /// <summary>Some sheets, or some days, are no issue of their own: they bear the number of the last.</summary>
     private static ComposedIssue SomeSheets(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
     {
-        var stationery = new Stationery(plan, measurer, request, new IssueContext(record, plan.AsOf, marked: false, again: record is not null));
+        var stationery = new Stationery(plan, measurer, request, new IssueContext(record, plan.AsOf, plan.Language, marked: false, again: record is not null));
         var (sheets, whole) = Make(stationery, request);
         if (request.Wants(RegisterSheet.Kind))
         {
             // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
             var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
-            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
+            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf, plan.Language)])));
         }
 
         var title = Title(stationery);
         var pack = request.Days is { } days
-            ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days)}", sheets, whole) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
-            : new ComposedPack(stationery.Mark.Id, title, sheets, whole);
+            ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days, plan.Language)}", sheets, whole, plan.Language) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
+            : new ComposedPack(stationery.Mark.Id, title, sheets, whole, plan.Language);
         return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
 
@@ -135,5 +136,5 @@ public static class PackComposer
     internal static string Title(Stationery stationery) => $"{stationery.Plan.Flock.Holding.Name} {stationery.Mark.Id}";
 
     /// <summary>A title is searched for, and nobody types a no-break space.</summary>
-    private static string Plain(DateInterval days) => Days.Span(days).Replace('\u00a0', ' ');
+    private static string Plain(DateInterval days, Language language) => language.Days.Span(days).Replace('\u00a0', ' ');
 }

@@ -2,6 +2,7 @@ using NodaTime;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -24,10 +25,10 @@ internal sealed class BreakableLine : ILine
 
     public FlockReading Read(string shownPath, byte[] bytes) => _real.Read(shownPath, bytes);
 
-    public SeasonPlan Plan(Flock flock, LocalDate asOf)
+    public SeasonPlan Plan(Flock flock, LocalDate asOf, Language language)
     {
         BeforePlan();
-        return _real.Plan(flock, asOf);
+        return _real.Plan(flock, asOf, language);
     }
 
     public Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record)
@@ -36,9 +37,9 @@ internal sealed class BreakableLine : ILine
         return _real.Compose(plan, request, record);
     }
 
-    public PackDocument TestPage(Paper paper) => _real.TestPage(paper);
+    public PackDocument TestPage(Paper paper, Language language) => _real.TestPage(paper, language);
 
-    public PackDocument Guide(Paper paper) => _real.Guide(paper);
+    public PackDocument Guide(Paper paper, Language language) => _real.Guide(paper, language);
 
     public void Print(PackDocument document, Stream output)
     {

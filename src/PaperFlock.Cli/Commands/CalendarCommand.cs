@@ -1,5 +1,6 @@
 using PaperFlock.Cli.Calendar;
 using PaperFlock.Cli.Files;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Commands;
 
@@ -12,7 +13,7 @@ internal static class CalendarCommand
     /// <exception cref="UsageException">It cannot be written.</exception>
     public static int Run(Desk desk, string folder, Surroundings surroundings)
     {
-        var output = new PackPaths(desk.Path, folder, surroundings);
+        var output = new PackPaths(desk.Path, folder, surroundings, Language.English);
         if (desk.Plan(forPaper: false) is not { } planned)
         {
             return ExitStatus.FlockErrors;

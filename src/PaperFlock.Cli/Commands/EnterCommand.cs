@@ -4,6 +4,7 @@ using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Commands;
@@ -31,7 +32,7 @@ internal static class EnterCommand
         }
 
         var today = wishes.AsOf ?? surroundings.Clock.GetCurrentInstant().InZone(book.Flock.Holding.TimeZone).Date;
-        var plan = line.Plan(book.Flock, today);
+        var plan = line.Plan(book.Flock, today, Language.English);
         if (sheet.Ewes(plan).IsEmpty)
         {
             throw new UsageException(sheet.NoEwes);

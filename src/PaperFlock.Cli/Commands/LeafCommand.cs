@@ -1,7 +1,9 @@
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Printing;
+using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Commands;
 
@@ -10,21 +12,29 @@ internal static class LeafCommand
 {
     /// <summary>What a printer does to a page.</summary>
     /// <param name="folder">As typed.</param>
-    /// <exception cref="UsageException">It cannot be written.</exception>
-    public static int TestPage(Paper paper, string folder, Surroundings surroundings, ILine line) =>
-        Run(() => line.TestPage(paper), $"testpage-{paper}.pdf", folder, surroundings, line);
+    /// <param name="words">File of a translator's words, as typed; null for English.</param>
+    /// <exception cref="UsageException">It cannot be written, or the words cannot be read.</exception>
+    public static int TestPage(Paper paper, string folder, string? words, Surroundings surroundings, ILine line) =>
+        Run(language => line.TestPage(paper, language), $"testpage-{paper}", folder, words, surroundings, line);
 
     /// <summary>How to use a pack.</summary>
     /// <param name="folder">As typed.</param>
-    /// <exception cref="UsageException">It cannot be written.</exception>
-    public static int Guide(Paper paper, string folder, Surroundings surroundings, ILine line) =>
-        Run(() => line.Guide(paper), paper == Paper.A4 ? "how-to-use-this-pack.pdf" : $"how-to-use-this-pack-{paper}.pdf", folder, surroundings, line);
+    /// <param name="words">File of a translator's words, as typed; null for English.</param>
+    /// <exception cref="UsageException">It cannot be written, or the words cannot be read.</exception>
+    public static int Guide(Paper paper, string folder, string? words, Surroundings surroundings, ILine line) =>
+        Run(language => line.Guide(paper, language), paper == Paper.A4 ? "how-to-use-this-pack" : $"how-to-use-this-pack-{paper}", folder, words, surroundings, line);
 
-    private static int Run(Func<PackDocument> compose, string name, string folder, Surroundings surroundings, ILine line)
+    private static int Run(Func<Language, PackDocument> compose, string name, string folder, string? words, Surroundings surroundings, ILine line)
     {
         OutFolder.MustNotBeAFile(folder, surroundings);
-        var shown = folder == "." ? name : Path.Combine(folder, name);
-        var document = compose();
+        if (TrialLanguage.Read(words, surroundings, line) is not { } language)
+        {
+            return ExitStatus.FlockErrors;
+        }
+
+        var file = name + TrialLanguage.Suffix(language) + PackPaths.Pdf;
+        var shown = folder == "." ? file : Path.Combine(folder, file);
+        var document = compose(language);
         using var pdf = new MemoryStream();
         line.Print(document, pdf);
         surroundings.Stop.ThrowIfCancellationRequested();

@@ -3,7 +3,9 @@ using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Many;
 using PaperFlock.Cli.Printing;
+using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -13,8 +15,9 @@ namespace PaperFlock.Cli.Commands;
 /// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
 /// <param name="AsOf">Null for today at each holding.</param>
+/// <param name="Words">File of a translator's words, as typed; null for English.</param>
 /// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
-internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun = false);
+internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, string? Words = null, bool DryRun = false);
 
 /// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
 internal static class PackCommand
@@ -29,10 +32,15 @@ internal static class PackCommand
     /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
     public static int Run(ImmutableArray<string> files, PackWishes wishes, Surroundings surroundings, ILine line)
     {
-        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, wishes.Out, surroundings))];
+        if (TrialLanguage.Read(wishes.Words, surroundings, line) is not { } language)
+        {
+            return ExitStatus.FlockErrors;
+        }
+
+        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, wishes.Out, surroundings, language))];
         if (files.Length == 1)
         {
-            return Make(outputs[0], wishes, surroundings, line, PrintAdvice.For);
+            return Make(outputs[0], wishes, language, surroundings, line, PrintAdvice.For);
         }
 
         PackClashes.Refuse(outputs, PackClashes.Suffixes(wishes.Request.Split, wishes.Request.Days is not null));
@@ -44,10 +52,10 @@ internal static class PackCommand
         }
 
         var outputOf = files.Zip(outputs).ToDictionary(f => f.First, f => f.Second, StringComparer.Ordinal);
-        return ManyFlocks.Run("pack", files, surroundings, Words.ManyPacked, (file, own) => Make(outputOf[file], wishes, own, line, PrintAdvice.WrittenOnly));
+        return ManyFlocks.Run("pack", files, surroundings, Words.ManyPacked, (file, own) => Make(outputOf[file], wishes, language, own, line, PrintAdvice.WrittenOnly));
     }
 
-    private static int Make(PackPaths output, PackWishes wishes, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    private static int Make(PackPaths output, PackWishes wishes, Language language, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
     {
         if (new Desk(output.Flock, wishes.AsOf, surroundings, line).Plan(forPaper: true) is not { } planned)
         {
@@ -59,12 +67,14 @@ internal static class PackCommand
             SitterDays.MustBePlanned(days, planned.Plan);
         }
 
+        // What was noticed is said in English; what is printed is planned anew in its own words.
+        var plan = language.IsEnglish ? planned.Plan : line.Plan(planned.Plan.Flock, planned.Plan.AsOf, language);
         CutShort.PutRight(output.FullFolder, output.Folder, surroundings.Stop);
         for (var attempt = 1; attempt <= MostAttempts; attempt++)
         {
             var record = RecordFile.Read(output);
             using var staged = new StagedFiles();
-            var issue = Progress.Show(surroundings, step => Make(planned.Plan, record, wishes, output, staged, line, step));
+            var issue = Progress.Show(surroundings, step => Make(plan, record, wishes, output, staged, line, step));
             surroundings.Stop.ThrowIfCancellationRequested();
             // What is printed hangs on what had been: where another run has just written its record, the issue is made again after that one.
             if (staged.IsEmpty || staged.PutInPlace(surroundings.Stop, () => issue.Composed.Record is null || record.IsLatest(output)))

@@ -1,4 +1,5 @@
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 
@@ -75,7 +76,7 @@ internal static class DayExplainer
 
     private static IEnumerable<string> Feeding(LocalDate day, SeasonPlan plan)
     {
-        var amounts = new Amounts(plan.Flock.Print.Units);
+        var amounts = new Amounts(plan.Flock.Print.Units, Language.English);
         return plan.TroughGroups
             .Select(g => (Group: g, Week: g.Weeks.LastOrDefault(w => w.WeekBeginning <= day && day < w.WeekBeginning.PlusWeeks(1))))
             .Where(f => f.Week is not null)

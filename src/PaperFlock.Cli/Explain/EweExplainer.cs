@@ -1,4 +1,5 @@
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 
@@ -60,7 +61,7 @@ internal static class EweExplainer
             return [];
         }
 
-        var amounts = new Amounts(season.Flock.Print.Units);
+        var amounts = new Amounts(season.Flock.Print.Units, Language.English);
         var feeds = season.Flock.Feeds;
         return
         [

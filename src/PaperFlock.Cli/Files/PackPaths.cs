@@ -1,4 +1,6 @@
+using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Files;
 
@@ -13,15 +15,16 @@ internal sealed class PackPaths
     private readonly Surroundings _surroundings;
 
     /// <param name="folder">As typed; null for the folder the flock file is in.</param>
+    /// <param name="language">A pack in trial words has a name, and a record of issues, of its own.</param>
     /// <exception cref="UsageException">The folder is a file, or would be inside one.</exception>
-    public PackPaths(string flockPath, string? folder, Surroundings surroundings)
+    public PackPaths(string flockPath, string? folder, Surroundings surroundings, Language language)
     {
         Flock = flockPath;
         _folder = folder ?? (Path.GetDirectoryName(flockPath) is { Length: > 0 } beside ? beside : ".");
         _surroundings = surroundings;
         _flock = surroundings.FullPath(flockPath);
         var name = Path.GetFileNameWithoutExtension(flockPath);
-        _name = name.Length == 0 ? Words.UnnamedPack : name;
+        _name = (name.Length == 0 ? Words.UnnamedPack : name) + TrialLanguage.Suffix(language);
         OutFolder.MustNotBeAFile(_folder, surroundings);
     }
 

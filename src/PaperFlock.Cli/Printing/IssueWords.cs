@@ -1,5 +1,6 @@
 using System.Globalization;
 using PaperFlock.Cli.Files;
+using PaperFlock.Languages;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Issues;
 
@@ -50,7 +51,7 @@ internal static class IssueWords
             yield return $"{leaf.Leaf.Label}  {leaf.Leaf.Title}{(leaf.Replaces is { } old ? $", replaces issue {Figure(old)}" : ", new")}";
             foreach (var change in leaf.Changes.Take(MostChanges))
             {
-                yield return $"  {change.Words(outcome.On)}";
+                yield return $"  {change.Words(outcome.On, Language.English)}";
             }
 
             if (leaf.Changes.Length > MostChanges)

@@ -1,6 +1,7 @@
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -15,15 +16,15 @@ internal interface ILine
     /// <param name="shownPath">What diagnostics call the file.</param>
     FlockReading Read(string shownPath, byte[] bytes);
 
-    SeasonPlan Plan(Flock flock, LocalDate asOf);
+    SeasonPlan Plan(Flock flock, LocalDate asOf, Language language);
 
     /// <param name="record">What has been printed of the pack; null for nothing.</param>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record);
 
-    PackDocument TestPage(Paper paper);
+    PackDocument TestPage(Paper paper, Language language);
 
-    PackDocument Guide(Paper paper);
+    PackDocument Guide(Paper paper, Language language);
 
     void Print(PackDocument document, Stream output);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Languages;
 using PaperFlock.Printing;
 using PaperFlock.Sheets;
 
@@ -11,7 +12,7 @@ internal static class PackOutline
     /// An entry for each sheet; sheets of one kind that follow each other are gathered below one entry, and what a sheet holds, such as cards,
     /// stands below the sheet, each on the page it is on.
     /// </summary>
-    public static ImmutableArray<OutlineEntry> Of(ImmutableArray<Sheet> sheets)
+    public static ImmutableArray<OutlineEntry> Of(ImmutableArray<Sheet> sheets, Language language)
     {
         var entries = ImmutableArray.CreateBuilder<OutlineEntry>();
         var page = 0;
@@ -27,7 +28,7 @@ internal static class PackOutline
 
             if (children.Count > 1)
             {
-                entries.Add(new OutlineEntry(Several(kind), children[0].Page, children.ToImmutable()));
+                entries.Add(new OutlineEntry(Several(kind, language), children[0].Page, children.ToImmutable()));
             }
             else
             {
@@ -45,11 +46,11 @@ internal static class PackOutline
     }
 
     /// <summary>What several sheets of a kind are together.</summary>
-    private static string Several(string kind) => kind switch
+    private static string Several(string kind, Language language) => kind switch
     {
-        "handover" => "Handovers",
-        "feed" => "Feed charts",
-        "log" => "Round log",
+        "handover" => language.Say("Handovers"),
+        "feed" => language.Say("Feed charts"),
+        "log" => language.Say("Round log"),
         _ => kind,
     };
 }

@@ -1,14 +1,16 @@
+using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Dates;
 
 internal static class DueWindows
 {
     /// <summary>When she should lamb, as the day she conceived and the days she carries, both uncertain and independent.</summary>
-    public static DueWindow Of(Flock flock, Ewe ewe)
+    public static DueWindow Of(Flock flock, Ewe ewe, Language language)
     {
         var group = flock.GroupOf(ewe);
-        var evidence = MatingEvidence.Of(ewe, group, flock.Practice);
+        var evidence = MatingEvidence.Of(ewe, group, flock.Practice, language);
         var spread = Gestation.Spread(flock.Practice.GestationSpreadDays);
         var chances = ConceptionDays.Given(evidence, group, flock.Practice)
             .Plus(Gestation.MeanDays(flock, ewe) - (spread.Length / 2), spread);
@@ -23,20 +25,34 @@ internal static class DueWindows
             Latest: chances.Quantile(0.95),
             chances)
         {
-            Reckoning = Reckoning(ewe, evidence, carries, Gestation.MeanDays(flock, ewe), flock.Practice.GestationSpreadDays),
+            Reckoning = Reckoning(ewe, evidence, carries, Gestation.MeanDays(flock, ewe), flock.Practice.GestationSpreadDays, language),
         };
     }
 
-    private static string Reckoning(Ewe ewe, MatingEvidence evidence, int carries, int mean, decimal spread)
+    private static string Reckoning(Ewe ewe, MatingEvidence evidence, int carries, int mean, decimal spread, Language language)
     {
-        var due = evidence.IsOneDay
-            ? $"{carries} days from {DateWords.Day(evidence.FirstDay)} is {DateWords.Day(evidence.FirstDay.PlusDays(carries))}."
-            : $"Any day from {DateWords.Day(evidence.FirstDay)} to {DateWords.Day(evidence.LastDay)} may be the one; {carries} days on from those is "
-                + $"{DateWords.Day(evidence.FirstDay.PlusDays(carries))} to {DateWords.Day(evidence.LastDay.PlusDays(carries))}.";
-        var litter = mean == carries
-            ? ""
-            : $" With {DateWords.Count(ewe.Scan ?? 0, "lamb")} she is planned at {mean} days, {DateWords.Count(Math.Abs(mean - carries), "day")} {(mean > carries ? "more" : "less")}.";
-        var either = spread == 0 || !evidence.IsOneDay ? "" : FormattableString.Invariant($" Two ewes in three lamb within {spread:0.##} days of that, before or after.");
-        return due + litter + either;
+        string Day(LocalDate day) => language.Days.Loose(day);
+        var (first, last) = (evidence.FirstDay, evidence.LastDay);
+        List<string> sentences =
+        [
+            evidence.IsOneDay
+                ? language.Say($"{carries} days from {Day(first)} is {Day(first.PlusDays(carries))}.")
+                : language.Say($"Any day from {Day(first)} to {Day(last)} may be the one; {carries} days on from those is {Day(first.PlusDays(carries))} to {Day(last.PlusDays(carries))}."),
+        ];
+        if (mean != carries)
+        {
+            var lambs = language.CountLoose(ewe.Scan ?? 0, "lamb", "lambs");
+            var days = language.CountLoose(Math.Abs(mean - carries), "day", "days");
+            sentences.Add(mean > carries
+                ? language.Say($"With {lambs} she is planned at {mean} days, {days} more.")
+                : language.Say($"With {lambs} she is planned at {mean} days, {days} less."));
+        }
+
+        if (spread != 0 && evidence.IsOneDay)
+        {
+            sentences.Add(language.Say($"Two ewes in three lamb within {spread:0.##} days of that, before or after."));
+        }
+
+        return string.Join(' ', sentences);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Dates;
 
@@ -35,11 +36,11 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
     /// have been mated on any day of it. Ewes that have lambed stay in, so that the jobs already done do not move.
     /// </summary>
     /// <param name="ewes">The whole flock's.</param>
-    public static GroupDueDates Of(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes)
+    public static GroupDueDates Of(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes, Language language)
     {
         var matings = ewes
             .Where(e => e.Ewe.Group == group.Name && e.Standing is (Standing.ToLamb or Standing.Lambed))
-            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice), Carries: flock.GestationDaysOf(e.Ewe)))
+            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice, language), Carries: flock.GestationDaysOf(e.Ewe)))
             .ToList();
         if (matings.Count == 0)
         {
@@ -52,8 +53,10 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
             var last = matings.MaxBy(m => m.Evidence.LastDay.PlusDays(m.Carries));
             return new(first.Evidence.FirstDay.PlusDays(first.Carries), last.Evidence.LastDay.PlusDays(last.Carries))
             {
-                FirstWhy = ByEwe(first.Ewe, first.Evidence, first.Carries, "the first of its ewes"),
-                LastWhy = ByEwe(last.Ewe, last.Evidence, last.Carries, "the last of its ewes"),
+                FirstWhy = language.Say(
+                    $"the first of its ewes is {first.Ewe.CallName}, {first.Evidence.Words}, and {first.Carries} days on from there; the day is known for every ewe of the group"),
+                LastWhy = language.Say(
+                    $"the last of its ewes is {last.Ewe.CallName}, {last.Evidence.Words}, and {last.Carries} days on from there; the day is known for every ewe of the group"),
             };
         }
 
@@ -62,15 +65,17 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
         var unsure = matings.Count(m => !m.Evidence.IsOneDay);
         return new(group.TupIn.PlusDays(shortest), group.TupOut.PlusDays(longest))
         {
-            FirstWhy = ByStay("in", group.TupIn, shortest, unsure, matings.Count),
-            LastWhy = ByStay("out", group.TupOut, longest, unsure, matings.Count),
+            FirstWhy = $"{language.Say($"the tup goes in on {language.Days.Loose(group.TupIn)}, and {shortest} days on from there")}; {AnyDay(unsure, matings.Count, language)}",
+            LastWhy = $"{language.Say($"the tup comes out on {language.Days.Loose(group.TupOut)}, and {longest} days on from there")}; {AnyDay(unsure, matings.Count, language)}",
         };
     }
 
-    private static string ByEwe(Ewe ewe, MatingEvidence evidence, int carries, string which) =>
-        $"{which} is {ewe.CallName}, {evidence.Words}, and {carries} days on from there; the day is known for every ewe of the group";
-
-    private static string ByStay(string way, LocalDate day, int carries, int unsure, int ewes) =>
-        $"the tup {(way == "in" ? "goes" : "comes")} {way} on {DateWords.Day(day)}, and {carries} days on from there; "
-        + $"of {DateWords.Count(ewes, "ewe")} {unsure} {(unsure == 1 ? "has" : "have")} no mark and no day of mating, so any day with the tup may be the one";
+    private static string AnyDay(int unsure, int ewes, Language language)
+    {
+        var all = language.CountLoose(ewes, "ewe", "ewes");
+        return language.Plural(
+            unsure,
+            $"of {all} {unsure} has no mark and no day of mating, so any day with the tup may be the one",
+            $"of {all} {unsure} have no mark and no day of mating, so any day with the tup may be the one");
+    }
 }

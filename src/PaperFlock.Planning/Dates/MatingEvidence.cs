@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Dates;
 
@@ -13,42 +14,39 @@ internal sealed record MatingEvidence(Evidence Kind, LocalDate FirstDay, LocalDa
     public bool IsOneDay => Kind is Evidence.MatingDay or Evidence.Mark;
 
     /// <summary>For a ewe that has been, or is to go, to the tup; whether she has lambed since does not matter here.</summary>
-    public static MatingEvidence Of(Ewe ewe, TuppingGroup group, Practice practice)
+    public static MatingEvidence Of(Ewe ewe, TuppingGroup group, Practice practice, Language language)
     {
         if (group.IsOneDay)
         {
-            return new(Evidence.MatingDay, group.TupIn, group.TupIn, $"mated {DateWords.Day(group.TupIn)}");
+            return new(Evidence.MatingDay, group.TupIn, group.TupIn, language.Say($"mated {language.Days.Loose(group.TupIn)}"));
         }
 
         if (!ewe.Marks.IsEmpty)
         {
-            return ByMark(ewe, practice);
+            return ByMark(ewe, practice, language);
         }
 
         return ewe.ScanStage switch
         {
-            ScanStage.Early => new(Evidence.ScanStage, group.TupIn, TupStay.EndOfFirstHalf(group), "no mark; scanner said early"),
-            ScanStage.Late => new(Evidence.ScanStage, TupStay.StartOfSecondHalf(group), group.TupOut, "no mark; scanner said late"),
-            _ => new(Evidence.TupStay, group.TupIn, group.TupOut, $"no mark seen; tup in {DateWords.Day(group.TupIn)} to {DateWords.Day(group.TupOut)}"),
+            ScanStage.Early => new(Evidence.ScanStage, group.TupIn, TupStay.EndOfFirstHalf(group), language.Say("no mark; scanner said early")),
+            ScanStage.Late => new(Evidence.ScanStage, TupStay.StartOfSecondHalf(group), group.TupOut, language.Say("no mark; scanner said late")),
+            _ => new(Evidence.TupStay, group.TupIn, group.TupOut, language.Say($"no mark seen; tup in {language.Days.Loose(group.TupIn)} to {language.Days.Loose(group.TupOut)}")),
         };
     }
 
-    private static MatingEvidence ByMark(Ewe ewe, Practice practice)
+    private static MatingEvidence ByMark(Ewe ewe, Practice practice, Language language)
     {
         var heats = Heats.Of(ewe.Marks, practice.ChangeoverDays);
-        if (heats.Length == 1)
+        var (first, last) = (heats[0], heats[^1]);
+        string Day(LocalDate day) => language.Days.Loose(day);
+        return (heats.Length, ewe.ScanStage) switch
         {
-            return On(heats[0], "marked", "");
-        }
-
-        return ewe.ScanStage switch
-        {
-            ScanStage.Early => On(heats[0], "marked", "; scanner said early"),
-            ScanStage.Late => On(heats[^1], "marked again", "; scanner said late"),
-            _ => On(heats[^1], "marked again", ""),
+            (1, _) => On(first, language.Say($"marked {Day(first)}")),
+            (_, ScanStage.Early) => On(first, language.Say($"marked {Day(first)}; scanner said early")),
+            (_, ScanStage.Late) => On(last, language.Say($"marked again {Day(last)}; scanner said late")),
+            _ => On(last, language.Say($"marked again {Day(last)}")),
         };
 
-        static MatingEvidence On(LocalDate mark, string how, string scanner) =>
-            new(Evidence.Mark, mark, mark, $"{how} {DateWords.Day(mark)}{scanner}");
+        static MatingEvidence On(LocalDate mark, string words) => new(Evidence.Mark, mark, mark, words);
     }
 }

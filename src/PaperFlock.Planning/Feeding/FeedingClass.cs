@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -11,22 +12,40 @@ namespace PaperFlock.Planning.Feeding;
 /// <param name="Ewes">In the order of the flock file; never empty.</param>
 internal sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int Clusters, ImmutableArray<EwePlan> Ewes)
 {
-    private static readonly string[] LitterNames = ["Singles", "Twins", "Triplets", "Quads", "Fives"];
-    private static readonly string[] Ordinals = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+    private const int MostLambsNamed = 5;
 
     public LocalDate FirstDue => Ewes.Min(DueOf);
 
     /// <summary>Such as "Twins", or "Twins, early" where the litter makes more than one class.</summary>
-    public string Name => LitterName + (Clusters, Cluster) switch
+    public string NameIn(Language language)
     {
-        (1, _) => "",
-        (2, 0) => ", early",
-        (2, _) => ", late",
-        _ when Cluster < Ordinals.Length => $", {Ordinals[Cluster]}",
-        _ => $", {Cluster + 1}th",
-    };
+        var litter = LitterName(language);
+        return (Clusters, Cluster) switch
+        {
+            (1, _) => litter,
+            (2, 0) => language.Say($"{litter}, early"),
+            (2, _) => language.Say($"{litter}, late"),
+            (_, 0) => language.Say($"{litter}, first"),
+            (_, 1) => language.Say($"{litter}, second"),
+            (_, 2) => language.Say($"{litter}, third"),
+            (_, 3) => language.Say($"{litter}, fourth"),
+            (_, 4) => language.Say($"{litter}, fifth"),
+            (_, 5) => language.Say($"{litter}, sixth"),
+            (_, 6) => language.Say($"{litter}, seventh"),
+            (_, 7) => language.Say($"{litter}, eighth"),
+            _ => language.Say($"{litter}, {Cluster + 1}th"),
+        };
+    }
 
-    private string LitterName => Scanned ? LitterNames[Math.Clamp(Litter, 1, LitterNames.Length) - 1] : "Not scanned";
+    private string LitterName(Language language) => (Scanned, Math.Clamp(Litter, 1, MostLambsNamed)) switch
+    {
+        (false, _) => language.Say("Not scanned"),
+        (_, 1) => language.Say("Singles"),
+        (_, 2) => language.Say("Twins"),
+        (_, 3) => language.Say("Triplets"),
+        (_, 4) => language.Say("Quads"),
+        _ => language.Say("Fives"),
+    };
 
     /// <summary>Fewest lambs first, the unscanned after the scanned singles they are fed as; then by due date.</summary>
     public static ImmutableArray<FeedingClass> Of(Flock flock, IEnumerable<EwePlan> ewes) =>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -13,13 +15,12 @@ internal static class TroughGroups
     /// <returns>The groups in feeding order (by first week, then fewest lambs first), and all the ewes with their trough group and
     /// pen filled in.</returns>
     public static (ImmutableArray<TroughGroup> Groups, ImmutableArray<EwePlan> Ewes) Plan(
-        Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, HousingPlan housing)
+        Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, HousingPlan housing, Language language)
     {
         var penOf = PenByTag(housing);
-        var parts = FeedingClass.Of(flock, ewes)
-            .SelectMany(c => Parts(c, penOf, housing))
-            .OrderBy(p => p.FirstDue)
-            .ToList();
+        var parts = Apart(FeedingClass.Of(flock, ewes)
+            .SelectMany(c => Parts(c, penOf, housing, language))
+            .OrderBy(p => p.FirstDue));
 
         var nameOf = parts.SelectMany(p => p.Ewes.Select(e => (e.Ewe.Tag, p.Name))).ToDictionary(StringComparer.Ordinal);
         var placed = ewes
@@ -27,26 +28,46 @@ internal static class TroughGroups
             .ToImmutableArray();
         var planOf = placed.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
 
-        return ([.. parts.Select((p, i) => Group(flock, i + 1, p, [.. p.Ewes.Select(e => planOf[e.Ewe.Tag])], housed))], placed);
+        return ([.. parts.Select((p, i) => Group(flock, i + 1, p, [.. p.Ewes.Select(e => planOf[e.Ewe.Tag])], housed, language))], placed);
+    }
+
+    /// <summary>Ewes find their group by its name, so a translation that names two alike must not mix them up.</summary>
+    private static List<Part> Apart(IEnumerable<Part> parts)
+    {
+        var used = new HashSet<string>(StringComparer.Ordinal);
+        var apart = new List<Part>();
+        foreach (var part in parts)
+        {
+            var name = part.Name;
+            for (var n = 2; !used.Add(name); n++)
+            {
+                name = string.Create(CultureInfo.InvariantCulture, $"{part.Name} {n}");
+            }
+
+            apart.Add(part with { Name = name });
+        }
+
+        return apart;
     }
 
     private static Dictionary<string, string> PenByTag(HousingPlan housing) => housing.Pens
         .SelectMany(p => p.Ewes.Select(e => (e.Tag, p.Pen.Name)))
         .ToDictionary(StringComparer.Ordinal);
 
-    private static IEnumerable<Part> Parts(FeedingClass feeding, Dictionary<string, string> penOf, HousingPlan housing)
+    private static IEnumerable<Part> Parts(FeedingClass feeding, Dictionary<string, string> penOf, HousingPlan housing, Language language)
     {
         var pens = housing.Pens.Select(p => (string?)p.Pen.Name).Append(null);
         var parts = pens
             .Select(pen => (Pen: pen, Ewes: feeding.Ewes.Where(e => penOf.GetValueOrDefault(e.Ewe.Tag) == pen).ToImmutableArray()))
             .Where(p => !p.Ewes.IsEmpty)
             .ToList();
+        var name = feeding.NameIn(language);
         return parts.Select(p => new Part(
-            parts.Count == 1 ? feeding.Name : $"{feeding.Name}, {p.Pen ?? "without a pen"}", feeding, p.Pen, p.Ewes));
+            parts.Count == 1 ? name : p.Pen is { } pen ? $"{name}, {pen}" : language.Say($"{name}, without a pen"), feeding, p.Pen, p.Ewes));
     }
 
     private static TroughGroup Group(
-        Flock flock, int number, Part part, ImmutableArray<EwePlan> ewes, Func<EwePlan, LocalDate?> housed)
+        Flock flock, int number, Part part, ImmutableArray<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, Language language)
     {
         var mob = new Mob(flock.Feeds, [.. ewes.Select(e => new MobMember(
             new EweNeed((double)EweWeights.Of(flock, e.Ewe), e.Litter, e.Ewe.Condition), housed(e)))]);
@@ -62,23 +83,24 @@ internal static class TroughGroups
             part.FirstDue,
             lastDue,
             weeks,
-            MethodDifference.Words(flock.Feeds.Method, weeks))
+            MethodDifference.Words(flock.Feeds.Method, weeks, language))
         {
-            Protein = ProteinWarning.Words(weeks),
-            Assumed = AssumptionWords(flock, ewes),
+            Protein = ProteinWarning.Words(weeks, language),
+            Assumed = AssumptionWords(flock, ewes, language),
         };
     }
 
-    private static string AssumptionWords(Flock flock, ImmutableArray<EwePlan> ewes)
+    private static string AssumptionWords(Flock flock, ImmutableArray<EwePlan> ewes, Language language)
     {
         var unweighed = ewes.Count(e => EweWeights.IsAssumed(flock, e.Ewe));
-        const string taken = "in the flock file: 70 kg (154 lb) is taken.";
         return unweighed switch
         {
             0 => "",
-            _ when unweighed == ewes.Length => $"No ewe here has a weight {taken}",
-            1 => $"1 of {ewes.Length} ewes has no weight {taken}",
-            _ => $"{unweighed} of {ewes.Length} ewes have no weight {taken}",
+            _ when unweighed == ewes.Length => language.Say("No ewe here has a weight in the flock file: 70 kg (154 lb) is taken."),
+            _ => language.Plural(
+                unweighed,
+                $"{unweighed} of {ewes.Length} ewes has no weight in the flock file: 70 kg (154 lb) is taken.",
+                $"{unweighed} of {ewes.Length} ewes have no weight in the flock file: 70 kg (154 lb) is taken."),
         };
     }
 

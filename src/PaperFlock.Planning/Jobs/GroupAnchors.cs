@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Jobs;
@@ -21,38 +22,32 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
     };
 
     /// <summary>How the day of an anchor is known, in a sentence without its full stop.</summary>
-    public string EvidenceFor(JobAnchor anchor, Practice practice) => anchor switch
+    public string EvidenceFor(JobAnchor anchor, Practice practice, Language language) => anchor switch
     {
-        JobAnchor.TupIn or JobAnchor.TupOut => "the day the flock file gives, or worked back from the day it wants lambs",
-        JobAnchor.Scan => $"{DateWords.Count(practice.ScanDaysAfterTupIn.First, "day")} after the tup goes in on {DateWords.Day(Group.TupIn)}",
-        JobAnchor.Feeding => $"{DateWords.Count(practice.FeedWeeksBeforeLambing, "week")} before the first is due: {Due.FirstWhy}",
-        JobAnchor.Housing => $"{DateWords.Count(practice.HouseDaysBeforeLambing, "day")} before the first is due: {Due.FirstWhy}",
+        JobAnchor.TupIn or JobAnchor.TupOut => language.Say("the day the flock file gives, or worked back from the day it wants lambs"),
+        JobAnchor.Scan => language.Say(
+            $"{language.CountLoose(practice.ScanDaysAfterTupIn.First, "day", "days")} after the tup goes in on {language.Days.Loose(Group.TupIn)}"),
+        JobAnchor.Feeding => language.Say($"{language.CountLoose(practice.FeedWeeksBeforeLambing, "week", "weeks")} before the first is due: {Due.FirstWhy}"),
+        JobAnchor.Housing => language.Say($"{language.CountLoose(practice.HouseDaysBeforeLambing, "day", "days")} before the first is due: {Due.FirstWhy}"),
         JobAnchor.FirstDue => Due.FirstWhy,
         JobAnchor.LastDue => Due.LastWhy,
         _ => throw new ArgumentOutOfRangeException(nameof(anchor), anchor, "No such anchor."),
     };
 
     /// <returns>Null when the group has no such day.</returns>
-    public JobBasis? BasisOf(JobAnchor anchor, Practice practice) =>
-        DayOf(anchor, practice) is { } day ? new JobBasis(day, DayWords(anchor), EvidenceFor(anchor, practice)) : null;
+    public JobBasis? BasisOf(JobAnchor anchor, Practice practice, Language language) =>
+        DayOf(anchor, practice) is { } day ? new JobBasis(day, DayWords(anchor, language), EvidenceFor(anchor, practice, language)) : null;
 
-    /// <summary>How the anchor is named after "days before".</summary>
-    public static string Words(JobAnchor anchor) => anchor switch
+    private string DayWords(JobAnchor anchor, Language language) => anchor switch
     {
-        JobAnchor.TupIn => "the tup goes in",
-        JobAnchor.TupOut => "the tup comes out",
-        JobAnchor.Scan => "scanning",
-        JobAnchor.Feeding => "feeding starts",
-        JobAnchor.Housing => "housing",
-        JobAnchor.FirstDue => "the first is due",
-        JobAnchor.LastDue => "the last is due",
+        JobAnchor.TupIn or JobAnchor.TupOut when Group.IsOneDay => language.Say("the day of mating"),
+        JobAnchor.TupIn => language.Say("the day the tup goes in"),
+        JobAnchor.TupOut => language.Say("the day the tup comes out"),
+        JobAnchor.Scan => language.Say("scanning"),
+        JobAnchor.Feeding => language.Say("the day feeding starts"),
+        JobAnchor.Housing => language.Say("housing"),
+        JobAnchor.FirstDue => language.Say("the day the first is due"),
+        JobAnchor.LastDue => language.Say("the day the last is due"),
         _ => throw new ArgumentOutOfRangeException(nameof(anchor), anchor, "No such anchor."),
-    };
-
-    private string DayWords(JobAnchor anchor) => anchor switch
-    {
-        JobAnchor.TupIn or JobAnchor.TupOut when Group.IsOneDay => "the day of mating",
-        JobAnchor.Scan or JobAnchor.Housing => Words(anchor),
-        _ => $"the day {Words(anchor)}",
     };
 }

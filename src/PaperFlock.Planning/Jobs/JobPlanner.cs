@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Jobs;
 
@@ -15,17 +16,17 @@ internal sealed record PlannedJobs(
 /// <summary>From anchors to jobs on their days.</summary>
 internal static class JobPlanner
 {
-    public static PlannedJobs Plan(Flock flock, IReadOnlyList<GroupAnchors> groups)
+    public static PlannedJobs Plan(Flock flock, IReadOnlyList<GroupAnchors> groups, Language language)
     {
         ImmutableArray<JobNeed> needs =
         [
-            .. groups.SelectMany(g => BuiltInJobs.For(flock, g)),
-            .. OwnJobs.For(flock, groups),
+            .. groups.SelectMany(g => BuiltInJobs.For(flock, g, language)),
+            .. OwnJobs.For(flock, groups, language),
         ];
         var calendar = new KeeperCalendar(flock.KeeperDays);
         var placements = new JobPlacer(calendar).Place(needs);
         var gathered = placements.Where(p => p.Date is not null && p.Need.Handled).ToLookup(p => p.Date!.Value, p => p.Need);
-        var words = new JobWords(calendar, gathered);
+        var words = new JobWords(calendar, gathered, language);
         var order = groups.Select((g, i) => (g.Group, Order: i)).ToDictionary(g => g.Group, g => g.Order);
         var jobs = placements
             .Select(p => (Job: Planned(p, calendar, words), p.Need.Span))
@@ -45,7 +46,7 @@ internal static class JobPlanner
         if (placement.Date is null)
         {
             var nearest = calendar.NearestFreeOutside(need.Earliest, need.Latest, need.NotAfter);
-            trouble = new(JobWords.Trouble(need, nearest), nearest);
+            trouble = new(words.Trouble(need, nearest), nearest);
         }
 
         return new(

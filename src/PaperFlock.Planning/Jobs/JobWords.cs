@@ -1,10 +1,10 @@
 using NodaTime;
-using PaperFlock.Planning.Dates;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>Why a job is on its day, and what is wrong when it has none.</summary>
-internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNeed> gathered)
+internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNeed> gathered, Language language)
 {
     /// <summary>More than this many jobs sharing a gathering are counted, not named.</summary>
     private const int Named = 3;
@@ -15,7 +15,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         IEnumerable<string?> parts =
         [
             need.Reason,
-            placement.Date is { } day ? WhyDay(placement, day, $"moved from {DateWords.Day(need.Best)} to save a gathering") : "it has no day yet: the keeper is away for the whole of its window",
+            placement.Date is { } day ? WhyDay(placement, day, language.Say($"moved from {language.Days.Loose(need.Best)} to save a gathering")) : language.Say("it has no day yet: the keeper is away for the whole of its window"),
             need.Remark,
             placement.Date is { } date && need.Handled ? Shared(need, date) : null,
         ];
@@ -25,17 +25,18 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
 
     /// <summary>Why it is not on its best day, or what is odd about its day; null when there is nothing to say.</summary>
     public string? Moved(Placement placement) =>
-        placement.Date is { } day ? WhyDay(placement, day, "to save a gathering") : null;
+        placement.Date is { } day ? WhyDay(placement, day, language.Say("to save a gathering")) : null;
 
-    public static string Trouble(JobNeed need, LocalDate? nearest)
+    public string Trouble(JobNeed need, LocalDate? nearest)
     {
-        var window = need.Earliest == need.Latest
-            ? $"on {DateWords.Day(need.Best)}, the one day it may be done"
-            : $"on every day it may be done, {DateWords.Day(need.Earliest)} to {DateWords.Day(need.Latest)}";
+        var (earliest, latest) = (language.Days.Loose(need.Earliest), language.Days.Loose(need.Latest));
+        var away = need.Earliest == need.Latest
+            ? language.Say($"The keeper is away on {language.Days.Loose(need.Best)}, the one day it may be done")
+            : language.Say($"The keeper is away on every day it may be done, {earliest} to {latest}");
         var instead = nearest is { } day
-            ? $"the nearest day that would do is {DateWords.Day(day)}"
-            : "no day within a year would do";
-        return $"The keeper is away {window}; {instead}.";
+            ? language.Say($"the nearest day that would do is {language.Days.Loose(day)}")
+            : language.Say("no day within a year would do");
+        return $"{away}; {instead}.";
     }
 
     private string? WhyDay(Placement placement, LocalDate day, string saving)
@@ -43,20 +44,21 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         var need = placement.Need;
         if (need.Fixed)
         {
-            return calendar.IsAway(day) ? "the keeper is away that day" : null;
+            return calendar.IsAway(day) ? language.Say("the keeper is away that day") : null;
         }
 
         if (placement.Kind == DayKind.Present)
         {
-            return "nobody is free on any day of its window, so it is on one that is not";
+            return language.Say("nobody is free on any day of its window, so it is on one that is not");
         }
 
         var nearest = calendar.DaysFor(need.Earliest, need.Latest).Days.Min(d => DaysOff(d, need));
-        var absence = calendar.IsAway(need.Best) ? $", as the keeper is away on {DateWords.Day(need.Best)}" : "";
         return DaysOff(day, need) switch
         {
             0 => null,
-            var off when off == nearest => $"the nearest free day{absence}",
+            var off when off == nearest => calendar.IsAway(need.Best)
+                ? language.Say($"the nearest free day, as the keeper is away on {language.Days.Loose(need.Best)}")
+                : language.Say("the nearest free day"),
             _ => saving,
         };
     }
@@ -73,7 +75,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
 
         var names = string.Join(", ", others.Take(Named).Select(n => n.Group is { Name.Length: > 0 } group ? $"{n.Title} ({group.Name})" : n.Title));
         return others.Count > Named
-            ? $"one gathering with {names} and {others.Count - Named} more"
-            : $"one gathering with {names}";
+            ? language.Say($"one gathering with {names} and {others.Count - Named} more")
+            : language.Say($"one gathering with {names}");
     }
 }

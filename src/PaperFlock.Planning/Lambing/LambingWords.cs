@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using static PaperFlock.Planning.Dates.DateWords;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Lambing;
 
@@ -8,31 +8,37 @@ namespace PaperFlock.Planning.Lambing;
 internal static class LambingWords
 {
     /// <param name="days">Never empty.</param>
-    public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days)
+    public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days, Language language)
     {
         var busiest = days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
-        var curve = $"{Count(ewes, "ewe")} to lamb; the busiest day looks like {Day(busiest.Date)}, "
-            + $"with {Count(busiest.P90, "ewe")} or fewer nine times in ten.";
-        return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days)}";
+        var toLamb = language.CountLoose(ewes, "ewe", "ewes");
+        var high = language.CountLoose(busiest.P90, "ewe", "ewes");
+        var curve = language.Say($"{toLamb} to lamb; the busiest day looks like {language.Days.Loose(busiest.Date)}, with {high} or fewer nine times in ten.");
+        return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days, language)}";
     }
 
-    private static string Pens(int? pens, ImmutableArray<LambingDay> days)
+    private static string Pens(int? pens, ImmutableArray<LambingDay> days, Language language)
     {
         var wanted = days.Max(d => d.PensNeededP90);
         if (pens is not { } there)
         {
-            return $"{Count(wanted, "lambing pen")} would be enough on any one night nine times in ten.";
+            return language.Plural(
+                wanted,
+                $"{wanted} lambing pen would be enough on any one night nine times in ten.",
+                $"{wanted} lambing pens would be enough on any one night nine times in ten.");
         }
 
         var worst = days.OrderByDescending(d => d.ChanceOverPens).ThenBy(d => d.Date).First();
-        var night = $"on the worst night, {Day(worst.Date)}";
+        var night = language.Days.Loose(worst.Date);
+        var named = language.CountLoose(there, "lambing pen", "lambing pens");
+        var oneIn = worst.ChanceOverPens is > 0 and { } chance ? Math.Round(1 / chance) : 0;
         return worst.ChanceOverPens switch
         {
-            < 0.005 => $"{Count(there, "lambing pen")} should be enough on every night, taken one by one.",
-            > 0.9 => $"{Count(there, "lambing pen")} would hardly ever be enough {night}; {wanted} would be, nine times in ten.",
-            > 0.5 => $"{Count(there, "lambing pen")} would more often than not be too few {night}; {wanted} would be enough nine times in ten.",
-            var chance => $"{Count(there, "lambing pen")} would not be enough {night}, 1 time in {Math.Round(1 / chance!.Value):0}"
-                + (wanted > there ? $"; {wanted} would be, nine times in ten." : "."),
+            < 0.005 => language.Say($"{named} should be enough on every night, taken one by one."),
+            > 0.9 => language.Say($"{named} would hardly ever be enough on the worst night, {night}; {wanted} would be, nine times in ten."),
+            > 0.5 => language.Say($"{named} would more often than not be too few on the worst night, {night}; {wanted} would be enough nine times in ten."),
+            _ when wanted > there => language.Say($"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}; {wanted} would be, nine times in ten."),
+            _ => language.Say($"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}."),
         };
     }
 }

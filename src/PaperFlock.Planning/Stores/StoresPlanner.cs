@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning.Stores;
@@ -12,7 +12,7 @@ internal static class StoresPlanner
     /// <param name="housed">The day a ewe goes in; null when she stays out.</param>
     /// <returns>In the order concentrate, forage, buckets, bedding, water; without what is not needed.</returns>
     public static ImmutableArray<StoreItem> Plan(
-        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed)
+        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, Language language)
     {
         if (groups.IsEmpty)
         {
@@ -23,16 +23,16 @@ internal static class StoresPlanner
         var order = new OrderRule(flock.Feeds.OrderLeadDays, flock.Feeds.Margin, closed);
         StoreItem?[] items =
         [
-            Concentrate(flock, groups, order),
-            ForageOf(flock, groups, order),
-            BucketsOf(flock, groups, order),
-            Bedding(flock, groups, housed, order),
-            WaterOf(flock, groups),
+            Concentrate(flock, groups, order, language),
+            ForageOf(flock, groups, order, language),
+            BucketsOf(flock, groups, order, language),
+            Bedding(flock, groups, housed, order, language),
+            WaterOf(flock, groups, language),
         ];
         return [.. items.OfType<StoreItem>()];
     }
 
-    private static StoreItem? Concentrate(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
+    private static StoreItem? Concentrate(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
     {
         var use = new DailyUse(flock.Print.WeekStarts);
         foreach (var group in groups)
@@ -43,12 +43,13 @@ internal static class StoresPlanner
             }
         }
 
-        var method = flock.Feeds.Method == FeedMethod.PerLamb ? "so much for each lamb carried" : "energy balance";
-        return order.Weighed(flock.Feeds.Concentrate.Name, use, "bag", flock.Feeds.Concentrate.Bag,
-            $"the feed charts added up, {method}, from the feed week to each group's last due date");
+        return order.Weighed(flock.Feeds.Concentrate.Name, use, StoreItem.Bag, flock.Feeds.Concentrate.Bag,
+            flock.Feeds.Method == FeedMethod.PerLamb
+                ? language.Say("the feed charts added up, so much for each lamb carried, from the feed week to each group's last due date")
+                : language.Say("the feed charts added up, energy balance, from the feed week to each group's last due date"));
     }
 
-    private static StoreItem? ForageOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
+    private static StoreItem? ForageOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
     {
         var forage = flock.Feeds.Forage;
         if (forage.Kind == ForageKind.Grass)
@@ -69,13 +70,19 @@ internal static class StoresPlanner
         }
 
         var share = (forage.Intake ?? ForageIntake.Usual(forage.Kind)) * 100;
-        var name = forage.Kind == ForageKind.Straw ? "Feeding straw" : forage.Kind.ToString();
-        return order.Weighed(name, use, forage.Bale is null ? "" : "bale", forage.Bale,
-            string.Create(CultureInfo.InvariantCulture,
+        var name = forage.Kind switch
+        {
+            ForageKind.Hay => language.Say("Hay"),
+            ForageKind.Haylage => language.Say("Haylage"),
+            ForageKind.Silage => language.Say("Silage"),
+            _ => language.Say("Feeding straw"),
+        };
+        return order.Weighed(name, use, forage.Bale is null ? "" : StoreItem.Bale, forage.Bale,
+            language.Say(
                 $"{share:0.##} % of live weight a day as dry matter, from the feed week to each group's last due date; waste is for the margin"));
     }
 
-    private static StoreItem? BucketsOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
+    private static StoreItem? BucketsOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
     {
         if (flock.Feeds.Buckets is not { } buckets)
         {
@@ -91,12 +98,12 @@ internal static class StoresPlanner
             use.Add(day, atOnce);
         }
 
-        return order.Counted(buckets.Name, use, to, "bucket", buckets.Weight,
-            $"1 for every {buckets.EwesPerBucket} ewes, new every {buckets.Days} days, by the maker's figures in the flock file");
+        return order.Counted(buckets.Name, use, to, StoreItem.Bucket, buckets.Weight,
+            language.Say($"1 for every {buckets.EwesPerBucket} ewes, new every {buckets.Days} days, by the maker's figures in the flock file"));
     }
 
     private static StoreItem? Bedding(
-        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, OrderRule order)
+        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, OrderRule order, Language language)
     {
         if (flock.Housing.Lambing == LambingPlace.Outdoors)
         {
@@ -116,11 +123,11 @@ internal static class StoresPlanner
             }
         }
 
-        return order.Weighed("Bedding straw", use, "", null,
-            $"{perWeek:0} kg a ewe a week from housing to her group's last due date (Irish Farmers Journal)");
+        return order.Weighed(language.Say("Bedding straw"), use, "", null,
+            language.Say($"{perWeek:0} kg a ewe a week from housing to her group's last due date (Irish Farmers Journal)"));
     }
 
-    private static StoreItem WaterOf(Flock flock, ImmutableArray<TroughGroup> groups)
+    private static StoreItem WaterOf(Flock flock, ImmutableArray<TroughGroup> groups, Language language)
     {
         var use = new DailyUse(flock.Print.WeekStarts);
         foreach (var group in groups)
@@ -129,8 +136,8 @@ internal static class StoresPlanner
             use.AddEachDay(group.Weeks[0].WeekBeginning, group.LastDue, litres);
         }
 
-        return new StoreItem("Water", null, null, "", null, use.First, use.Last, null, use.Weeks(),
-            string.Create(CultureInfo.InvariantCulture,
+        return new StoreItem(language.Say("Water"), null, null, "", null, use.First, use.Last, null, use.Weeks(),
+            language.Say(
                 $"up to {use.MostInADay:0} litres a day, the upper end for pregnant ewes of their weight (NRC 2007)"));
     }
 

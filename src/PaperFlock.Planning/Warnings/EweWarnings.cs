@@ -39,8 +39,8 @@ internal static class EweWarnings
 
     private static string? Mated(Ewe ewe) => ewe switch
     {
-        { Scan: { } scan and > 0 } => $"scanned with {DateWords.Count(scan, "lamb")}",
-        { Marks.IsEmpty: false } => $"marked {DateWords.Day(ewe.Marks[^1])}",
+        { Scan: { } scan and > 0 } => $"scanned with {WarningWords.Count(scan, "lamb")}",
+        { Marks.IsEmpty: false } => $"marked {WarningWords.Day(ewe.Marks[^1])}",
         _ => null,
     };
 

@@ -1,21 +1,24 @@
 using System.Text;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.CallSheet;
 
 /// <summary>Letters and figures as they are said on a bad line: the ICAO spelling alphabet, figures one by one.</summary>
 internal static class Spoken
 {
-    private static readonly string[] Letters =
+    private static string[] Letters(Language language) =>
     [
-        "Alfa", "Bravo", "Charlie", "Delta", "Echo", "Foxtrot", "Golf", "Hotel", "India", "Juliett", "Kilo", "Lima", "Mike",
-        "November", "Oscar", "Papa", "Quebec", "Romeo", "Sierra", "Tango", "Uniform", "Victor", "Whiskey", "X-ray", "Yankee", "Zulu",
+        language.Say("Alfa"), language.Say("Bravo"), language.Say("Charlie"), language.Say("Delta"), language.Say("Echo"), language.Say("Foxtrot"), language.Say("Golf"), language.Say("Hotel"), language.Say("India"), language.Say("Juliett"), language.Say("Kilo"), language.Say("Lima"), language.Say("Mike"),
+        language.Say("November"), language.Say("Oscar"), language.Say("Papa"), language.Say("Quebec"), language.Say("Romeo"), language.Say("Sierra"), language.Say("Tango"), language.Say("Uniform"), language.Say("Victor"), language.Say("Whiskey"), language.Say("X-ray"), language.Say("Yankee"), language.Say("Zulu"),
     ];
 
-    private static readonly string[] Figures = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+    private static string[] Figures(Language language) =>
+        [language.Say("zero"), language.Say("one"), language.Say("two"), language.Say("three"), language.Say("four"), language.Say("five"), language.Say("six"), language.Say("seven"), language.Say("eight"), language.Say("nine")];
 
     /// <summary>"NY 48" is "November Yankee, four eight". Other characters are left out; a space becomes a comma.</summary>
-    public static string Of(string words)
+    public static string Of(string words, Language language)
     {
+        var (letters, figures) = (Letters(language), Figures(language));
         var spoken = new StringBuilder();
         foreach (var c in words.ToUpperInvariant())
         {
@@ -25,7 +28,7 @@ internal static class Spoken
                 continue;
             }
 
-            var word = c is >= 'A' and <= 'Z' ? Letters[c - 'A'] : c is >= '0' and <= '9' ? Figures[c - '0'] : null;
+            var word = c is >= 'A' and <= 'Z' ? letters[c - 'A'] : c is >= '0' and <= '9' ? figures[c - '0'] : null;
             if (word is not null)
             {
                 spoken.Append(spoken.Length > 0 ? " " : "").Append(word);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
@@ -12,15 +11,12 @@ internal static class CardFrame
     private static readonly TextStyle Control = Fount.Control with { Size = 7.5 };
 
     /// <param name="leaf">Page code of the card.</param>
-    /// <param name="face">Front or back.</param>
+    /// <param name="face">Front or back, in words.</param>
     public static Element Of(Stationery stationery, CardFormat format, Element body, string leaf, string face, string name)
     {
         var mark = stationery.Mark;
-        var replaced = mark.Issues.Replaces(leaf) is { } issue ? string.Create(CultureInfo.InvariantCulture, $" · replaces issue {issue}") : "";
-        var line = Ink.Text($"{mark.Id} {leaf} {face} · {mark.IssueWords}{replaced}", Control) with { Name = PageReading.IssueMark };
-
-        // Room for the longest there may be, so that what is on a card does not depend on its issue.
-        var longest = Ink.Text($"{mark.Id} {leaf} {face} · {PackMark.WidestIssueWords} · replaces issue 99", Control);
+        var line = Ink.Text(mark.CardLine(leaf, face), Control) with { Name = PageReading.IssueMark };
+        var longest = Ink.Text(mark.WidestCardLine(leaf, face), Control);
         var height = Heights.Of(longest, format.Content.Width, stationery);
         return new Board(
             format.Content,

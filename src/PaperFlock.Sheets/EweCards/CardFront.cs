@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -16,6 +15,14 @@ internal static class CardFront
     /// <summary>Characters of a note that the largest type there is leaves no room for.</summary>
     private static readonly int[] ShorterNotes = [160, 100, 60, 30];
 
+    private static readonly TextStyle Small = Fount.Label with { Size = 9.5 };
+    private static readonly TextStyle SmallBold = Fount.LabelBold with { Size = 9.5 };
+    private static readonly Edges SmallPadding = Edges.Of(3, 3);
+
+    // Widths of the columns of what was found, and of its value.
+    private static readonly double[] CaptionShares = [0.8, 0.72, 0.72];
+    private static readonly double[] ValueShares = [1.15, 1, 1];
+
     public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
     {
         // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
@@ -25,16 +32,16 @@ internal static class CardFront
             .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
             (0, false, Ink.Text(note, Fount.BodyBold)),
             (0, false, Ink.Text(note, Fount.LabelBold)),
-            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n))),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n, stationery.Language))),
         ];
         return new FirstThatFits(shorter.Select(s => Card(stationery, format, ewe, code, s.Tasks, s.Ration, s.Note)));
     }
 
     /// <summary>As many whole words as the length holds, and where to read on.</summary>
-    private static Text Shortened(string note, int length)
+    private static Text Shortened(string note, int length, Language language)
     {
         var end = note.LastIndexOf(' ', length);
-        return Ink.Text($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)", Fount.LabelBold);
+        return Ink.Text(language.Say($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)"), Fount.LabelBold);
     }
 
     private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
@@ -45,20 +52,20 @@ internal static class CardFront
             Title(stationery, ewe, width),
             Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
             Identity(stationery, ewe),
-            Headline(ewe),
-            Checks(stationery, ewe),
+            Headline(ewe, stationery.Language),
+            Checks(stationery, ewe, width),
             ration ? CardRation.Of(stationery, ewe, width) : null,
             note,
             Tasks(stationery, ewe, tasks),
             new LogLines(stationery.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
-        return CardFrame.Of(stationery, format, body, code, "front", $"card of {ewe.Ewe.CallName}");
+        return CardFrame.Of(stationery, format, body, code, stationery.Language.Say("front"), $"card of {ewe.Ewe.CallName}");
     }
 
     private static Row Title(Stationery stationery, EwePlan ewe, double width)
     {
-        var right = LitterWord(ewe);
+        var right = LitterWord(ewe, stationery.Language);
         var rightStyle = Fount.Cap(Face.TextBold, 4.2);
         var rightWidth = stationery.Measurer.WidthOf(right, rightStyle) + 2;
         return new Row(
@@ -66,7 +73,7 @@ internal static class CardFront
                 new RowCell(
                     Track.Share(),
                     Ink.Largest(
-                        ewe.Ewe.Name ?? "no name", stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
+                        ewe.Ewe.Name ?? stationery.Language.Say("no name"), stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
                         Fount.Cap(Face.TextBold, 6), Fount.Cap(Face.TextBold, 4.8), Fount.Cap(Face.TextBold, 3.8)),
                     VerticalAlign.Bottom),
                 new RowCell(Track.Fixed(rightWidth), Ink.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
@@ -74,14 +81,13 @@ internal static class CardFront
             8);
     }
 
-    private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
+    private static string LitterWord(EwePlan ewe, Language language) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
     {
-        (Standing.Empty, _, _) => "EMPTY",
-        (Standing.LeftOut, _, _) => "LEFT OUT",
-        (Standing.Lambed, _, _) => "LAMBED",
-        (_, false, _) => "not scanned",
-        (_, _, 1) => "1 lamb",
-        var (_, _, n) => $"{n.ToString(CultureInfo.InvariantCulture)} lambs",
+        (Standing.Empty, _, _) => language.Say("EMPTY"),
+        (Standing.LeftOut, _, _) => language.Say("LEFT OUT"),
+        (Standing.Lambed, _, _) => language.Say("LAMBED"),
+        (_, false, _) => language.Say("not scanned"),
+        var (_, _, n) => language.CountLoose(n, "lamb", "lambs"),
     };
 
     private static Text Identity(Stationery stationery, EwePlan ewe)
@@ -90,16 +96,16 @@ internal static class CardFront
         var words = new[]
         {
             ewe.Ewe.Breed,
-            ewe.Ewe.Born is { } born ? $"born\u00a0{born.ToString(CultureInfo.InvariantCulture)}" : null,
+            ewe.Ewe.Born is { } born ? stationery.Language.Say($"born\u00a0{born}") : null,
             group.Name.Length > 0 ? group.Name : null,
-            group.Tup is { } tup ? $"tup\u00a0{tup.Replace(' ', '\u00a0')}" : null,
-            ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
+            group.Tup is { } tup ? stationery.Language.Say($"tup\u00a0{tup.Replace(' ', '\u00a0')}") : null,
+            ewe.Pen is { } pen ? stationery.Language.Say($"pen\u00a0{pen.Replace(' ', '\u00a0')}") : null,
         };
-        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), Fount.Label, leading: 1.25);
+        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty(stationery.Language.Say("no breed or group given"))), Fount.Label, leading: 1.25);
     }
 
     /// <summary>When she is due, or why she is not.</summary>
-    private static Box Headline(EwePlan ewe)
+    private static Box Headline(EwePlan ewe, Language language)
     {
         var padding = Edges.Of(7, 5);
         if (ewe.Due is { } due)
@@ -109,10 +115,10 @@ internal static class CardFront
                     2,
                     new Row(
                         [
-                            new RowCell(Track.Fixed(30), Ink.Text("due", Fount.Body), VerticalAlign.Bottom),
-                            new RowCell(Track.Share(), Ink.Text(Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
+                            new RowCell(Track.Fixed(30), Ink.Text(language.Say("due"), Fount.Body), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Ink.Text(language.Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
                         ]),
-                    Ink.Text($"9 in 10 between {Days.Short(due.Earliest)} and {Days.Short(due.Latest)}", Fount.Label),
+                    Ink.Text(language.Say($"9 in 10 between {language.Days.Short(due.Earliest)} and {language.Days.Short(due.Latest)}"), Fount.Label),
                     Ink.Text(due.Words, Fount.LabelBold)),
                 padding,
                 Lines.Section);
@@ -120,9 +126,9 @@ internal static class CardFront
 
         var (bold, plain) = ewe.Standing switch
         {
-            Standing.Lambed => ($"Lambed {Days.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
-            Standing.LeftOut => ("Left out of the tup", ewe.Advice.Reason),
-            _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
+            Standing.Lambed => (language.Say($"Lambed {language.Days.Short(ewe.Ewe.Lambed!.Value)}"), language.Say("Her card is closed.")),
+            Standing.LeftOut => (language.Say("Left out of the tup"), ewe.Advice.Reason),
+            _ => (language.Say("Scanned empty"), language.Say("No lambs: feed and house her apart from those in lamb.")),
         };
         return new Box(
             Ink.Column(2, Ink.Text(bold, Fount.Cap(Face.TextBold, 4.2), leading: 1.1), Ink.Text(plain, Fount.Label)),
@@ -130,32 +136,33 @@ internal static class CardFront
             Lines.Section);
     }
 
-    private static Table Checks(Stationery stationery, EwePlan ewe)
+    private static Table Checks(Stationery stationery, EwePlan ewe, double width)
     {
-        var e = ewe.Ewe;
-        return new Table(
-            [Track.Share(0.8), Track.Share(1.15), Track.Share(0.72), Track.Share(), Track.Share(0.72), Track.Share()],
-            [],
-            [
-                new TableRow([Caption("teeth"), Value(Word(e.Teeth)), Caption("toes"), Value(Word(e.Toes)), Caption("teats"), Value(Word(e.Teats))]),
-                new TableRow(
-                [
-                    Caption("weight"), Value(e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
-                    Caption("score"), Value(e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
-                    Caption("now"), Value(""),
-                ]),
-            ]);
+        var (e, language) = (ewe.Ewe, stationery.Language);
+        (string Caption, string Value)[] checks =
+        [
+            (language.Say("teeth"), CheckWords.Of(e.Teeth, language) ?? ""),
+            (language.Say("toes"), CheckWords.Of(e.Toes, language) ?? ""),
+            (language.Say("teats"), CheckWords.Of(e.Teats, language) ?? ""),
+            (language.Say("weight"), e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
+            (language.Say("score"), e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
+            (language.Say("now"), ""),
+        ];
+        var captions = CaptionShares.Select((share, i) => (Share: share, Words: checks.Where((_, n) => n % 3 == i).Select(p => p.Caption)));
+        var shares = CaptionShares.Sum() + ValueShares.Sum();
+        var apart = captions.All(p => stationery.WidestOf(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
+        return apart
+            ? new Table(
+                [.. CaptionShares.Zip(ValueShares, (caption, value) => (ImmutableArray<Track>)[Track.Share(caption), Track.Share(value)]).SelectMany(t => t)],
+                [],
+                [.. checks.Chunk(3).Select(row => new TableRow([.. row.SelectMany(p => new[] { Cell(new Run(p.Caption, Small)), Cell(new Run(p.Value, SmallBold)) })]))])
+            : new Table(
+                [.. Enumerable.Repeat(Track.Share(), 3)],
+                [],
+                [.. checks.Chunk(3).Select(row => new TableRow([.. row.Select(p => Cell(new Run(p.Caption + " ", Small), new Run(p.Value, SmallBold)))]))]);
     }
 
-    private static TableCell Caption(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }), Padding: Edges.Of(3, 3));
-
-    private static TableCell Value(string words) => new(Ink.Text(words, Fount.LabelBold with { Size = 9.5 }), Padding: Edges.Of(3, 3));
-
-    private static string Word(Teeth teeth) => teeth switch { Teeth.Sound => "sound", Teeth.Worn => "worn", Teeth.Broken => "broken", _ => "" };
-
-    private static string Word(Toes toes) => toes switch { Toes.Sound => "sound", Toes.Treated => "treated", Toes.Lame => "lame", _ => "" };
-
-    private static string Word(Teats teats) => teats switch { Teats.Sound => "sound", Teats.Lumpy => "lumpy", Teats.LostHalf => "lost half", _ => "" };
+    private static TableCell Cell(params ImmutableArray<Run> words) => new(new Text(words, Leading: 1.2), Padding: SmallPadding);
 
     /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
     private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)
@@ -171,7 +178,7 @@ internal static class CardFront
             [
                 .. jobs.Select(g => Ink.TickWith(
                     stationery.BarnTick,
-                    new Text([new Run(Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
+                    new Text([new Run(stationery.Language.Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
             ],
             3);
     }

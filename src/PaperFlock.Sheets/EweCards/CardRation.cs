@@ -30,8 +30,8 @@ internal static class CardRation
         // Her weeks all begin on the same weekday, so it stands once.
         foreach (var chunk in steps.Take(Columns * 2).Chunk(Columns))
         {
-            rows.Add(Row($"from {Days.Weekday(group.FirstDue.DayOfWeek)}", chunk.Select(s => Days.DayMonth(s.WeekBeginning)), Fount.Label));
-            rows.Add(Row($"{stationery.Amounts.RationUnit} a day", chunk.Select(s => stationery.Amounts.RationFigure(s.KgPerEwePerDay)), Fount.LabelBold));
+            rows.Add(Row(stationery.Language.Say($"from {stationery.Language.Days.Weekday(group.FirstDue.DayOfWeek)}"), chunk.Select(s => stationery.Language.Days.DayMonth(s.WeekBeginning)), Fount.Label));
+            rows.Add(Row(stationery.Language.Say($"{stationery.Amounts.RationUnit} a day"), chunk.Select(s => stationery.Amounts.RationFigure(s.KgPerEwePerDay)), Fount.LabelBold));
         }
 
         return new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable());
@@ -55,14 +55,14 @@ internal static class CardRation
     private static string Sentence(Stationery stationery, TroughGroup group, ImmutableArray<FeedWeek> steps)
     {
         var amounts = steps.Select((s, i) => i == 0
-            ? $"{stationery.Amounts.Ration(s.KgPerEwePerDay)} a day from {Days.Short(s.WeekBeginning)}"
-            : $"{stationery.Amounts.Ration(s.KgPerEwePerDay)} from {Days.Short(s.WeekBeginning)}");
+            ? stationery.Language.Say($"{stationery.Amounts.Ration(s.KgPerEwePerDay)} a day from {stationery.Language.Days.Short(s.WeekBeginning)}")
+            : stationery.Language.Say($"{stationery.Amounts.Ration(s.KgPerEwePerDay)} from {stationery.Language.Days.Short(s.WeekBeginning)}"));
         var feeds = group.Weeks
             .Where((w, i) => i == 0 || w.FeedsPerDay != group.Weeks[i - 1].FeedsPerDay)
             .Select((w, i) => i == 0
-                ? Amounts.Count(w.FeedsPerDay, "feed", "feeds")
-                : $"{Amounts.Figure(w.FeedsPerDay, "0")} from {Days.Short(w.WeekBeginning)}");
-        return $"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.";
+                ? stationery.Language.Count(w.FeedsPerDay, "feed", "feeds")
+                : stationery.Language.Say($"{Amounts.Figure(w.FeedsPerDay, "0")} from {stationery.Language.Days.Short(w.WeekBeginning)}"));
+        return stationery.Language.Say($"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.");
     }
 
     private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)

@@ -47,10 +47,10 @@ internal sealed class EweCardSheet : ISheetMaker
             var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
             var pair = Binder.Sides(stationery, Code, [front, back], isMarked: true);
             sides.Add(pair[0] with { Label = label, Contents = names });
-            sides.Add(pair[1] with { Label = $"{label} back" });
+            sides.Add(pair[1] with { Label = stationery.Language.Say($"{label} back") });
         }
 
-        var title = $"Ewe cards, {Amounts.Count(ewes.Length, "card", "cards")}";
+        var title = stationery.Language.Say($"Ewe cards, {stationery.Language.Count(ewes.Length, "card", "cards")}");
         return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
     }
 

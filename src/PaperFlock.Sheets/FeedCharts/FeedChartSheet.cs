@@ -26,12 +26,12 @@ internal sealed class FeedChartSheet : ISheetMaker
     {
         var code = CodePrefix + group.Number.ToString(CultureInfo.InvariantCulture);
         var where = group.Pen is null ? "" : $" · {group.Pen}";
-        var title = $"{group.Name}{where} · {Amounts.Count(group.Ewes.Length, "ewe", "ewes")}";
+        var title = $"{group.Name}{where} · {stationery.Language.Count(group.Ewes.Length, "ewe", "ewes")}";
         var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords, sideways: true);
         var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
         var body = new Column([table, FeedWords.Foot(stationery, group)], AboveFoot) { Name = title };
         var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));
-        var named = $"Feed chart: {group.Name}{where}";
+        var named = stationery.Language.Say($"Feed chart: {group.Name}{where}");
         return new Sheet(KindWord, code, named, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, named, sides)] };
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -19,16 +20,12 @@ internal static class FeedTable
 
     /// <summary>Points that keep the tails of the words below the kilograms off the line of the next row.</summary>
     private const double RoomForTails = 2.4;
+    private static readonly TextStyle WeekOf = new(Face.TextBold, 15);
     private const double FeedShare = 1;
     private const double NotesShare = 1.5;
 
     /// <summary>With more of them the amounts would be too small to read from where the bins are; all feeds of a day are alike.</summary>
     private const int MostFeedColumns = 6;
-    private static readonly string[] EachFeed = ["each feed"];
-    private static readonly string[] OneFeed = ["morning"];
-    private static readonly string[] TwoFeeds = ["morning", "evening"];
-    private static readonly string[] ThreeFeeds = ["morning", "midday", "evening"];
-    private static readonly string[] FourFeeds = ["morning", "midday", "dusk", "late"];
 
     /// <param name="room">Height in points the table may fill.</param>
     public static Table Of(Stationery stationery, TroughGroup group, double room)
@@ -41,7 +38,7 @@ internal static class FeedTable
     /// <summary>Rows with many words grow, so the others give way until all fit or can give no more.</summary>
     private static Table Fitted(Stationery stationery, TroughGroup group, double room, TextStyle notes)
     {
-        var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay));
+        var feeds = FeedNames(group.Weeks.Max(w => w.FeedsPerDay), stationery.Language);
         var weeks = Shown(stationery, group).Length;
         var rowHeight = Math.Clamp((room - HeadHeight) / weeks, LeastRow, TallestRow);
         var table = Of(stationery, group, feeds, rowHeight, notes);
@@ -59,10 +56,10 @@ internal static class FeedTable
 
     private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight, TextStyle notes)
     {
-        var columns = Columns(feeds.Length);
+        var columns = Columns(stationery, feeds.Length);
         var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
         var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
-        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
+        return new Table(columns, [Head(feeds, stationery.Language)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
     }
 
     /// <summary>Indices of the weeks printed: those to come. The last stays, since it is the ration of a ewe that is late; a season that is over is shown whole.</summary>
@@ -76,9 +73,9 @@ internal static class FeedTable
         ];
     }
 
-    private static ImmutableArray<Track> Columns(int feeds) =>
+    private static ImmutableArray<Track> Columns(Stationery stationery, int feeds) =>
     [
-        Track.Fixed(Mm(36)),
+        stationery.DayColumn(Mm(36), WeekOf),
         Track.Fixed(Mm(30)),
         .. Enumerable.Repeat(Track.Share(FeedShare), feeds),
         Track.Fixed(Mm(29)),
@@ -101,13 +98,13 @@ internal static class FeedTable
         return Fount.Cap(Face.TextBold, Math.Min(Math.Clamp(capital, 4.7, 10), (width - 10) / widest));
     }
 
-    private static TableRow Head(string[] feeds) => new(
+    private static TableRow Head(string[] feeds, Language language) => new(
         [
-            Ink.Cell("week of", Fount.Label),
-            Ink.Cell("each ewe\na day", Fount.Label, TextAlign.Centre),
-            .. feeds.Select(f => Ink.Cell($"{f}, for all of them", Fount.LabelBold, TextAlign.Centre)),
-            Ink.Cell("needs · gets\nMJ a day", Fount.Label, TextAlign.Centre),
-            Ink.Cell("what to know", Fount.Label),
+            Ink.Cell(language.Say("week of"), Fount.Label),
+            Ink.Cell(language.Say("each ewe\na day"), Fount.Label, TextAlign.Centre),
+            .. feeds.Select(f => Ink.Cell(language.Say($"{f}, for all of them"), Fount.LabelBold, TextAlign.Centre)),
+            Ink.Cell(language.Say("needs · gets\nMJ a day"), Fount.Label, TextAlign.Centre),
+            Ink.Cell(language.Say("what to know"), Fount.Label),
         ],
         HeadHeight);
 
@@ -116,7 +113,7 @@ internal static class FeedTable
         var week = group.Weeks[index];
         return new TableRow(
             [
-                Ink.Cell(Days.Short(week.WeekBeginning), new TextStyle(Face.TextBold, 15)),
+                Ink.Cell(stationery.Language.Days.Short(week.WeekBeginning), WeekOf),
                 Ink.Cell(EachEwe(stationery, week)),
                 .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, columns, large)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),
@@ -124,16 +121,16 @@ internal static class FeedTable
             ],
             height,
             Name: index + 1 < group.Weeks.Length
-                ? Dated.Name($"week of {Days.Short(week.WeekBeginning)}", week.WeekBeginning.PlusDays(6))
-                : $"week of {Days.Short(week.WeekBeginning)}");
+                ? Dated.Name(stationery.Language.Say($"week of {stationery.Language.Days.Short(week.WeekBeginning)}"), week.WeekBeginning.PlusDays(6))
+                : stationery.Language.Say($"week of {stationery.Language.Days.Short(week.WeekBeginning)}"));
     }
 
     /// <summary>What she gets, and below it what the other method would give her.</summary>
     private static Column EachEwe(Stationery stationery, FeedWeek week)
     {
         var (other, name) = stationery.Flock.Feeds.Method == FeedMethod.PerLamb
-            ? (week.EnergyBalanceKg, "by energy")
-            : (week.PerLambKg, "per lamb");
+            ? (week.EnergyBalanceKg, stationery.Language.Say("by energy"))
+            : (week.PerLambKg, stationery.Language.Say("per lamb"));
         return Ink.Column(
             0,
             Ink.Text(stationery.Amounts.Ration(week.KgPerEwePerDay), Fount.Lead, TextAlign.Centre, 1.1),
@@ -144,12 +141,12 @@ internal static class FeedTable
     {
         if (feed >= week.FeedsPerDay || week.KgPerFeedForGroup == 0)
         {
-            return Ink.Cell("none", Fount.Body, TextAlign.Centre);
+            return Ink.Cell(stationery.Language.Say("none"), Fount.Body, TextAlign.Centre);
         }
 
         var (first, second) = stationery.Amounts.FeedParts(week.KgPerFeedForGroup);
-        var scoops = week.ScoopsPerFeed is { } s ? Amounts.Scoops(s) : stationery.Flock.Feeds.Concentrate.Scoop is null ? null : "weigh it";
-        var times = week.FeedsPerDay > columns ? $"{Amounts.Count(week.FeedsPerDay, "time", "times")} a day" : null;
+        var scoops = week.ScoopsPerFeed is { } s ? stationery.Amounts.Scoops(s) : stationery.Flock.Feeds.Concentrate.Scoop is null ? null : stationery.Language.Say("weigh it");
+        var times = week.FeedsPerDay > columns ? stationery.Language.Plural(week.FeedsPerDay, $"{week.FeedsPerDay}\u00a0time a day", $"{week.FeedsPerDay}\u00a0times a day") : null;
         var small = string.Join(" · ", new[] { second, scoops, times }.OfType<string>());
         return new TableCell(
             new Column(
@@ -161,13 +158,13 @@ internal static class FeedTable
             Padding: new Edges(3, 0, 3, RoomForTails));
     }
 
-    private static string[] FeedNames(int feeds) => feeds switch
+    private static string[] FeedNames(int feeds, Language language) => feeds switch
     {
-        1 => OneFeed,
-        2 => TwoFeeds,
-        3 => ThreeFeeds,
-        4 => FourFeeds,
-        > MostFeedColumns => EachFeed,
-        _ => [.. Enumerable.Range(1, feeds).Select(n => $"feed {n}")],
+        1 => [language.Say("morning")],
+        2 => [language.Say("morning"), language.Say("evening")],
+        3 => [language.Say("morning"), language.Say("midday"), language.Say("evening")],
+        4 => [language.Say("morning"), language.Say("midday"), language.Say("dusk"), language.SayAs("round", "late")],
+        > MostFeedColumns => [language.Say("each feed")],
+        _ => [.. Enumerable.Range(1, feeds).Select(n => language.Say($"feed {n}"))],
     };
 }

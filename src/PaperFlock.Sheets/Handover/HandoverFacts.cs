@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -27,26 +27,44 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
         var day = plan.Rounds.FirstOrDefault(r => r.Date == away.From);
         if (day is not null)
         {
-            lines.Add($"{Amounts.Count(day.Times.Length, "round", "rounds")} a day: {string.Join(", ", day.Times.Select(t => $"{t.Name} {Days.Clock(t.At)}"))}. Times move with the sun: the log has each day's.");
+            lines.Add(Rounds(day, stationery.Language));
         }
 
-        lines.Add($"Count {Amounts.Count(plan.Ewes.Length, "ewe", "ewes")}, {plan.Ewes.Count(e => e.IsCarrying).ToString(CultureInfo.InvariantCulture)} of them still to lamb.");
+        lines.Add(stationery.Language.Say($"Count {stationery.Language.Count(plan.Ewes.Length, "ewe", "ewes")}, {plan.Ewes.Count(e => e.IsCarrying)} of them still to lamb."));
         foreach (var group in plan.TroughGroups)
         {
             var week = group.Weeks.LastOrDefault(w => w.WeekBeginning <= away.From && away.From < w.WeekBeginning.PlusDays(7));
             if (week is not null)
             {
-                lines.Add($"{group.Name}{(group.Pen is null ? "" : $" ({group.Pen})")}: {Amounts.Count(week.Ewes, "ewe", "ewes")}, {stationery.Amounts.Feed(week.KgPerFeedForGroup)} at each of {Amounts.Count(week.FeedsPerDay, "feed", "feeds")} a day. Chart FEED-{group.Number.ToString(CultureInfo.InvariantCulture)}.");
+                lines.Add(Fed(stationery, group, week));
             }
         }
 
         var expected = plan.Lambing.Days.Where(d => d.Date >= away.From && d.Date <= away.To).Sum(d => d.ExpectedEwes);
         lines.Add(expected < 0.05
-            ? "No ewe is expected to lamb in these days."
+            ? stationery.Language.Say("No ewe is expected to lamb in these days.")
             : expected < 0.75
-                ? "A ewe may lamb early in these days; more likely none will."
-                : $"About {Amounts.Count((int)Math.Round(expected, MidpointRounding.AwayFromZero), "ewe", "ewes")} may lamb in these days.");
+                ? stationery.Language.Say("A ewe may lamb early in these days; more likely none will.")
+                : stationery.Language.Say($"About {stationery.Language.Count((int)Math.Round(expected, MidpointRounding.AwayFromZero), "ewe", "ewes")} may lamb in these days."));
         return lines.ToImmutable();
+    }
+
+    private static string Rounds(RoundDay day, Language language)
+    {
+        var rounds = day.Times.Length;
+        var times = string.Join(", ", day.Times.Select(t => $"{t.Name} {Days.Clock(t.At)}"));
+        return language.Plural(
+            rounds,
+            $"{rounds}\u00a0round a day: {times}. Times move with the sun: the log has each day's.",
+            $"{rounds}\u00a0rounds a day: {times}. Times move with the sun: the log has each day's.");
+    }
+
+    private static string Fed(Stationery stationery, TroughGroup group, FeedWeek week)
+    {
+        var who = group.Pen is { } pen ? $"{group.Name} ({pen})" : group.Name;
+        var ewes = stationery.Language.Count(week.Ewes, "ewe", "ewes");
+        var feeds = stationery.Language.Count(week.FeedsPerDay, "feed", "feeds");
+        return stationery.Language.Say($"{who}: {ewes}, {stationery.Amounts.Feed(week.KgPerFeedForGroup)} at each of {feeds} a day. Chart FEED-{group.Number}.");
     }
 
     private static ImmutableArray<string> JobsThen(SeasonPlan plan, Absence away)
@@ -55,17 +73,17 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
         [
             .. JobEntries.Of(plan)
                 .Where(e => e.Job.Date is { } d && d >= away.From && d <= away.To)
-                .Select(e => $"{Days.Short(e.ShownOn)}: {e.Title}{e.GroupWords}."),
+                .Select(e => $"{plan.Language.Days.Short(e.ShownOn)}: {e.Title}{e.GroupWords}."),
         ];
-        return lines.IsEmpty ? ["None beyond the rounds and the feeding."] : lines;
+        return lines.IsEmpty ? [plan.Language.Say("None beyond the rounds and the feeding.")] : lines;
     }
 
     private static ImmutableArray<Text> ToWatch(SeasonPlan plan, Absence away)
     {
-        var ewes = plan.Ewes.OrderBy(e => e.Due?.Likely ?? LocalDate.MaxIsoValue).Select(e => (Ewe: e, Why: Why(e, away))).Where(e => e.Why.Length > 0).ToArray();
+        var ewes = plan.Ewes.OrderBy(e => e.Due?.Likely ?? LocalDate.MaxIsoValue).Select(e => (Ewe: e, Why: Why(e, away, plan.Language))).Where(e => e.Why.Length > 0).ToArray();
         if (ewes.Length == 0)
         {
-            return [Ink.Text("None named. Watch for any ewe apart from the others.", Fount.Body)];
+            return [Ink.Text(plan.Language.Say("None named. Watch for any ewe apart from the others."), Fount.Body)];
         }
 
         var named = ewes.Take(MostEwes).Select(e => new Text(
@@ -76,30 +94,30 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
             ]));
         return ewes.Length <= MostEwes
             ? [.. named]
-            : [.. named, Ink.Text($"And {Amounts.Count(ewes.Length - MostEwes, "ewe", "ewes")} more: each day of the log names those due.", Fount.BodyBold)];
+            : [.. named, Ink.Text(plan.Language.Say($"And {plan.Language.Count(ewes.Length - MostEwes, "ewe", "ewes")} more: each day of the log names those due."), Fount.BodyBold)];
     }
 
-    private static string Why(EwePlan ewe, Absence away)
+    private static string Why(EwePlan ewe, Absence away, Language language)
     {
         var reasons = new List<string>();
         if (ewe.Due is { } due && due.Earliest <= away.To && due.Latest >= away.From)
         {
-            reasons.Add($"may lamb from {Days.Short(due.Earliest)}");
+            reasons.Add(language.Say($"may lamb from {language.Days.Short(due.Earliest)}"));
         }
 
         if (ewe.IsCarrying && ewe.Litter >= 3)
         {
-            reasons.Add($"carries {ewe.Litter.ToString(CultureInfo.InvariantCulture)}");
+            reasons.Add(language.Say($"carries {ewe.Litter}"));
         }
 
         if (ewe.Ewe.Toes == Toes.Lame)
         {
-            reasons.Add("was lame");
+            reasons.Add(language.Say("was lame"));
         }
 
         if (ewe.IsCarrying && ewe.Ewe.Condition is { } score && score < 2.5m)
         {
-            reasons.Add($"was thin, score {Amounts.Figure(score, "0.0")}");
+            reasons.Add(language.Say($"was thin, score {Amounts.Figure(score, "0.0")}"));
         }
 
         if (ewe.Ewe.Note is { Length: > 0 } note)

@@ -28,6 +28,6 @@ internal static class MayLamb
         }
 
         var names = ewes.SelectMany((e, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Body), Who.Called(e, Fount.Body) });
-        return [new Text([new Run($"{Amounts.Count(ewes.Length, "ewe", "ewes")}, soonest first: ", Fount.BodyBold), .. names, new Run(".", Fount.Body)])];
+        return [new Text([new Run(plan.Language.Say($"{plan.Language.Count(ewes.Length, "ewe", "ewes")}, soonest first:") + " ", Fount.BodyBold), .. names, new Run(".", Fount.Body)])];
     }
 }

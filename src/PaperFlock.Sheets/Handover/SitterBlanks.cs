@@ -16,8 +16,8 @@ internal static class SitterBlanks
             [
                 new TableRow(
                     [
-                        new TableCell(Ink.Text(away.Sitter is { } sitter ? $"sitter: {sitter}" : "sitter", Fount.Label), Align: VerticalAlign.Top),
-                        new TableCell(Ink.Text(away.Phone is { } phone ? $"phone: {phone}" : "phone", Fount.Label), Align: VerticalAlign.Top),
+                        new TableCell(Ink.Text(away.Sitter is { } sitter ? stationery.Language.Say($"sitter: {sitter}") : stationery.Language.Say("sitter"), Fount.Label), Align: VerticalAlign.Top),
+                        new TableCell(Ink.Text(away.Phone is { } phone ? stationery.Language.Say($"phone: {phone}") : stationery.Language.Say("phone"), Fount.Label), Align: VerticalAlign.Top),
                     ],
                     stationery.TableRow + Fount.Label.Size),
             ]);

@@ -1,10 +1,11 @@
 using System.Globalization;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.House;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
-public sealed class Amounts(Flocks.Units units)
+public sealed class Amounts(Flocks.Units units, Language language)
 {
     /// <summary>A weight of feed: to 0.1 kg or lb, and to 0.01 under 2, where a tenth would be a tenth of it.</summary>
     public string Feed(decimal kilograms) => Say(kilograms, FeedFormat(kilograms), FeedFormat(kilograms / Mass.KilogramsPerPound));
@@ -42,24 +43,21 @@ public sealed class Amounts(Flocks.Units units)
     public string Floor(decimal needed, decimal there)
     {
         const decimal squareFoot = Length.MetresPerFoot * Length.MetresPerFoot;
-        var metric = $"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²";
-        var imperial = $"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft";
+        var metric = language.Say($"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²");
+        var imperial = language.Say($"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft");
         return units switch { Flocks.Units.Metric => metric, Flocks.Units.Imperial => imperial, _ => $"{metric} ({imperial})" };
     }
 
     /// <summary>"1½ scoops", "¾ scoop".</summary>
-    public static string Scoops(decimal scoops)
+    public string Scoops(decimal scoops)
     {
         var whole = decimal.Truncate(scoops);
         var part = (scoops - whole) switch { 0.25m => "¼", 0.5m => "½", 0.75m => "¾", _ => "" };
         var figure = whole == 0 && part.Length > 0 ? part : Figure(whole, "0") + part;
-        return $"{figure}\u00a0{(scoops > 1 ? "scoops" : "scoop")}";
+        return language.Count(scoops > 1 ? 2 : 1, figure, "scoop", "scoops");
     }
 
     public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
-
-    public static string Count(int count, string one, string many) =>
-        $"{count.ToString(CultureInfo.InvariantCulture)}\u00a0{(count == 1 ? one : many)}";
 
     private bool IsImperialFirst => units == Flocks.Units.Imperial;
 

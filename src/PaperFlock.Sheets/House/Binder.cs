@@ -35,7 +35,7 @@ internal static class Binder
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
             if (pages[i].Side == PageSide.Front && !backFollows && !stationery.SingleSided)
             {
-                sides.Add(new SheetSide(Turn(stationery, BlankBack(stationery, code, pages[i])), $"{label} back", [], IsBlank: true));
+                sides.Add(new SheetSide(Turn(stationery, BlankBack(stationery, code, pages[i])), stationery.Language.Say($"{label} back"), [], IsBlank: true));
             }
         }
 
@@ -64,10 +64,10 @@ internal static class Binder
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? stationery.Upright(PageSide.Back) : stationery.Sideways(PageSide.Back);
         var body = new Align(
-            Ink.Text($"The back of {code} is left blank on purpose.", Fount.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
+            Ink.Text(stationery.Language.Say($"The back of {code} is left blank on purpose."), Fount.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
             TextAlign.Centre,
             VerticalAlign.Middle);
-        var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text($"{stationery.Mark.Id} {code} back · {stationery.Mark.IssueWords}", Fount.Control) with { Name = PageReading.IssueMark }, 6);
+        var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text(stationery.Mark.CardLine(code, stationery.Language.Say("back")), Fount.Control) with { Name = PageReading.IssueMark }, 6);
         return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided: true)[0] with { Side = PageSide.Back };
     }
 

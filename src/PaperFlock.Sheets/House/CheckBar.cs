@@ -1,3 +1,4 @@
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
@@ -11,7 +12,7 @@ internal static class CheckBar
 {
     public static readonly double Width = Mm(100) + Lines.Box;
 
-    public static Element Element()
+    public static Element Element(Language language)
     {
         const double tick = 6;
         const double y = tick / 2;
@@ -26,7 +27,7 @@ internal static class CheckBar
                         new LineItem(left, 0, left, tick, Lines.Box),
                         new LineItem(right, 0, right, tick, Lines.Box),
                     ]),
-                new Sized(Ink.Text("must measure 100 mm; if not, print again at actual size", Fount.Label with { Size = 9 }, TextAlign.Centre), Width: Width),
+                new Sized(Ink.Text(language.Say("must measure 100 mm; if not, print again at actual size"), Fount.Label with { Size = 9 }, TextAlign.Centre), Width: Width),
             ],
             1)
         { Name = PageReading.IssueMark };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
@@ -15,6 +16,9 @@ internal static class Ink
     /// <summary>Bold words, then plain ones, in one paragraph.</summary>
     public static Text BoldThen(string bold, string plain, TextStyle plainStyle, double leading = 1.25) =>
         new([new Run(bold, Bold(plainStyle)), new Run(" " + plain, plainStyle)], TextAlign.Left, leading);
+
+    /// <summary>Sentences one after another; empty ones are left out.</summary>
+    public static string Sentences(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
 
     public static Column Column(double spacing, params ImmutableArray<Element> children) => new(children, spacing);
 
@@ -53,7 +57,7 @@ internal static class Ink
 
     /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left. Whether there is room for them is no news.</summary>
     /// <param name="row">Height of a line, in points.</param>
-    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", Fount.Label) with { Name = PageReading.IssueMark }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
+    public static FirstThatFits Notes(double row, Language language) => new([Column(3, Text(language.Say("notes"), Fount.Label) with { Name = PageReading.IssueMark }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
 
     /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
     public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -31,13 +32,16 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     public Flock Flock => Plan.Flock;
 
+    /// <summary>What everything is said in.</summary>
+    public Language Language => Plan.Language;
+
     public PrintSettings Print => Plan.Flock.Print;
 
     public LayoutContext Context { get; } = new(measurer);
 
     public ITextMeasurer Measurer => Context.Measurer;
 
-    public Amounts Amounts { get; } = new(plan.Flock.Print.Units);
+    public Amounts Amounts { get; } = new(plan.Flock.Print.Units, plan.Language);
 
     public Size Paper { get; } = Papers.Of(plan.Flock.Print.Paper);
 
@@ -111,6 +115,32 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
         }
     }
 
+    /// <summary>
+    /// A column as wide as English wants it, and in a language with longer words as wide as the longest that stands in it: no word is cut in two.
+    /// </summary>
+    /// <param name="points">In English.</param>
+    /// <param name="words">What stands in it; lines break at their spaces.</param>
+    public Track Column(double points, TextStyle style, params IEnumerable<string> words) =>
+        Column(points, style, Table.UsualPadding.Horizontal, words);
+
+    /// <param name="padding">Points on both sides together, for cells that have not the usual one.</param>
+    /// <inheritdoc cref="Column(double, TextStyle, IEnumerable{string})"/>
+    public Track Column(double points, TextStyle style, double padding, params IEnumerable<string> words) =>
+        Track.Fixed(Language.IsEnglish ? points : Math.Max(points, WidestOf(style, words) + padding + 1));
+
+    /// <summary>The same for days such as "Mon 4 Jan".</summary>
+    public Track DayColumn(double points, TextStyle style, params IEnumerable<string> words) =>
+        Language.IsEnglish ? Track.Fixed(points) : Column(points, style, SampleDays.Concat(words));
+
+    public double WidestOf(TextStyle style, IEnumerable<string> words) =>
+        words.SelectMany(w => w.Split(' ', '\n')).Select(w => Measurer.WidthOf(w, style)).DefaultIfEmpty(0).Max();
+
+    /// <summary>Every weekday in every month, all with two figures.</summary>
+    private IEnumerable<string> SampleDays =>
+        from month in Enumerable.Range(1, 12)
+        from day in Enumerable.Range(20, 7)
+        select Language.Days.Short(new LocalDate(2026, month, day));
+
     /// <param name="renumber">Where the page stands in its sheet, for a sheet put together from several runs of pages.</param>
     public PageDesign UprightDesign(string code, Element head, Func<PageNumber, PageNumber>? renumber = null) => new(
         Paper, Upright(PageSide.Front), Upright(PageSide.Back), head, null, ControlLine(code, UprightWidth, renumber), 8, side => HoleTicks.Upright(Paper, Print.Binding, side));
@@ -153,7 +183,7 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     /// <summary>As wide whichever issue it is, so that none moves what stands beside and below it.</summary>
     private RowCell IssueCell() => new(
-        Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, Fount.Label) + 2),
+        Track.Fixed(Measurer.WidthOf(Mark.WidestIssueWords, Fount.Label) + 2),
         Ink.Text(Mark.IssueWords, Fount.Label, TextAlign.Right) with { Name = PageReading.IssueMark });
 
     /// <summary>On one line where it fits the width, else on two.</summary>

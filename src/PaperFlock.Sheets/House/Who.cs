@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -11,10 +12,10 @@ internal static class Who
     public static readonly TextStyle TagStyle = new(Face.Mono, 10.5);
 
     /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
-    public static Element Of(EwePlan ewe, string mark = "")
+    public static Element Of(EwePlan ewe, Language language, string mark = "")
     {
-        var second = mark.Length > 0 ? mark : Mark(ewe);
-        var name = new List<Run> { new(ewe.Ewe.Name ?? "no name", Fount.BodyBold) };
+        var second = mark.Length > 0 ? mark : Mark(ewe, language);
+        var name = new List<Run> { new(ewe.Ewe.Name ?? language.Say("no name"), Fount.BodyBold) };
         if (second.Length > 0)
         {
             name.Add(new Run("  " + second, Fount.Label));
@@ -60,7 +61,7 @@ internal static class Who
         return next;
     }
 
-    private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
-        ? $"born\u00a0{born.ToString(System.Globalization.CultureInfo.InvariantCulture)}"
+    private static string Mark(EwePlan ewe, Language language) => ewe.Ewe.Born is { } born
+        ? language.Say($"born\u00a0{born}")
         : ewe.Ewe.Breed ?? "";
 }

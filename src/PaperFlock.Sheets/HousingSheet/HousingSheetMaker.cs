@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -14,10 +15,10 @@ internal sealed class HousingSheetMaker : ISheetMaker
     private const string Code = "HOUS";
 
     /// <summary>Common practice, no source.</summary>
-    private static readonly string[] Shed =
+    private static string[] Shed(Language language) =>
     [
-        "mucked out, limed or dried, bedded deep", "every gate and hurdle shuts", "troughs clean and fixed", "water running in every pen", "air moving above them, none on their backs",
-        "lambing pens up, clean, with bucket and hay", "lights work", "nothing sharp, no wire, no twine on the floor",
+        language.Say("mucked out, limed or dried, bedded deep"), language.Say("every gate and hurdle shuts"), language.Say("troughs clean and fixed"), language.Say("water running in every pen"), language.Say("air moving above them, none on their backs"),
+        language.Say("lambing pens up, clean, with bucket and hay"), language.Say("lights work"), language.Say("nothing sharp, no wire, no twine on the floor"),
     ];
 
     public string Kind => KindWord;
@@ -30,9 +31,9 @@ internal sealed class HousingSheetMaker : ISheetMaker
             return [];
         }
 
-        var head = stationery.Head("Housing and dagging", Code, plan.Housing.Words);
+        var head = stationery.Head(stationery.Language.Say("Housing and dagging"), Code, plan.Housing.Words);
         var body = new Column([.. Parts(stationery)], 11);
-        return [new Sheet(Kind, Code, "Housing and dagging", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
+        return [new Sheet(Kind, Code, stationery.Language.Say("Housing and dagging"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
     private static IEnumerable<Element> Parts(Stationery stationery)
@@ -40,22 +41,22 @@ internal sealed class HousingSheetMaker : ISheetMaker
         var plan = stationery.Plan;
         foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag)))
         {
-            var what = string.Join(", then ", gathering.Jobs.Select(j => j.Title.ToLowerInvariant()).Distinct());
+            var what = gathering.Jobs.Select(j => j.Title.ToLowerInvariant()).Distinct().Aggregate((before, after) => stationery.Language.Say($"{before}, then {after}"));
             yield return Ink.BoldThen(
-                Days.Long(gathering.Date) + ":",
-                $"{what}. Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
+                stationery.Language.Days.Long(gathering.Date) + ":",
+                $"{what}. " + stationery.Language.Say("Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing."),
                 Fount.Body);
         }
 
         yield return new KeepTogether(Ink.Column(
             5,
-            Ink.Text("Before they come in", Fount.Heading),
-            new Grid(2, [.. Shed.Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
+            Ink.Text(stationery.Language.Say("Before they come in"), Fount.Heading),
+            new Grid(2, [.. Shed(stationery.Language).Select(s => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(s, Fount.Body)))], Math.Max(stationery.TableTick + 7, 32), 0)));
 
         if (!plan.Housing.Pens.IsEmpty)
         {
             yield return PenTable(stationery);
-            yield return Ink.Text($"Room by {plan.Housing.Source}.", Fount.Label);
+            yield return Ink.Text(stationery.Language.Say($"Room by {plan.Housing.Source}."), Fount.Label);
             foreach (var pen in plan.Housing.Pens.Where(p => !p.Ewes.IsEmpty))
             {
                 yield return PenList(stationery, pen);
@@ -64,10 +65,10 @@ internal sealed class HousingSheetMaker : ISheetMaker
 
         if (plan.Flock.Housing.LambingPens is not null || plan.Lambing.Words.Length > 0)
         {
-            yield return Ink.BoldThen("Lambing pens.", plan.Lambing.Words, Fount.Body);
+            yield return Ink.BoldThen(stationery.Language.Say("Lambing pens."), plan.Lambing.Words, Fount.Body);
         }
 
-        yield return Ink.Ruled("Brought in: what was found, and on which ewe", Fount.Label, stationery.TableRow, 2);
+        yield return Ink.Ruled(stationery.Language.Say("Brought in: what was found, and on which ewe"), Fount.Label, stationery.TableRow, 2);
     }
 
     private static Table PenTable(Stationery stationery) => new(
@@ -75,8 +76,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
         [
             new TableRow(
             [
-                Ink.Cell("pen", Fount.Label), Ink.Cell("ewes", Fount.Label, TextAlign.Centre), Ink.Cell("holds about", Fount.Label, TextAlign.Centre),
-                Ink.Cell("floor wanted, and there", Fount.Label, TextAlign.Centre), Ink.Cell("trough wanted, and there", Fount.Label, TextAlign.Centre),
+                Ink.Cell(stationery.Language.Say("pen"), Fount.Label), Ink.Cell(stationery.Language.Say("ewes"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("holds about"), Fount.Label, TextAlign.Centre),
+                Ink.Cell(stationery.Language.Say("floor wanted, and there"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("trough wanted, and there"), Fount.Label, TextAlign.Centre),
             ]),
         ],
         [
@@ -86,7 +87,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
                     Ink.Cell(p.Ewes.Length.ToString(CultureInfo.InvariantCulture), Fount.BodyBold, TextAlign.Centre),
                     Ink.Cell(p.Capacity.ToString(CultureInfo.InvariantCulture), Fount.Body, TextAlign.Centre),
                     Ink.Cell(stationery.Amounts.Floor(p.FloorNeeded, p.FloorThere), Fount.Body, TextAlign.Centre),
-                    Ink.Cell(p.TroughThere is { } t ? $"{stationery.Amounts.Metres(p.TroughNeeded)} of {stationery.Amounts.Metres(t)}" : $"{stationery.Amounts.Metres(p.TroughNeeded)}, none named", Fount.Body, TextAlign.Centre),
+                    Ink.Cell(p.TroughThere is { } t ? stationery.Language.Say($"{stationery.Amounts.Metres(p.TroughNeeded)} of {stationery.Amounts.Metres(t)}") : stationery.Language.Say($"{stationery.Amounts.Metres(p.TroughNeeded)}, none named"), Fount.Body, TextAlign.Centre),
                 ],
                 24)),
         ])
@@ -102,14 +103,14 @@ internal sealed class HousingSheetMaker : ISheetMaker
         return new NeedSpace(
             Ink.Column(
                 4,
-                Ink.Text($"{pen.Pen.Name}: tick each as she goes in", Fount.Heading),
+                Ink.Text(stationery.Language.Say($"{pen.Pen.Name}: tick each as she goes in"), Fount.Heading),
                 new Table(
                     [.. Enumerable.Repeat(Track.Share(), columns)],
                     [],
                     [
                         .. pen.Ewes.Chunk(columns).Select(row => new TableRow(
                             [
-                                .. row.Select(e => Ink.Cell(Ink.TickWith(stationery.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
+                                .. row.Select(e => Ink.Cell(Ink.TickWith(stationery.TableTick, Who.Of(plans[e.Tag], stationery.Language, Mark(plans[e.Tag], stationery.Language))))),
                                 .. Enumerable.Repeat(Ink.Blank(), columns - row.Length),
                             ],
                             stationery.TableTick + 6)),
@@ -118,5 +119,5 @@ internal sealed class HousingSheetMaker : ISheetMaker
             Mm(30));
     }
 
-    private static string Mark(EwePlan ewe) => ewe.IsScanned ? $"carries\u00a0{ewe.Litter.ToString(CultureInfo.InvariantCulture)}" : "not\u00a0scanned";
+    private static string Mark(EwePlan ewe, Language language) => ewe.IsScanned ? language.Say($"carries\u00a0{ewe.Litter}") : language.Say("not\u00a0scanned");
 }

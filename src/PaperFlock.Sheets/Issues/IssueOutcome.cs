@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -15,9 +16,21 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     public ImmutableArray<LeafOutcome> PutIn { get; } = [.. Leaves.Where(l => l.Fate != LeafFate.Kept)];
 
     /// <summary>What is new in it, for the list of issues.</summary>
-    public string Words => Number == 1
-        ? IssueLine.First(On).What
-        : PutIn.Length == Leaves.Length ? "Every sheet is printed again." : $"{Labels(PutIn.Select(l => l.Leaf))}{(TakenOut.IsEmpty ? "" : $"; taken out: {Labels(TakenOut.Select(l => l.Leaf))}")}.";
+    public string WordsIn(Language language)
+    {
+        if (Number == 1)
+        {
+            return IssueLine.First(On, language).What;
+        }
+
+        if (PutIn.Length == Leaves.Length)
+        {
+            return language.Say("Every sheet is printed again.");
+        }
+
+        var printed = Labels(PutIn.Select(l => l.Leaf), language);
+        return TakenOut.IsEmpty ? $"{printed}." : language.Say($"{printed}; taken out: {Labels(TakenOut.Select(l => l.Leaf), language)}.");
+    }
 
     public bool IsNothing => PutIn.IsEmpty && TakenOut.IsEmpty;
 
@@ -29,14 +42,14 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     /// <exception cref="KeyNotFoundException">The pack should not have such a leaf, or its days are over.</exception>
     public LeafOutcome this[string id] => _byId[id];
 
-    private static string Labels(IEnumerable<Leaf> leaves)
+    private static string Labels(IEnumerable<Leaf> leaves, Language language)
     {
         var labels = leaves.Select(l => l.Label).ToArray();
         return labels.Length switch
         {
-            0 => "nothing new",
+            0 => language.Say("nothing new"),
             <= MostLabels => string.Join(", ", labels),
-            var n => $"{string.Join(", ", labels.Take(MostLabels))} and {n - MostLabels} more",
+            var n => language.Say($"{string.Join(", ", labels.Take(MostLabels))} and {n - MostLabels} more"),
         };
     }
 }

@@ -24,16 +24,16 @@ internal static class DaysJobs
         var parts = new List<Element>();
         if (!then.IsEmpty)
         {
-            parts.Add(JobsSheet.Part(stationery, "To be done in these days", then));
+            parts.Add(JobsSheet.Part(stationery, stationery.Language.Say("To be done in these days"), then));
         }
 
         if (!other.IsEmpty)
         {
-            parts.Add(JobsSheet.Part(stationery, "Planned for another day: ask the keeper first", other));
+            parts.Add(JobsSheet.Part(stationery, stationery.Language.Say("Planned for another day: ask the keeper first"), other));
         }
 
-        var title = $"Jobs, {Days.Span(days)}";
-        var head = stationery.Head(title, code, "Tick what became of each job, with the day and your initials.");
+        var title = stationery.Language.Say($"Jobs, {stationery.Language.Days.Span(days)}");
+        var head = stationery.Head(title, code, stationery.Language.Say("Tick what became of each job, with the day and your initials."));
         var body = new Column([.. parts, JobsSheet.AddedByHand(stationery)], 10);
         return [new Sheet(JobsSheet.KindWord, code, title, SheetUse.Binder, Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head)))];
     }

@@ -1,4 +1,5 @@
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
 
@@ -13,12 +14,7 @@ internal sealed record JobEntry(PlannedJob Job, string GroupWords)
     public string Title => Job.Title;
 
     /// <summary>Why, and the last day it is any use where that is another day.</summary>
-    public string Why
-    {
-        get
-        {
-            var last = Job.Fixed || Job.Latest == Job.Date ? "" : $" Last useful day {Days.Short(Job.Latest)}.";
-            return $"{Job.Why}{last}".Trim();
-        }
-    }
+    public string WhyIn(Language language) => Ink.Sentences(
+        Job.Why,
+        Job.Fixed || Job.Latest == Job.Date ? "" : language.Say($"Last useful day {language.Days.Short(Job.Latest)}."));
 }

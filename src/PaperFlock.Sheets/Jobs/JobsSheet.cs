@@ -27,27 +27,28 @@ internal sealed class JobsSheet : ISheetMaker
         }
 
         var gatherings = stationery.Plan.Gatherings.Length;
-        var lead = $"Tick what became of each job. The ewes are gathered on {Amounts.Count(gatherings, "day", "days")} in all: the fewest that will do.";
-        var head = stationery.Head("Jobs", Code, lead);
-        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(stationery, Days.Month(month.First().ShownOn), [.. month]));
+        var lead = stationery.Language.Say($"Tick what became of each job. The ewes are gathered on {stationery.Language.Count(gatherings, "day", "days")} in all: the fewest that will do.");
+        var head = stationery.Head(stationery.Language.Say("Jobs"), Code, lead);
+        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(stationery, stationery.Language.Days.Month(month.First().ShownOn), [.. month]));
         var sides = Binder.BothSides(stationery, Code, new Column([.. months, AddedByHand(stationery)], 10), stationery.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
+        return [new Sheet(Kind, Code, stationery.Language.Say("Jobs"), SheetUse.Binder, sides)];
     }
 
-    public static Element AddedByHand(Stationery stationery) => Ink.Ruled("Added by hand", Fount.Heading, stationery.TableRow, 3);
+    public static Element AddedByHand(Stationery stationery) => Ink.Ruled(stationery.Language.Say("Added by hand"), Fount.Heading, stationery.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
     public static NeedSpace Part(Stationery stationery, string title, ImmutableArray<JobEntry> entries)
     {
-        var tick = Track.Fixed(Mm(16));
+        var language = stationery.Language;
+        var tick = stationery.Column(Mm(16), Fount.Label, language.Say("done"), language.Say("not done"), language.Say("not needed"));
         var table = new Table(
-            [Track.Fixed(Mm(28)), Track.Share(), tick, tick, tick, Track.Fixed(Mm(28))],
+            [stationery.DayColumn(Mm(28), Fount.BodyBold), Track.Share(), tick, tick, tick, stationery.Column(Mm(28), Fount.Label, language.Say("day, initials"))],
             [
                 new TableRow(
                 [
-                    Ink.Cell("day", Fount.Label), Ink.Cell("job, and why on that day", Fount.Label),
-                    Ink.Cell("done", Fount.Label, TextAlign.Centre), Ink.Cell("not done", Fount.Label, TextAlign.Centre),
-                    Ink.Cell("not needed", Fount.Label, TextAlign.Centre), Ink.Cell("day, initials", Fount.Label),
+                    Ink.Cell(stationery.Language.Say("day"), Fount.Label), Ink.Cell(stationery.Language.Say("job, and why on that day"), Fount.Label),
+                    Ink.Cell(stationery.Language.Say("done"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("not done"), Fount.Label, TextAlign.Centre),
+                    Ink.Cell(stationery.Language.Say("not needed"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("day, initials"), Fount.Label),
                 ]),
             ],
             [.. entries.Select(e => Row(stationery, e))])
@@ -62,21 +63,21 @@ internal sealed class JobsSheet : ISheetMaker
         var words = new List<Element> { new Text([new Run(entry.Title, Fount.BodyBold), new Run(entry.GroupWords, Fount.Body)]) };
         if (entry.Job.Trouble is { } trouble)
         {
-            var nearest = trouble.NearestDay is { } day ? $" The nearest day that would do is {Days.Short(day)}." : "";
-            words.Add(Ink.Text($"NOT PLACED. {trouble.Words}{nearest}", Fount.BodyBold));
+            var nearest = trouble.NearestDay is { } day ? stationery.Language.Say($"The nearest day that would do is {stationery.Language.Days.Short(day)}.") : "";
+            words.Add(Ink.Text(Ink.Sentences(stationery.Language.Say("NOT PLACED."), trouble.Words, nearest), Fount.BodyBold));
         }
         else
         {
-            words.Add(Ink.Text(entry.Why, Fount.Body));
+            words.Add(Ink.Text(entry.WhyIn(stationery.Language), Fount.Body));
         }
 
         var day1 = new List<Element>
         {
-            Ink.Text(entry.Job.Date is { } date ? Days.Short(date) : "no day", Fount.BodyBold),
+            Ink.Text(entry.Job.Date is { } date ? stationery.Language.Days.Short(date) : stationery.Language.Say("no day"), Fount.BodyBold),
         };
         if (entry.Job.Handled && entry.Job.Date is not null)
         {
-            day1.Add(Ink.Text("gather", Fount.Label));
+            day1.Add(Ink.Text(stationery.Language.Say("gather"), Fount.Label));
         }
 
         var tick = Ink.Cell(Ink.Tick(stationery.TableTick));

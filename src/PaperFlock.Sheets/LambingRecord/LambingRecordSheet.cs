@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.House;
@@ -24,40 +25,40 @@ internal sealed class LambingRecordSheet : ISheetMaker
             return [];
         }
 
-        var head = stationery.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", sideways: true);
+        var head = stationery.Head(stationery.Language.Say("Lambing record"), Code, stationery.Language.Say("In the order they are expected. Ring what is printed; write the rest. Her card holds the detail."), sideways: true);
         var table = new Table(
             [Track.Fixed(Mm(57)), Track.Fixed(Mm(38)), Track.Fixed(Mm(30)), Track.Fixed(Mm(26)), Track.Fixed(Mm(26)), Track.Fixed(Mm(28)), Track.Share()],
             [
                 new TableRow(
                 [
-                    Ink.Cell("ewe", Fount.Label), Ink.Cell("expected", Fount.Label), Ink.Cell("lambed: day, time", Fount.Label),
-                    Ink.Cell("alive", Fount.Label, TextAlign.Centre), Ink.Cell("dead", Fount.Label, TextAlign.Centre), Ink.Cell("help", Fount.Label, TextAlign.Centre),
-                    Ink.Cell("lambs\u2019 marks, sex, weight; what happened", Fount.Label),
+                    Ink.Cell(stationery.Language.Say("ewe"), Fount.Label), Ink.Cell(stationery.Language.Say("expected"), Fount.Label), Ink.Cell(stationery.Language.Say("lambed: day, time"), Fount.Label),
+                    Ink.Cell(stationery.Language.Say("alive"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("dead"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("help"), Fount.Label, TextAlign.Centre),
+                    Ink.Cell(stationery.Language.Say("lambs\u2019 marks, sex, weight; what happened"), Fount.Label),
                 ]),
             ],
             [.. ewes.Select(e => Row(stationery, e))],
             LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Ink.Notes(stationery.BarnRow)], 12);
-        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
+        var body = new Column([table, Ink.Notes(stationery.BarnRow, stationery.Language)], 12);
+        return [new Sheet(Kind, Code, stationery.Language.Say("Lambing record"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
     }
 
     private static TableRow Row(Stationery stationery, EwePlan ewe)
     {
-        var mark = ewe.IsScanned ? $"carries\u00a0{ewe.Litter.ToString(CultureInfo.InvariantCulture)}" : "not\u00a0scanned";
+        var mark = ewe.IsScanned ? stationery.Language.Say($"carries\u00a0{ewe.Litter}") : stationery.Language.Say("not\u00a0scanned");
         var expected = ewe.Due is { } due
-            ? Ink.Cell(Ink.Column(0, Ink.Text(Days.Short(due.Likely), Fount.BodyBold), Ink.Text($"to {Days.Short(due.Latest)}", Fount.Label)))
-            : Ink.Cell("lambed", Fount.Label);
+            ? Ink.Cell(Ink.Column(0, Ink.Text(stationery.Language.Days.Short(due.Likely), Fount.BodyBold), Ink.Text(stationery.Language.Say($"to {stationery.Language.Days.Short(due.Latest)}"), Fount.Label)))
+            : Ink.Cell(stationery.Language.Say("lambed"), Fount.Label);
         var result = ewe.Ewe.Lambing;
         var time = result.Time is { } at ? $", {Days.Clock(at)}" : "";
-        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(Days.Short(day) + time, Fount.BodyBold) : Ink.Blank();
+        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(stationery.Language.Days.Short(day) + time, Fount.BodyBold) : Ink.Blank();
         return new TableRow(
             [
-                Ink.Cell(Who.Of(ewe, mark)), expected, lambed,
+                Ink.Cell(Who.Of(ewe, stationery.Language, mark)), expected, lambed,
                 Lambs(result.Alive, ewe), Lambs(result.Dead, ewe),
                 result.Help is { } help
-                    ? Ink.Cell(help switch { LambingHelp.None => "none", LambingHelp.Hand => "hand", _ => "vet" }, Fount.BodyBold, TextAlign.Centre)
-                    : Ink.Cell("none hand vet", Fount.Label, TextAlign.Centre),
+                    ? Ink.Cell(help switch { LambingHelp.None => stationery.Language.Say("none"), LambingHelp.Hand => stationery.Language.Say("hand"), _ => stationery.Language.Say("vet") }, Fount.BodyBold, TextAlign.Centre)
+                    : Ink.Cell(stationery.Language.Say("none hand vet"), Fount.Label, TextAlign.Centre),
                 Ink.Blank(),
             ],
             stationery.BarnRow,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -18,7 +19,7 @@ internal static class RegisterSheet
 
     public static Sheet Make(Stationery stationery, Registered registered)
     {
-        var title = stationery.OnlyDays is { } days ? $"Register, {Days.Span(days)}" : "Register";
+        var title = stationery.OnlyDays is { } days ? stationery.Language.Say($"Register, {stationery.Language.Days.Span(days)}") : stationery.Language.Say("Register");
         var head = stationery.Head(title, Code, Season(stationery), stationery.Mark.IssueWords);
         var body = new Column(
             [
@@ -34,10 +35,10 @@ internal static class RegisterSheet
     private static string Season(Stationery stationery)
     {
         var plan = stationery.Plan;
-        var ewes = Amounts.Count(plan.Ewes.Length, "ewe", "ewes");
+        var ewes = stationery.Language.Count(plan.Ewes.Length, "ewe", "ewes");
         var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }
-            ? $"lambs from {Days.Short(first)} to {Days.Long(last)}"
-            : "no ewe in lamb";
+            ? stationery.Language.Say($"lambs from {stationery.Language.Days.Short(first)} to {stationery.Language.Days.Long(last)}")
+            : stationery.Language.Say("no ewe in lamb");
         return $"{plan.Flock.Holding.Name}: {ewes}, {due}.";
     }
 
@@ -46,38 +47,38 @@ internal static class RegisterSheet
         var leaves = registered.Printed.Sum(s => s.Leaves) + 1;
         var flip = stationery.Print.Duplex switch
         {
-            Duplex.LongEdge => "on both sides, turned on the long edge",
-            Duplex.ShortEdge => "on both sides, turned on the short edge",
-            _ => "on one side",
+            Duplex.LongEdge => stationery.Language.Say("on both sides, turned on the long edge"),
+            Duplex.ShortEdge => stationery.Language.Say("on both sides, turned on the short edge"),
+            _ => stationery.Language.Say("on one side"),
         };
         var steps = new List<string>
         {
-            $"Print {(stationery.IsSplit && !stationery.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {Amounts.Count(leaves, "sheet", "sheets")} of {stationery.Print.Paper} paper, uncoated, 80 to 100 g.",
-            "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
+            stationery.Language.Say($"Print {(stationery.IsSplit && !stationery.SingleSided ? stationery.Language.Say($"the binder and the cards {flip}, all else on one side") : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {stationery.Language.Count(leaves, "sheet", "sheets")} of {stationery.Print.Paper} paper, uncoated, 80 to 100 g."),
+            stationery.Language.Say("Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too."),
             stationery.OnlyDays is { } days
-                ? $"Tick each sheet off below as it goes in. The set is for {Days.Span(days)} only: when those days are over, keep what was written on and bin the rest."
+                ? stationery.Language.Say($"Tick each sheet off below as it goes in. The set is for {stationery.Language.Days.Span(days)} only: when those days are over, keep what was written on and bin the rest.")
                 : registered.IsWhole
-                    ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
-                    : $"Go by sheet {SwapSheet.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
+                    ? stationery.Language.Say("Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it.")
+                    : stationery.Language.Say($"Go by sheet {SwapSheet.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it."),
         };
         if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
         {
-            steps.Add("Print the cards on stiff paper or card, and cut where the marks on the fronts say.");
+            steps.Add(stationery.Language.Say("Print the cards on stiff paper or card, and cut where the marks on the fronts say."));
         }
 
         if (registered.WholePlanner is not null)
         {
-            steps.Add($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {stationery.Print.Planner}.");
+            steps.Add(stationery.Language.Say($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {stationery.Print.Planner}."));
         }
 
-        var children = new List<Element> { Ink.Text("How to print this pack", Fount.Heading) };
+        var children = new List<Element> { Ink.Text(stationery.Language.Say("How to print this pack"), Fount.Heading) };
         children.AddRange(steps.Select((s, i) => (Element)new Row(
             [
                 new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Fount.BodyBold)),
                 new RowCell(Track.Share(), Ink.Text(s, Fount.Body, leading: 1.25)),
             ])));
         children.Add(Ink.Gap(2));
-        children.Add(CheckBar.Element());
+        children.Add(CheckBar.Element(stationery.Language));
         return new Box(new Column([.. children], 3), Edges.Of(10, 8), Lines.Box);
     }
 
@@ -92,20 +93,23 @@ internal static class RegisterSheet
             // Printed apart, what is pinned, cut or carried is in another file, where no link can lead.
             var target = (stationery.IsSplit && sheet.Use != SheetUse.Binder) || !printed.Contains(sheet.Code) ? null : sheet.Code;
             var issue = registered.IssueOf(sheet);
-            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet), sheet.Leaves, issue, target));
+            rows.Add(SheetRow(stationery, sheet.Code, Ink.Text(sheet.Title, Fount.Body), Where(sheet, stationery.Language), sheet.Leaves, issue, target));
             rows.AddRange(issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, p.Names.IsEmpty ? Ink.Text(sheet.Title, Fount.Label) : CardNames(ewes, p.Names), Where(sheet), p.Leaves, p.Issue, null))
+                ? registered.ByIssue(sheet).Select(p => SheetRow(stationery, p.Label, p.Names.IsEmpty ? Ink.Text(sheet.Title, Fount.Label) : CardNames(ewes, p.Names), Where(sheet, stationery.Language), p.Leaves, p.Issue, null))
                 : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(stationery, s.Label, CardNames(ewes, s.Contents), "", 1, issue, null)));
         }
 
         return new Table(
-            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)), Track.Fixed(Mm(15)), Track.Fixed(Mm(14)), Track.Fixed(Mm(17))],
+            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)),
+                stationery.Column(Mm(15), Fount.Label, stationery.Language.Say("leaves")),
+                stationery.Column(Mm(14), Fount.Label, stationery.Language.Say("issue"), stationery.Language.Say("below")),
+                stationery.Column(Mm(17), Fount.Label, stationery.Language.Say("filed"))],
             [
                 new TableRow(
                 [
-                    Ink.Cell("code", Fount.Label), Ink.Cell("sheet", Fount.Label), Ink.Cell("lives", Fount.Label),
-                    Ink.Cell("leaves", Fount.Label, TextAlign.Centre), Ink.Cell("issue", Fount.Label, TextAlign.Centre),
-                    Ink.Cell("filed", Fount.Label, TextAlign.Centre),
+                    Ink.Cell(stationery.Language.Say("code"), Fount.Label), Ink.Cell(stationery.Language.Say("sheet"), Fount.Label), Ink.Cell(stationery.Language.Say("lives"), Fount.Label),
+                    Ink.Cell(stationery.Language.Say("leaves"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("issue"), Fount.Label, TextAlign.Centre),
+                    Ink.Cell(stationery.Language.Say("filed"), Fount.Label, TextAlign.Centre),
                 ]),
             ],
             rows.ToImmutable())
@@ -128,7 +132,7 @@ internal static class RegisterSheet
                 Ink.Cell(title),
                 Ink.Cell(where, Fount.Label),
                 Figure(leaves, "-"),
-                Figure(issue, "below"),
+                Figure(issue, stationery.Language.Say("below")),
                 Ink.Cell(Ink.Tick(stationery.TableTick)),
             ],
             stationery.TableTick + 5,
@@ -138,11 +142,11 @@ internal static class RegisterSheet
     private static TableCell Figure(int? figure, string none) =>
         Ink.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : none, figure is null ? Fount.Label : Fount.Body, TextAlign.Centre);
 
-    private static string Where(Sheet sheet) => sheet.Use switch
+    private static string Where(Sheet sheet, Language language) => sheet.Use switch
     {
-        SheetUse.Pinned => "on the wall",
-        SheetUse.CutUp => "cut, in a card box",
-        SheetUse.Clipboard => "on the clipboard",
-        _ => "in the binder",
+        SheetUse.Pinned => language.Say("on the wall"),
+        SheetUse.CutUp => language.Say("cut, in a card box"),
+        SheetUse.Clipboard => language.Say("on the clipboard"),
+        _ => language.Say("in the binder"),
     };
 }

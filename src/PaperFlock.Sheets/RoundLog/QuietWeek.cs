@@ -25,7 +25,7 @@ internal static class QuietWeek
         return new Column(
             [
                 new Table(RoundTable.Columns(stationery), [RoundTable.Head(stationery)], rows.ToImmutable()),
-                Ink.Notes(stationery.BarnRow),
+                Ink.Notes(stationery.BarnRow, stationery.Language),
             ],
             9);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -34,7 +35,7 @@ internal sealed class RoundLogSheet : ISheetMaker
             pages = Pages(stationery, leaf.Pages, code, pages.Length);
         }
 
-        var title = $"Round log, {Span(first, leaf.Pages[^1].Days[^1])}";
+        var title = stationery.Language.Say($"Round log, {Span(first, leaf.Pages[^1].Days[^1], stationery.Language)}");
         return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(stationery, code, pages)) { Last = leaf.Last };
     }
 
@@ -66,29 +67,35 @@ internal sealed class RoundLogSheet : ISheetMaker
     };
 
     private static Element Head(Stationery stationery, LogPage page, string code) =>
-        stationery.Head($"Rounds, {Span(page.Days[0], page.Days[^1])}", code, titled: false, lead: Lead(stationery, page), right: Holder(stationery, page));
+        stationery.Head(stationery.Language.Say($"Rounds, {Span(page.Days[0], page.Days[^1], stationery.Language)}"), code, titled: false, lead: Lead(stationery, page), right: Holder(stationery, page));
 
-    private static string Span(RoundDay first, RoundDay last)
+    private static string Span(RoundDay first, RoundDay last, Language language)
     {
         var (from, to) = (first.Date, last.Date);
-        return from == to ? Days.Short(from) : from.Month == to.Month
-            ? $"{Days.WeekdayNumber(from)} to {Days.Short(to)}"
-            : $"{Days.Short(from)} to {Days.Short(to)}";
+        return from == to ? language.Days.Short(from) : from.Month == to.Month
+            ? language.Say($"{language.Days.WeekdayNumber(from)} to {language.Days.Short(to)}")
+            : language.Say($"{language.Days.Short(from)} to {language.Days.Short(to)}");
     }
 
     private static string Lead(Stationery stationery, LogPage page)
     {
         var heads = LogWords.EwesToCount(stationery.Plan);
         return page.Pace == LogPace.LambingDay
-            ? $"Count all {heads}. Go quietly: a ewe off by herself, pawing or straining, is starting. Note the time, watch, and do not chase her."
-            : $"Count all {heads}. One on her back: roll her up, hold her till she stands, watch her walk off. Anything odd, ring before you wonder.";
+            ? stationery.Language.Say($"Count all {heads}. Go quietly: a ewe off by herself, pawing or straining, is starting. Note the time, watch, and do not chase her.")
+            : stationery.Language.Say($"Count all {heads}. One on her back: roll her up, hold her till she stands, watch her walk off. Anything odd, ring before you wonder.");
     }
 
     /// <summary>Who has the pack on those days.</summary>
     private static string? Holder(Stationery stationery, LogPage page)
     {
         var away = page.Days.Select(d => stationery.Flock.KeeperDays.AbsenceOn(d.Date)).OfType<Absence>().FirstOrDefault();
-        return away is null ? null : $"{away.Sitter ?? "The sitter"} has the pack{(away.Phone is { } phone ? $"\n{phone}" : "")}";
+        if (away is null)
+        {
+            return null;
+        }
+
+        var holder = away.Sitter is { } sitter ? stationery.Language.Say($"{sitter} has the pack") : stationery.Language.Say("The sitter has the pack");
+        return away.Phone is { } phone ? $"{holder}\n{phone}" : holder;
     }
 
     /// <summary>As many as fit, by the day with the most rounds and the longest list of ewes to watch.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -14,7 +15,10 @@ internal static class RoundTable
 {
     public static ImmutableArray<Track> Columns(Stationery stationery)
     {
-        var tick = Track.Fixed(Math.Max(stationery.BarnTick + 8, Mm(14)));
+        var language = stationery.Language;
+        var tick = stationery.Column(
+            Math.Max(stationery.BarnTick + 8, Mm(14)), Fount.Label with { Size = 9.5 },
+            language.Say("all on their feet"), language.Say("all eating"), language.Say("water"), language.Say("hay"));
         return [Track.Fixed(Mm(31)), Track.Fixed(Mm(18)), Track.Fixed(Mm(18)), tick, tick, tick, tick, Track.Share()];
     }
 
@@ -23,8 +27,8 @@ internal static class RoundTable
         var heads = LogWords.EwesToCount(stationery.Plan);
         return new TableRow(
         [
-            Ink.Cell("round", Fount.Label), Small("walked at"), Small($"seen, of {heads}"), Small("all on their feet"), Small("all eating"),
-            Small("water"), Small("hay"), Ink.Cell("which ewe, what you saw and did, who you told", Fount.Label),
+            Ink.Cell(stationery.Language.Say("round"), Fount.Label), Small(stationery.Language.Say("walked at")), Small(stationery.Language.Say($"seen, of {heads}")), Small(stationery.Language.Say("all on their feet")), Small(stationery.Language.Say("all eating")),
+            Small(stationery.Language.Say("water")), Small(stationery.Language.Say("hay")), Ink.Cell(stationery.Language.Say("which ewe, what you saw and did, who you told"), Fount.Label),
         ]);
     }
 
@@ -32,7 +36,7 @@ internal static class RoundTable
     public static TableRow Row(Stationery stationery, Round round, LocalDate? day = null, double? ruleAbove = null)
     {
         var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
-        var label = day is { } d ? $"{Days.WeekdayNumber(d)} {round.Name}" : round.Name;
+        var label = day is { } d ? $"{stationery.Language.Days.WeekdayNumber(d)} {round.Name}" : round.Name;
         return new TableRow(
             [
                 new TableCell(
@@ -47,7 +51,7 @@ internal static class RoundTable
 
     /// <summary>The last line of a day: what the next person must know.</summary>
     public static TableRow LeftForTomorrow(Stationery stationery) => new(
-        [new TableCell(Ink.Text("left for tomorrow", Fount.LabelBold), 8, VerticalAlign.Top, Edges.Of(4, 3))],
+        [new TableCell(Ink.Text(stationery.Language.Say("left for tomorrow"), Fount.LabelBold), 8, VerticalAlign.Top, Edges.Of(4, 3))],
         stationery.BarnRow);
 
     private static TableCell Small(string words) => new(Ink.Text(words, Fount.Label with { Size = 9.5 }, TextAlign.Centre, 1.1), Padding: Edges.Of(1, 2));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
@@ -26,34 +25,34 @@ internal sealed class ScanDaySheet : ISheetMaker
         }
 
         var days = stationery.Plan.Jobs.Where(j => j.Id == JobIds.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
-        var on = days.Length == 0 ? "" : $"On {string.Join(" and ", days.Select(Days.Long))}. ";
-        var head = stationery.Head("Scan day", Code, $"{on}Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.");
+        var on = days.Length == 0 ? "" : stationery.Language.Say($"On {days.Select(stationery.Language.Days.Long).Aggregate((before, after) => stationery.Language.Say($"{before} and {after}"))}.");
+        var head = stationery.Head(stationery.Language.Say("Scan day"), Code, Ink.Sentences(on, stationery.Language.Say("Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.")));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
                 new TableRow(
                 [
-                    Ink.Cell("ewe", Fount.Label), Ink.Cell("marked, days in lamb", Fount.Label), Ink.Cell("lambs", Fount.Label, TextAlign.Centre),
-                    Ink.Cell("stage", Fount.Label, TextAlign.Centre), Ink.Cell("note", Fount.Label),
+                    Ink.Cell(stationery.Language.Say("ewe"), Fount.Label), Ink.Cell(stationery.Language.Say("marked, days in lamb"), Fount.Label), Ink.Cell(stationery.Language.Say("lambs"), Fount.Label, TextAlign.Centre),
+                    Ink.Cell(stationery.Language.Say("stage"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("note"), Fount.Label),
                 ]),
             ],
             [.. ewes.Select(e => Row(stationery, e))],
             LeastCarried: Fount.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Ink.Notes(stationery.BarnRow)], 12);
-        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
+        var body = new Column([table, Ink.Notes(stationery.BarnRow, stationery.Language)], 12);
+        return [new Sheet(Kind, Code, stationery.Language.Say("Scan day"), SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
     }
 
     private static TableRow Row(Stationery stationery, EwePlan ewe)
     {
         var spaced = new TextStyle(Face.TextBold, 14);
         var scan = ewe.Ewe.Scan is { } n
-            ? Ink.Cell($"scanned {n.ToString(CultureInfo.InvariantCulture)}", Fount.BodyBold, TextAlign.Centre)
+            ? Ink.Cell(stationery.Language.Say($"scanned {n}"), Fount.BodyBold, TextAlign.Centre)
             : Ink.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
         var stage = ewe.Ewe.ScanStage is { } s
-            ? Ink.Cell(s == Flocks.ScanStage.Early ? "early" : "late", Fount.BodyBold, TextAlign.Centre)
-            : Ink.Cell("early   late", Fount.Body, TextAlign.Centre);
-        return new TableRow([Ink.Cell(Who.Of(ewe)), Ink.Cell(Mating(stationery, ewe)), scan, stage, Ink.Blank()], stationery.BarnRow, Name: ewe.Ewe.CallName);
+            ? Ink.Cell(s == Flocks.ScanStage.Early ? stationery.Language.SayAs("stage", "early") : stationery.Language.SayAs("stage", "late"), Fount.BodyBold, TextAlign.Centre)
+            : Ink.Cell(stationery.Language.SayAs("stage", "early   late"), Fount.Body, TextAlign.Centre);
+        return new TableRow([Ink.Cell(Who.Of(ewe, stationery.Language)), Ink.Cell(Mating(stationery, ewe)), scan, stage, Ink.Blank()], stationery.BarnRow, Name: ewe.Ewe.CallName);
     }
 
     private static Text Mating(Stationery stationery, EwePlan ewe)
@@ -63,16 +62,20 @@ internal sealed class ScanDaySheet : ISheetMaker
         var day = stationery.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.Scan && j.Group?.Name == group.Name)?.Date;
         if (mated is not { } m)
         {
-            return Ink.Text("no mark seen", Fount.Label);
+            return Ink.Text(stationery.Language.Say("no mark seen"), Fount.Label);
         }
 
         if (day is not { } scan)
         {
-            return Ink.Text(Days.Short(m), Fount.Label);
+            return Ink.Text(stationery.Language.Days.Short(m), Fount.Label);
         }
 
         var inLamb = Period.DaysBetween(m, scan);
-        var tooEarly = inLamb < PregnancyScan.EarliestCountableDays ? ": too early to count" : "";
-        return Ink.Text($"{Days.Short(m)}, {inLamb.ToString(CultureInfo.InvariantCulture)}\u00a0days{tooEarly}", Fount.Label);
+        var marked = stationery.Language.Days.Short(m);
+        return Ink.Text(
+            inLamb < PregnancyScan.EarliestCountableDays
+                ? stationery.Language.Plural(inLamb, $"{marked}, {inLamb}\u00a0day: too early to count", $"{marked}, {inLamb}\u00a0days: too early to count")
+                : stationery.Language.Plural(inLamb, $"{marked}, {inLamb}\u00a0day", $"{marked}, {inLamb}\u00a0days"),
+            Fount.Label);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
@@ -20,41 +21,43 @@ internal static class SwapSheet
     public static Sheet Make(Stationery stationery, IssueOutcome issue)
     {
         var head = stationery.Head(
-            "Take out, put in",
+            stationery.Language.Say("Take out, put in"),
             Code,
-            $"{In(issue.PutIn.Length)}, {Out(issue)}. Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.",
+            Lead(issue, stationery.Language),
             stationery.Mark.IssueWords);
         var table = new Table(
             [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
             [
                 new TableRow(
                 [
-                    Ink.Cell("leaf", Fount.Label), Ink.Cell("take out", Fount.Label, TextAlign.Centre), Ink.Cell("put in", Fount.Label, TextAlign.Centre), Ink.Cell("what it said before, and why it goes", Fount.Label),
+                    Ink.Cell(stationery.Language.Say("leaf"), Fount.Label), Ink.Cell(stationery.Language.Say("take out"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("put in"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("what it said before, and why it goes"), Fount.Label),
                 ]),
             ],
             [
                 RegisterRow(stationery),
-                .. issue.PutIn.Select(l => Row(stationery, l.Leaf, l.Replaces, l.Issue, WordsOf(issue, l))),
-                .. issue.TakenOut.Select(l => Row(stationery, l.Leaf, l.Issue, null, "No longer part of the pack.")),
+                .. issue.PutIn.Select(l => Row(stationery, l.Leaf, l.Replaces, l.Issue, WordsOf(issue, l, stationery.Language))),
+                .. issue.TakenOut.Select(l => Row(stationery, l.Leaf, l.Issue, null, stationery.Language.Say("No longer part of the pack."))),
             ],
             LeastCarried: 2)
         { Name = "take out, put in" };
-        var body = new Column([table, Ink.Notes(stationery.TableRow)], 12);
-        return new Sheet(Kind, Code, "Take out, put in", SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)));
+        var body = new Column([table, Ink.Notes(stationery.TableRow, stationery.Language)], 12);
+        return new Sheet(Kind, Code, stationery.Language.Say("Take out, put in"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)));
     }
 
-    private static string In(int leaves) => $"{Amounts.Count(leaves, "leaf or card goes", "leaves and cards go")} in";
-
-    private static string Out(IssueOutcome issue)
+    private static string Lead(IssueOutcome issue, Language language)
     {
-        var leaves = issue.TakenOut.Length + issue.PutIn.Count(l => l.Replaces is not null);
-        return $"{leaves.ToString(CultureInfo.InvariantCulture)} {(leaves == 1 ? "comes" : "come")} out";
+        var (putIn, takenOut) = (issue.PutIn.Length, issue.TakenOut.Length + issue.PutIn.Count(l => l.Replaces is not null));
+        var going = language.Plural(putIn, $"{putIn}\u00a0leaf or card goes in", $"{putIn}\u00a0leaves and cards go in");
+        var coming = language.Plural(takenOut, $"{takenOut} comes out", $"{takenOut} come out");
+        return Ink.Sentences(
+            $"{going}, {coming}.",
+            language.Say("Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too."));
     }
 
-    private static TableRow RegisterRow(Stationery stationery) => Row(stationery, "REG", "Register", "old one", stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), "All of it is new with every issue.");
+    private static TableRow RegisterRow(Stationery stationery) => Row(stationery, "REG", stationery.Language.Say("Register"), stationery.Language.Say("old one"), stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), stationery.Language.Say("All of it is new with every issue."));
 
     private static TableRow Row(Stationery stationery, Leaf leaf, int? takeOut, int? putIn, string words) =>
-        Row(stationery, leaf.Label, leaf.Title, Issue(takeOut), Issue(putIn), words);
+        Row(stationery, leaf.Label, leaf.Title, Issue(takeOut, stationery.Language), Issue(putIn, stationery.Language), words);
 
     private static TableRow Row(Stationery stationery, string label, string title, string? takeOut, string? putIn, string words) => new(
         [
@@ -68,20 +71,20 @@ internal static class SwapSheet
 
     /// <summary>An empty cell is not to be written in: there is nothing to take out, or nothing to put in.</summary>
     private static TableCell Step(Stationery stationery, string? issue) => issue is null
-        ? Ink.Cell("none", Fount.Label, TextAlign.Centre)
+        ? Ink.Cell(stationery.Language.Say("none"), Fount.Label, TextAlign.Centre)
         : Ink.Cell(Ink.Column(2, Ink.Text(issue, Fount.Body, TextAlign.Centre), Ink.Tick(stationery.TableTick)));
 
-    private static string? Issue(int? number) => number is { } n ? $"issue {n.ToString(CultureInfo.InvariantCulture)}" : null;
+    private static string? Issue(int? number, Language language) => number is { } n ? language.Say($"issue {n}") : null;
 
-    private static string WordsOf(IssueOutcome issue, LeafOutcome leaf)
+    private static string WordsOf(IssueOutcome issue, LeafOutcome leaf, Language language)
     {
         if (leaf.Fate == LeafFate.Added)
         {
-            return "New.";
+            return language.Say("New.");
         }
 
-        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On)).TrimEnd('.')).ToArray();
-        var more = words.Length > MostChanges ? $"; and {(words.Length - MostChanges).ToString(CultureInfo.InvariantCulture)} more, by the bars" : "";
+        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On, language)).TrimEnd('.')).ToArray();
+        var more = words.Length > MostChanges ? "; " + language.Say($"and {words.Length - MostChanges} more, by the bars") : "";
         return $"{string.Join("; ", words.Take(MostChanges))}{more}.";
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
@@ -14,88 +15,88 @@ internal static class TestFront
 {
     private const double Margin = 34;
 
-    public static void Draw(TestInk ink, Size size, Paper paper)
+    public static void Draw(TestInk ink, Size size, Paper paper, Language language)
     {
         var (left, right) = (Mm(Margin), size.Width - Mm(22));
         var (middleX, middleY) = (size.Width / 2, size.Height / 2);
-        TestHead.Draw(ink, size, "Printer test page", "1 front", left, right);
-        ink.Put(Steps(paper), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
+        TestHead.Draw(ink, size, language, language.Say("Printer test page"), language.Say("1 front"), left, right);
+        ink.Put(Smaller.Of(style => Steps(paper, language, style)), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
 
         // The bar down stands left of the words, in the margin that binding would take; the bar across below the middle cross.
         ink.Add(TestBars.Down(Mm(25), middleY - Mm(TestBars.Length / 2)));
-        ink.PutUpwards(Ink.Text("must measure 100 mm", Fount.Label, TextAlign.Centre, 1), Mm(28.5), middleY - Mm(TestBars.Length / 2), Mm(TestBars.Length));
+        ink.PutUpwards(Ink.Text(language.Say("must measure 100 mm"), Fount.Label, TextAlign.Centre, 1), Mm(28.5), middleY - Mm(TestBars.Length / 2), Mm(TestBars.Length));
         var bar = middleY + Mm(Crosshair.Arm + 6);
         ink.Add(TestBars.Across(middleX - Mm(TestBars.Length / 2), bar));
-        ink.Put(Ink.Text("must measure 100 mm", Fount.Label, TextAlign.Centre, 1), middleX - Mm(TestBars.Length / 2), bar + Mm(3.5), Mm(TestBars.Length), Mm(6));
+        ink.Put(Ink.Text(language.Say("must measure 100 mm"), Fount.Label, TextAlign.Centre, 1), middleX - Mm(TestBars.Length / 2), bar + Mm(3.5), Mm(TestBars.Length), Mm(6));
 
         var below = bar + Mm(12);
-        Weights(ink, left, below);
-        ink.Put(Types(), left + Mm(58), below, right - left - Mm(58), Mm(34));
+        Weights(ink, left, below, language);
+        ink.Put(Types(language), left + Mm(58), below, right - left - Mm(58), Mm(34));
 
         var found = below + Mm(36);
-        ink.Put(Found(), left, found, right - left, size.Height - found - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
+        ink.Put(Found(language), left, found, right - left, size.Height - found - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
     }
 
-    private static Column Steps(Paper paper)
+    private static Column Steps(Paper paper, Language language, TextStyle style)
     {
         ImmutableArray<string> steps =
         [
-            $"Print this file at actual size (100 %), never \u201cfit to page\u201d, on {paper} paper, on both sides, flip on long edge. Without a tray for both sides: print page 1, turn the sheet over like the leaf of a book, print page 2.",
-            "Lay a ruler on both bars: each must measure 100 mm.",
-            "At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12\u00a0mm from the foot.",
-            $"Hold the sheet to the light, front towards you. Both arrows point the same way. At all five crosses, count the ticks from the middle of the cross to the middle of the ring: each is 1 mm. Inside the ring ({Millimetres(Crosshair.Ring)}) is good enough.",
-            "Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart.",
-            "Turn over: the back says what to change if something is out.",
+            language.Say($"Print this file at actual size (100 %), never \u201cfit to page\u201d, on {paper} paper, on both sides, flip on long edge. Without a tray for both sides: print page 1, turn the sheet over like the leaf of a book, print page 2."),
+            language.Say("Lay a ruler on both bars: each must measure 100 mm."),
+            language.Say("At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12\u00a0mm from the foot."),
+            language.Say($"Hold the sheet to the light, front towards you. Both arrows point the same way. At all five crosses, count the ticks from the middle of the cross to the middle of the ring: each is 1 mm. Inside the ring ({Millimetres(Crosshair.Ring)}) is good enough."),
+            language.Say("Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart."),
+            language.Say("Turn over: the back says what to change if something is out."),
         ];
         return new Column(
             [
                 .. steps.Select((s, i) => (Element)new Row(
                     [
-                        new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Fount.BodyBold)),
-                        new RowCell(Track.Share(), Ink.Text(s, Fount.Body, leading: 1.2)),
+                        new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Ink.Bold(style))),
+                        new RowCell(Track.Share(), Ink.Text(s, style, leading: 1.2)),
                     ])),
             ],
             3);
     }
 
     /// <summary>The lines forms are ruled with.</summary>
-    private static void Weights(TestInk ink, double x, double y)
+    private static void Weights(TestInk ink, double x, double y, Language language)
     {
-        ink.Put(Ink.Text("Lines: all unbroken, no two alike", Fount.LabelBold), x, y, Mm(54), Mm(10));
+        ink.Put(Ink.Text(language.Say("Lines: all unbroken, no two alike"), Fount.LabelBold), x, y, Mm(54), Mm(10));
         var line = y + Mm(9);
-        foreach (var (weight, what) in new[] { (Lines.Grid, "grid"), (Lines.Box, "box"), (Lines.Section, "section") })
+        foreach (var (weight, what) in new[] { (Lines.Grid, language.Say("grid")), (Lines.Box, language.Say("box")), (Lines.Section, language.Say("section")) })
         {
             ink.Add(new LineItem(x, line, x + Mm(22), line, weight));
-            ink.Put(Ink.Text($"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}", Fount.Label, leading: 1), x + Mm(25), line - 5, Mm(30), Mm(6));
+            ink.Put(Ink.Text(language.Say($"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}"), Fount.Label, leading: 1), x + Mm(25), line - 5, Mm(30), Mm(6));
             line += Mm(6);
         }
     }
 
     /// <summary>The smallest types a pack uses, each on the words it is used for.</summary>
-    private static Column Types()
+    private static Column Types(Language language)
     {
         var card = Fount.Control with { Size = 7.5 };
         return Ink.Column(
             2,
-            Ink.Text("Type: every letter clear, 8 and B, 0 and O told apart", Fount.LabelBold),
-            Ink.Text("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S", card),
-            Ink.Text("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S", Fount.Control),
-            Ink.Text("10 pt, heads of columns: which ewe, what you saw", Fount.Label),
-            Ink.Text("ZZ 0123456 00108 tag in a list", Who.TagStyle),
-            Ink.Text("12 pt, running text, to be read by torchlight", Fount.Body));
+            Ink.Text(language.Say("Type: every letter clear, 8 and B, 0 and O told apart"), Fount.LabelBold),
+            Ink.Text(language.Say("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S"), card),
+            Ink.Text(language.Say("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S"), Fount.Control),
+            Ink.Text(language.Say("10 pt, heads of columns: which ewe, what you saw"), Fount.Label),
+            Ink.Text(language.Say("ZZ 0123456 00108 tag in a list"), Who.TagStyle),
+            Ink.Text(language.Say("12 pt, running text, to be read by torchlight"), Fount.Body));
     }
 
     /// <summary>Room for what was read off: a sheet like this is kept with the printer.</summary>
-    private static Table Found()
+    private static Table Found(Language language)
     {
         TableCell Box(string words) => new(Ink.Text(words, Fount.Label), Align: VerticalAlign.Top);
         return new Table(
             [Track.Share(1.25), Track.Share(), Track.Share(), Track.Share()],
             [],
             [
-                new TableRow([Box("cannot reach: head, mm"), Box("foot, mm"), Box("left, mm"), Box("right, mm")], Mm(11)),
-                new TableRow([Box("back is out: up, mm"), Box("down, mm"), Box("to the left, mm"), Box("to the right, mm")], Mm(11)),
-                new TableRow([new TableCell(Ink.Text("printer, tray", Fount.Label), 2, VerticalAlign.Top), new TableCell(Ink.Text("day, paper", Fount.Label), 2, VerticalAlign.Top)], Mm(11)),
+                new TableRow([Box(language.Say("cannot reach: head, mm")), Box(language.Say("foot, mm")), Box(language.Say("left, mm")), Box(language.Say("right, mm"))], Mm(11)),
+                new TableRow([Box(language.Say("back is out: up, mm")), Box(language.Say("down, mm")), Box(language.Say("to the left, mm")), Box(language.Say("to the right, mm"))], Mm(11)),
+                new TableRow([new TableCell(Ink.Text(language.Say("printer, tray"), Fount.Label), 2, VerticalAlign.Top), new TableCell(Ink.Text(language.Say("day, paper"), Fount.Label), 2, VerticalAlign.Top)], Mm(11)),
             ]);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
@@ -22,13 +23,30 @@ internal static class DayCell
 
     /// <param name="height">Of the row, in points.</param>
     /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
-    public static Element Of(PlannerDay day, PlannerFormat format, double height, double perEwe) =>
-        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe), Says(day));
+    public static Element Of(PlannerDay day, PlannerFormat format, double height, double perEwe, Language language) =>
+        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe), Says(day, language));
 
     /// <summary>Ewes to a tenth: a bar that differs by less looks the same.</summary>
-    private static string Says(PlannerDay day) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Days.WeekdayNumber(day.Date)}{(day.HasJob ? ", something to do" : "")}{(day.SitterDay ? ", sitter" : "")}")
-        + (day.ExpectedEwes >= 0.05 ? string.Create(CultureInfo.InvariantCulture, $", {day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})") : "");
+    private static string Says(PlannerDay day, Language language)
+    {
+        List<string> says = [language.Days.WeekdayNumber(day.Date)];
+        if (day.HasJob)
+        {
+            says.Add(language.Say("something to do"));
+        }
+
+        if (day.SitterDay)
+        {
+            says.Add(language.Say("sitter"));
+        }
+
+        if (day.ExpectedEwes >= 0.05)
+        {
+            says.Add(language.Say($"{day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})"));
+        }
+
+        return string.Join(", ", says);
+    }
 
     private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double perEwe)
     {

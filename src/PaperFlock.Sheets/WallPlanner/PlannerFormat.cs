@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
@@ -30,17 +31,20 @@ internal sealed record PlannerFormat(Size Live, double Capital)
 
     /// <summary>Jobs get what the figures leave.</summary>
     /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
-    public ImmutableArray<Track> Columns(ITextMeasurer measurer, int litters, double? seam)
+    public ImmutableArray<Track> Columns(Stationery stationery, int litters, double? seam)
     {
-        var week = measurer.WidthOf("30 Nov", BusyWeek) + 14;
-        var day = seam is { } s ? (s - week) / 7 : Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036));
+        var (measurer, days) = (stationery.Measurer, stationery.Language.Days);
+        var weekday = Enumerable.Range(4, 7).Max(d => measurer.WidthOf(days.Weekday(new LocalDate(2027, 1, d).DayOfWeek), NearBold with { Size = PlannerPoster.LeastWeekday }));
+        var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(days.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
+        var week = Math.Max(measurer.WidthOf(days.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
+        var day = seam is { } s ? (s - week) / 7 : Math.Max(Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036)), weekday + 3);
         var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4;
         return
         [
             Track.Fixed(week),
             .. Enumerable.Repeat(Track.Fixed(day), 7),
             Track.Share(),
-            Track.Fixed(measurer.WidthOf("rounds", Near with { Size = Math.Min(Near.Size, 12) }) + 8),
+            Track.Fixed(measurer.WidthOf(stationery.Language.Say("rounds"), Near with { Size = Math.Min(Near.Size, 12) }) + 8),
             Track.Fixed(feed),
         ];
     }

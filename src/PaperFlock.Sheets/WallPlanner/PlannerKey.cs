@@ -25,11 +25,11 @@ internal static class PlannerKey
             ]);
         var band = new Picture(new Size(side * 1.6, side), [new RectItem(0, side * 0.3, side * 1.6, Mm(1.3), 0)]);
         var left = ImmutableArray.Create(
-            Entry(box, "something to do that day", style, stationery),
-            Entry(band, "a sitter has the pack", style, stationery));
+            Entry(box, stationery.Language.Say("something to do that day"), style, stationery),
+            Entry(band, stationery.Language.Say("a sitter has the pack"), style, stationery));
         var right = stationery.Plan.Lambing.Days.IsEmpty
             ? ImmutableArray<RowCell>.Empty
-            : [Entry(bar, "ewes expected to lamb; the line runs from the 1-in-10 low to the 1-in-10 high", style, stationery)];
+            : [Entry(bar, stationery.Language.Say("ewes expected to lamb; the line runs from the 1-in-10 low to the 1-in-10 high"), style, stationery)];
         if (seamX is null && !right.IsEmpty && left.Concat(right).Sum(e => e.Width.Points + 14) > format.Live.Width)
         {
             return Ink.Column(3, new Row([.. left, new RowCell(Track.Share(), Ink.Gap(1))], 14), new Row([.. right, new RowCell(Track.Share(), Ink.Gap(1))], 14));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.House;
@@ -51,7 +52,7 @@ internal static class PlannerPoster
         for (var capital = atOneMetre; ; capital = Math.Max(least, capital - 0.4))
         {
             var format = new PlannerFormat(live, capital);
-            var columns = format.Columns(stationery.Measurer, litters.Length, seamX);
+            var columns = format.Columns(stationery, litters.Length, seamX);
             var rows = new PlannerRows(stationery, weeks, format, columns);
             var natural = rows.NaturalHeights();
             var head = Head(stationery, live, seamX, capital);
@@ -93,8 +94,8 @@ internal static class PlannerPoster
         var style = Fount.Cap(Face.Text, Math.Min(4.7, capital * 0.8));
         var carrying = plan.Ewes.Count(e => e.IsCarrying);
         var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }
-            ? $"{Amounts.Count(carrying, "ewe", "ewes")} to lamb, {Days.Short(first)} to {Days.Long(last)}"
-            : $"{Amounts.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb";
+            ? stationery.Language.Say($"{stationery.Language.Count(carrying, "ewe", "ewes")} to lamb, {stationery.Language.Days.Short(first)} to {stationery.Language.Days.Long(last)}")
+            : stationery.Language.Say($"{stationery.Language.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb");
         return new Row(
             [
                 // A little air above: tiles show only what lies wholly inside them.
@@ -104,7 +105,7 @@ internal static class PlannerPoster
                     Ink.Column(
                         4,
                         Ink.Gap(Mm(1)),
-                        Ink.Text("WALL", Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Ink.Text(WallPlannerSheet.Code, Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
                         Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
             ]);
     }
@@ -115,25 +116,28 @@ internal static class PlannerPoster
         var starts = PlannerWeeks.FirstWeek(stationery.Plan);
         return new TableRow(
             [
-                Ink.Cell("week of", small, TextAlign.Right),
+                Ink.Cell(stationery.Language.Say("week of"), small, TextAlign.Right),
                 .. Enumerable.Range(0, 7).Select(i => new TableCell(
-                    Ink.Text(Days.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(stationery, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
-                Ink.Cell("what is done, and on which day", small),
-                new TableCell(Ink.Text("rounds", small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
+                    Ink.Text(stationery.Language.Days.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(stationery, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
+                Ink.Cell(stationery.Language.Say("what is done, and on which day"), small),
+                new TableCell(Ink.Text(stationery.Language.Say("rounds"), small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
                 new TableCell(FeedHead(stationery, small, litters), Padding: Edges.Of(1, 2)),
             ]);
     }
 
+    /// <summary>Points: what stands under a weekday is read leaning in.</summary>
+    public const double LeastWeekday = 9;
+
     private static TextStyle WeekdayStyle(Stationery stationery, PlannerFormat format, double width)
     {
         var style = format.NearBold;
-        var wide = stationery.Measurer.WidthOf("Wed", style);
-        return wide <= width - 2 ? style : style with { Size = style.Size * (width - 2) / wide };
+        var wide = Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None).Max(d => stationery.Measurer.WidthOf(stationery.Language.Days.Weekday(d), style));
+        return wide <= width - 2 ? style : style with { Size = Math.Max(LeastWeekday, style.Size * (width - 2) / wide) };
     }
 
     private static Element? FeedHead(Stationery stationery, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Ink.Column(
         1,
-        Ink.Text($"{stationery.Amounts.RationUnit} a day, lambs", style, TextAlign.Centre, 1.05),
+        Ink.Text(stationery.Language.Say($"{stationery.Amounts.RationUnit} a day, lambs"), style, TextAlign.Centre, 1.05),
         new Row([.. litters.Select(l => new RowCell(
             Track.Share(), Ink.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
 }

@@ -66,19 +66,19 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
         // A row that was given no height for bars has none.
         var perBar = week.IsLambing ? perEwe : 0;
-        var label = Ink.Text(Days.DayMonth(week.Start), loud ? format.BusyWeek : format.NearBold, TextAlign.Right, 1.0);
+        var label = Ink.Text(stationery.Language.Days.DayMonth(week.Start), loud ? format.BusyWeek : format.NearBold, TextAlign.Right, 1.0);
         var none = Edges.None;
         return new TableRow(
             [
                 new TableCell(label, Padding: Edges.Of(5, 0)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perBar), Padding: none, Align: VerticalAlign.Top)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perBar, stationery.Language), Padding: none, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week), Padding: none),
                 new TableCell(Feed(week), Padding: none),
             ],
             height,
             newMonth ? 1.5 : null,
-            Name: Dated.Name($"week of {Days.Short(week.Start)}", week.Days[6].Date));
+            Name: Dated.Name(stationery.Language.Say($"week of {stationery.Language.Days.Short(week.Start)}"), week.Days[6].Date));
     }
 
     private Text? Rounds(PlannerWeek week) => week.Rounds == 0 ? null : Ink.Text(
@@ -116,12 +116,12 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return new Text([.. runs], TextAlign.Left, 1.12);
     }
 
-    private static string Expected(PlannerWeek week)
+    private string Expected(PlannerWeek week)
     {
         var ewes = week.Days.Sum(d => d.ExpectedEwes);
         return ewes < 0.75
-            ? "a late or early ewe may lamb"
-            : $"about {Amounts.Count((int)Math.Round(ewes, MidpointRounding.AwayFromZero), "ewe", "ewes")} to lamb this week";
+            ? stationery.Language.Say("a late or early ewe may lamb")
+            : stationery.Language.Say($"about {stationery.Language.Count((int)Math.Round(ewes, MidpointRounding.AwayFromZero), "ewe", "ewes")} to lamb this week");
     }
 
     private Element? Feed(PlannerWeek week)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -13,6 +12,14 @@ namespace PaperFlock.Sheets.WallPlanner;
 internal static class PlannerTiles
 {
     private const double Mark = 8;
+
+    /// <summary>Points between the planner and a strip below it.</summary>
+    private const double AboveStrip = 2;
+
+    /// <summary>Null when the planner goes on one sheet of the printer's paper.</summary>
+    public static TileScheme? SchemeOf(Stationery stationery) => TileScheme.For(stationery.Print.Paper, stationery.Print.Planner) is { } usual
+        ? usual with { Strip = Math.Max(usual.Strip, TallestStrip(stationery, usual) + AboveStrip) }
+        : null;
 
     public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
     {
@@ -45,7 +52,7 @@ internal static class PlannerTiles
             }
         }
 
-        return new Sheet(kind, code, $"{title}, {count.ToString(CultureInfo.InvariantCulture)} tiles to glue", SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
+        return new Sheet(kind, code, stationery.Language.Say($"{title}, {count} tiles to glue"), SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
         {
             Parts = [Part(code, title, posters)],
         };
@@ -63,8 +70,11 @@ internal static class PlannerTiles
         var (left, top) = (Stationery.Unprintable, Stationery.Unprintable);
         var stripAbove = row == 0;
         var windowTop = stripAbove ? top + scheme.Strip : top;
-        var stripTop = stripAbove ? top : top + window.Height + 2;
-        var strip = Strip(stationery, scheme, code, row, column, number, window.Width);
+        var stripTop = stripAbove ? top : top + window.Height + AboveStrip;
+        var words = StripWords(stationery, scheme, code, row, column, number, window.Width);
+        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
+            ? fits.Piece
+            : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(code));
         return new Page(
             scheme.Tile,
             PageSide.Front,
@@ -113,20 +123,45 @@ internal static class PlannerTiles
     private static PathItem Arrow((double X, double Y) one, (double X, double Y) other, (double X, double Y) tip) =>
         new([one, tip, other], Closed: true, Thickness: 0);
 
-    private static Piece Strip(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
+    /// <summary>Points that the longest of the strips takes: some languages need more than the usual room.</summary>
+    private static double TallestStrip(Stationery stationery, TileScheme scheme)
+    {
+        var last = new PageNumber(99, 99, PageSide.Front);
+        var strips =
+            from row in Enumerable.Range(0, scheme.Down)
+            from column in Enumerable.Range(0, scheme.Across)
+            select Heights.Of(StripWords(stationery, scheme, WallPlannerSheet.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, stationery);
+        return strips.Max();
+    }
+
+    /// <summary>On as many lines as wanted where they fit the width, else each part on a line of its own.</summary>
+    /// <param name="wanted">1 or 2.</param>
+    private static ImmutableArray<Element> ControlLines(Stationery stationery, string code, PageNumber number, double width, int wanted)
+    {
+        var mark = stationery.Mark;
+        var (which, validity) = (mark.WhichPage(code, number), mark.ShortValidity(code, number));
+        ImmutableArray<string> lines = wanted == 1 ? [$"{which} · {validity}"] : [which, validity];
+        var fits = lines.All(line => stationery.Measurer.WidthOf(line, Fount.Control) <= width);
+        return [.. (fits ? lines : [which, .. mark.ShortValidityParts(code, number)]).Select(line => Ink.Text(line, Fount.Control))];
+    }
+
+    private static Element StripWords(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
     {
         var cut = (row > 0, column > 0) switch
         {
-            (true, true) => "Cut along the top and left marks, lay it on the sheets above and beside.",
-            (true, false) => "Cut along the marks at the top, glue it over the strip of the sheet above.",
-            (false, true) => "Cut along the marks at the left, glue it over the strip of the sheet beside.",
-            _ => "Do not cut this one: the others are glued over its strips.",
+            (true, true) => stationery.Language.Say("Cut along the top and left marks, lay it on the sheets above and beside."),
+            (true, false) => stationery.Language.Say("Cut along the marks at the top, glue it over the strip of the sheet above."),
+            (false, true) => stationery.Language.Say("Cut along the marks at the left, glue it over the strip of the sheet beside."),
+            _ => stationery.Language.Say("Do not cut this one: the others are glued over its strips."),
         };
-        var words = string.Create(CultureInfo.InvariantCulture, $"Row {row + 1} of {scheme.Down}{(scheme.Across > 1 ? $", column {column + 1} of {scheme.Across}" : "")}. {cut}");
+        var words = Ink.Sentences(
+            scheme.Across > 1
+                ? stationery.Language.Say($"Row {row + 1} of {scheme.Down}, column {column + 1} of {scheme.Across}.")
+                : stationery.Language.Say($"Row {row + 1} of {scheme.Down}."),
+            cut);
         var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
-        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
-        var validity = stationery.Mark.ShortValidity(code, number);
-        Element element = scheme.IsUpright
+        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language));
+        return scheme.IsUpright
             ? Ink.Column(
                 1,
                 name,
@@ -134,13 +169,10 @@ internal static class PlannerTiles
                     [
                         new RowCell(
                             Track.Share(),
-                            Ink.Column(0, Ink.Text(stationery.Mark.WhichPage(code, number), Fount.Control), Ink.Text(validity, Fount.Control))),
+                            Ink.Column(0, ControlLines(stationery, code, number, width - CheckBar.Width - 8, 2))),
                         bar,
                     ],
                     8))
-            : new Row([new RowCell(Track.Share(), Ink.Column(1, name, Ink.Text($"{stationery.Mark.WhichPage(code, number)} · {validity}", Fount.Control))), bar], 8);
-        return element.Place(new Space(width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
-            ? fits.Piece
-            : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(words));
+            : new Row([new RowCell(Track.Share(), Ink.Column(1, [name, .. ControlLines(stationery, code, number, width - CheckBar.Width - 8, 1)])), bar], 8);
     }
 }

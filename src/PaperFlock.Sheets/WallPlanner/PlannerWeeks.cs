@@ -63,18 +63,22 @@ internal static class PlannerWeeks
         if (placed.Length > 0)
         {
             var groups = placed.GroupBy(e => e.GroupWords).Select(g => string.Join(", ", g.Select(e => e.Title)) + Bracketed(g.Key));
-            yield return new PlannerLine(Days.WeekdayNumber(day), string.Join(" · ", groups), false);
+            yield return new PlannerLine(plan.Language.Days.WeekdayNumber(day), string.Join(" · ", groups), false);
         }
 
         foreach (var unplaced in entries.Where(e => e.Job.Date is null))
         {
-            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? $" Nearest day: {Days.Short(n)}." : "";
-            yield return new PlannerLine("NO DAY", $"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.{nearest}", true);
+            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? plan.Language.Say($"Nearest day: {plan.Language.Days.Short(n)}.") : "";
+            // For the translator: {0} is a job; "NO DAY" stands before it in bold.
+            var words = plan.Language.Say($"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.");
+            yield return new PlannerLine(plan.Language.Say("NO DAY"), Ink.Sentences(words, nearest), true);
         }
 
         foreach (var away in plan.Flock.KeeperDays.Away.Where(a => a.From == day))
         {
-            yield return new PlannerLine(Days.WeekdayNumber(day), $"{away.Sitter ?? "Sitter"} has the pack, to {Days.Short(away.To)}", true);
+            var to = plan.Language.Days.Short(away.To);
+            var holder = away.Sitter is { } sitter ? plan.Language.Say($"{sitter} has the pack, to {to}") : plan.Language.Say($"Sitter has the pack, to {to}");
+            yield return new PlannerLine(plan.Language.Days.WeekdayNumber(day), holder, true);
         }
     }
 

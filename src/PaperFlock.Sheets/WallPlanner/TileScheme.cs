@@ -16,7 +16,7 @@ internal sealed record TileScheme(Size Tile, int Across, int Down)
     public static readonly double Overlap = Mm(12);
 
     /// <summary>A strip along the outer edge of each tile for its name, check bar and control line, which takes two lines on an upright tile.</summary>
-    public double Strip => Mm(IsUpright ? 13 : 11);
+    public double Strip { get; init; } = Mm(Tile.Height > Tile.Width ? 13 : 11);
 
     public bool IsUpright => Tile.Height > Tile.Width;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
@@ -12,16 +13,15 @@ internal sealed class WallPlannerSheet : ISheetMaker
 {
     public const string KindWord = "planner";
     public const string Code = "WALL";
-    private const string Title = "Wall planner";
 
     public string Kind => KindWord;
 
     public ImmutableArray<Sheet> Make(Stationery stationery)
     {
-        var scheme = TileScheme.For(stationery.Print.Paper, stationery.Print.Planner);
+        var scheme = PlannerTiles.SchemeOf(stationery);
         return scheme is null
             ? [OnePiece(stationery, stationery.Paper)]
-            : [PlannerTiles.Make(stationery, scheme, KindWord, Code, Title)];
+            : [PlannerTiles.Make(stationery, scheme, KindWord, Code, TitleIn(stationery.Language))];
     }
 
     /// <summary>The planner in one piece on its own paper; null where <see cref="Make"/> gives that already.</summary>
@@ -42,8 +42,11 @@ internal sealed class WallPlannerSheet : ISheetMaker
             : PlannerPoster.Of(stationery, live, Fount.LeastCapAtOneMetre, Fount.CapAtHalfMetre);
         var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
         var sides = Binder.FrontsOnly(stationery, Code, poster, design);
-        return new Sheet(KindWord, Code, Title, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(Code, Title, sides)] };
+        var title = TitleIn(stationery.Language);
+        return new Sheet(KindWord, Code, title, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(Code, title, sides)] };
     }
+
+    private static string TitleIn(Language language) => language.Say("Wall planner");
 
     private const double FootGap = 4;
     private const double FootSpacing = 12;
@@ -51,7 +54,7 @@ internal sealed class WallPlannerSheet : ISheetMaker
     private static Row Foot(Stationery stationery, double width) => new(
         [
             new RowCell(Track.Share(), stationery.ControlLine(Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
-            new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
+            new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language), VerticalAlign.Bottom),
         ],
         FootSpacing);
 }

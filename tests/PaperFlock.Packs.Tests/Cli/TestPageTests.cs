@@ -1,5 +1,6 @@
 using PaperFlock.Cli;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Printing;
 using PaperFlock.Sheets.TestPage;
@@ -61,7 +62,7 @@ public sealed class TestPageTests
     [MemberData(nameof(Papers))]
     public void Bars_are_100_mm_both_ways_and_rungs_stand_6_and_12_mm_from_every_edge(Paper paper)
     {
-        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer);
+        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer, Language.English);
         foreach (var side in sheet.Sides)
         {
             var (width, height) = (side.Page.Paper.Width, side.Page.Paper.Height);
@@ -84,7 +85,7 @@ public sealed class TestPageTests
     [MemberData(nameof(Papers))]
     public void Crosses_and_holes_fall_behind_each_other_when_the_leaf_is_turned_on_its_long_edge(Paper paper)
     {
-        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer);
+        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer, Language.English);
         var width = sheet.Paper.Width;
         var (front, back) = (Items(0), Items(1));
         // The arms of a cross are 8 mm each way.

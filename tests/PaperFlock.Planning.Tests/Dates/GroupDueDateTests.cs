@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -70,7 +71,7 @@ public class GroupDueDateTests
         Assert.Equal(default, Of(Sample.Flock()));
     }
 
-    private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock));
+    private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock, Language.English), Language.English);
 
     private static GroupDueDates Dates(string first, string last) => new(Sample.Day(first), Sample.Day(last));
 }

@@ -3,6 +3,7 @@ using CsCheck;
 using MathNet.Numerics.Distributions;
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning.Lambing;
 
 namespace PaperFlock.Planning.Tests.Lambing;
@@ -106,7 +107,7 @@ public sealed class LambingCurvePlannerTests
         var ewes = FeedingSample.Ewes(10);
         var flock = FeedingSample.Flock(ewes);
         flock = flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors, LambingPens = 1 } };
-        var curve = LambingCurvePlanner.Plan(flock, ewes);
+        var curve = LambingCurvePlanner.Plan(flock, ewes, Language.English);
         Assert.Null(curve.ChanceTooFewPens);
         Assert.All(curve.Days, d => Assert.Equal((0, null), (d.PensNeededP90, d.ChanceOverPens)));
         Assert.DoesNotContain("pen", curve.Words, StringComparison.Ordinal);
@@ -172,7 +173,7 @@ public sealed class LambingCurvePlannerTests
     private static LambingCurve Curve(ImmutableArray<EwePlan> ewes, int? pens = null)
     {
         var flock = FeedingSample.Flock(ewes);
-        return LambingCurvePlanner.Plan(flock with { Housing = flock.Housing with { LambingPens = pens } }, ewes);
+        return LambingCurvePlanner.Plan(flock with { Housing = flock.Housing with { LambingPens = pens } }, ewes, Language.English);
     }
 
     private static (double[] Lambing, double[] InPens) Count(ImmutableArray<EwePlan> ewes, LocalDate day)

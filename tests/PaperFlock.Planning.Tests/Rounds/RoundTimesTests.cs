@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Planning.Rounds;
 
 namespace PaperFlock.Planning.Tests.Rounds;
@@ -31,7 +32,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, At(sunset), At(sunset), DarkAllDay: false);
 
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(Date, sun, checks)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice(), Language.English).For(Date, sun, checks)));
     }
 
     [Theory]
@@ -44,7 +45,7 @@ public class RoundTimesTests
         var sun = SunDay.At(Sample.Holding(78.22m, 15.65m, "Arctic/Longyearbyen"), day);
 
         Assert.Null(sun.Dawn);
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(day, sun, 2)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice(), Language.English).For(day, sun, 2)));
     }
 
     [Fact]
@@ -52,7 +53,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(Date.PlusDays(-1).At(new LocalTime(23, 50)), null, At("13:00")!.Value, null, null, DarkAllDay: false);
 
-        Assert.Equal("05:30 first light, 21:30 late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2)));
+        Assert.Equal("05:30 first light, 21:30 late", Words(new RoundTimes(Sample.Practice(), Language.English).For(Date, sun, 2)));
     }
 
     [Fact]
@@ -63,7 +64,7 @@ public class RoundTimesTests
             var practice = Sample.Practice() with { LastRound = LocalTime.Midnight.PlusMinutes(last) };
             var sun = SunDay.At(Sample.Holding(latitude, 0, "UTC"), date);
 
-            var rounds = new RoundTimes(practice).For(date, sun, checks);
+            var rounds = new RoundTimes(practice, Language.English).For(date, sun, checks);
 
             Assert.InRange(rounds.Length, 1, checks);
             Assert.True(rounds.Zip(rounds.Skip(1)).All(p => p.First.At < p.Second.At), Words(rounds));
@@ -76,11 +77,11 @@ public class RoundTimesTests
         var flock = Sample.Flock(Sample.Ewe());
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
 
-        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"));
+        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null, Language.English);
 
         Assert.Equal(137, days.Length);
         Assert.All(days, d => Assert.Equal(d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day("2027-02-15") ? 4 : 2, d.Times.Length));
-        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date), d => Assert.Equal(2, d.Times.Length));
+        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null, Language.English), d => Assert.Equal(2, d.Times.Length));
     }
 
     private static LocalDateTime? At(string time) =>

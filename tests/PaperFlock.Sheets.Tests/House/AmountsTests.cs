@@ -1,4 +1,5 @@
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Sheets.House;
 
 namespace PaperFlock.Sheets.Tests.House;
@@ -16,7 +17,7 @@ public sealed class AmountsTests
     [InlineData(Units.Metric, "1234.5", "1234.5 kg", "1234.50 kg", "1,235 kg")]
     public void A_weight_is_rounded_and_has_its_unit(Units units, string kilograms, string feed, string ration, string weight)
     {
-        var amounts = new Amounts(units);
+        var amounts = new Amounts(units, Language.English);
         var kg = decimal.Parse(kilograms, System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(feed, Plain(amounts.Feed(kg)));
         Assert.Equal(ration, Plain(amounts.Ration(kg)));
@@ -27,7 +28,7 @@ public sealed class AmountsTests
     [InlineData(Units.Metric, "9.0 m")]
     [InlineData(Units.Imperial, "30 ft")]
     [InlineData(Units.Both, "9.0 m (30 ft)")]
-    public void A_length_has_its_unit(Units units, string expected) => Assert.Equal(expected, Plain(new Amounts(units).Metres(9)));
+    public void A_length_has_its_unit(Units units, string expected) => Assert.Equal(expected, Plain(new Amounts(units, Language.English).Metres(9)));
 
     [Theory]
     [InlineData(Units.Metric, "5.4 kg", null, "0.91", "kg")]
@@ -35,7 +36,7 @@ public sealed class AmountsTests
     [InlineData(Units.Both, "5.4 kg", "12.0 lb", "0.91", "kg")]
     public void The_first_unit_leads(Units units, string first, string? second, string figure, string unit)
     {
-        var amounts = new Amounts(units);
+        var amounts = new Amounts(units, Language.English);
         var (one, other) = amounts.FeedParts(12 * Mass.KilogramsPerPound);
         Assert.Equal((first, second), (Plain(one), other is null ? null : Plain(other)));
         Assert.Equal(figure, amounts.RationFigure(0.907m));
@@ -51,20 +52,20 @@ public sealed class AmountsTests
     [InlineData("2", "2 scoops")]
     [InlineData("12.75", "12¾ scoops")]
     public void Scoops_are_in_quarters(string scoops, string expected) =>
-        Assert.Equal(expected, Plain(Amounts.Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture))));
+        Assert.Equal(expected, Plain(new Amounts(Units.Metric, Language.English).Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture))));
 
     [Theory]
     [InlineData(0, "0 ewes")]
     [InlineData(1, "1 ewe")]
     [InlineData(2, "2 ewes")]
-    public void One_is_one_and_none_is_many(int count, string expected) => Assert.Equal(expected, Plain(Amounts.Count(count, "ewe", "ewes")));
+    public void One_is_one_and_none_is_many(int count, string expected) => Assert.Equal(expected, Plain(Language.English.Count(count, "ewe", "ewes")));
 
     [Fact]
     public void A_figure_never_parts_from_its_unit()
     {
-        Assert.DoesNotContain(' ', new Amounts(Units.Metric).Feed(1));
-        Assert.DoesNotContain(' ', Amounts.Scoops(1.5m));
-        Assert.DoesNotContain(' ', Amounts.Count(3, "ewe", "ewes"));
+        Assert.DoesNotContain(' ', new Amounts(Units.Metric, Language.English).Feed(1));
+        Assert.DoesNotContain(' ', new Amounts(Units.Metric, Language.English).Scoops(1.5m));
+        Assert.DoesNotContain(' ', Language.English.Count(3, "ewe", "ewes"));
     }
 
     private static string Plain(string words) => words.Replace('\u00a0', ' ');

@@ -1,5 +1,5 @@
 using NodaTime;
-using PaperFlock.Sheets.House;
+using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.Tests.House;
 
@@ -10,11 +10,11 @@ public sealed class DaysTests
     public void A_date_carries_its_weekday_and_its_month_in_letters()
     {
         var day = new LocalDate(2027, 1, 4);
-        Assert.Equal("4 Jan", Plain(Days.DayMonth(day)));
-        Assert.Equal("Mon 4 Jan", Plain(Days.Short(day)));
-        Assert.Equal("Mon 4", Plain(Days.WeekdayNumber(day)));
-        Assert.Equal("Mon 4 Jan 2027", Plain(Days.Long(day)));
-        Assert.Equal("January 2027", Days.Month(day));
+        Assert.Equal("4 Jan", Plain(Language.English.Days.DayMonth(day)));
+        Assert.Equal("Mon 4 Jan", Plain(Language.English.Days.Short(day)));
+        Assert.Equal("Mon 4", Plain(Language.English.Days.WeekdayNumber(day)));
+        Assert.Equal("Mon 4 Jan 2027", Plain(Language.English.Days.Long(day)));
+        Assert.Equal("January 2027", Language.English.Days.Month(day));
         Assert.Equal("04JAN", Days.Code(day));
     }
 
@@ -22,7 +22,7 @@ public sealed class DaysTests
     public void A_leap_day_is_a_day_like_any_other()
     {
         var day = new LocalDate(2028, 2, 29);
-        Assert.Equal("Tue 29 Feb 2028", Plain(Days.Long(day)));
+        Assert.Equal("Tue 29 Feb 2028", Plain(Language.English.Days.Long(day)));
         Assert.Equal("29FEB", Days.Code(day));
     }
 
@@ -39,7 +39,7 @@ public sealed class DaysTests
     [InlineData(IsoDayOfWeek.Thursday, "Thu")]
     [InlineData(IsoDayOfWeek.Saturday, "Sat")]
     [InlineData(IsoDayOfWeek.Sunday, "Sun")]
-    public void A_weekday_has_three_letters(IsoDayOfWeek day, string expected) => Assert.Equal(expected, Days.Weekday(day));
+    public void A_weekday_has_three_letters(IsoDayOfWeek day, string expected) => Assert.Equal(expected, Language.English.Days.Weekday(day));
 
     [Theory]
     [InlineData(7, 5, "07:05")]
@@ -48,7 +48,7 @@ public sealed class DaysTests
     public void The_clock_has_24_hours(int hour, int minute, string expected) => Assert.Equal(expected, Days.Clock(new LocalTime(hour, minute)));
 
     [Fact]
-    public void A_date_never_breaks_over_lines() => Assert.DoesNotContain(' ', Days.Long(new LocalDate(2027, 1, 4)));
+    public void A_date_never_breaks_over_lines() => Assert.DoesNotContain(' ', Language.English.Days.Long(new LocalDate(2027, 1, 4)));
 
     private static string Plain(string words) => words.Replace('\u00a0', ' ');
 }

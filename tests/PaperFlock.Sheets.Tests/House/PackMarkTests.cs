@@ -1,3 +1,4 @@
+using PaperFlock.Languages;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Tests.WorstCases;
@@ -33,6 +34,6 @@ public sealed class PackMarkTests
     public void The_control_line_says_which_page_which_issue_and_until_when()
     {
         var line = PackMark.Of(Composed.HollinBank.Plan).ControlLine("FEED-2", new PageNumber(3, 12, PageSide.Front)).Replace('\u00a0', ' ');
-        Assert.Equal($"HB-2027 FEED-2 3/12 · issue 1 Wed 25 Nov 2026 · replaces none · not after {Days.Long(Composed.HollinBank.Plan.To).Replace('\u00a0', ' ')}", line);
+        Assert.Equal($"HB-2027 FEED-2 3/12 · issue 1 Wed 25 Nov 2026 · replaces none · not after {Language.English.Days.Long(Composed.HollinBank.Plan.To).Replace('\u00a0', ' ')}", line);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
+using PaperFlock.Languages;
 using PaperFlock.Sheets.Tests.WorstCases;
 
 namespace PaperFlock.Sheets.Tests.Issues;
@@ -53,7 +54,7 @@ public sealed class PileOfPaperTests
         {
             var day = first.PlusDays(days);
             var issue = pile.Keep(flock.Text, day);
-            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
+            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day, Language.English)))}"))}");
         }
     }
 

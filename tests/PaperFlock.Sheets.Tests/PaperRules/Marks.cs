@@ -12,18 +12,21 @@ internal static class Marks
         {
             // One for each card: the front of the leaf says how many there are.
             var leaf = side.Sheet.Sides[side.IsFront ? side.Index : side.Index - 1];
-            var which = side.IsFront ? "front" : "back";
-            var good = lines.Count(l => l.StartsWith($"{side.Pack.Id} CARD-", StringComparison.Ordinal) && l.Contains($" {which} · issue ", StringComparison.Ordinal));
+            var which = side.IsFront ? side.Says.Front : side.Says.Back;
+            var joined = string.Join(' ', lines);
+            var good = Math.Min(Times(joined, $"{side.Says.Trial}{side.Pack.Id} CARD-"), Times(joined, $" {which} · {side.Says.CardIssue}"));
             return good == leaf.Contents.Length ? [] : [$"{good} of {leaf.Contents.Length} cards have one"];
         }
 
         var all = string.Join(" · ", lines);
         var number = side.Side.Page.Number;
         string[] wanted = side.IsBlankBack
-            ? [$"{side.Pack.Id} {side.Sheet.Code} back", "issue "]
-            : [$"{side.Pack.Id} {side.Sheet.Code} {number.Number}/{number.Of}", "issue ", "replaces ", "not after "];
+            ? [$"{side.Pack.Id} {side.Sheet.Code} {side.Says.Back}", side.Says.CardIssue]
+            : [$"{side.Pack.Id} {side.Sheet.Code} {number.Number}/{number.Of}", side.Says.Issue, all.Contains(side.Says.ReplacesNone, StringComparison.Ordinal) ? side.Says.ReplacesNone : side.Says.Replaces, side.Says.NotAfter];
         return wanted.Where(w => !all.Contains(w, StringComparison.Ordinal)).Select(w => $"“{w}” is not in “{all}”");
     }
+
+    private static int Times(string text, string part) => text.Split(part).Length - 1;
 
     public static IEnumerable<string> WithoutCheckBar(SideInPack side)
     {
@@ -36,7 +39,7 @@ internal static class Marks
         var ends = side.Ink.Strokes.Where(s => s.IsUpright && s.Area.Height < Mm(4)).ToArray();
         var bar = side.Ink.Strokes.Any(s => s.IsLevel && Math.Abs(s.Area.Width - Mm(100)) < Mm(0.05)
             && Ends(ends, s.Area.Left, s) && Ends(ends, s.Area.Right, s));
-        var words = side.Ink.Words.Any(w => w.Text.Contains("100 mm", StringComparison.Ordinal));
+        var words = side.Ink.Words.Any(w => w.Text.Contains("100", StringComparison.Ordinal) && side.Says.CheckBar.StartsWith(w.Text, StringComparison.Ordinal));
         return bar && words ? [] : [bar ? "no words say what it is for" : "there is none"];
     }
 

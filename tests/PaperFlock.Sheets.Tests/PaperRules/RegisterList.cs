@@ -8,7 +8,7 @@ internal static class RegisterList
     public static IEnumerable<string> Wrong(PackInHand pack)
     {
         var register = pack.Sides.Where(s => s.Sheet.Kind == "register").ToArray();
-        var rows = register.SelectMany(s => Rows(s.Ink)).ToLookup(r => r.Code, StringComparer.Ordinal);
+        var rows = register.SelectMany(s => Rows(s.Ink, s.Says.Leaves)).ToLookup(r => r.Code, StringComparer.Ordinal);
         foreach (var sheet in pack.Pack.Sheets.Where(s => s.Kind != "register"))
         {
             var found = rows[sheet.Code].ToArray();
@@ -20,9 +20,9 @@ internal static class RegisterList
     }
 
     /// <summary>Codes are the only words in 11 pt mono; the leaves stand on their line under the head "leaves".</summary>
-    private static IEnumerable<(string Code, int? Leaves)> Rows(PageInk ink)
+    private static IEnumerable<(string Code, int? Leaves)> Rows(PageInk ink, string leavesHead)
     {
-        var head = ink.Words.FirstOrDefault(w => w.Text == "leaves");
+        var head = ink.Words.FirstOrDefault(w => w.Text == leavesHead);
         foreach (var code in ink.Words.Where(w => w.IsMono && Math.Abs(w.Style.Size - 11) < 0.01))
         {
             var leaves = head is null ? null : ink.Words.FirstOrDefault(w => !w.IsMono && Math.Abs(w.Baseline - code.Baseline) < 4 && Math.Abs(w.Core.MiddleX - head.Core.MiddleX) < 8);

@@ -116,7 +116,7 @@ internal static class Tiles
         }
     }
 
-    /// <summary>Where a tile stands on the planner, worked out from the paper: 6 mm round it, 12 mm at the foot, a strip at its outer edge of 11 mm, on an upright tile 13 mm.</summary>
+    /// <summary>Where a tile stands on the planner, worked out from the paper: 6 mm round it, 12 mm at the foot, a strip at its outer edge of 11 mm, on an upright tile 13 mm, and more only where a language needs it.</summary>
     private sealed record Tile(int Poster, int Row, int Column, Area Window, double OffsetX, double OffsetY, Area[] Cuts)
     {
         public static Tile Of(TileScheme scheme, int sideIndex, bool singleSided)
@@ -125,7 +125,7 @@ internal static class Tiles
             var each = scheme.Across * scheme.Down;
             var (poster, place) = (index / each, index % each);
             var (row, column) = (place / scheme.Across, place % scheme.Across);
-            var strip = Mm(scheme.Tile.Height > scheme.Tile.Width ? 13 : 11);
+            var strip = Math.Max(Mm(scheme.Tile.Height > scheme.Tile.Width ? 13 : 11), scheme.Strip);
             var (width, height) = (scheme.Tile.Width - (2 * Mm(6)), scheme.Tile.Height - Mm(6) - Mm(12) - strip);
             var (left, top) = (Mm(6), Mm(6) + (row == 0 ? strip : 0));
             var window = new Area(left, top, left + width, top + height);

@@ -1,3 +1,4 @@
+using PaperFlock.Languages;
 using PaperFlock.Sheets.CallSheet;
 
 namespace PaperFlock.Sheets.Tests.Parts;
@@ -12,5 +13,5 @@ public sealed class SpokenTests
     [InlineData("AJ-X", "Alfa Juliett X-ray")]
     [InlineData("", "")]
     [InlineData("  A ", "Alfa,")]
-    public void Letters_and_figures_are_said_one_by_one(string written, string spoken) => Assert.Equal(spoken, Spoken.Of(written));
+    public void Letters_and_figures_are_said_one_by_one(string written, string spoken) => Assert.Equal(spoken, Spoken.Of(written, Language.English));
 }

@@ -1,0 +1,13 @@
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.House;
+
+namespace PaperFlock.Sheets.TestPage;
+
+/// <summary>Nothing on the test page flows, so words that are longer than the English ones are set smaller, down to the least type of a pack.</summary>
+internal static class Smaller
+{
+    private static readonly double[] Sizes = [Fount.Body.Size, 11, 10, 9, 8.5];
+
+    public static FirstThatFits Of(Func<TextStyle, Element> element) => new([.. Sizes.Select(size => element(Fount.Body with { Size = size }))]);
+}
