@@ -48,7 +48,7 @@ return App.Run(
         In = Console.In,
         InIsTerminal = !Console.IsInputRedirected,
         Keyboard = Console.IsInputRedirected || !Terminals.IsForPeople(Console.IsOutputRedirected) ? null : new TerminalKeyboard(),
-        HomeZone = Terminals.HomeZone(),
+        HomeZone = Terminals.HomeZone,
     },
     new Line());
 

@@ -38,8 +38,8 @@ internal sealed record Surroundings(
     /// <summary>Single keys, as they are pressed; null where answers come a line at a time.</summary>
     public IKeyboard? Keyboard { get; init; }
 
-    /// <summary>The IANA time zone this computer is set to; null when it does not say.</summary>
-    public string? HomeZone { get; init; }
+    /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
+    public Func<string?> HomeZone { get; init; } = () => null;
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);
 }

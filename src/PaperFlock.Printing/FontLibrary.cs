@@ -21,6 +21,12 @@ public static class FontLibrary
     public static string? FirstMissing(string text, Face face)
     {
         ArgumentNullException.ThrowIfNull(text);
+        // Every face has all of ASCII, and most flocks are written in it: a file is then checked without loading a font.
+        if (Ascii.IsValid(text))
+        {
+            return null;
+        }
+
         var glyphs = Of(face).Glyphs;
         for (var i = 0; i < text.Length;)
         {

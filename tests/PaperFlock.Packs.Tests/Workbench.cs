@@ -57,7 +57,7 @@ internal sealed class Workbench : IDisposable
             In = Answers is null ? TextReader.Null : new StringReader(Answers),
             InIsTerminal = AtAKeyboard,
             Keyboard = Keys is null ? null : new PressedKeys(Keys, Stop),
-            HomeZone = HomeZone,
+            HomeZone = () => HomeZone,
         };
         var status = App.Run(args, surroundings, Line);
         return new Outcome(status, output.ToString(), error.ToString());

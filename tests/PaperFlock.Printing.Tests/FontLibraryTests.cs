@@ -1,3 +1,4 @@
+using System.Text;
 using PaperFlock.Layout;
 using PaperFlock.Printing.Fonts;
 
@@ -17,6 +18,11 @@ public sealed class FontLibraryTests
         Assert.Null(FontLibrary.FirstMissing(Letters, face));
         Assert.Null(FontLibrary.FirstMissing(Signs, face));
     }
+
+    [Theory]
+    [MemberData(nameof(Faces))]
+    public void Every_face_has_all_of_ASCII(Face face)
+        => Assert.All(Enumerable.Range(0, 128), c => Assert.False(FontLibrary.Of(face).Glyphs.IsMissing(new Rune(c))));
 
     [Theory]
     [InlineData("ewe 🐑 12", "🐑")]

@@ -144,7 +144,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
     /// <summary>Somewhere in the time zone of the command line or of this computer; in Britain when neither says.</summary>
     private Place StandIn() =>
         (wishes.TimeZone is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
-        ?? (surroundings.HomeZone is { } home ? PlaceZones.MiddleOf(home) : null)
+        ?? (surroundings.HomeZone() is { } home ? PlaceZones.MiddleOf(home) : null)
         ?? PlaceZones.MiddleOf("Europe/London")!;
 
     private static string Shown(Place place) =>

@@ -87,7 +87,7 @@ internal static class BeginCommand
 
     private static LocalDate Today(Surroundings surroundings)
     {
-        var zone = surroundings.HomeZone is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
+        var zone = surroundings.HomeZone() is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
         return surroundings.Clock.GetCurrentInstant().InZone(zone ?? DateTimeZone.Utc).Date;
     }
 }

@@ -79,7 +79,7 @@ internal static class RandomDocuments
         Layers layers => Source(layers.Content),
         Link link => Source(link.Child),
         Anchor anchor => Source(anchor.Child),
-        FirstThatFits first => Source(first.Alternatives[0]),
+        FirstThatFits first => Source(first.Alternatives.First()),
         _ => "",
     };
 
