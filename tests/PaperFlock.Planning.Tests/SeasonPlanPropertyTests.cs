@@ -1,6 +1,5 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning.Tests;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Languages;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Sheets;
 
@@ -20,7 +21,7 @@ internal sealed record PackPages(ImmutableArray<ImmutableArray<Page>> Documents)
     public static PackPages Of(int ewes, LocalDate asOf)
     {
         var line = new Line();
-        var plan = line.Plan(BenchFlock.Read(BenchFlock.File(ewes)), asOf);
+        var plan = line.Plan(BenchFlock.Read(BenchFlock.File(ewes)), asOf, Language.English);
         var pack = line.Compose(plan, PackRequest.Everything, null).Pack;
         return new PackPages([.. pack.Documents.Select(d => d.Print.Pages.Select(p => Flat(p.Page)).ToImmutableArray())]);
     }

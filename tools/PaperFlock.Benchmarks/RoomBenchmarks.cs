@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Issues;
@@ -27,7 +28,7 @@ public class RoomBenchmarks
     {
         _file = BenchFlock.File(Ewes);
         _flock = BenchFlock.Read(_file);
-        _plan = _line.Plan(_flock, AsOf);
+        _plan = _line.Plan(_flock, AsOf, Language.English);
         _issue = _line.Compose(_plan, PackRequest.Everything, null);
     }
 
@@ -35,7 +36,7 @@ public class RoomBenchmarks
     public object Read() => BenchFlock.Read(_file);
 
     [Benchmark]
-    public object Plan() => _line.Plan(_flock, AsOf);
+    public object Plan() => _line.Plan(_flock, AsOf, Language.English);
 
     [Benchmark]
     public object Compose() => _line.Compose(_plan, PackRequest.Everything, null);

@@ -2,6 +2,7 @@ using System.Reflection;
 using NetArchTest.Rules;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Printing;

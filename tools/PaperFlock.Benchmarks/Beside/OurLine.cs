@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using PaperFlock.Cli.Wiring;
+using PaperFlock.Languages;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Issues;
 
@@ -12,7 +13,7 @@ internal static class OurLine
     public static long Run(byte[] file)
     {
         var line = new Line();
-        var plan = line.Plan(BenchFlock.Read(file), BenchFlock.AsOf);
+        var plan = line.Plan(BenchFlock.Read(file), BenchFlock.AsOf, Language.English);
         var issue = line.Compose(plan, PackRequest.Everything, null);
         var bytes = issue.Pack.Documents.Sum(Print);
         using var record = new MemoryStream();
@@ -43,7 +44,7 @@ internal static class OurLine
         var line = new Line();
         var steps = new List<(string, double)>();
         var flock = Timed("read", () => BenchFlock.Read(file));
-        var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf));
+        var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf, Language.English));
         var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
         Timed("print", () =>
         {
