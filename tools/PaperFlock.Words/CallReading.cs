@@ -85,7 +85,9 @@ internal sealed partial record CallReading(SaidWords? Said, string? Problem)
                     }
                     else
                     {
-                        Template.AppendText(template, ((InterpolatedStringTextSyntax)part).TextToken.ValueText);
+                        // A brace stands doubled there, as it was typed.
+                        var text = ((InterpolatedStringTextSyntax)part).TextToken.ValueText;
+                        Template.AppendText(template, text.Replace("{{", "{", StringComparison.Ordinal).Replace("}}", "}", StringComparison.Ordinal));
                     }
                 }
 
