@@ -17,19 +17,13 @@ internal sealed class GrayContent : IDisposable
     private readonly MemoryStream _grey = new();
     private readonly MemoryStream _compressed = new();
 
-    /// <summary>Rewrites a page's content stream in place. It is compressed before and after.</summary>
+    /// <summary>Rewrites a page's content stream in place, compressed.</summary>
     public void Rewrite(PdfDictionary contents)
     {
         var stream = contents.Stream!;
-        _painted.SetLength(0);
-        using (var unzip = new ZLibStream(new MemoryStream(stream.Value), CompressionMode.Decompress))
-        {
-            unzip.CopyTo(_painted);
-        }
-
         // Put together first: the compressor is called once for a page, and not once for each word.
         _grey.SetLength(0);
-        Rewrite(_painted.GetBuffer().AsSpan(0, (int)_painted.Length), _grey);
+        Rewrite(Painted(contents), _grey);
         _compressed.SetLength(0);
         using (var zip = new ZLibStream(_compressed, CompressionLevel.Optimal, leaveOpen: true))
         {
@@ -39,6 +33,24 @@ internal sealed class GrayContent : IDisposable
         stream.Value = _compressed.ToArray();
         contents.Elements.SetName("/Filter", "/FlateDecode");
         contents.Elements.Remove("/DecodeParms");
+    }
+
+    /// <summary>What the painter wrote. It leaves a few words as they are, since compressing would not make them fewer.</summary>
+    private ReadOnlySpan<byte> Painted(PdfDictionary contents)
+    {
+        var bytes = contents.Stream!.Value;
+        if (!contents.Elements.ContainsKey("/Filter"))
+        {
+            return bytes;
+        }
+
+        _painted.SetLength(0);
+        using (var unzip = new ZLibStream(new MemoryStream(bytes), CompressionMode.Decompress))
+        {
+            unzip.CopyTo(_painted);
+        }
+
+        return _painted.GetBuffer().AsSpan(0, (int)_painted.Length);
     }
 
     public void Dispose()
