@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# others.sh FOLDER: installs what the benchmarks hold PaperFlock against. Nothing in the product, its tests or its build needs any of it.
+# tools/PaperFlock.Benchmarks/others.sh FOLDER: installs what the benchmarks hold PaperFlock against. Nothing in the product, its tests or its build needs any of it.
 set -euo pipefail
 folder=${1:?usage: others.sh FOLDER}
 mkdir -p "$folder"
