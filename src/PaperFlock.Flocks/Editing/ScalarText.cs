@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
+using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Editing;
 
@@ -47,6 +48,7 @@ internal static class ScalarText
     private static bool CanBePlain(string text, bool inFlow) =>
         text.Trim(' ', '\t') == text
         && (!Indicators.Contains(text[0]) || IsNegativeNumber(text))
+        && !TextValues.CurlyQuotes.Contains(text[0])
         && !text.Contains(": ", StringComparison.Ordinal)
         && !text.Contains(":\t", StringComparison.Ordinal)
         && !text.EndsWith(':')

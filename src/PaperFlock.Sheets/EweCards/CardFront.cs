@@ -52,7 +52,7 @@ internal static class CardFront
             Title(stationery, ewe, width),
             Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
             Identity(stationery, ewe),
-            Headline(ewe, stationery.Language),
+            Headline(ewe, stationery),
             Checks(stationery, ewe, width),
             ration ? CardRation.Of(stationery, ewe, width) : null,
             note,
@@ -105,17 +105,19 @@ internal static class CardFront
     }
 
     /// <summary>When she is due, or why she is not.</summary>
-    private static Box Headline(EwePlan ewe, Language language)
+    private static Box Headline(EwePlan ewe, Stationery stationery)
     {
+        var language = stationery.Language;
         var padding = Edges.Of(7, 5);
         if (ewe.Due is { } due)
         {
+            var caption = language.Say("due");
             return new Box(
                 Ink.Column(
                     2,
                     new Row(
                         [
-                            new RowCell(Track.Fixed(30), Ink.Text(language.Say("due"), Fount.Body), VerticalAlign.Bottom),
+                            new RowCell(Track.Fixed(Math.Max(30, stationery.Measurer.WidthOf(caption, Fount.Body) + 2)), Ink.Text(caption, Fount.Body), VerticalAlign.Bottom),
                             new RowCell(Track.Share(), Ink.Text(language.Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
                         ]),
                     Ink.Text(language.Say($"9 in 10 between {language.Days.Short(due.Earliest)} and {language.Days.Short(due.Latest)}"), Fount.Label),

@@ -52,7 +52,8 @@ internal static class TextValues
         }
 
         var (longest, mayRunOn) = field.As<TextForm>();
-        if (!mayRunOn && text is [var first, .., var last] && CurlyQuotes.Contains(first) && CurlyQuotes.Contains(last))
+        // Inside straight quotes they were meant.
+        if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && CurlyQuotes.Contains(first) && CurlyQuotes.Contains(last))
         {
             field.Bag.Add(Wording.CurlyQuotes(field.Span, field.Name, text.Trim(CurlyQuotes)));
             return null;
