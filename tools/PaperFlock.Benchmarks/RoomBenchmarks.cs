@@ -10,6 +10,8 @@ using PaperFlock.Sheets.Issues;
 namespace PaperFlock.Benchmarks;
 
 /// <summary>Each room of the house by itself, fed with what the room before it makes.</summary>
+// In this process: building a program for each room would build, and analyse, everything again.
+[InProcess]
 [MemoryDiagnoser]
 public class RoomBenchmarks
 {
