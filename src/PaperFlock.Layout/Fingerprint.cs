@@ -6,8 +6,12 @@ namespace PaperFlock.Layout;
 /// </summary>
 public struct Fingerprint()
 {
-    private static readonly UInt128 Prime = new(0x0000000001000000, 0x000000000000013B);
-    private UInt128 _hash = new(0x6C62272E07BB0142, 0x62B821756295C58D);
+    // The prime is 2^88 + 315.
+    private const int PrimeShift = 88 - 64;
+    private const ulong PrimeRest = 315;
+
+    private ulong _high = 0x6C62272E07BB0142;
+    private ulong _low = 0x62B821756295C58D;
 
     /// <returns>32 hexadecimal digits.</returns>
     public static string Of(ReadOnlySpan<byte> bytes)
@@ -20,15 +24,23 @@ public struct Fingerprint()
     /// <summary>Bytes added one after another have the fingerprint they have together.</summary>
     public void Add(ReadOnlySpan<byte> bytes)
     {
-        var hash = _hash;
-        foreach (var value in bytes)
+        var (high, low) = (_high, _low);
+        unchecked
         {
-            hash = unchecked((hash ^ value) * Prime);
+            foreach (var value in bytes)
+            {
+                low ^= value;
+                // In halves, since every processor multiplies those: a framework's product of 128 bits is five times as slow where it must do without the newer instructions.
+                var first = (low & uint.MaxValue) * PrimeRest;
+                var second = ((low >> 32) * PrimeRest) + (first >> 32);
+                high = (high * PrimeRest) + (second >> 32) + (low << PrimeShift);
+                low = (second << 32) | (first & uint.MaxValue);
+            }
         }
 
-        _hash = hash;
+        (_high, _low) = (high, low);
     }
 
     /// <returns>32 hexadecimal digits, of what has been added so far.</returns>
-    public override readonly string ToString() => _hash.ToString("X32", System.Globalization.CultureInfo.InvariantCulture);
+    public override readonly string ToString() => new UInt128(_high, _low).ToString("X32", System.Globalization.CultureInfo.InvariantCulture);
 }

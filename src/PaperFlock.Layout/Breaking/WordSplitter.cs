@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 
@@ -12,12 +13,15 @@ internal sealed class WordSplitter
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
 
+    /// <summary>A text without any of these is one word as it is.</summary>
+    public static readonly SearchValues<char> MayPart = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\n', '\r', '\t']);
+
     private readonly ImmutableArray<Run> _runs;
     private readonly string[] _words;
     private readonly LayoutContext _context;
 
-    private readonly List<Fragment> _fragments = [];
-    private readonly List<Word> _found = [];
+    private readonly List<Fragment> _fragments;
+    private readonly List<Word> _found;
     private int _first;
     private int _letters;
     private double _width;
@@ -31,6 +35,11 @@ internal sealed class WordSplitter
         {
             _words[i] = Plain(runs[i]);
         }
+
+        // As long as they will be in all but strange texts: most are short, and lists that grow as they are filled cost more than what is in them.
+        var spaces = _words.Sum(words => words.AsSpan().Count(' '));
+        _found = new List<Word>(spaces + 1);
+        _fragments = new List<Fragment>((2 * spaces) + runs.Length);
     }
 
     /// <summary>The words of each run as they are set: tabs and, in whole runs, line feeds are spaces.</summary>

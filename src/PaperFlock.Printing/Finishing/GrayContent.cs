@@ -12,6 +12,8 @@ internal sealed class GrayContent : IDisposable
 {
     private static readonly SearchValues<byte> EndsOfWord = SearchValues.Create(" \t\r\n\f\0()<>[]{}/%"u8);
 
+    private const int CopiedAtOnce = 1 << 14;
+
     // Kept from page to page: a pack has hundreds.
     private readonly MemoryStream _painted = new();
     private readonly MemoryStream _grey = new();
@@ -47,7 +49,7 @@ internal sealed class GrayContent : IDisposable
         _painted.SetLength(0);
         using (var unzip = new ZLibStream(new MemoryStream(bytes), CompressionMode.Decompress))
         {
-            unzip.CopyTo(_painted);
+            unzip.CopyTo(_painted, CopiedAtOnce);
         }
 
         return _painted.GetBuffer().AsSpan(0, (int)_painted.Length);

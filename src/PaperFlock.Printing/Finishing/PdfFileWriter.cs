@@ -14,6 +14,8 @@ namespace PaperFlock.Printing.Finishing;
 /// </remarks>
 internal sealed class PdfFileWriter
 {
+    private static readonly SearchValues<char> PlainLetters = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+-_.");
+
     private readonly Stream _output;
     private readonly ArrayBufferWriter<byte> _object = new();
     private readonly List<PdfObject> _objects = [];
@@ -148,6 +150,12 @@ internal sealed class PdfFileWriter
     private void WriteName(string name)
     {
         Write("/"u8);
+        if (!name.AsSpan(1).ContainsAnyExcept(PlainLetters))
+        {
+            Encoding.ASCII.GetBytes(name.AsSpan(1), _object);
+            return;
+        }
+
         foreach (var value in Encoding.UTF8.GetBytes(name[1..]))
         {
             if (value is > 32 and < 127 && !"#()<>[]{}/%"u8.Contains(value))
