@@ -10,10 +10,11 @@ namespace PaperFlock.Printing;
 public static class PdfPrinter
 {
     /// <summary>
-    /// A long document is painted in parts of so many pages, on all cores. Whatever the cores, the parts are the same, and so is the file: about 2 kB longer
-    /// for each part, since each says which letters of the fonts it uses.
+    /// A document of more pages is painted in parts of equal length, none of more than so many pages, on all cores. Whatever the cores, the parts are the same,
+    /// and so is the file: about 2 kB longer for each part, since each says which letters of the fonts it uses.
     /// </summary>
-    internal const int PagesToAPart = 256;
+    /// <remarks>A part costs the compressing of the fonts, as much as painting ten pages does. The pack of a small flock is two parts.</remarks>
+    internal const int PagesToAPart = 96;
 
     /// <summary>Writes the finished PDF to <paramref name="output"/>, which is left open.</summary>
     /// <exception cref="ArgumentException">There are no pages, or paper is not whole points (the PDF could not say its true size), or an outline entry leads to no page.</exception>
@@ -28,20 +29,22 @@ public static class PdfPrinter
         }
 
         CheckOutline(document.Outline, document.Pages.Length);
-        var starts = Enumerable.Range(0, (document.Pages.Length + PagesToAPart - 1) / PagesToAPart).Select(part => part * PagesToAPart);
-        var parts = InOrder.Select([.. starts], start => Part(document, start));
+        var pages = document.Pages.Length;
+        var count = (pages + PagesToAPart - 1) / PagesToAPart;
+        var parts = InOrder.Select([.. Enumerable.Range(0, count)], part => Part(document, pages * part / count, pages * (part + 1) / count));
         PdfFinisher.Finish(parts, document, output);
     }
 
-    private static PaintedPart Part(PrintDocument document, int start)
+    /// <summary>The pages from one index up to another, not included.</summary>
+    private static PaintedPart Part(PrintDocument document, int start, int end)
     {
         var links = new LinkMap();
-        using var painted = Paint(document, start, Math.Min(start + PagesToAPart, document.Pages.Length), links);
+        using var painted = Paint(document, start, end, links);
         using var bytes = painted.AsStream();
         return PaintedPart.Read(bytes, links);
     }
 
-    /// <summary>The pages from one index up to another, not included, as Skia writes them.</summary>
+    /// <summary>As Skia writes them.</summary>
     private static SKData Paint(PrintDocument document, int start, int end, LinkMap links)
     {
         using var painted = new SKDynamicMemoryWStream();

@@ -127,11 +127,18 @@ public static class PackComposer
     }
 
     /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
-    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request) =>
-    (
-        [.. InOrder.Select([.. Makers.Where(m => request.Wants(m.Kind))], m => m.Make(stationery)).SelectMany(s => s)],
-        request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(stationery) : null
-    );
+    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request)
+    {
+        var makers = Makers.RemoveAll(m => !request.Wants(m.Kind));
+        // The planner in one piece is made along with the sheets.
+        var made = InOrder.Select<Func<ImmutableArray<Sheet>>, ImmutableArray<Sheet>>(
+            [.. makers.Select<ISheetMaker, Func<ImmutableArray<Sheet>>>(m => () => m.Make(stationery)), () => Planner(stationery, request)],
+            make => make());
+        return ([.. made[..^1].SelectMany(s => s)], made[^1].SingleOrDefault());
+    }
+
+    private static ImmutableArray<Sheet> Planner(Stationery stationery, PackRequest request) =>
+        request.Wants(WallPlannerSheet.KindWord) && WallPlannerSheet.Whole(stationery) is { } whole ? [whole] : [];
 
     internal static string Title(Stationery stationery) => $"{stationery.Plan.Flock.Holding.Name} {stationery.Mark.Id}";
 

@@ -41,10 +41,10 @@ internal sealed class BreakableLine : ILine
 
     public PackDocument Guide(Paper paper, Language language) => _real.Guide(paper, language);
 
-    public void Print(PackDocument document, Stream output)
+    public ReadOnlyMemory<byte> Print(PackDocument document)
     {
         BeforePrint(document);
-        _real.Print(document, output);
+        return _real.Print(document);
     }
 
     public byte[] Paint(Page page, double dotsPerInch) => _real.Paint(page, dotsPerInch);

@@ -3,6 +3,7 @@ using NodaTime;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Languages;
+using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Issues;
@@ -45,18 +46,7 @@ public class RoomBenchmarks
 
     /// <summary>Painting and finishing.</summary>
     [Benchmark]
-    public long Print()
-    {
-        var bytes = 0L;
-        foreach (var document in _issue.Pack.Documents)
-        {
-            using var output = new MemoryStream();
-            _line.Print(document, output);
-            bytes += output.Length;
-        }
-
-        return bytes;
-    }
+    public long Print() => InOrder.Select(_issue.Pack.Documents, _line.Print).Sum(pdf => (long)pdf.Length);
 
     [Benchmark]
     public long Record()

@@ -35,12 +35,11 @@ internal static class LeafCommand
         var file = name + TrialLanguage.Suffix(language) + PackPaths.Pdf;
         var shown = folder == "." ? file : Path.Combine(folder, file);
         var document = compose(language);
-        using var pdf = new MemoryStream();
-        line.Print(document, pdf);
+        var pdf = line.Print(document);
         surroundings.Stop.ThrowIfCancellationRequested();
 
         using var staged = new StagedFiles();
-        staged.Add(surroundings.FullPath(shown), shown, pdf.GetBuffer().AsSpan(0, (int)pdf.Length));
+        staged.Add(surroundings.FullPath(shown), shown, pdf);
         staged.PutInPlace(surroundings.Stop);
         surroundings.Out.WriteLine(PrintAdvice.For(document, shown));
         return ExitStatus.Clean;

@@ -6,6 +6,7 @@ using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Languages;
+using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -141,10 +142,15 @@ internal static class PackCommand
         foreach (var document in pack.Documents)
         {
             step(Words.Printing(output.ShownFile(document)));
-            // In memory first: the file beside the old one then exists for a moment only.
-            using var pdf = new MemoryStream();
-            line.Print(document, pdf);
-            staged.Add(output.File(document), output.ShownFile(document), pdf.GetBuffer().AsSpan(0, (int)pdf.Length));
+        }
+
+        // All at once, and in memory first: the files beside the old ones then exist for a moment only.
+        var made = InOrder.Select<Func<ReadOnlyMemory<byte>>, ReadOnlyMemory<byte>>(
+            [.. pack.Documents.Select<PackDocument, Func<ReadOnlyMemory<byte>>>(document => () => line.Print(document)), () => RecordFile.BytesOf(issue.Composed.Record)],
+            make => make());
+        foreach (var (document, pdf) in pack.Documents.Zip(made))
+        {
+            staged.Add(output.File(document), output.ShownFile(document), pdf);
         }
 
         if (wishes.Pictures)
@@ -158,9 +164,10 @@ internal static class PackCommand
             }
         }
 
-        if (issue.Composed.Record is { } printed)
+        if (issue.Composed.Record is not null)
         {
-            RecordFile.Stage(printed, output, staged);
+            // After all the documents of the issue, so that it is put in place last.
+            staged.Add(output.File(RecordFile.Ending), output.ShownFile(RecordFile.Ending), made[^1]);
         }
 
         return issue;

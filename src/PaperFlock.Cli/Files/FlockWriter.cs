@@ -6,7 +6,7 @@ internal static class FlockWriter
     /// <param name="path">As typed. A link is followed, so that it stays one.</param>
     /// <param name="old">What it was changed from.</param>
     /// <exception cref="UsageException">It cannot be written, or is no longer the old one; it is untouched.</exception>
-    public static void Write(string path, byte[] old, ReadOnlySpan<byte> content, Surroundings surroundings)
+    public static void Write(string path, byte[] old, ReadOnlyMemory<byte> content, Surroundings surroundings)
     {
         var target = surroundings.FullPath(path);
         try

@@ -53,12 +53,16 @@ internal sealed class RecordFile(IssueRecord? record, byte[]? bytes)
         }
     }
 
-    /// <summary>Staged after all the documents of the issue, so that it is put in place last.</summary>
-    /// <exception cref="UsageException">It cannot be written.</exception>
-    public static void Stage(IssueRecord record, PackPaths paths, StagedFiles staged)
+    /// <returns>What is written of it; nothing of none.</returns>
+    public static ReadOnlyMemory<byte> BytesOf(IssueRecord? record)
     {
-        using var text = new MemoryStream();
+        if (record is null)
+        {
+            return default;
+        }
+
+        var text = new MemoryStream();
         IssueRecordText.Write(record, text);
-        staged.Add(paths.File(Ending), paths.ShownFile(Ending), text.GetBuffer().AsSpan(0, (int)text.Length));
+        return text.GetBuffer().AsMemory(0, (int)text.Length);
     }
 }

@@ -34,17 +34,18 @@ internal sealed class StagedFiles : IDisposable
 
     /// <param name="target">Full path; its folder is made if it is not there.</param>
     /// <param name="shown">What messages call it.</param>
+    /// <param name="content">Not copied: it must stay as it is.</param>
     /// <param name="overwrite">False for a file that must not be there yet, not even since it was last looked for.</param>
     /// <param name="likeOld">Whoever may read and write the file that is there may do so with the new one.</param>
     /// <exception cref="UsageException">It cannot be written there.</exception>
-    public void Add(string target, string shown, ReadOnlySpan<byte> content, bool overwrite = true, bool likeOld = false)
+    public void Add(string target, string shown, ReadOnlyMemory<byte> content, bool overwrite = true, bool likeOld = false)
     {
         if (Directory.Exists(target))
         {
             throw new UsageException(Words.CannotWrite(shown, Words.IsAFolderThere));
         }
 
-        _files.Add(new StagedFile(target, shown, content.ToArray(), overwrite, likeOld));
+        _files.Add(new StagedFile(target, shown, content, overwrite, likeOld));
     }
 
     /// <param name="lastLook">
@@ -117,7 +118,7 @@ internal sealed class StagedFiles : IDisposable
             File.SetUnixFileMode(written.SafeFileHandle, File.GetUnixFileMode(file.Target));
         }
 
-        written.Write(file.Content);
+        written.Write(file.Content.Span);
         written.Flush(flushToDisk: true);
     }
 
@@ -133,7 +134,7 @@ internal sealed class StagedFiles : IDisposable
                 foreach (var file in _files)
                 {
                     at = file;
-                    note.Keep(file.Target, file.Content);
+                    note.Keep(file.Target, file.Content.Span);
                 }
 
                 note.Write();
@@ -197,7 +198,7 @@ internal sealed class StagedFiles : IDisposable
         _foldersMade.Add(folder);
     }
 
-    private sealed record StagedFile(string Target, string Shown, byte[] Content, bool Overwrite, bool LikeOld)
+    private sealed record StagedFile(string Target, string Shown, ReadOnlyMemory<byte> Content, bool Overwrite, bool LikeOld)
     {
         public string Folder { get; } = Path.GetDirectoryName(Target)!;
     }

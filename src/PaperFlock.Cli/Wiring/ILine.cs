@@ -26,7 +26,8 @@ internal interface ILine
 
     PackDocument Guide(Paper paper, Language language);
 
-    void Print(PackDocument document, Stream output);
+    /// <returns>The PDF.</returns>
+    ReadOnlyMemory<byte> Print(PackDocument document);
 
     /// <returns>The page as a PNG.</returns>
     byte[] Paint(Page page, double dotsPerInch);

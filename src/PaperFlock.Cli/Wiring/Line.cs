@@ -16,6 +16,9 @@ namespace PaperFlock.Cli.Wiring;
 /// <summary>Joins the rooms: read, plan, compose, print. The only place that knows them all.</summary>
 internal sealed class Line : ILine
 {
+    private const int FontBytes = 100_000;
+    private const int PageBytes = 3_000;
+
     public FlockReading Read(string shownPath, byte[] bytes) => FlockReader.Read(shownPath, bytes);
 
     public SeasonPlan Plan(Flock flock, LocalDate asOf, Language language) => SeasonPlanner.Plan(flock, asOf, language);
@@ -30,7 +33,13 @@ internal sealed class Line : ILine
 
     public PackDocument Guide(Paper paper, Language language) => PackBinding.Leaf(UserGuide.Compose(paper, FontLibrary.Measurer, language), language);
 
-    public void Print(PackDocument document, Stream output) => PdfPrinter.Print(document.Print, output);
+    public ReadOnlyMemory<byte> Print(PackDocument document)
+    {
+        // Room for the fonts and for pages as long as they usually are, so that it does not have to grow.
+        var pdf = new MemoryStream(FontBytes + (document.Print.Pages.Length * PageBytes));
+        PdfPrinter.Print(document.Print, pdf);
+        return pdf.GetBuffer().AsMemory(0, (int)pdf.Length);
+    }
 
     public byte[] Paint(Page page, double dotsPerInch) => PngPrinter.Paint(page, dotsPerInch);
 

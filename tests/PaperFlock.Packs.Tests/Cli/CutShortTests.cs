@@ -114,9 +114,9 @@ public sealed class CutShortTests
         using var bench = new Workbench();
         bench.Write("a.pdf", "old");
         using var staged = new StagedFiles();
-        staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8);
-        staged.Add(bench.PathOf("b.pdf"), "b.pdf", "new"u8);
-        staged.Add(bench.PathOf("c.pdf"), "c.pdf", "new"u8, overwrite: false);
+        staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8.ToArray());
+        staged.Add(bench.PathOf("b.pdf"), "b.pdf", "new"u8.ToArray());
+        staged.Add(bench.PathOf("c.pdf"), "c.pdf", "new"u8.ToArray(), overwrite: false);
         bench.Write("c.pdf", "mine");
         Assert.Throws<UsageException>(() => staged.PutInPlace(Stop));
         Assert.Equal(["a.pdf", "c.pdf"], bench.Everything());

@@ -10,7 +10,7 @@ public sealed class StagedFilesTests
     {
         using var bench = new Workbench();
         using var staged = new StagedFiles();
-        staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8);
+        staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8.ToArray());
         Assert.False(File.Exists(bench.PathOf("a.pdf")));
         staged.PutInPlace(TestContext.Current.CancellationToken);
         Assert.Equal("new", File.ReadAllText(bench.PathOf("a.pdf")));
@@ -24,7 +24,7 @@ public sealed class StagedFilesTests
         using (var staged = new StagedFiles())
         {
             staged.AddFolder(bench.PathOf("zero/one"), "zero/one");
-            staged.Add(bench.PathOf("one/two/a.pdf"), "a.pdf", "new"u8);
+            staged.Add(bench.PathOf("one/two/a.pdf"), "a.pdf", "new"u8.ToArray());
             Assert.False(staged.PutInPlace(TestContext.Current.CancellationToken, lastLook: () => Directory.Exists(bench.PathOf("no such"))));
             Assert.Equal(["one", "one/two", "zero", "zero/one"], bench.Everything());
         }
@@ -39,7 +39,7 @@ public sealed class StagedFilesTests
         Directory.CreateDirectory(bench.PathOf("packs"));
         using (var staged = new StagedFiles())
         {
-            staged.Add(bench.PathOf("packs/new/a.pdf"), "a.pdf", "new"u8);
+            staged.Add(bench.PathOf("packs/new/a.pdf"), "a.pdf", "new"u8.ToArray());
         }
 
         Assert.Equal(["packs"], bench.Everything());
@@ -52,8 +52,8 @@ public sealed class StagedFilesTests
         Directory.CreateDirectory(bench.PathOf("b.pdf"));
         using (var staged = new StagedFiles())
         {
-            staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8);
-            var e = Assert.Throws<UsageException>(() => staged.Add(bench.PathOf("b.pdf"), "b.pdf", "new"u8));
+            staged.Add(bench.PathOf("a.pdf"), "a.pdf", "new"u8.ToArray());
+            var e = Assert.Throws<UsageException>(() => staged.Add(bench.PathOf("b.pdf"), "b.pdf", "new"u8.ToArray()));
             Assert.Contains("that is a folder", e.Message, StringComparison.Ordinal);
         }
 
@@ -69,7 +69,7 @@ public sealed class StagedFilesTests
         {
             Assert.Throws<UsageException>(() =>
             {
-                staged.Add(bench.PathOf(name), name, "new"u8);
+                staged.Add(bench.PathOf(name), name, "new"u8.ToArray());
                 staged.PutInPlace(TestContext.Current.CancellationToken);
             });
         }

@@ -1,8 +1,9 @@
 using System.Diagnostics;
+using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Languages;
+using PaperFlock.Layout;
 using PaperFlock.Sheets;
-using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Benchmarks.Beside;
 
@@ -15,17 +16,11 @@ internal static class OurLine
         var line = new Line();
         var plan = line.Plan(BenchFlock.Read(file), BenchFlock.AsOf, Language.English);
         var issue = line.Compose(plan, PackRequest.Everything, null);
-        var bytes = issue.Pack.Documents.Sum(Print);
-        using var record = new MemoryStream();
-        IssueRecordText.Write(issue.Composed.Record!, record);
-        return bytes;
-
-        long Print(PackDocument document)
-        {
-            using var output = new MemoryStream();
-            line.Print(document, output);
-            return output.Length;
-        }
+        // Printed all at once, as the command does it.
+        var made = InOrder.Select<Func<ReadOnlyMemory<byte>>, ReadOnlyMemory<byte>>(
+            [.. issue.Pack.Documents.Select<PackDocument, Func<ReadOnlyMemory<byte>>>(document => () => line.Print(document)), () => RecordFile.BytesOf(issue.Composed.Record)],
+            make => make());
+        return made.SkipLast(1).Sum(pdf => (long)pdf.Length);
     }
 
     /// <summary>A line for each run.</summary>
@@ -46,22 +41,8 @@ internal static class OurLine
         var flock = Timed("read", () => BenchFlock.Read(file));
         var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf, Language.English));
         var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
-        Timed("print", () =>
-        {
-            foreach (var document in issue.Pack.Documents)
-            {
-                using var output = new MemoryStream();
-                line.Print(document, output);
-            }
-
-            return true;
-        });
-        Timed("record", () =>
-        {
-            using var output = new MemoryStream();
-            IssueRecordText.Write(issue.Composed.Record!, output);
-            return true;
-        });
+        Timed("print", () => InOrder.Select(issue.Pack.Documents, line.Print));
+        Timed("record", () => RecordFile.BytesOf(issue.Composed.Record));
         return steps;
 
         T Timed<T>(string step, Func<T> work)
