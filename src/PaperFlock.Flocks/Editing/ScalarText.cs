@@ -48,7 +48,7 @@ internal static class ScalarText
     private static bool CanBePlain(string text, bool inFlow) =>
         text.Trim(' ', '\t') == text
         && (!Indicators.Contains(text[0]) || IsNegativeNumber(text))
-        && !TextValues.CurlyQuotes.Contains(text[0])
+        && !PastedMarks.Quotes.Contains(text[0])
         && !text.Contains(": ", StringComparison.Ordinal)
         && !text.Contains(":\t", StringComparison.Ordinal)
         && !text.EndsWith(':')

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -81,13 +82,13 @@ internal static class FlockBytes
                 continue;
             }
 
-            if (!IsUnseen(text[at]))
+            if (!IsOddSpace(text[at]))
             {
                 var colon = text[at..].IndexOfAnyExcept(KeyLetters);
                 at = colon > 0 && text[at + colon] == ':' ? at + colon + 1 : text.Length;
             }
 
-            if (at < text.Length && IsUnseen(text[at]))
+            if (at < text.Length && IsOddSpace(text[at]))
             {
                 bag.Add(Wording.OddSpace(source.SpanAt(source.OffsetOf(line) + at, 1), text[at]));
                 return;
@@ -95,8 +96,7 @@ internal static class FlockBytes
         }
     }
 
-    private static bool IsUnseen(char c) =>
-        c is '\u00A0' or '\u00AD' or '\u1680' or (>= '\u2000' and <= '\u200F') or '\u202F' or '\u205F' or '\u2060' or '\u3000';
+    private static bool IsOddSpace(char c) => PastedMarks.IsSpace(c) || PastedMarks.IsUnseen(c);
 
     private static bool IsOdd(char c) =>
         (char.IsControl(c) && c is not ('\t' or '\n' or '\r'))

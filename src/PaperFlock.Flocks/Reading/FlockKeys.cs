@@ -325,6 +325,9 @@ internal static class FlockKeys
     /// <param name="path">Of a table that is there.</param>
     public static KeyTable At(string path) => All.First(t => t.Path == path);
 
+    /// <summary>The letters and hyphens a text begins with: its key, if it has one.</summary>
+    public static string WordOf(string text) => new([.. text.TakeWhile(c => char.IsAsciiLetter(c) || c == '-')]);
+
     private static FlockKey Must(string name, Form form, string meaning, string? example = null) => new(name, form, IsRequired: true, null, meaning, example);
 
     private static FlockKey May(string name, Form form, string? whenLeftOut, string meaning, string? example = null) =>

@@ -57,7 +57,7 @@ internal sealed class Section
         }
 
         var isNumber = char.IsAsciiDigit(last) && char.IsAsciiDigit(next);
-        return (isNumber ? $"{first}.{second}" : $"\"{$"{first}, {second}".Trim(TextValues.CurlyQuotes)}\"", isNumber);
+        return (isNumber ? $"{first}.{second}" : $"\"{$"{first}, {second}".Trim(PastedMarks.Quotes)}\"", isNumber);
     }
 
     /// <summary>Stands for a section that is not in the file, or not as it should be and reported: nothing in it is given, and nothing in it is missed.</summary>

@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Flocks.Reading;
@@ -169,7 +170,7 @@ internal static class Wording
 
     public static Diagnostic NotASection(SourceSpan at, string name, KeyTable table, string? text)
     {
-        var word = text is null ? "" : KeyWord(text);
+        var word = text is null ? "" : FlockKeys.WordOf(text);
         return Error(
             FlockCodes.NotASection, at,
             $"{(table == FlockKeys.Top ? "a flock file" : $"`{name}`")} wants keys with values, not a {(text is null ? "list" : "single value")}",
@@ -183,9 +184,6 @@ internal static class Wording
     /// <summary>What people put between a key and its value, and what a careless paste leaves there.</summary>
     private static readonly char[] AfterKey = [' ', ':', '=', '\uFF1A', '\u00A0', '\u202F'];
 
-    /// <summary>The letters and hyphens a text begins with.</summary>
-    public static string KeyWord(string text) => new([.. text.TakeWhile(c => char.IsAsciiLetter(c) || c == '-')]);
-
     /// <param name="text">The single value that stands there; null for keys.</param>
     /// <param name="firstKey">The first of the keys that stand there.</param>
     public static Diagnostic NotAList(SourceSpan at, string name, string? text, string? firstKey) => Error(
@@ -195,8 +193,8 @@ internal static class Wording
             ? $"put square brackets round it: `{name}: [{Shown(text)}]`"
             : firstKey is ['-', not ' ' and not '-', ..]
                 ? $"put a space after the dash: `- {Shown(firstKey[1..])}: …`"
-                : firstKey is ['\u2013' or '\u2014' or '\u2022' or '\u2023' or '\u25E6' or '\u00B7' or '\u2212' or '+' or '\u2010', ..]
-                    ? $"begin each entry with the hyphen of the keyboard and a space: `-`, not `{firstKey[0]}`"
+                : firstKey is [var mark, ..] && (PastedMarks.IsDash(mark) || mark is '\u2022' or '\u2023' or '\u25E6' or '\u00B7' or '+')
+                    ? $"begin each entry with the hyphen of the keyboard and a space: `-`, not `{mark}`"
                     : "begin each entry with a dash and a space");
 
     public static Diagnostic NotASingleValue(SourceSpan at, string name) => Error(

@@ -36,12 +36,11 @@ internal static partial class DateSlip
         var typed = new StringBuilder(text.Length);
         foreach (var c in text)
         {
-            // Hyphens and dashes of every width, and the minus sign; curly and angled quotes; spaces that do not break or are not to be seen.
             _ = c switch
             {
-                (>= '\u2010' and <= '\u2015') or '\u2212' => typed.Append('-'),
-                '\u00A0' or '\u202F' or (>= '\u2000' and <= '\u200A') => typed.Append(' '),
-                (>= '\u2018' and <= '\u201F') or '\u00AB' or '\u00BB' or '\u00AD' or (>= '\u200B' and <= '\u200F') or '\u2060' => typed,
+                _ when PastedMarks.IsDash(c) => typed.Append('-'),
+                _ when PastedMarks.IsSpace(c) => typed.Append(' '),
+                _ when PastedMarks.Quotes.Contains(c) || PastedMarks.IsUnseen(c) => typed,
                 _ => typed.Append(c),
             };
         }

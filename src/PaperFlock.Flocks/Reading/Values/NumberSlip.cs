@@ -72,11 +72,12 @@ internal static class NumberSlip
             _ = c switch
             {
                 >= '\uFF10' and <= '\uFF19' => typed.Append((char)(c - '\uFF10' + '0')),
-                '\u2212' or '\u2013' or '\u2014' => typed.Append('-'),
+                _ when PastedMarks.IsDash(c) => typed.Append('-'),
                 '½' => typed.Append(".5"),
                 '¼' => typed.Append(".25"),
                 '¾' => typed.Append(".75"),
-                '\u00A0' or '\u202F' => typed.Append(' '),
+                _ when PastedMarks.IsSpace(c) => typed.Append(' '),
+                _ when PastedMarks.IsUnseen(c) => typed,
                 _ => typed.Append(char.ToLowerInvariant(c)),
             };
         }

@@ -19,9 +19,6 @@ internal static class TextValues
 
     public const int LongestNote = 240;
 
-    /// <summary>What word processors make of quotes, and the quotes of other languages.</summary>
-    public static readonly char[] CurlyQuotes = ['\u2018', '\u2019', '\u201A', '\u201B', '\u201C', '\u201D', '\u201E', '\u201F', '\u00AB', '\u00BB', '\u2039', '\u203A'];
-
     /// <summary>One line of text as typed, without the spaces round it.</summary>
     public static string? AsText(this Field field) =>
         field.AsScalar() is { } scalar ? Checked(field, scalar, scalar.Text.Trim(' ', '\t')) : null;
@@ -53,9 +50,9 @@ internal static class TextValues
 
         var (longest, mayRunOn) = field.As<TextForm>();
         // Inside straight quotes they were meant.
-        if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && CurlyQuotes.Contains(first) && CurlyQuotes.Contains(last))
+        if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last))
         {
-            field.Bag.Add(Wording.CurlyQuotes(field.Span, field.Name, text.Trim(CurlyQuotes)));
+            field.Bag.Add(Wording.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
             return null;
         }
 

@@ -4,7 +4,7 @@ namespace PaperFlock.Flocks.Reading.Yaml;
 
 /// <summary>
 /// Says what is wrong with a text that is not YAML. A parser stops where the text ceases to make sense, which may be far
-/// below the slip: an open quote swallows lines until the next quote. So the usual slips are looked for first, from the top.
+/// below the slip: an open quote swallows lines until the next quote. So the usual slips are looked for first (<see cref="SyntaxSlips"/>).
 /// </summary>
 internal static class SyntaxFault
 {
@@ -17,147 +17,14 @@ internal static class SyntaxFault
         end = Math.Clamp(end, start, source.Text.Length);
         var first = source.SpanAt(start, end - start);
         var lastLine = source.SpanAt(end, 0).Line;
-        return Tab(source, first.Line, lastLine, reason.Contains("tab", StringComparison.Ordinal))
-            ?? Unclosed(source, lastLine)
-            ?? Glued(source, first.Line)
-            ?? OddMark(source, first)
-            ?? NoColon(source, first)
-            ?? TooFarIn(source, first)
-            ?? Apostrophe(source, first)
+        return SyntaxSlips.Tab(source, first.Line, lastLine, reason.Contains("tab", StringComparison.Ordinal))
+            ?? SyntaxSlips.Unclosed(source, lastLine)
+            ?? SyntaxSlips.Glued(source, first.Line)
+            ?? SyntaxSlips.OddMark(source, first)
+            ?? SyntaxSlips.NoColon(source, first)
+            ?? SyntaxSlips.TooFarIn(source, first)
+            ?? SyntaxSlips.Apostrophe(source, first)
             ?? Other(source, first, reason);
-    }
-
-    private static Diagnostic? Tab(SourceText source, int firstLine, int lastLine, bool parserSaysSo)
-    {
-        for (var line = firstLine; line <= (parserSaysSo ? source.LineCount : Math.Min(lastLine, firstLine + 1)); line++)
-        {
-            var text = source.Line(line);
-            var at = text.IndexOf('\t', StringComparison.Ordinal);
-            if (at >= 0 && at < text.Length - text.TrimStart().Length)
-            {
-                return Wording.TabIndent(new SourceSpan(line, at + 1, 1));
-            }
-        }
-
-        return null;
-    }
-
-    private static Diagnostic? Unclosed(SourceText source, int lastLine)
-    {
-        var scan = new OpenScan();
-        for (var line = 1; line <= lastLine; line++)
-        {
-            scan.Read(source.Line(line), line);
-            if (scan.OpenQuote is { } quote)
-            {
-                return Wording.UnclosedQuote(quote with { Length = source.Line(line).Length - quote.Column + 1 }, lastLine);
-            }
-
-            if (scan.OutgrownBracket is { } bracket)
-            {
-                return Wording.UnclosedBracket(bracket, source.TextOf(bracket));
-            }
-        }
-
-        return lastLine == source.LineCount && scan.OpenBracket is { } left
-            ? Wording.UnclosedBracket(left, source.TextOf(left))
-            : null;
-    }
-
-    /// <summary><c>name:Bracken</c> is one word to YAML, and the complaint comes on that line or the next.</summary>
-    private static Diagnostic? Glued(SourceText source, int faultLine)
-    {
-        for (var line = faultLine; line >= Math.Max(1, faultLine - 1); line--)
-        {
-            var text = source.Line(line);
-            var word = text.TrimStart(' ', '-');
-            var colon = word.IndexOf(':', StringComparison.Ordinal);
-            if (colon > 0 && colon + 1 < word.Length && word[colon + 1] != ' ' && word[..colon].All(c => char.IsAsciiLetter(c) || c == '-'))
-            {
-                var at = text.Length - word.Length;
-                return Wording.Syntax(
-                    new SourceSpan(line, at + 1, colon + 1),
-                    "there is no space after the colon",
-                    $"put a space after the colon: `{word[..(colon + 1)]} {word[(colon + 1)..]}`");
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>Marks that look like a dash or a colon of YAML, and are none.</summary>
-    private static Diagnostic? OddMark(SourceText source, SourceSpan fault)
-    {
-        for (var line = fault.Line; line >= Math.Max(1, fault.Line - 1); line--)
-        {
-            var text = source.Line(line);
-            var wide = text.IndexOf('\uFF1A', StringComparison.Ordinal);
-            if (wide > 0 && Wording.KeyWord(text.TrimStart(' ', '-')).Length == text[..wide].TrimStart(' ', '-').Length)
-            {
-                return Wording.Syntax(new SourceSpan(line, wide + 1, 1), "this is a wide colon, of another kind than the keyboard's", "write `:` and a space");
-            }
-
-            var star = text.Length - text.TrimStart(' ').Length;
-            if (line == fault.Line && text.AsSpan(star).StartsWith("* "))
-            {
-                return Wording.Syntax(new SourceSpan(line, star + 1, 1), "a star does not begin an entry of a list", "begin each entry with a dash and a space: `- `");
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary><c>tag ZZ 1</c>, or <c>season</c> alone: the complaint comes at the next colon, a line or more below.</summary>
-    private static Diagnostic? NoColon(SourceText source, SourceSpan fault)
-    {
-        for (var line = fault.Line; line >= Math.Max(1, fault.Line - 1); line--)
-        {
-            var text = source.Line(line).TrimEnd(' ', '\t', '\r');
-            var bare = text.TrimStart(' ', '-');
-            var word = Wording.KeyWord(bare);
-            if (word.Length > 0 && FlockKeys.All.Any(t => t.Has(word)) && (bare.Length == word.Length || bare[word.Length] is ' ' or '='))
-            {
-                var rest = bare[word.Length..].TrimStart(' ', '=', ':');
-                return Wording.Syntax(
-                    new SourceSpan(line, text.Length - bare.Length + 1, word.Length),
-                    $"there is no colon after `{word}`",
-                    $"write `{word}:{(rest.Length > 0 ? " " : "")}{rest}`");
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>A key further in than the one above it, which has its value already.</summary>
-    private static Diagnostic? TooFarIn(SourceText source, SourceSpan fault)
-    {
-        var text = source.Line(fault.Line);
-        var word = Wording.KeyWord(text.TrimStart(' '));
-        var indent = text.Length - text.TrimStart(' ').Length;
-        if (fault.Line == 1 || word.Length == 0 || !text.AsSpan(indent + word.Length).StartsWith(":") || fault.Column > indent + word.Length + 1)
-        {
-            return null;
-        }
-
-        var above = source.Line(fault.Line - 1).TrimEnd(' ');
-        var key = above.Length - above.TrimStart(' ', '-').Length;
-        return key < indent && above.IndexOf(": ", StringComparison.Ordinal) > 0
-            ? Wording.Syntax(
-                new SourceSpan(fault.Line, indent + 1, word.Length),
-                "this line is indented further than the one above, which has its value already",
-                $"begin `{word}` straight below the first letter of the line above")
-            : null;
-    }
-
-    /// <summary><c>'the lamb's mother'</c> ends after its second word.</summary>
-    private static Diagnostic? Apostrophe(SourceText source, SourceSpan fault)
-    {
-        var text = source.Line(fault.Line);
-        var at = Math.Min(fault.Column - 1, text.Length);
-        var quote = at < 1 ? -1 : text.LastIndexOf('\'', at - 1);
-        return quote > 0 && at - quote <= 1 && char.IsLetter(text[quote - 1]) && text.IndexOf('\'', StringComparison.Ordinal) < quote
-            ? Wording.Syntax(new SourceSpan(fault.Line, quote + 1, 1), "this apostrophe ends the quoted text", "put double quotes round text that holds an apostrophe")
-            : null;
     }
 
     /// <summary>A place between words says little: take in the word that follows.</summary>
