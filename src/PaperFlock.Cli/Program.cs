@@ -5,6 +5,7 @@ using PaperFlock.Cli;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 
+StandardStreams.FillClosed();
 ProcessMemory.MakeReady();
 var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new HushedWriter(Console.Error);
 // What is thrown where no command can catch it, on another thread or before there is one.
