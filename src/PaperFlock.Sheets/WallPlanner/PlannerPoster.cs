@@ -76,7 +76,12 @@ internal static class PlannerPoster
                 return null;
             }
 
-            var table = new Table(columns, [tableHead], rows.Build(heights ?? natural), HeadRule: Lines.Section, Outer: Lines.Section) { Name = "weeks" };
+            if (heights is null)
+            {
+                rows = new PlannerRows(stationery, weeks, format, columns, runsOn: true);
+            }
+
+            var table = new Table(columns, [tableHead], rows.Build(heights ?? rows.NaturalHeights()), HeadRule: Lines.Section, Outer: rows.Frame) { Name = "weeks" };
             return new Column([head, table, key], Gap) { Name = "wall planner" };
         }
     }
