@@ -88,7 +88,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
                 .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, low, perBar, stationery.Language), Padding: Edges.None, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week, low), Padding: low.Padding()),
-                new TableCell(Feed(week, low), Padding: low.Padding()),
+                new TableCell(Feed(week, low), Padding: low.Padding() with { Right = format.ForCutMark }),
             ],
             height,
             BeginsMonth(index) ? NewMonth : null,
