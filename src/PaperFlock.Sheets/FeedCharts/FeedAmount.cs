@@ -54,6 +54,6 @@ internal sealed record FeedAmount(string Large, string Small)
         var left = -measurer.WidthOf(Large, large) / 2;
         var half = measurer.WidthOf(Small, SmallStyle) / 2;
         return Enumerable.Range(0, Large.Length).Any(i => Tails.Contains(Large[i], StringComparison.Ordinal)
-            && left + measurer.WidthOf(Large[..i], large) < half && left + measurer.WidthOf(Large[..(i + 1)], large) > -half);
+            && left + measurer.WidthOf(Large.AsSpan(0, i), large) < half && left + measurer.WidthOf(Large.AsSpan(0, i + 1), large) > -half);
     }
 }
