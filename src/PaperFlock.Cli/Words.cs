@@ -115,6 +115,10 @@ internal static class Words
     public static string NotTranslated(string path, int missing, int all) =>
         $"{path}: {missing.ToString(CultureInfo.InvariantCulture)} of {all.ToString(CultureInfo.InvariantCulture)} texts are not translated, and are printed in English";
 
+    /// <summary>Which of a catalogue's words they are is not known: a sheet is full when all are on it.</summary>
+    public static string TooLong(string path, string sheet, string reason) =>
+        $"{path}: the words are too long for their place on {sheet}, where the English ones fit: {reason}; nothing was written";
+
     public static string Version { get; } = $"{Program} {typeof(Words).Assembly.GetName().Version?.ToString(3)}";
 
     // Dates.

@@ -34,7 +34,11 @@ internal static class LeafCommand
 
         var file = name + TrialLanguage.Suffix(language) + PackPaths.Pdf;
         var shown = folder == "." ? file : Path.Combine(folder, file);
-        var document = compose(language);
+        return LongWords.Guard(words, surroundings, () => Write(compose(language), shown, surroundings, line), () => compose(Language.English));
+    }
+
+    private static int Write(PackDocument document, string shown, Surroundings surroundings, ILine line)
+    {
         var pdf = line.Print(document);
         surroundings.Stop.ThrowIfCancellationRequested();
 

@@ -71,6 +71,12 @@ internal static class PackCommand
         // What was noticed is said in English; what is printed is planned anew in its own words.
         var plan = language.IsEnglish ? planned.Plan : line.Plan(planned.Plan.Flock, planned.Plan.AsOf, language);
         CutShort.PutRight(output.FullFolder, output.Folder, surroundings.Stop);
+        return LongWords.Guard(
+            wishes.Words, surroundings, () => Write(plan, output, wishes, surroundings, line, tell), () => line.Compose(planned.Plan, wishes.Request, null));
+    }
+
+    private static int Write(SeasonPlan plan, PackPaths output, PackWishes wishes, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    {
         for (var attempt = 1; attempt <= MostAttempts; attempt++)
         {
             var record = RecordFile.Read(output);

@@ -16,7 +16,6 @@ internal static class FeedTable
     private const double HeadHeight = 28;
     private const double TallestRow = 66;
     private static readonly double LeastRow = Mm(11);
-    private const double LargeLeading = 0.9;
 
     /// <summary>Points that keep the tails of the words below the kilograms off the line of the next row.</summary>
     private const double RoomForTails = 2.4;
@@ -57,8 +56,18 @@ internal static class FeedTable
     private static Table Of(Stationery stationery, TroughGroup group, string[] feeds, double rowHeight, TextStyle notes)
     {
         var columns = Columns(stationery, feeds.Length);
-        var large = Large(stationery, group, CapitalIn(rowHeight), FeedWidth(stationery, columns));
-        var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, large, notes));
+        var width = FeedWidth(stationery, columns);
+        var amounts = group.Weeks.Where(w => w.KgPerFeedForGroup > 0).Select(w => FeedAmount.Of(stationery, w, feeds.Length)).ToArray();
+        var large = Large(stationery, group, CapitalIn(rowHeight), width);
+        var gap = FeedAmount.Gap(amounts, large, stationery);
+        if (gap > 0)
+        {
+            // Smaller amounts have smaller tails, and no fewer words below them.
+            large = Large(stationery, group, CapitalIn(rowHeight - gap), width);
+            gap = FeedAmount.Gap(amounts, large, stationery);
+        }
+
+        var rows = Shown(stationery, group).Select(i => Row(stationery, group, i, feeds.Length, rowHeight, week => FeedCell(stationery, week, feeds.Length, large, gap), notes));
         return new Table(columns, [Head(feeds, stationery.Language)], [.. rows], HeadRule: Lines.Section, LeastCarried: Fount.LeastRows) { Name = "weeks" };
     }
 
@@ -88,7 +97,7 @@ internal static class FeedTable
 
     /// <summary>Millimetres of capital height that leave a row room for the scoops below the kilograms.</summary>
     private static double CapitalIn(double rowHeight) =>
-        (rowHeight - Fount.Body.Size - RoomForTails - 0.8) / LargeLeading * Fount.CapOfEm / PointsPerMillimetre;
+        (rowHeight - FeedAmount.SmallStyle.Size - RoomForTails - 0.8) / FeedAmount.LargeLeading * Fount.CapOfEm / PointsPerMillimetre;
 
     /// <summary>As tall as the row and the widest amount of the chart allow.</summary>
     private static TextStyle Large(Stationery stationery, TroughGroup group, double capital, double width)
@@ -108,14 +117,16 @@ internal static class FeedTable
         ],
         HeadHeight);
 
-    private static TableRow Row(Stationery stationery, TroughGroup group, int index, int columns, double height, TextStyle large, TextStyle notes)
+    private static TableRow Row(Stationery stationery, TroughGroup group, int index, int columns, double height, Func<FeedWeek, TableCell> amount, TextStyle notes)
     {
         var week = group.Weeks[index];
         return new TableRow(
             [
                 Ink.Cell(stationery.Language.Days.Short(week.WeekBeginning), WeekOf),
                 Ink.Cell(EachEwe(stationery, week)),
-                .. Enumerable.Range(0, columns).Select(f => FeedCell(stationery, week, f, columns, large)),
+                .. Enumerable.Range(0, columns).Select(f => f < week.FeedsPerDay && week.KgPerFeedForGroup > 0
+                    ? amount(week)
+                    : Ink.Cell(stationery.Language.Say("none"), Fount.Body, TextAlign.Centre)),
                 Ink.Cell($"{Amounts.Figure(week.Need.Energy, "0.0")} · {Amounts.Figure(week.Supply.Energy, "0.0")}", Fount.Lead, TextAlign.Centre),
                 Ink.Cell(FeedWords.Notes(stationery, group, index, notes)),
             ],
@@ -137,26 +148,8 @@ internal static class FeedTable
             Ink.Text($"{name} {stationery.Amounts.RationFigure(other)}", Fount.Label, TextAlign.Centre, 1.0));
     }
 
-    private static TableCell FeedCell(Stationery stationery, FeedWeek week, int feed, int columns, TextStyle large)
-    {
-        if (feed >= week.FeedsPerDay || week.KgPerFeedForGroup == 0)
-        {
-            return Ink.Cell(stationery.Language.Say("none"), Fount.Body, TextAlign.Centre);
-        }
-
-        var (first, second) = stationery.Amounts.FeedParts(week.KgPerFeedForGroup);
-        var scoops = week.ScoopsPerFeed is { } s ? stationery.Amounts.Scoops(s) : stationery.Flock.Feeds.Concentrate.Scoop is null ? null : stationery.Language.Say("weigh it");
-        var times = week.FeedsPerDay > columns ? stationery.Language.Plural(week.FeedsPerDay, $"{week.FeedsPerDay}\u00a0time a day", $"{week.FeedsPerDay}\u00a0times a day") : null;
-        var small = string.Join(" · ", new[] { second, scoops, times }.OfType<string>());
-        return new TableCell(
-            new Column(
-                [
-                    // Below a wide line of small words there would be letters under the tail of "kg".
-                    Ink.Text(first, large, TextAlign.Centre, times is null ? LargeLeading : 1.2),
-                    .. small.Length > 0 ? [(Element)Ink.Text(small, Fount.Body, TextAlign.Centre, 1.0)] : Array.Empty<Element>(),
-                ]),
-            Padding: new Edges(3, 0, 3, RoomForTails));
-    }
+    private static TableCell FeedCell(Stationery stationery, FeedWeek week, int columns, TextStyle large, double gap) =>
+        new(FeedAmount.Of(stationery, week, columns).Element(large, gap), Padding: new Edges(3, 0, 3, RoomForTails));
 
     private static string[] FeedNames(int feeds, Language language) => feeds switch
     {

@@ -68,7 +68,7 @@ internal static class Binder
             TextAlign.Centre,
             VerticalAlign.Middle);
         var design = new PageDesign(front.Paper, back, back, null, null, Ink.Text(stationery.Mark.CardLine(code, stationery.Language.Say("back")), Fount.Control) with { Name = PageReading.IssueMark }, 6);
-        return Paginator.Paginate(body, design, stationery.Context, PageSide.Front, singleSided: true)[0] with { Side = PageSide.Back };
+        return Paginate(code, body, design, stationery, singleSided: true)[0] with { Side = PageSide.Back };
     }
 
     /// <summary>The register's links lead to the first page of each sheet.</summary>

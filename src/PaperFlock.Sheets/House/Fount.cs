@@ -1,3 +1,4 @@
+using PaperFlock.Languages;
 using PaperFlock.Layout;
 
 namespace PaperFlock.Sheets.House;
@@ -10,6 +11,13 @@ internal static class Fount
 {
     /// <summary>Capital height of both families as a fraction of the em, read from the font files.</summary>
     public const double CapOfEm = 0.668;
+
+    /// <summary>How far the lowest letter, g in bold, hangs below the line; from the font files too.</summary>
+    public const double TailOfEm = 0.201;
+
+    /// <summary>How far the tallest letter stands above it, without accents and with them.</summary>
+    private const double AscenderOfEm = 0.74;
+    private const double AccentedOfEm = 0.88;
 
     // Reading distances: 22 minutes of arc, h = 2 D tan(a/2); 12.8 mm at 2 m, 6.4 mm at 1 m, 3.2 mm at 0.5 m
     // (ISO 9241-3 by way of its published summaries: 20 to 22 minutes preferred, 16 the least).
@@ -47,6 +55,12 @@ internal static class Fount
     public static readonly TextStyle Tag = new(Face.MonoBold, 12);
     /// <summary>The one line that may be smaller than 9 pt: it is looked up, not read.</summary>
     public static readonly TextStyle Control = new(Face.Mono, 8.5);
+
+    /// <summary>Height of a capital in points.</summary>
+    public static double CapitalOf(TextStyle style) => style.Size * CapOfEm;
+
+    /// <summary>How far the letters of a language stand above the line at the most, in ems.</summary>
+    public static double TallestOfEm(Language language) => language.IsEnglish ? AscenderOfEm : AccentedOfEm;
 
     public static TextStyle Cap(Face face, double millimetres) => new(face, Units.Mm(millimetres) / CapOfEm);
 }

@@ -116,21 +116,23 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
     }
 
     /// <summary>
-    /// A column as wide as English wants it, and in a language with longer words as wide as the longest that stands in it: no word is cut in two.
+    /// A column as wide as it looks best, and where a longer word stands in it, in whichever language, as wide as that: no word is cut in two.
     /// </summary>
-    /// <param name="points">In English.</param>
+    /// <param name="points">What looks best.</param>
     /// <param name="words">What stands in it; lines break at their spaces.</param>
     public Track Column(double points, TextStyle style, params IEnumerable<string> words) =>
         Column(points, style, Table.UsualPadding.Horizontal, words);
 
     /// <param name="padding">Points on both sides together, for cells that have not the usual one.</param>
     /// <inheritdoc cref="Column(double, TextStyle, IEnumerable{string})"/>
-    public Track Column(double points, TextStyle style, double padding, params IEnumerable<string> words) =>
-        Track.Fixed(Language.IsEnglish ? points : Math.Max(points, WidestOf(style, words) + padding + 1));
+    public Track Column(double points, TextStyle style, double padding, params IEnumerable<string> words)
+    {
+        var wide = WidestOf(style, words) + padding;
+        return Track.Fixed(wide <= points ? points : wide + 1);
+    }
 
     /// <summary>The same for days such as "Mon 4 Jan".</summary>
-    public Track DayColumn(double points, TextStyle style, params IEnumerable<string> words) =>
-        Language.IsEnglish ? Track.Fixed(points) : Column(points, style, SampleDays.Concat(words));
+    public Track DayColumn(double points, TextStyle style, params IEnumerable<string> words) => Column(points, style, SampleDays.Concat(words));
 
     public double WidestOf(TextStyle style, IEnumerable<string> words) =>
         words.SelectMany(w => w.Split(' ', '\n')).Select(w => Measurer.WidthOf(w, style)).DefaultIfEmpty(0).Max();

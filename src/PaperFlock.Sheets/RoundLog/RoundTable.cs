@@ -13,6 +13,9 @@ namespace PaperFlock.Sheets.RoundLog;
 /// <summary>A row a round: the hour it should be walked, when it was, and what was looked at.</summary>
 internal static class RoundTable
 {
+    /// <summary>More below than above: the tails of the small words must clear the frame where a page ends.</summary>
+    private static readonly Edges Hour = new(4, 0.5, 4, 1.5);
+
     public static ImmutableArray<Track> Columns(Stationery stationery)
     {
         var language = stationery.Language;
@@ -41,7 +44,7 @@ internal static class RoundTable
             [
                 new TableCell(
                     Ink.Column(0, Ink.Text(Days.Clock(round.At), new TextStyle(Face.TextBold, 17), leading: 1.0), Ink.Text(label, Fount.Label with { Size = 9.5 }, leading: 1.05)),
-                    Padding: Edges.Of(4, 1)),
+                    Padding: Hour),
                 Ink.Blank(), Ink.Blank(), tick, tick, tick, tick, Ink.Blank(),
             ],
             stationery.BarnRow,

@@ -15,6 +15,9 @@ internal static class TestFront
 {
     private const double Margin = 34;
 
+    /// <summary>Points there are for a line of words beside a bar.</summary>
+    private static readonly double OneLine = Mm(6);
+
     public static void Draw(TestInk ink, Size size, Paper paper, Language language)
     {
         var (left, right) = (Mm(Margin), size.Width - Mm(22));
@@ -24,17 +27,23 @@ internal static class TestFront
 
         // The bar down stands left of the words, in the margin that binding would take; the bar across below the middle cross.
         ink.Add(TestBars.Down(Mm(25), middleY - Mm(TestBars.Length / 2)));
-        ink.PutUpwards(Ink.Text(language.Say("must measure 100 mm"), Fount.Label, TextAlign.Centre, 1), Mm(28.5), middleY - Mm(TestBars.Length / 2), Mm(TestBars.Length));
+        var measure = Smaller.Than(Fount.Label, style => Ink.Text(language.Say("must measure 100 mm"), style, TextAlign.Centre, 1));
+        ink.PutUpwards(measure, Mm(28.5), middleY - Mm(TestBars.Length / 2), Mm(TestBars.Length), OneLine);
         var bar = middleY + Mm(Crosshair.Arm + 6);
         ink.Add(TestBars.Across(middleX - Mm(TestBars.Length / 2), bar));
-        ink.Put(Ink.Text(language.Say("must measure 100 mm"), Fount.Label, TextAlign.Centre, 1), middleX - Mm(TestBars.Length / 2), bar + Mm(3.5), Mm(TestBars.Length), Mm(6));
+        ink.Put(measure, middleX - Mm(TestBars.Length / 2), bar + Mm(3.5), Mm(TestBars.Length), OneLine);
 
         var below = bar + Mm(12);
         Weights(ink, left, below, language);
-        ink.Put(Types(language), left + Mm(58), below, right - left - Mm(58), Mm(34));
 
-        var found = below + Mm(36);
-        ink.Put(Found(language), left, found, right - left, size.Height - found - Mm(Crosshair.FromCorner + Crosshair.Arm + 1));
+        // Samples of type keep their size, so long words take lines of what the table below them can spare.
+        var foot = size.Height - Mm(Crosshair.FromCorner + Crosshair.Arm + 1);
+        var found = ink.HeightOf(Found(language, Fount.Label), right - left);
+        var types = ink.Put(
+            new FirstThatFits([Types(language, 1.2, 2), Types(language, 1.1, 1), Types(language, 1, 0)]),
+            left + Mm(58), below, right - left - Mm(58), foot - found - below - Mm(2));
+        var top = below + Math.Max(Mm(36), types + Mm(2));
+        ink.Put(Smaller.Than(Fount.Label, style => Found(language, style)), left, top, right - left, foot - top);
     }
 
     private static Column Steps(Paper paper, Language language, TextStyle style)
@@ -62,41 +71,43 @@ internal static class TestFront
     /// <summary>The lines forms are ruled with.</summary>
     private static void Weights(TestInk ink, double x, double y, Language language)
     {
-        ink.Put(Ink.Text(language.Say("Lines: all unbroken, no two alike"), Fount.LabelBold), x, y, Mm(54), Mm(10));
-        var line = y + Mm(9);
+        var head = ink.Put(Smaller.Than(Fount.LabelBold, style => Ink.Text(language.Say("Lines: all unbroken, no two alike"), style)), x, y, Mm(54), Mm(10));
+        var line = y + Math.Max(Mm(9), head + 9);
         foreach (var (weight, what) in new[] { (Lines.Grid, language.Say("grid")), (Lines.Box, language.Say("box")), (Lines.Section, language.Say("section")) })
         {
             ink.Add(new LineItem(x, line, x + Mm(22), line, weight));
-            ink.Put(Ink.Text(language.Say($"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}"), Fount.Label, leading: 1), x + Mm(25), line - 5, Mm(30), Mm(6));
+            var words = language.Say($"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}");
+            ink.Put(Smaller.Than(Fount.Label, style => Ink.Text(words, style, leading: 1)), x + Mm(25), line - 5, Mm(30), OneLine);
             line += Mm(6);
         }
     }
 
     /// <summary>The smallest types a pack uses, each on the words it is used for.</summary>
-    private static Column Types(Language language)
+    /// <param name="spacing">Points between one and the next.</param>
+    private static Column Types(Language language, double leading, double spacing)
     {
         var card = Fount.Control with { Size = 7.5 };
         return Ink.Column(
-            2,
-            Ink.Text(language.Say("Type: every letter clear, 8 and B, 0 and O told apart"), Fount.LabelBold),
-            Ink.Text(language.Say("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S"), card),
-            Ink.Text(language.Say("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S"), Fount.Control),
-            Ink.Text(language.Say("10 pt, heads of columns: which ewe, what you saw"), Fount.Label),
-            Ink.Text(language.Say("ZZ 0123456 00108 tag in a list"), Who.TagStyle),
-            Ink.Text(language.Say("12 pt, running text, to be read by torchlight"), Fount.Body));
+            spacing,
+            Ink.Text(language.Say("Type: every letter clear, 8 and B, 0 and O told apart"), Fount.LabelBold, leading: leading),
+            Ink.Text(language.Say("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S"), card, leading: leading),
+            Ink.Text(language.Say("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S"), Fount.Control, leading: leading),
+            Ink.Text(language.Say("10 pt, heads of columns: which ewe, what you saw"), Fount.Label, leading: leading),
+            Ink.Text(language.Say("ZZ 0123456 00108 tag in a list"), Who.TagStyle, leading: leading),
+            Ink.Text(language.Say("12 pt, running text, to be read by torchlight"), Fount.Body, leading: leading));
     }
 
     /// <summary>Room for what was read off: a sheet like this is kept with the printer.</summary>
-    private static Table Found(Language language)
+    private static Table Found(Language language, TextStyle style)
     {
-        TableCell Box(string words) => new(Ink.Text(words, Fount.Label), Align: VerticalAlign.Top);
+        TableCell Box(string words, int span = 1) => new(Ink.Text(words, style), span, VerticalAlign.Top);
         return new Table(
             [Track.Share(1.25), Track.Share(), Track.Share(), Track.Share()],
             [],
             [
                 new TableRow([Box(language.Say("cannot reach: head, mm")), Box(language.Say("foot, mm")), Box(language.Say("left, mm")), Box(language.Say("right, mm"))], Mm(11)),
                 new TableRow([Box(language.Say("back is out: up, mm")), Box(language.Say("down, mm")), Box(language.Say("to the left, mm")), Box(language.Say("to the right, mm"))], Mm(11)),
-                new TableRow([new TableCell(Ink.Text(language.Say("printer, tray"), Fount.Label), 2, VerticalAlign.Top), new TableCell(Ink.Text(language.Say("day, paper"), Fount.Label), 2, VerticalAlign.Top)], Mm(11)),
+                new TableRow([Box(language.Say("printer, tray"), 2), Box(language.Say("day, paper"), 2)], Mm(11)),
             ]);
     }
 

@@ -15,13 +15,26 @@ internal static class TestHead
     private const double ArrowTop = 8;
     private const double ArrowFoot = 24;
 
+    /// <summary>Points in which any title stands on one line.</summary>
+    private const double Plenty = 10_000;
+
     /// <param name="left">Left edge of the words, in points; they end at <paramref name="right"/>.</param>
     public static void Draw(TestInk ink, Size paper, Language language, string title, string side, double left, double right)
     {
         Arrow(ink, paper.Width / 2, language);
-        ink.Put(Ink.Text(title, Fount.Title, leading: 1.1), left, Mm(34), Mm(110), Mm(12));
-        ink.Put(Ink.Text(side, Fount.Title, TextAlign.Right, 1.1), right - Mm(50), Mm(34), Mm(50), Mm(12));
+        var words = right - left - Mm(4);
+        var (titleWidth, sideWidth) = (Math.Min(Mm(110), words * 0.7), Math.Min(Mm(50), words * 0.3));
+        Put(title, left, titleWidth, TextAlign.Left);
+        Put(side, right - sideWidth, sideWidth, TextAlign.Right);
         ink.Add(new LineItem(left, Mm(46.2), right, Mm(46.2), Lines.Section));
+
+        // Set smaller they stand as low.
+        void Put(string said, double x, double width, TextAlign align)
+        {
+            var element = Ink.Largest(said, ink.Measurer, width, align, Fount.Title, Fount.SmallerTitle, Fount.Heading);
+            var lower = ink.HeightOf(Ink.Text(said, Fount.Title, leading: 1.1), Plenty) - ink.HeightOf(element, width);
+            ink.Put(element, x, Mm(34) + lower, width, Mm(12));
+        }
     }
 
     private static void Arrow(TestInk ink, double middle, Language language)

@@ -15,6 +15,8 @@ internal sealed class TestInk(string code, LayoutContext context)
 
     public ImmutableArray<Item> Items => _items.ToImmutable();
 
+    public ITextMeasurer Measurer => context.Measurer;
+
     public void Add(params IEnumerable<Item> items) => _items.AddRange(items);
 
     /// <summary>Words or boxes with their top left corner at a point.</summary>
@@ -28,10 +30,14 @@ internal sealed class TestInk(string code, LayoutContext context)
         return piece.Size.Height;
     }
 
+    /// <summary>Points that it takes at a width.</summary>
+    public double HeightOf(Element element, double width) => Piece(element, width, Mm(400)).Size.Height;
+
     /// <summary>The same, read upwards along a line at the right of <paramref name="x"/>.</summary>
     /// <param name="length">Room along the line, in points; <paramref name="y"/> is its upper end.</param>
-    public void PutUpwards(Element element, double x, double y, double length) =>
-        _items.Add(new PieceItem(x, y, Piece(element, length, Mm(20)), 3));
+    /// <param name="height">Room across it.</param>
+    public void PutUpwards(Element element, double x, double y, double length, double height) =>
+        _items.Add(new PieceItem(x, y, Piece(element, length, height), 3));
 
     /// <summary>A short word in its natural width, its middle at a point.</summary>
     public PieceItem Centred(string words, TextStyle style, double x, double y)

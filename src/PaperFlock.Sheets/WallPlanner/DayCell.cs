@@ -21,10 +21,24 @@ internal static class DayCell
     /// <summary>What a bar leaves of its row beside the height of the number: a sitter's band, and air above the number, below it and at the foot.</summary>
     public static readonly double AboveBar = Band + 11;
 
-    /// <param name="height">Of the row, in points.</param>
+    /// <summary>Points from the edge of a day to the middle of its heavy box, and from there to what is in it.</summary>
+    private const double BoxInset = 1.5;
+
+    /// <summary>Points that a day leaves free at the foot of its row, for the line there.</summary>
+    private const double Foot = 1;
+
     /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
-    public static Element Of(PlannerDay day, PlannerFormat format, double height, double perEwe, Language language) =>
-        new Chart(null, height - 1, (size, measurer) => Draw(day, format, size, measurer, perEwe), Says(day, language));
+    public static Element Of(PlannerDay day, PlannerFormat format, LowRow row, double perEwe, Language language) =>
+        new Chart(null, row.Height - Foot, (size, measurer) => Draw(day, format, row, size, measurer, perEwe), Says(day, language));
+
+    /// <summary>The lowest row in which its number clears the band, the box and the line below.</summary>
+    /// <param name="below">What the line below takes of the row, in points.</param>
+    public static double LeastHeight(PlannerDay day, PlannerFormat format, double below)
+    {
+        var number = Fount.CapitalOf(format.NearBold) + (2 * LowRow.Clear);
+        var band = day.SitterDay ? Band : 0;
+        return day.HasJob ? band + number + (2 * BoxInset) + Lines.Section + Math.Max(Foot, below) : band + number + below;
+    }
 
     /// <summary>Ewes to a tenth: a bar that differs by less looks the same.</summary>
     private static string Says(PlannerDay day, Language language)
@@ -48,15 +62,15 @@ internal static class DayCell
         return string.Join(", ", says);
     }
 
-    private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, Size size, ITextMeasurer measurer, double perEwe)
+    private static ImmutableArray<Item> Draw(PlannerDay day, PlannerFormat format, LowRow row, Size size, ITextMeasurer measurer, double perEwe)
     {
         var items = ImmutableArray.CreateBuilder<Item>();
         var style = day.Free ? format.NearBold : format.Near;
-        var metrics = measurer.MetricsOf(style);
+        var capital = measurer.MetricsOf(style).CapHeight;
         var number = day.Date.Day.ToString(CultureInfo.InvariantCulture);
         var top = day.SitterDay ? Band : 0;
-        var tall = size.Height > metrics.CapHeight * 2.6;
-        var baseline = tall ? top + metrics.CapHeight + 4.5 : ((size.Height + top + metrics.CapHeight) / 2);
+        var tall = size.Height > capital * 2.6;
+        var baseline = tall ? top + capital + 4.5 : InLowRow(day, row, top, capital);
         var width = measurer.WidthOf(number, style);
 
         // In a narrow column the heavy box would run through a number of two figures.
@@ -73,11 +87,19 @@ internal static class DayCell
 
         if (day.HasJob)
         {
-            items.Add(new RectItem(1.5, top + 1.5, size.Width - 3, size.Height - top - 3, Lines.Section));
+            items.Add(new RectItem(BoxInset, top + BoxInset, size.Width - (2 * BoxInset), size.Height - top - (2 * BoxInset), Lines.Section));
         }
 
         return items.ToImmutable();
     }
+
+    /// <summary>Baseline of a number in the middle of its box, between the band above it and the line below, or level with the words beside it.</summary>
+    private static double InLowRow(PlannerDay day, LowRow row, double top, double capital) => (day.HasJob, day.SitterDay) switch
+    {
+        (true, _) => (top + row.Height - Foot + capital) / 2,
+        (_, true) => (top + row.Height - row.Below + capital) / 2,
+        _ => ((row.Height + capital) / 2) - row.Lift,
+    };
 
     private static void Bar(ImmutableArray<Item>.Builder items, PlannerDay day, Size size, double perEwe)
     {

@@ -29,6 +29,9 @@ internal sealed record PlannerFormat(Size Live, double Capital)
 
     public static readonly Edges CellPadding = Edges.Of(4, 2);
 
+    /// <summary>Points kept free at the right of the rations on a planner that is cut across: figures beside the cut would lie under its mark.</summary>
+    public double ForCutMark { get; init; }
+
     /// <summary>Jobs get what the figures leave.</summary>
     /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
     public ImmutableArray<Track> Columns(Stationery stationery, int litters, double? seam)
@@ -38,7 +41,7 @@ internal sealed record PlannerFormat(Size Live, double Capital)
         var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(days.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
         var week = Math.Max(measurer.WidthOf(days.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
         var day = seam is { } s ? (s - week) / 7 : Math.Max(Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036)), weekday + 3);
-        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4;
+        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4 + ForCutMark;
         return
         [
             Track.Fixed(week),

@@ -51,7 +51,7 @@ internal static class PlannerPoster
         var litters = PlannerWeeks.Litters(stationery.Plan);
         for (var capital = atOneMetre; ; capital = Math.Max(least, capital - 0.4))
         {
-            var format = new PlannerFormat(live, capital);
+            var format = new PlannerFormat(live, capital) { ForCutMark = seamY is null || litters.IsEmpty ? 0 : PlannerTiles.Mark - 3 };
             var columns = format.Columns(stationery, litters.Length, seamX);
             var rows = new PlannerRows(stationery, weeks, format, columns);
             var natural = rows.NaturalHeights();
@@ -76,7 +76,12 @@ internal static class PlannerPoster
                 return null;
             }
 
-            var table = new Table(columns, [tableHead], rows.Build(heights ?? natural), HeadRule: Lines.Section, Outer: Lines.Section) { Name = "weeks" };
+            if (heights is null)
+            {
+                rows = new PlannerRows(stationery, weeks, format, columns, runsOn: true);
+            }
+
+            var table = new Table(columns, [tableHead], rows.Build(heights ?? rows.NaturalHeights()), HeadRule: Lines.Section, Outer: rows.Frame) { Name = "weeks" };
             return new Column([head, table, key], Gap) { Name = "wall planner" };
         }
     }
@@ -121,7 +126,7 @@ internal static class PlannerPoster
                     Ink.Text(stationery.Language.Days.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(stationery, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
                 Ink.Cell(stationery.Language.Say("what is done, and on which day"), small),
                 new TableCell(Ink.Text(stationery.Language.Say("rounds"), small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
-                new TableCell(FeedHead(stationery, small, litters), Padding: Edges.Of(1, 2)),
+                new TableCell(FeedHead(stationery, small, litters), Padding: new Edges(1, 2, 1 + format.ForCutMark, 2)),
             ]);
     }
 

@@ -12,14 +12,21 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// Heights and contents of the planner's rows. Quiet weeks stand thin and busy weeks stand tall: height is spent where
 /// something happens, so that it can be read from across a barn.
 /// </summary>
-internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerWeek> weeks, PlannerFormat format, ImmutableArray<Track> columns)
+/// <param name="runsOn">The planner takes more than a page, and any row may be the last on one.</param>
+internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerWeek> weeks, PlannerFormat format, ImmutableArray<Track> columns, bool runsOn = false)
 {
     private readonly double _scale = weeks.SelectMany(w => w.Days).Select(d => Math.Max(d.High, d.ExpectedEwes)).DefaultIfEmpty(0).Max();
 
     private static readonly double LambingHeight = Mm(12);
 
+    /// <summary>Thickness in points of the line above a week that is the first of a month.</summary>
+    private const double NewMonth = 1.5;
+
+    /// <summary>Thickness of the frame, all of which lies inside the last row. A thick one would take room of every row that may be the last.</summary>
+    public double Frame { get; } = runsOn ? Lines.Box : Lines.Section;
+
     /// <summary>The least each row can do with, in points.</summary>
-    public ImmutableArray<double> NaturalHeights() => [.. weeks.Select(Natural)];
+    public ImmutableArray<double> NaturalHeights() => [.. weeks.Select((_, i) => Natural(i))];
 
     /// <summary>Rows of the given heights.</summary>
     public ImmutableArray<TableRow> Build(ImmutableArray<double> heights)
@@ -28,9 +35,11 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return [.. weeks.Select((w, i) => Row(w, i, heights[i], perEwe))];
     }
 
-    private double Natural(PlannerWeek week)
+    private double Natural(int index)
     {
-        var thin = (stationery.Measurer.MetricsOf(format.Near).CapHeight * 1.5) + 1;
+        var week = weeks[index];
+        var below = Below(index);
+        var thin = Math.Max(LowRow.Least(format.NearBold, NewMonth / 2, below, stationery.Language), week.Days.Max(d => DayCell.LeastHeight(d, format, below)));
         if (!week.IsBusy)
         {
             return thin;
@@ -50,6 +59,12 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - stationery.Measurer.MetricsOf(format.Near).CapHeight - DayCell.AboveBar) / _scale : 0;
     }
 
+    private bool BeginsMonth(int index) => index > 0 && weeks[index].Days[6].Date.Month != weeks[index - 1].Days[6].Date.Month;
+
+    /// <summary>What the line below a row takes of it, in points.</summary>
+    private double Below(int index) =>
+        runsOn || index + 1 == weeks.Length ? Frame : (BeginsMonth(index + 1) ? NewMonth : Lines.Grid) / 2;
+
     private double JobWidth
     {
         get
@@ -61,31 +76,29 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
     private TableRow Row(PlannerWeek week, int index, double height, double perEwe)
     {
-        var newMonth = index > 0 && week.Days[6].Date.Month != weeks[index - 1].Days[6].Date.Month;
         var loud = week.IsBusy && !week.Past;
 
         // A row that was given no height for bars has none.
         var perBar = week.IsLambing ? perEwe : 0;
-        var label = Ink.Text(stationery.Language.Days.DayMonth(week.Start), loud ? format.BusyWeek : format.NearBold, TextAlign.Right, 1.0);
-        var none = Edges.None;
+        var style = loud ? format.BusyWeek : format.NearBold;
+        var low = LowRow.Of(height, style, Below(index));
         return new TableRow(
             [
-                new TableCell(label, Padding: Edges.Of(5, 0)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, height, perBar, stationery.Language), Padding: none, Align: VerticalAlign.Top)),
+                new TableCell(low.Line(stationery.Language.Days.DayMonth(week.Start), style, TextAlign.Right), Padding: low.Padding(5)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, low, perBar, stationery.Language), Padding: Edges.None, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
-                new TableCell(Rounds(week), Padding: none),
-                new TableCell(Feed(week), Padding: none),
+                new TableCell(Rounds(week, low), Padding: low.Padding()),
+                new TableCell(Feed(week, low), Padding: low.Padding() with { Right = format.ForCutMark }),
             ],
             height,
-            newMonth ? 1.5 : null,
+            BeginsMonth(index) ? NewMonth : null,
             Name: Dated.Name(stationery.Language.Say($"week of {stationery.Language.Days.Short(week.Start)}"), week.Days[6].Date));
     }
 
-    private Text? Rounds(PlannerWeek week) => week.Rounds == 0 ? null : Ink.Text(
+    private Text? Rounds(PlannerWeek week, LowRow low) => week.Rounds == 0 ? null : low.Line(
         week.Rounds.ToString(CultureInfo.InvariantCulture),
         week.HeavyRounds ? format.NearBold : format.Near,
-        TextAlign.Centre,
-        1.0);
+        TextAlign.Centre);
 
     private Text? JobWords(PlannerWeek week)
     {
@@ -124,7 +137,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
             : stationery.Language.Say($"about {stationery.Language.Count((int)Math.Round(ewes, MidpointRounding.AwayFromZero), "ewe", "ewes")} to lamb this week");
     }
 
-    private Element? Feed(PlannerWeek week)
+    private Element? Feed(PlannerWeek week, LowRow low)
     {
         if (week.Rations.All(r => r is null))
         {
@@ -133,7 +146,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
         return new Row([.. week.Rations.Select(r => new RowCell(
             Track.Share(),
-            Ink.Text(r is { } kg ? stationery.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre, 1.0),
+            low.Line(r is { } kg ? stationery.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre),
             VerticalAlign.Middle))]);
     }
 }

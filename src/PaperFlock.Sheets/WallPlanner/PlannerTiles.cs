@@ -11,7 +11,8 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// <summary>Cuts a planner into sheets of the printer's paper, with cut marks, and names, check bars and control lines along the outer edges.</summary>
 internal static class PlannerTiles
 {
-    private const double Mark = 8;
+    /// <summary>Points that the mark of a cut reaches into a tile, and to both sides of the cut.</summary>
+    public const double Mark = 8;
 
     /// <summary>Points between the planner and a strip below it.</summary>
     private const double AboveStrip = 2;

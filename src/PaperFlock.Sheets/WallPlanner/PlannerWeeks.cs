@@ -15,7 +15,7 @@ internal static class PlannerWeeks
 
     public static ImmutableArray<PlannerWeek> Of(SeasonPlan plan)
     {
-        var jobs = JobEntries.Of(plan).ToLookup(e => e.ShownOn);
+        var jobs = Entries(plan).ToLookup(e => e.ShownOn);
         var weeks = ImmutableArray.CreateBuilder<PlannerWeek>();
         var rounds = plan.Rounds.ToDictionary(r => r.Date);
         for (var start = FirstWeek(plan); start <= plan.To; start = start.PlusDays(7))
@@ -30,6 +30,13 @@ internal static class PlannerWeeks
     public static LocalDate FirstWeek(SeasonPlan plan) => plan.AsOf <= plan.From || plan.AsOf > plan.To
         ? plan.From
         : plan.From.PlusDays(Period.DaysBetween(plan.From, plan.AsOf) / 7 * 7);
+
+    /// <summary>The rounds are the whole flock's: they grow with the first group, and the column beside says so. A day of which nothing is said is not boxed either.</summary>
+    private static IEnumerable<JobEntry> Entries(SeasonPlan plan)
+    {
+        var firstHeavy = plan.Jobs.Where(j => j.Id == JobIds.HeavyRounds).Min(j => j.Date);
+        return JobEntries.Of(plan).Where(e => e.Job.Date is null || e.Job.Id != JobIds.HeavyRounds || e.ShownOn == firstHeavy);
+    }
 
     private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobEntry> jobs, Dictionary<LocalDate, RoundDay> rounds)
     {
@@ -57,9 +64,7 @@ internal static class PlannerWeeks
     /// <summary>A line for the day's jobs, one for a sitter who starts that day, one that shouts for each job without a day.</summary>
     private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobEntry> entries)
     {
-        var firstHeavy = plan.Jobs.Where(j => j.Id == JobIds.HeavyRounds).Min(j => j.Date);
-        // The rounds are the whole flock's: they grow with the first group, and the column beside says so.
-        var placed = entries.Where(e => e.Job.Date is not null && (e.Job.Id != JobIds.HeavyRounds || e.ShownOn == firstHeavy)).ToArray();
+        var placed = entries.Where(e => e.Job.Date is not null).ToArray();
         if (placed.Length > 0)
         {
             var groups = placed.GroupBy(e => e.GroupWords).Select(g => string.Join(", ", g.Select(e => e.Title)) + Bracketed(g.Key));

@@ -53,6 +53,26 @@ public sealed class TrialWordsTests
         Assert.Contains("cy.po", outcome.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>A page, a leaf and a pack, each with words that no room can be found for.</summary>
+    [Theory]
+    [InlineData("testpage --words cy.po", "Printer test page", "TEST")]
+    [InlineData("guide --words cy.po", "what it is for", "GUIDE")]
+    [InlineData("pack smallest.yaml --as-of 2026-08-01 --words cy.po", "what is done, and on which day", "WALL")]
+    [InlineData("pack smallest.yaml other.yaml --as-of 2026-08-01 --words cy.po", "what is done, and on which day", "WALL")]
+    public void Words_too_long_for_a_sheet_are_the_translators_mistake_and_nothing_is_written(string command, string english, string sheet)
+    {
+        using var bench = new Workbench();
+        bench.Write("smallest.yaml", Samples.TwoEwes);
+        bench.Write("other.yaml", Samples.TwoEwes.Replace("name: ", "name: Other ", StringComparison.Ordinal));
+        bench.Write("cy.po", Header + $"msgid \"{english}\"\nmsgstr \"{english} {string.Concat(Enumerable.Repeat("hir ", 3000))}\"\n");
+        var before = bench.Everything();
+        var outcome = bench.Run(command.Split(' '));
+        Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
+        Assert.Contains($"cy.po: the words are too long for their place on {sheet}, where the English ones fit: ", outcome.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("fault of the program", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(before, bench.Everything());
+    }
+
     [Fact]
     public void A_character_that_no_face_has_is_shown_at_its_place()
     {

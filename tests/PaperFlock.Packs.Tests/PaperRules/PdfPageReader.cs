@@ -57,8 +57,8 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
         var (x, y, toX, toY) = (first.X, _height - first.Y, last.X, _height - last.Y);
         var length = Math.Max(1e-9, Math.Sqrt(((toX - x) * (toX - x)) + ((toY - y) * (toY - y))));
         var (upX, upY) = ((toY - y) / length, (x - toX) / length);
-        var highest = text.All(char.IsAscii) ? PageInk.AscenderOfEm : PageInk.AccentedOfEm;
-        return new Words(text, style, Band(0, 0).Bottom, Band(highest, PageInk.LowestOfEm), Band(PageInk.CapitalOfEm, 0), Band(PageInk.XHeightOfEm, 0));
+        var highest = PageInk.HighestOfEm(text);
+        return new Words(text, style, Band(0, 0).Bottom, Band(highest, PageInk.LowestOfEm(text)), Band(PageInk.CapitalOfEm, 0), Band(PageInk.XHeightOfEm, 0));
 
         // From below the baseline to above it, in em.
         Area Band(double above, double below)

@@ -27,7 +27,7 @@ internal readonly record struct Area(double Left, double Top, double Right, doub
 
 /// <summary>Words where they stand.</summary>
 /// <param name="Baseline">Of level text; of turned text, the side of its letters' feet.</param>
-/// <param name="All">From the foot of a g to the top of the tallest letter there is in it.</param>
+/// <param name="All">From the foot of a g, or of figures where there is nothing else, to the top of the tallest letter there is in it.</param>
 /// <param name="Capitals">From the baseline to the top of capitals and figures.</param>
 /// <param name="Core">From the baseline to the top of a letter without ascender.</param>
 internal sealed record Words(string Text, TextStyle Style, double Baseline, Area All, Area Capitals, Area Core)
@@ -71,7 +71,8 @@ internal sealed record PageInk(
     public const double CapitalOfEm = 0.668;
     public const double AscenderOfEm = 0.74;
     public const double AccentedOfEm = 0.88;
-    public const double LowestOfEm = 0.201;
+    private const double LetterDownOfEm = 0.201;
+    private const double FigureDownOfEm = 0.02;
 
     /// <summary>What the page says is drawn on it.</summary>
     public static PageInk AsPrinted(Page page) => Of(page.Paper, page.Content);
@@ -147,14 +148,18 @@ internal sealed record PageInk(
         }
     }
 
-    private static double HighestOfEm(string text) => text.All(char.IsAscii) ? AscenderOfEm : AccentedOfEm;
+    /// <summary>How high the tallest letter may stand above the line; a no-break space stands no higher than another.</summary>
+    public static double HighestOfEm(string text) => text.All(c => char.IsAscii(c) || c == '\u00a0') ? AscenderOfEm : AccentedOfEm;
+
+    /// <summary>How far the lowest letter may hang below the line; figures only overshoot it.</summary>
+    public static double LowestOfEm(string text) => text.All(c => char.IsAsciiDigit(c) || c == '.') ? FigureDownOfEm : LetterDownOfEm;
 
     private static Words Level(TextItem text)
     {
         var em = text.Style.Size;
         Area From(double up, double down) => new(text.X, text.Baseline - (up * em), text.X + text.Width, text.Baseline + (down * em));
         return new Words(
-            text.Text, text.Style, text.Baseline, From(HighestOfEm(text.Text), LowestOfEm), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
+            text.Text, text.Style, text.Baseline, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
     }
 
     /// <summary>Turned text lies alone in a piece as large as its box.</summary>
@@ -169,7 +174,7 @@ internal sealed record PageInk(
             3 => new Area(nested.X + feet - (up * em), nested.Y, nested.X + feet + (down * em), nested.Y + size.Width),
             _ => new Area(nested.X, nested.Y + feet - (up * em), nested.X + size.Width, nested.Y + feet + (down * em)),
         };
-        return new Words(text.Text, text.Style, From(0, 0).Bottom, From(HighestOfEm(text.Text), LowestOfEm), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
+        return new Words(text.Text, text.Style, From(0, 0).Bottom, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
     }
 
     private static Stroke Line(double x1, double y1, double x2, double y2, double thickness)

@@ -10,9 +10,11 @@ internal static class Type
         .Where(w => w.Style.Size < (!side.IsControlLine(w) ? 9 : side.IsCards ? 7.5 : 8.5) - 0.001)
         .Select(w => $"“{w.Text}” is {w.Style.Size:0.0} pt");
 
-    public static IEnumerable<string> Overlapping(SideInPack side)
+    public static IEnumerable<string> Overlapping(SideInPack side) => Overlapping(side.Ink);
+
+    public static IEnumerable<string> Overlapping(PageInk ink)
     {
-        var words = side.Ink.Words.OrderBy(w => w.Core.Top).ToArray();
+        var words = ink.Words.OrderBy(w => w.Core.Top).ToArray();
         for (var i = 0; i < words.Length; i++)
         {
             var area = words[i].Core.Shrunk(Apart);
@@ -26,12 +28,14 @@ internal static class Type
         }
     }
 
-    public static IEnumerable<string> Crossed(SideInPack side)
+    public static IEnumerable<string> Crossed(SideInPack side) => Crossed(side.Ink);
+
+    public static IEnumerable<string> Crossed(PageInk ink)
     {
-        foreach (var words in side.Ink.Words)
+        foreach (var words in ink.Words)
         {
             var area = words.Capitals.Shrunk(Clear);
-            var over = side.Ink.Strokes.Where(s => s.Crosses(area)).Select(s => s.Area).Concat(side.Ink.Fills.Where(area.Overlaps)).ToArray();
+            var over = ink.Strokes.Where(s => s.Crosses(area)).Select(s => s.Area).Concat(ink.Fills.Where(area.Overlaps)).ToArray();
             if (over.Length > 0)
             {
                 yield return $"“{words.Text}” from {area.Left:0}, {area.Top:0} to {area.Right:0}, {area.Bottom:0} pt, by ink from {over[0].Left:0}, {over[0].Top:0} to {over[0].Right:0}, {over[0].Bottom:0} pt";

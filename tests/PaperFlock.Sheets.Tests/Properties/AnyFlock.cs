@@ -39,19 +39,22 @@ internal static class AnyFlock
     public static void Each(int few, Action<DrawnFlock> test)
     {
         var first = Variable("FLOCKS_FROM") ?? 1;
-        var tried = Parallel.For(first, first + (Variable("FLOCKS") ?? few), new ParallelOptions { MaxDegreeOfParallelism = 2 }, number =>
-        {
-            var drawn = Drawn.Generate(new PCG((uint)number, 20261125), null, out _);
-            try
-            {
-                test(drawn);
-            }
-            catch (Exception e)
-            {
-                throw new InvalidOperationException($"Flock {number.ToString(CultureInfo.InvariantCulture)}: {e.Message}\n{drawn}", e);
-            }
-        });
+        var tried = Parallel.For(first, first + (Variable("FLOCKS") ?? few), new ParallelOptions { MaxDegreeOfParallelism = 2 }, number => One(number, test));
         Assert.True(tried.IsCompleted);
+    }
+
+    /// <param name="number">As <c>FLOCKS_FROM</c> counts them.</param>
+    public static void One(int number, Action<DrawnFlock> test)
+    {
+        var drawn = Drawn.Generate(new PCG((uint)number, 20261125), null, out _);
+        try
+        {
+            test(drawn);
+        }
+        catch (Exception e)
+        {
+            throw new InvalidOperationException($"Flock {number.ToString(CultureInfo.InvariantCulture)}: {e.Message}\n{drawn}", e);
+        }
     }
 
     private static int? Variable(string name) =>

@@ -27,9 +27,16 @@ internal static partial class PaintedWords
             .Concat(sheets.Select(s => s.Code))
             .Concat(sheets.SelectMany(s => s.Parts).Select(p => p.Id))
             .Append(pack.Id)
-            .Append(PackMark.TrialWords)
-            .SelectMany(WordsOf)
-            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+            .Append(PackMark.TrialWords);
+        return Unknown(sheets, known);
+    }
+
+    /// <summary>The same of a leaf that is made without a flock.</summary>
+    public static IEnumerable<string> Foreign(Sheet leaf, IEnumerable<string> language) => Unknown([leaf], language.Concat(Symbols));
+
+    private static IEnumerable<string> Unknown(IEnumerable<Sheet> sheets, IEnumerable<string> texts)
+    {
+        var known = texts.SelectMany(WordsOf).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return
             from side in sheets.SelectMany(s => s.Sides)
             from text in side.Page.Content.Flatten().Items.OfType<TextItem>()
