@@ -15,6 +15,11 @@ internal static class ProcessMemory
     /// </summary>
     private const long Room = 64 << 20;
 
+    /// <summary>
+    /// The room is taken only where memory is not limited, or limited to many times the room: close to a limit the runtime takes it and breaks down.
+    /// </summary>
+    private const int LimitInRooms = 4;
+
     /// <summary>For objects too large to be moved, which are few.</summary>
     private const long LargeRoom = 4 << 20;
 
@@ -41,7 +46,7 @@ internal static class ProcessMemory
             // For painting and compressing: what is freed is kept for what is asked for next.
             _ = mallopt(TrimThreshold, int.MaxValue);
             _ = mallopt(MmapThreshold, MostMmapThreshold);
-            if (GC.TryStartNoGCRegion(Room + LargeRoom, LargeRoom))
+            if (!IsShort() && GC.TryStartNoGCRegion(Room + LargeRoom, LargeRoom))
             {
                 UseHugePages();
             }
@@ -51,6 +56,10 @@ internal static class ProcessMemory
             // Another C library, less memory than that, or no /proc.
         }
     }
+
+    /// <summary>Whether a container or the user has set a limit.</summary>
+    private static bool IsShort() =>
+        GC.GetConfigurationVariables().TryGetValue("GCHeapHardLimit", out var limit) && limit is long and > 0 and < LimitInRooms * Room;
 
     /// <summary>Asks for the room in pieces of 2 MiB rather than 4 KiB: some five thousand interruptions fewer.</summary>
     private static void UseHugePages()

@@ -10,7 +10,7 @@ internal static class Doubling
 
     public static void Run(int runs)
     {
-        var files = Ewes.Select(BenchFlock.File).ToArray();
+        var files = Ewes.Select(ewes => BenchFlock.File(ewes)).ToArray();
         var times = Ewes.Select(_ => new List<double>()).ToArray();
 
         // The first rounds are for the compiler.

@@ -21,10 +21,13 @@ switch (args)
     case ["program", var folder, var runs]:
         WholeProgram.Run(folder, Number(runs));
         return 0;
-    case ["flock", var ewes]:
+    case ["sizes", var folder]:
+        Sizes.Run(WholeProgram.In(folder));
+        return 0;
+    case ["flock", var ewes, .. { Length: 0 or 2 } more]:
         using (var output = Console.OpenStandardOutput())
         {
-            output.Write(BenchFlock.File(Number(ewes)));
+            output.Write(more is [var groups, var jobs] ? BenchFlock.File(Number(ewes), Number(groups), Number(jobs)) : BenchFlock.File(Number(ewes)));
         }
 
         return 0;
@@ -37,7 +40,8 @@ switch (args)
                                                                   beside SkiaSharp alone, and beside Typst and Chromium where FOLDER holds what others.sh installed
                    PaperFlock.Benchmarks doubling RUNS            500, 1,000, 2,000 and 4,000 ewes
                    PaperFlock.Benchmarks program FOLDER RUNS      the program published into FOLDER, beside an empty one
-                   PaperFlock.Benchmarks flock EWES               writes such a flock file
+                   PaperFlock.Benchmarks sizes FOLDER             the same program, and flocks from 1 to 3,000 ewes
+                   PaperFlock.Benchmarks flock EWES [GROUPS JOBS] writes such a flock file
             """);
         return 2;
 }

@@ -5,6 +5,9 @@ internal static class WholeProgram
 {
     private const string Unit = "empty .NET program";
 
+    /// <summary>The program in a folder.</summary>
+    public static string In(string folder) => Path.Combine(folder, OperatingSystem.IsWindows() ? "paperflock.exe" : "paperflock");
+
     /// <param name="folder">Where `dotnet publish` put the program.</param>
     public static void Run(string folder, int runs)
     {
@@ -49,6 +52,6 @@ internal static class WholeProgram
         }
 
         Measured Program(string[] arguments, bool watched) => ChildProcess.Run(
-            Path.Combine(folder, OperatingSystem.IsWindows() ? "paperflock.exe" : "paperflock"), [.. arguments, "--as-of", $"{BenchFlock.AsOf:uuuu-MM-dd}"], watched);
+            In(folder), [.. arguments, "--as-of", $"{BenchFlock.AsOf:uuuu-MM-dd}"], watched);
     }
 }

@@ -1,0 +1,45 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace PaperFlock.Benchmarks;
+
+/// <summary>The published program and flocks of every size, as the table in DEVELOPERS.md shows them.</summary>
+internal static partial class Sizes
+{
+    private static readonly (int Ewes, int Groups, int Jobs)[] Shapes = [(1, 1, 0), (24, 2, 4), (300, 4, 10), (1000, 10, 50), (2000, 20, 100), (3000, 40, 200)];
+
+    /// <param name="program">A file that can be started.</param>
+    public static void Run(string program)
+    {
+        Console.WriteLine("| ewes | groups | own jobs | pages | seconds | MB at most |\n|---|---|---|---|---|---|");
+        var work = Directory.CreateTempSubdirectory("paperflock-sizes-").FullName;
+        try
+        {
+            foreach (var (ewes, groups, jobs) in Shapes)
+            {
+                var file = Path.Combine(work, $"{ewes}.yaml");
+                File.WriteAllBytes(file, BenchFlock.File(ewes, groups, jobs));
+                var timed = Pack(file, watched: false);
+                var pages = Pages().Matches(timed.Output).Sum(m => int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture));
+                var peak = Pack(file, watched: true).PeakMegabytes;
+                Console.WriteLine($"| {ewes:#,0} | {groups} | {jobs} | {pages:#,0} | {timed.Milliseconds / 1000:0.0} | {peak:0} |");
+            }
+        }
+        finally
+        {
+            Directory.Delete(work, recursive: true);
+        }
+
+        Measured Pack(string file, bool watched)
+        {
+            // Each time as the first issue, or it would be read back and held against the last.
+            var packs = Directory.CreateDirectory(Path.Combine(work, Guid.NewGuid().ToString("N"))).FullName;
+            var run = ChildProcess.Run(program, ["pack", file, "--as-of", $"{BenchFlock.AsOf:uuuu-MM-dd}", "--out", packs], watched);
+            Directory.Delete(packs, recursive: true);
+            return run;
+        }
+    }
+
+    [GeneratedRegex(@"(\d+) pages? on")]
+    private static partial Regex Pages();
+}
