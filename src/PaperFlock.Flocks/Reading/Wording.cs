@@ -2,8 +2,8 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Diagnostics;
-using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 
