@@ -162,6 +162,12 @@ public class JobTableTests
             (plan.Dates.FirstDue!.Value, plan.Dates.LastDue!.Value));
     }
 
+    [Fact]
+    public void The_only_tup_need_not_be_told_apart() =>
+        Assert.Equal(
+            "Tup in, raddle yellow",
+            Plan(Sample.Flock([Sample.Group("Orchard", tup: "Bramley")], Sample.Ewe(group: "Orchard"))).Jobs.Single(j => j.Id == JobIds.TupIn).Title);
+
     /// <summary>Tup in on 10 April at Dunedin, 147 days: counted on a calendar.</summary>
     [Theory]
     [InlineData("2026-04-10", "2026-09-04", "2026-07-24", "2026-08-28")]
