@@ -57,6 +57,31 @@ public sealed class WhyTests
     public void A_due_window_says_how_it_was_counted(string ewe, string words) =>
         Assert.StartsWith(words, Plan.Ewes.Single(e => e.Ewe.Name == ewe).Due!.Reckoning, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("2026-08-14", 3, 2.5, "147 days from Fri 14 Aug is Fri 8 Jan. With 3 lambs she is planned at 146 days, 1 day less. Two ewes in three lamb within 2.5 days of that, before or after.")]
+    [InlineData("2026-08-14", 2, 2.5, "147 days from Fri 14 Aug is Fri 8 Jan. Two ewes in three lamb within 2.5 days of that, before or after.")]
+    [InlineData("2026-08-14", 2, 0, "147 days from Fri 14 Aug is Fri 8 Jan.")]
+    // Nobody knows which day, so how far off it she may lamb is not worth saying.
+    [InlineData("", 2, 2.5, "Any day from Mon 10 Aug to Mon 21 Sep may be the one; 147 days on from those is Mon 4 Jan to Mon 15 Feb.")]
+    public void A_due_window_says_how_far_off_it_she_may_lamb(string marks, int scan, double spread, string words)
+    {
+        var plan = SeasonPlanner.Plan(
+            Sample.Flock(Sample.Ewe(marks: marks, scan: scan)) with { Practice = Sample.Practice() with { GestationSpreadDays = (decimal)spread } },
+            Sample.Day("2026-11-01"));
+
+        Assert.Equal(words, plan.Ewes[0].Due!.Reckoning);
+    }
+
+    [Fact]
+    public void A_group_of_which_some_days_are_not_known_counts_those_ewes()
+    {
+        var plan = SeasonPlanner.Plan(
+            Sample.Flock(Sample.Ewe(marks: "2026-08-14"), Sample.Ewe("Fern"), Sample.Ewe("Sedge")), Sample.Day("2026-11-01"));
+
+        Assert.EndsWith(
+            "of 3 ewes 2 have no mark and no day of mating, so any day with the tup may be the one", plan.Groups[0].LastDueWhy, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_job_that_is_not_on_its_best_day_says_why_and_one_that_is_does_not()
     {

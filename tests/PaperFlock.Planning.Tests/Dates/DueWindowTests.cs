@@ -111,7 +111,8 @@ public class DueWindowTests
 
         var window = DueWindows.Of(flock, flock.Ewes[0], Language.English);
 
-        Assert.Equal(1, window.Chances.On(new LocalDate(2027, 1, 4)));
+        Assert.Equal(new LocalDate(2027, 1, 4), window.Chances.First);
+        Assert.Equal([1.0], window.Chances.Chances);
         Assert.Equal(window.Earliest, window.Latest);
     }
 

@@ -71,6 +71,13 @@ public class GroupDueDateTests
         Assert.Equal(default, Of(Sample.Flock()));
     }
 
+    [Fact]
+    public void Dates_are_the_same_only_where_first_and_last_both_are()
+    {
+        Assert.NotEqual(Dates("2027-01-04", "2027-02-15"), Dates("2027-01-04", "2027-02-16"));
+        Assert.NotEqual(Dates("2027-01-04", "2027-02-15"), Dates("2027-01-05", "2027-02-15"));
+    }
+
     private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock, Language.English), Language.English);
 
     private static GroupDueDates Dates(string first, string last) => new(Sample.Day(first), Sample.Day(last));

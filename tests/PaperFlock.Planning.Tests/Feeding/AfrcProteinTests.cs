@@ -40,6 +40,15 @@ public sealed class AfrcProteinTests
         Assert.Equal(
             126.646875, AfrcProtein.Supply(new Diet(0, 1), FeedingSample.Hay, FeedingSample.Nuts with { Protein = 300 }, 12.5), 1e-6);
 
+    /// <summary>By hand: 1 kg of silage of 160 g protein and 10.8 MJ at maintenance 10.8 MJ. Energy holds the microbes to 9 x 8.424 = 75.816 g; 124.8 g
+    /// would be degraded. Undegraded 35.2 - 8 bound = 27.2 g. 0.6375 x 75.816 + 0.9 x 27.2 = 72.8 g.</summary>
+    [Fact]
+    public void Good_silage_is_held_back_by_energy()
+    {
+        var silage = FeedingSample.Hay with { Kind = ForageKind.Silage, Protein = 160, Energy = 10.8m };
+        Assert.Equal(72.8127, AfrcProtein.Supply(new Diet(1, 0), silage, FeedingSample.Nuts, 10.8), 1e-6);
+    }
+
     /// <summary>The trade's advice is to raise protein where forage is straw (18 to 20 % with hay or silage, more with straw: Darlington
     /// and Stockton Times; Agriland reporting Teagasc), so straw with low-protein barley must look short and hay with 18 % nuts must not.</summary>
     [Theory]

@@ -42,6 +42,10 @@ public sealed class ChartWordsTests
         Assert.Equal(
             $"In weeks 6 to 5 before lambing the ration per lamb is at least 80 % more than energy balance asks. {Larger}",
             MethodDifference.Words(FeedMethod.PerLamb, [Week(6, 0.45m, 0), Week(5, 0.45m, 0.25m)], Language.English));
+        Assert.StartsWith(
+            "In weeks 6 to 4 before lambing the ration per lamb is at least 50 % more",
+            MethodDifference.Words(FeedMethod.PerLamb, [Week(6, 0.45m, 0), Week(5, 0.45m, 0.25m), Week(4, 0.45m, 0.30m)], Language.English),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -54,6 +58,10 @@ public sealed class ChartWordsTests
     [Fact]
     public void Protein_under_a_twentieth_short_is_left_alone() =>
         Assert.Equal("", ProteinWarning.Words([Week(3, 1, 1) with { Need = new(15, 100), Supply = new(15, 96) }], Language.English));
+
+    [Fact]
+    public void Protein_just_a_twentieth_short_is_said() =>
+        Assert.Contains("looks 5 % short", ProteinWarning.Words([Week(3, 1, 1) with { Need = new(15, 100), Supply = new(15, 95) }], Language.English), StringComparison.Ordinal);
 
     [Fact]
     public void Short_protein_is_said_by_the_weeks_it_is_short_in()

@@ -22,6 +22,10 @@ public sealed class FeedsADayTests
         Assert.Equal(feeds, FeedsADay.For((decimal)kilograms, 0.5m, weeksBefore, 3));
 
     [Fact]
+    public void A_largest_feed_of_nothing_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => FeedsADay.For(0.45m, 0, 6, 3));
+
+    [Fact]
     public void No_fewer_feeds_would_do() =>
         Gen.Select(Gen.Double[0, 3], Gen.Double[0.1, 1], Gen.Int[-4, 12], Gen.Int[0, 6]).Sample((kg, most, before, two) =>
         {

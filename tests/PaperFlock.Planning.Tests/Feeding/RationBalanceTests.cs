@@ -57,6 +57,10 @@ public sealed class RationBalanceTests
         Assert.Equal(16 / 12.5, diet.ConcentrateDryMatter, 1e-9);
     }
 
+    [Fact]
+    public void Where_nothing_is_eaten_the_diet_is_as_rich_as_its_forage() =>
+        Assert.Equal(8.8, new Diet(0, 0).EnergyDensity(FeedingSample.Hay, FeedingSample.Nuts));
+
     [Theory]
     [InlineData(ForageKind.Hay, 0.015)] // Hybu Cig Cymru, "Feeding ewes in late pregnancy"
     [InlineData(ForageKind.Silage, 0.014)] // Vet Times 2017 Panel 1, after Vipond et al. 2009

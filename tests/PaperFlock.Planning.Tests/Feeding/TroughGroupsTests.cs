@@ -95,6 +95,13 @@ public sealed class TroughGroupsTests
     }
 
     [Fact]
+    public void Classes_past_the_eighth_are_numbered()
+    {
+        var ewes = Enumerable.Range(0, 9).Select(i => FeedingSample.Ewe(i + 1, due: 18 * i)).ToImmutableArray();
+        Assert.Equal("Twins, 9th", Plan(FeedingSample.Flock(ewes), ewes)[^1].Name);
+    }
+
+    [Fact]
     public void Groups_come_in_the_order_they_are_first_fed()
     {
         ImmutableArray<EwePlan> ewes = [FeedingSample.Ewe(1, 1, due: 9), FeedingSample.Ewe(2, 3, due: 4), FeedingSample.Ewe(3, 2, due: 4)];
@@ -217,9 +224,12 @@ public sealed class TroughGroupsTests
     {
         var named = FeedingSample.Ewe(1, weight: null);
         named = named with { Ewe = named.Ewe with { Breed = "Ryeland" } };
+        var both = FeedingSample.Ewe(4, weight: 60);
+        both = both with { Ewe = both.Ewe with { Breed = "Ryeland" } };
         ImmutableArray<EwePlan> ewes = [named, FeedingSample.Ewe(2, weight: null), FeedingSample.Ewe(3, weight: 60)];
         var flock = FeedingSample.Flock(ewes) with { Breeds = [new Breed("Ryeland", null, new Mass(55))] };
         Assert.Equal([55m, 70m, 60m], ewes.Select(e => EweWeights.Of(flock, e.Ewe)));
+        Assert.Equal(60m, EweWeights.Of(flock, both.Ewe));
         Assert.Equal("1 of 3 ewes has no weight in the flock file: 70 kg (154 lb) is taken.", Assert.Single(Plan(flock, ewes)).Assumed);
         Assert.Equal("", Assert.Single(Plan(flock, ewes[2..])).Assumed);
         Assert.StartsWith("No ewe here has a weight", Assert.Single(Plan(flock, ewes[1..2])).Assumed, StringComparison.Ordinal);

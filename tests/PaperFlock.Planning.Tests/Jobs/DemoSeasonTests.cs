@@ -61,6 +61,7 @@ public class DemoSeasonTests
     [InlineData(JobIds.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; the nearest free day.")]
     [InlineData(JobIds.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag.")]
     [InlineData(JobIds.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Teeth, toes, teats and condition.")]
+    [InlineData(JobIds.TeethToesTeats, "8 weeks before the tup goes in, so that there is time to mend feet and condition; the nearest free day; one gathering with Shear.")]
     [InlineData(JobIds.FeedFrom, "6 weeks before the first is due, when the lambs begin to do most of their growing.")]
     public void Each_job_says_why_it_is_on_its_day(string id, string why) =>
         Assert.Equal(why, Plan.Jobs.Single(j => j.Id == id).Why);

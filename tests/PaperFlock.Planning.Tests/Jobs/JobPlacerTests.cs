@@ -103,6 +103,13 @@ public class JobPlacerTests
     }
 
     [Fact]
+    public void A_job_with_one_day_only_names_that_day() =>
+        Assert.StartsWith(
+            "The keeper is away on Wed 10 Jun, the one day it may be done;",
+            Plan(Sample.Own("Drench", JobAnchor.TupIn, -61, -61), Sample.Away("2026-06-10", "2026-06-10")).Jobs.Single(j => j.Id == JobIds.Own).Trouble!.Words,
+            StringComparison.Ordinal);
+
+    [Fact]
     public void Away_for_years_there_is_no_day_to_name()
     {
         var plan = Plan(null, Sample.Away("2024-01-01", "2029-12-31"));
@@ -118,6 +125,17 @@ public class JobPlacerTests
         var plan = Plan(Sample.Own("Trim feet", JobAnchor.FirstDue, -49, -30), Sample.Away("2026-11-01", "2026-11-27"));
 
         Assert.Equal(new LocalDate(2026, 10, 31), plan.Jobs.Single(j => j.Id == JobIds.Own).Trouble!.NearestDay);
+    }
+
+    [Fact]
+    public void A_job_others_ride_with_pulls_with_the_weight_of_them_all()
+    {
+        // Best on the first day and on the tenth: with one each the earlier would win.
+        var placed = Place(new(
+            [Need("trim", 0, 9, 0, isFixed: false), Need("house", 0, 9, 9, isFixed: false), Need("dag", 0, 9, 9, isFixed: false) with { RidesWith = "house" }],
+            Sample.Free(Sample.EveryDay)));
+
+        Assert.All(placed, p => Assert.Equal(Start.PlusDays(9), p.Date));
     }
 
     private static SeasonPlan Plan(OwnJob? own, params Absence[] away) => SeasonPlanner.Plan(

@@ -51,9 +51,17 @@ public class JobTableTests
     }
 
     [Fact]
+    public void Housing_on_the_day_the_first_is_due_is_said_so() =>
+        Assert.StartsWith(
+            "When the first is due, so that they are settled",
+            Plan(Demo with { Practice = Sample.Practice() with { HouseDaysBeforeLambing = 0 } }).Jobs.Single(j => j.Id == JobIds.House).Why,
+            StringComparison.Ordinal);
+
+    [Fact]
     public void Shearing_follows_the_keepers_practice()
     {
         Assert.Equal((21, 28, 56), Offsets(With(Shearing.AfterLambing), JobIds.Shear, Sample.Day("2027-02-15")));
+        Assert.True(With(Shearing.AfterLambing).Jobs.Single(j => j.Id == JobIds.Shear).Handled);
         Assert.DoesNotContain(With(Shearing.None).Jobs, j => j.Id == JobIds.Shear);
 
         var housed = With(Shearing.AtHousing);
@@ -89,6 +97,20 @@ public class JobTableTests
         var dag = plan.Jobs.Single(j => j.Id == JobIds.Dag);
         Assert.Equal(("Dag before lambing", Sample.Day("2026-12-26")), (dag.Title, dag.Date));
         Assert.Equal("FLK109", plan.Warnings.Single(w => w.Code != "FLK104").Code);
+    }
+
+    [Theory]
+    [InlineData(LambingPlace.Indoors, Dagging.AtHousing, "Dag")]
+    [InlineData(LambingPlace.Indoors, Dagging.BeforeHousing, "Dag before housing")]
+    [InlineData(LambingPlace.Outdoors, Dagging.AtHousing, "Dag before lambing")]
+    [InlineData(LambingPlace.Outdoors, Dagging.BeforeHousing, "Dag before lambing")]
+    public void Dagging_is_a_gathering_wherever_they_lamb(LambingPlace place, Dagging dagging, string title)
+    {
+        var plan = Plan(Demo with { Housing = Sample.Housing(place), Practice = Sample.Practice() with { Dag = dagging } });
+
+        var dag = plan.Jobs.Single(j => j.Id == JobIds.Dag);
+        Assert.Equal((title, true), (dag.Title, dag.Handled));
+        Assert.Contains(plan.Gatherings, g => g.Date == dag.Date);
     }
 
     [Theory]
@@ -160,6 +182,16 @@ public class JobTableTests
         Assert.Equal(
             (Sample.Day("2027-01-04"), Sample.Day("2027-02-19")),
             (plan.Dates.FirstDue!.Value, plan.Dates.LastDue!.Value));
+    }
+
+    [Fact]
+    public void The_only_tup_need_not_be_told_apart()
+    {
+        var plan = Plan(Sample.Flock([Sample.Group("Orchard", tup: "Bramley")], Sample.Ewe(group: "Orchard")));
+
+        Assert.Equal(
+            ["Check the tup", "Tup in, raddle yellow", "Tup out"],
+            plan.Jobs.Where(j => j.Id is JobIds.TupCheck or JobIds.TupIn or JobIds.TupOut).Select(j => j.Title));
     }
 
     /// <summary>Tup in on 10 April at Dunedin, 147 days: counted on a calendar.</summary>

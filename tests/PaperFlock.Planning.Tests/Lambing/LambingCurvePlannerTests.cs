@@ -87,6 +87,28 @@ public sealed class LambingCurvePlannerTests
             curve.Words);
     }
 
+    /// <summary>Singles with chances of 0.2, 0.5 and 0.3 on three days: the middle one is Binomial(10, 1/2), and more than six is
+    /// (120 + 45 + 10 + 1) / 1024.</summary>
+    [Fact]
+    public void Among_unlike_nights_the_worst_is_the_one_spoken_of()
+    {
+        var chances = new DayDistribution(Start.PlusDays(3), [0.2, 0.5, 0.3]);
+        var curve = Curve([.. Enumerable.Range(1, 10).Select(i => FeedingSample.Ewe(i, 1, chances: chances))], pens: 6);
+
+        Assert.Equal(176 / 1024.0, curve.ChanceTooFewPens!.Value, 1e-12);
+        Assert.Equal(
+            "10 ewes to lamb; the busiest day looks like Fri 8 Jan, with 7 ewes or fewer nine times in ten. "
+            + "6 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 6; 7 would be, nine times in ten.",
+            curve.Words);
+    }
+
+    [Fact]
+    public void Of_nights_as_busy_the_first_are_named()
+    {
+        ImmutableArray<EwePlan> ewes = [.. Enumerable.Range(0, 4).SelectMany(day => Certain(day + 1, 1, day))];
+        Assert.Equal([Start, Start.PlusDays(1), Start.PlusDays(2)], Curve(ewes).BusiestNights);
+    }
+
     [Theory]
     [InlineData(10, "10 lambing pens should be enough on every night, taken one by one.")]
     [InlineData(6, "6 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 6; 7 would be, nine times in ten.")]
@@ -99,6 +121,17 @@ public sealed class LambingCurvePlannerTests
             .Select(i => FeedingSample.Ewe(i, 1, chances: FeedingSample.Even(Start.PlusDays(4), 2)))
             .ToImmutableArray();
         Assert.EndsWith(words, Curve(ewes, pens).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_day_is_found_by_its_date_and_none_beyond_the_ends()
+    {
+        var curve = Curve([.. Certain(1, 2, day: 0), .. Certain(3, 1, day: 2)]);
+
+        Assert.Equal([2.0, 0, 1], Enumerable.Range(0, 3).Select(i => curve.On(Start.PlusDays(i))!.ExpectedEwes));
+        Assert.Null(curve.On(Start.PlusDays(-1)));
+        Assert.Null(curve.On(Start.PlusDays(3)));
+        Assert.Null(Curve([]).On(Start));
     }
 
     [Fact]

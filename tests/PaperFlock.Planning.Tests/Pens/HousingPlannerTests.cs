@@ -80,6 +80,32 @@ public sealed class HousingPlannerTests
     }
 
     [Fact]
+    public void Of_ewes_due_on_one_day_those_with_most_lambs_have_the_room()
+    {
+        ImmutableArray<EwePlan> ewes = [FeedingSample.Ewe(1, 1, weight: 60), FeedingSample.Ewe(2, 3, weight: 60), FeedingSample.Ewe(3, 2, weight: 60)];
+        var plan = Plan(ewes, PenFor("A", 2));
+
+        Assert.Equal([3, 2], Assert.Single(plan.Pens).Ewes.Select(e => e.Scan!.Value));
+        Assert.StartsWith("The shed is too small: 1 ewe has no room (ZZ 0123456 00001).", plan.Words, StringComparison.Ordinal);
+    }
+
+    /// <summary>Ewes of 60 and 90 kg want 1.2 and 1.4 m², 0.45 and 0.6 m of trough: 1.3 m² and 0.525 m on average.</summary>
+    [Fact]
+    public void Capacity_is_reckoned_for_the_average_ewe_in_lamb()
+    {
+        ImmutableArray<EwePlan> ewes =
+        [
+            FeedingSample.Ewe(1, weight: 60), FeedingSample.Ewe(2, weight: 90),
+            FeedingSample.Ewe(3, litter: 0, weight: 120) with { Standing = Standing.Empty, Due = null },
+        ];
+        Assert.Equal([20, 20], Plan(ewes, FeedingSample.Pen("A", 10, 2.6m), FeedingSample.Pen("B", 10.5m, 5, 10.5m)).Pens.Select(p => p.Capacity));
+
+        // With none in lamb it is reckoned for the flock, and with no flock for 70 kg: 1.2667 m².
+        Assert.Equal(10, Plan([FeedingSample.Ewe(1, litter: 0, weight: 90) with { Standing = Standing.Empty, Due = null }], FeedingSample.Pen("A", 10, 1.4m)).Pens[0].Capacity);
+        Assert.Equal(11, Plan([], FeedingSample.Pen("A", 10, 1.4m)).Pens[0].Capacity);
+    }
+
+    [Fact]
     public void Shorn_ewes_fit_where_woolly_ones_do_not()
     {
         var ewes = FeedingSample.Ewes(10, weight: 60);

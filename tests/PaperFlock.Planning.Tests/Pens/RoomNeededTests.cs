@@ -37,6 +37,15 @@ public sealed class RoomNeededTests
         Assert.Equal((decimal)trough, RoomNeeded.For(weight, Ground.Hill, shorn: true).Trough);
     }
 
+    [Fact]
+    public void An_ewe_taken_out_of_a_pen_leaves_her_floor_and_her_trough()
+    {
+        var ewe = new RoomNeeded(1.2m, 0.5m);
+        Assert.Equal(new PenRoom(6.2m, 2.5m), new PenRoom(5, 2).Plus(ewe));
+        Assert.Equal(new PenRoom(3.8m, 1.5m), new PenRoom(5, 2).Less(ewe));
+        Assert.Equal(new PenRoom(6.2m, null), new PenRoom(5, null).Plus(ewe));
+    }
+
     /// <summary>The pen worked in the Irish Farmers Journal ("Seven key steps for success this lambing season"): a bay of 4.8 m at
     /// 0.5 m a ewe takes 9, and 2.25 m deep gives them 1.2 m² each.</summary>
     [Fact]

@@ -36,6 +36,21 @@ public class RoundTimesTests
     }
 
     [Theory]
+    // The hour at which a part of the day begins is already called by it.
+    [InlineData(5, "07:00", "21:00", "07:00 first light, 10:30 morning, 14:00 afternoon, 17:30 evening, 21:00 late")]
+    [InlineData(4, "09:00", "21:00", "09:00 first light, 13:00 midday, 17:00 evening, 21:00 late")]
+    // Ten minutes hold no round between, and none is walked twice.
+    [InlineData(5, "07:53", "08:00", "07:50 first light, 08:00 late")]
+    [InlineData(5, "07:53", "07:50", "07:50 first light")]
+    public void Rounds_that_are_spread_lie_between_the_first_and_the_last(int checks, string dawn, string last, string rounds)
+    {
+        var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, null, null, DarkAllDay: false);
+        var practice = Sample.Practice() with { LastRound = At(last)!.Value.TimeOfDay };
+
+        Assert.Equal(rounds, Words(new RoundTimes(practice, Language.English).For(Date, sun, checks)));
+    }
+
+    [Theory]
     [InlineData("2026-12-21", "08:00 first light, 21:30 late")]
     [InlineData("2026-06-21", "05:30 first light, 21:30 late")]
     public void Where_no_dawn_comes_the_first_round_has_an_hour_of_its_own(string date, string rounds)
@@ -82,6 +97,27 @@ public class RoundTimesTests
         Assert.Equal(137, days.Length);
         Assert.All(days, d => Assert.Equal(d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day("2027-02-15") ? 4 : 2, d.Times.Length));
         Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null, Language.English), d => Assert.Equal(2, d.Times.Length));
+    }
+
+    [Theory]
+    // The last may be late: rounds stay heavy until she has most likely lambed, and never end before the last is due.
+    [InlineData("2027-02-20", "2027-02-20")]
+    [InlineData("2027-02-10", "2027-02-15")]
+    public void Rounds_stay_heavy_until_the_last_has_most_likely_lambed(string lastLambing, string heavyUntil)
+    {
+        var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
+
+        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing), Language.English);
+
+        Assert.All(days, d => Assert.Equal(d.Date <= Sample.Day(heavyUntil) ? 4 : 2, d.Times.Length));
+    }
+
+    [Fact]
+    public void Without_a_ewe_in_lamb_a_round_says_so()
+    {
+        var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
+
+        Assert.Equal("no ewe is in lamb", Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null, Language.English)).Why);
     }
 
     private static LocalDateTime? At(string time) =>

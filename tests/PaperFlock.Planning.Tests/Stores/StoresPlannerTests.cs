@@ -140,6 +140,20 @@ public sealed class StoresPlannerTests
         Assert.StartsWith("up to 72 litres a day", water.Basis, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Water_is_said_by_the_day_on_which_most_is_drunk()
+    {
+        // The twins drink from 23 November, the singles from 22 December on; only till 14 January do both.
+        var ewes = FeedingSample.Ewes(10, weight: 73).AddRange(FeedingSample.Ewes(5, litter: 1, from: 11, due: 29, weight: 73));
+        Assert.StartsWith("up to 108 litres a day", Item(FeedingSample.Flock(ewes), "Water", ewes).Basis, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(FeedMethod.PerLamb, "so much for each lamb carried")]
+    [InlineData(FeedMethod.EnergyBalance, "energy balance")]
+    public void Concentrate_says_by_which_method_it_was_added_up(FeedMethod method, string words) =>
+        Assert.Contains(words, Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Method = method }), "Ewe nuts").Basis, StringComparison.Ordinal);
+
     [Theory]
     [InlineData(7, new int[0], 16)]
     [InlineData(7, new[] { 16 }, 15)]
