@@ -125,7 +125,7 @@ internal static class LambingRules
     {
         var latest = Math.Min(-10, house.Earliest);
         var best = Math.Min(-14, latest);
-        return new(Math.Min(-21, best - 7), best, latest);
+        return new(best - 7, best, latest);
     }
 
     private static string Before(int days, Language language) =>
