@@ -14,8 +14,6 @@ internal sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int C
 {
     private const int MostLambsNamed = 5;
 
-    public LocalDate FirstDue => Ewes.Min(DueOf);
-
     /// <summary>Such as "Twins", or "Twins, early" where the litter makes more than one class.</summary>
     public string NameIn(Language language)
     {
