@@ -28,6 +28,7 @@ internal static class ProcessMemory
     // malloc.h of the GNU C library, and the most it takes on 64 bits.
     private const int TrimThreshold = -1;
     private const int MmapThreshold = -3;
+    private const int ArenaMax = -8;
     private const int MostMmapThreshold = 32 << 20;
 
     // madvise(2).
@@ -43,9 +44,11 @@ internal static class ProcessMemory
 
         try
         {
-            // For painting and compressing: what is freed is kept for what is asked for next.
+            // For compressing: what is freed is kept for what is asked for next, whichever thread it was freed by.
+            _ = mallopt(ArenaMax, 1);
             _ = mallopt(TrimThreshold, int.MaxValue);
             _ = mallopt(MmapThreshold, MostMmapThreshold);
+            Marshal.FreeHGlobal(Marshal.AllocHGlobal(16 << 20));
             if (!IsShort() && GC.TryStartNoGCRegion(Room + LargeRoom, LargeRoom))
             {
                 UseHugePages();
@@ -65,14 +68,20 @@ internal static class ProcessMemory
     private static void UseHugePages()
     {
         // proc(5): "from-to rwxp …", in hexadecimal.
-        foreach (var mapping in File.ReadLines("/proc/self/maps"))
+        var mappings = File.ReadLines("/proc/self/maps").Select(line => line.Split('-', ' ')).Where(parts => parts[2] == "rw").Select(parts => (From: Address(parts[0]), To: Address(parts[1]))).ToList();
+        // Nothing else is so large so early. What is already being handed out lies close before it.
+        var room = mappings.Find(mapping => mapping.To - mapping.From >= Room / 2);
+        foreach (var (from, to) in mappings.Where(mapping => mapping.From <= room.From && room.From - mapping.From < Room && mapping.To - mapping.From >= LargeRoom))
         {
-            var parts = mapping.Split('-', ' ');
-            var (from, to) = (Address(parts[0]), Address(parts[1]));
-            // Nothing else is so large so early.
-            if (parts[2] == "rw" && to - from >= Room / 2)
+            _ = madvise((nint)from, (nint)(to - from), HugePages);
+        }
+
+        foreach (var line in File.ReadLines("/proc/self/maps"))
+        {
+            if (line.EndsWith("[heap]", StringComparison.Ordinal))
             {
-                _ = madvise((nint)from, (nint)(to - from), HugePages);
+                var p = line.Split('-', ' ');
+                _ = madvise((nint)Address(p[0]), (nint)(Address(p[1]) - Address(p[0])), HugePages);
             }
         }
 

@@ -21,9 +21,9 @@ public static class PngPrinter
         using var surface = SKSurface.Create(info) ?? throw new ArgumentOutOfRangeException(nameof(dotsPerInch), dotsPerInch, "the picture would be too large");
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)scale);
-        using (var painter = new PiecePainter())
+        using (var canvas = new SkiaCanvas(surface.Canvas))
         {
-            painter.Paint(page, surface.Canvas);
+            new PiecePainter(canvas).Paint(page);
         }
 
         using var pixels = surface.PeekPixels();

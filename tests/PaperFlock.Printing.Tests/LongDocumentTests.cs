@@ -5,7 +5,7 @@ using UglyToad.PdfPig.Tokens;
 
 namespace PaperFlock.Printing.Tests;
 
-/// <summary>Documents that are painted in parts and must not show it.</summary>
+/// <summary>Documents that are painted by many and must not show it.</summary>
 public sealed class LongDocumentTests
 {
     private const int Parts = 3;

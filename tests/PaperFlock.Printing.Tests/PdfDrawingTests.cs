@@ -23,10 +23,12 @@ public sealed class PdfDrawingTests
     public void Lines_end_where_they_end()
     {
         using var pdf = PdfDocument.Open(Sample.Print(new LineItem(72, 100, 300, 100, 4)));
-        // LC 0 is a butt end (ISO 32000-1, Table 54, from memory).
+        // LC 0 is a butt end, and all lines of a width are to look alike (ISO 32000-1, Table 58, from memory).
         var states = Assert.IsType<UglyToad.PdfPig.Tokens.DictionaryToken>(pdf.InPage(1, "Resources", "ExtGState"));
-        var state = Assert.Single(states.Data.Values, value => pdf.Find(value, "LW") is not null);
+        var state = Assert.Single(states.Data.Values);
         Assert.Equal(0, Assert.IsType<UglyToad.PdfPig.Tokens.NumericToken>(pdf.Find(state, "LC")).Int);
+        Assert.Equal(UglyToad.PdfPig.Tokens.BooleanToken.True, pdf.Find(state, "SA"));
+        Assert.Single(pdf.GetPage(1).Operations, operation => operation.Operator == "gs");
     }
 
     [Theory]

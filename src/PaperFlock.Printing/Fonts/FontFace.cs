@@ -5,9 +5,12 @@ namespace PaperFlock.Printing.Fonts;
 /// <summary>One font file, kept for the life of the process. Thread-safe.</summary>
 internal sealed class FontFace
 {
-    private FontFace(SKTypeface typeface)
+    private readonly Lazy<FontProgram> _program;
+
+    private FontFace(string file, SKTypeface typeface)
     {
         Typeface = typeface;
+        _program = new Lazy<FontProgram>(() => FontProgram.Of(file, typeface));
         UnitsPerEm = typeface.UnitsPerEm;
         using var font = FontAtEm(typeface);
         var metrics = font.Metrics;
@@ -21,6 +24,9 @@ internal sealed class FontFace
 
     public int UnitsPerEm { get; }
 
+    /// <summary>Only asked for when a PDF is written.</summary>
+    public FontProgram Program => _program.Value;
+
     public GlyphTable Glyphs { get; }
 
     /// <summary>Of the em; so are the next two. The font's own line metrics, which no letter of it passes and which its bold and mono cousins share.</summary>
@@ -32,10 +38,18 @@ internal sealed class FontFace
 
     public static FontFace Load(string file)
     {
+        using var data = SKData.CreateCopy(Read(file));
+        return new FontFace(file, SKTypeface.FromData(data) ?? throw new InvalidOperationException($"{file} is not a font"));
+    }
+
+    /// <summary>The bytes of a font file.</summary>
+    internal static byte[] Read(string file)
+    {
         using var stream = typeof(FontFace).Assembly.GetManifestResourceStream(file)
             ?? throw new InvalidOperationException($"{file} is not in the program");
-        using var data = SKData.Create(stream);
-        return new FontFace(SKTypeface.FromData(data) ?? throw new InvalidOperationException($"{file} is not a font"));
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
     }
 
     /// <summary>Sets text as a printer will: outlines placed exactly, nothing snapped to the pixels of a screen.</summary>

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace PaperFlock.Printing.Painting;
 
 /// <summary>The links and anchors met while painting a document, in paper coordinates, y downwards.</summary>
@@ -5,8 +7,6 @@ internal sealed class LinkMap
 {
     private readonly Dictionary<string, Anchor> _anchors = new(StringComparer.Ordinal);
     private readonly List<Link> _links = [];
-
-    public IReadOnlyList<Link> Links => _links;
 
     public void AddLink(int page, Box area, string target) => _links.Add(new Link(page, area, target));
 
@@ -23,8 +23,11 @@ internal sealed class LinkMap
         }
     }
 
-    /// <exception cref="InvalidOperationException">Nothing in the document has the name.</exception>
-    public Anchor Find(string target) => _anchors.TryGetValue(target, out var anchor)
+    /// <returns>Every link with where it leads, in the order they were met.</returns>
+    /// <exception cref="InvalidOperationException">Nothing in the document has the name a link leads to.</exception>
+    public ImmutableArray<(Link Link, Anchor Anchor)> Resolve() => [.. _links.Select(link => (link, Find(link.Target)))];
+
+    private Anchor Find(string target) => _anchors.TryGetValue(target, out var anchor)
         ? anchor
         : throw new InvalidOperationException($"a link leads to \"{target}\", which is nowhere in the document");
 

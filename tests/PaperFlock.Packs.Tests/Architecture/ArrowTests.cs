@@ -26,7 +26,7 @@ public sealed class ArrowTests
     [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks NodaTime")]
     [InlineData("PaperFlock.Layout", "")]
     [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
-    [InlineData("PaperFlock.Printing", "PaperFlock.Layout SkiaSharp PdfSharp PdfSharp.System")]
+    [InlineData("PaperFlock.Printing", "PaperFlock.Layout SkiaSharp")]
     [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Printing NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper")]
     public void A_room_refers_only_to_what_it_may(string room, string may)
     {

@@ -1,0 +1,23 @@
+using PaperFlock.Layout;
+
+namespace PaperFlock.Printing.Painting;
+
+/// <summary>A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black.</summary>
+internal interface ICanvas
+{
+    /// <summary>One line of text, glyph after glyph by their advances.</summary>
+    /// <param name="x">Where the baseline begins; so is <paramref name="y"/>.</param>
+    /// <param name="quarters">0 reads to the right, 1 downwards, 2 to the left, 3 upwards.</param>
+    void Text(string text, TextStyle style, double x, double y, int quarters);
+
+    /// <summary>A straight line with butt ends.</summary>
+    void Line(double x1, double y1, double x2, double y2, double thickness);
+
+    /// <param name="thickness">Of the outline; 0 for a filled shape. So it is below.</param>
+    void Rectangle(Box box, double thickness);
+
+    /// <param name="points">At least one.</param>
+    void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness);
+
+    void Circle(double x, double y, double radius, double thickness);
+}

@@ -1,0 +1,112 @@
+using System.Runtime.InteropServices;
+using PaperFlock.Layout;
+using SkiaSharp;
+
+namespace PaperFlock.Printing.Painting;
+
+/// <summary>Draws on one of Skia's canvases, whose units are points.</summary>
+internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
+{
+    private readonly SKPaint _fill = new() { Color = SKColors.Black, IsAntialias = true };
+    private readonly SKPaint _stroke = new() { Color = SKColors.Black, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeCap = SKStrokeCap.Butt };
+    private readonly Dictionary<TextStyle, SKFont> _fonts = [];
+    private readonly SKTextBlobBuilder _line = new();
+    private readonly List<ushort> _glyphs = [];
+    private readonly List<float> _places = [];
+
+    public void Text(string text, TextStyle style, double x, double y, int quarters)
+    {
+        Set(text, style);
+        if (_glyphs.Count == 0)
+        {
+            return;
+        }
+
+        _line.AddHorizontalRun(CollectionsMarshal.AsSpan(_glyphs), FontOf(style), CollectionsMarshal.AsSpan(_places), 0);
+        using var line = _line.Build();
+        canvas.Save();
+        canvas.Translate((float)x, (float)y);
+        canvas.RotateDegrees(90 * quarters);
+        canvas.DrawText(line, 0, 0, _fill);
+        canvas.Restore();
+    }
+
+    public void Line(double x1, double y1, double x2, double y2, double thickness) =>
+        canvas.DrawLine((float)x1, (float)y1, (float)x2, (float)y2, Pen(thickness));
+
+    public void Rectangle(Box box, double thickness) =>
+        canvas.DrawRect((float)box.X, (float)box.Y, (float)box.Width, (float)box.Height, Pen(thickness));
+
+    public void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness)
+    {
+        using var builder = new SKPathBuilder();
+        builder.MoveTo((float)points[0].X, (float)points[0].Y);
+        foreach (var (x, y) in points[1..])
+        {
+            builder.LineTo((float)x, (float)y);
+        }
+
+        if (closed)
+        {
+            builder.Close();
+        }
+
+        using var outline = builder.Detach();
+        canvas.DrawPath(outline, Pen(thickness));
+    }
+
+    public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
+
+    public void Dispose()
+    {
+        foreach (var font in _fonts.Values)
+        {
+            font.Dispose();
+        }
+
+        _line.Dispose();
+        _fill.Dispose();
+        _stroke.Dispose();
+    }
+
+    /// <summary>Glyph after glyph, each where the advances of those before it lead.</summary>
+    private void Set(string text, TextStyle style)
+    {
+        _glyphs.Clear();
+        _places.Clear();
+        var face = FontLibrary.Of(style.Face);
+        var units = 0L;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var glyph = face.Glyphs[rune];
+            if (glyph.IsPrinted)
+            {
+                _glyphs.Add(glyph.Id);
+                _places.Add((float)(units * style.Size / face.UnitsPerEm));
+                units += glyph.Advance;
+            }
+        }
+    }
+
+    private SKPaint Pen(double thickness)
+    {
+        if (thickness == 0)
+        {
+            return _fill;
+        }
+
+        _stroke.StrokeWidth = (float)thickness;
+        return _stroke;
+    }
+
+    private SKFont FontOf(TextStyle style)
+    {
+        if (!_fonts.TryGetValue(style, out var font))
+        {
+            font = FontLibrary.Of(style.Face).FontAt((float)style.Size);
+            _fonts.Add(style, font);
+        }
+
+        return font;
+    }
+}
