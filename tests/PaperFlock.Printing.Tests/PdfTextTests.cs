@@ -27,6 +27,22 @@ public sealed class PdfTextTests
         Assert.Equal(text, Read(pdf.GetPage(1)));
     }
 
+    /// <summary>Whatever number its glyph has, brackets, backslashes and line ends among them.</summary>
+    [Fact]
+    public void Every_character_of_every_face_extracts_as_itself()
+    {
+        foreach (var face in Enum.GetValues<Face>())
+        {
+            // Those that look like another are read as the other: a hyphen that does not break, a narrow space, and what Unicode itself calls the same letter.
+            var characters = string.Concat(Enumerable.Range(' ', 0x2300 - ' ').Select(c => (char)c)
+                .Where(c => !char.IsControl(c) && c is not ('\u2010' or '\u2011' or '\u202F') && FontLibrary.FirstMissing($"{c}", face) is null && FontLibrary.Of(face).Glyphs[new(c)].IsPrinted)
+                .DistinctBy(c => FontLibrary.Of(face).Glyphs[new(c)].Id));
+            Assert.InRange(characters.Length, 300, 1000);
+            using var pdf = PdfDocument.Open(Sample.Print([.. characters.Chunk(40).Select((line, i) => Sample.Text(20, 30 + (20 * i), new string(line), new TextStyle(face, 9)))]));
+            Assert.Equal(characters, Read(pdf.GetPage(1)));
+        }
+    }
+
     [Fact]
     public void Every_glyph_stands_where_the_item_says()
     {

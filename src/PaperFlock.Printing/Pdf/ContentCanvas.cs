@@ -47,12 +47,12 @@ internal sealed class ContentCanvas(GlyphUse glyphs) : ICanvas
             }
 
             GlyphUse.Note(used, glyph.Id, rune.Value);
-            _content.AddHex(glyph.Id);
+            _content.AddCode(glyph.Id);
         }
 
         if (isBegun)
         {
-            _content.Add("> Tj\nET\n"u8);
+            _content.Add(") Tj\nET\n"u8);
         }
     }
 
@@ -112,7 +112,7 @@ internal sealed class ContentCanvas(GlyphUse glyphs) : ICanvas
             _ => "0 1 -1 0 "u8,
         });
         _content.Add($"{x} {_height - y} ");
-        _content.Add(quarters == 0 ? "Td\n<"u8 : "Tm\n<"u8);
+        _content.Add(quarters == 0 ? "Td\n("u8 : "Tm\n("u8);
     }
 
     private void Pen(double thickness)

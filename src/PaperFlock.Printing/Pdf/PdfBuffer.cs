@@ -90,6 +90,15 @@ internal sealed class PdfBuffer
         Length += 4;
     }
 
+    /// <summary>
+    /// Two bytes within a string (7.3.4.2). Half as long as their hexadecimal digits, which takes half the time to compress.
+    /// </summary>
+    public void AddCode(ushort value)
+    {
+        AddEscaped((byte)(value >> 8));
+        AddEscaped((byte)(value & 0xFF));
+    }
+
     /// <summary>A string for a reader's eyes (7.9.2.2): plain where ASCII will do, else UTF-16 with its mark.</summary>
     public void AddText(string text)
     {
@@ -108,6 +117,16 @@ internal sealed class PdfBuffer
         }
 
         Add(">"u8);
+    }
+
+    // A return on its own would be read as a line feed.
+    private void AddEscaped(byte value)
+    {
+        var room = Room(2);
+        var isSpecial = value is (byte)'(' or (byte)')' or (byte)'\\' or (byte)'\r';
+        room[0] = (byte)'\\';
+        room[isSpecial ? 1 : 0] = value == '\r' ? (byte)'r' : value;
+        Length += isSpecial ? 2 : 1;
     }
 
     private void AddAscii(string text)
