@@ -15,6 +15,9 @@ internal readonly record struct Sky(double Latitude, double Longitude)
 
     private static readonly Duration HalfDay = Duration.FromHours(12);
 
+    /// <summary>A twentieth of a second, as a part of half a day.</summary>
+    private const double Closest = 0.05 / (12 * 3600);
+
     /// <summary>Height of the sun's centre over a horizon without air, in degrees.</summary>
     public double Altitude(Instant time)
     {
@@ -44,28 +47,42 @@ internal readonly record struct Sky(double Latitude, double Longitude)
     /// <summary>When it sinks through <paramref name="altitude"/> in the half day from noon; null when it does not.</summary>
     public Instant? Setting(Instant noon, double altitude) => Crossing(noon + HalfDay, noon, altitude);
 
-    /// <summary>The sun climbs without a turn from midnight to noon, so halving finds the one crossing there is, with the sun's place taken at that very moment.</summary>
-    private Instant? Crossing(Instant low, Instant high, double altitude)
+    /// <summary>
+    /// The sun climbs without a turn from midnight to noon, so there is one crossing at most. It is found by false position in the form of Illinois
+    /// (Dowell and Jarratt, BIT 11, 1971; from memory), with the sun's place taken at that very moment.
+    /// </summary>
+    /// <returns>No more than a twentieth of a second nearer noon.</returns>
+    private Instant? Crossing(Instant midnight, Instant noon, double altitude)
     {
-        if (Altitude(low) > altitude || Altitude(high) < altitude)
+        var halfDay = noon - midnight;
+        // Parts of the half day between which the sun crosses, and how far it is from doing so there.
+        var (low, high) = (0.0, 1.0);
+        var (below, above) = (Altitude(midnight) - altitude, Altitude(noon) - altitude);
+        if (below > 0 || above < 0)
         {
             return null;
         }
 
-        while (Math.Abs((high - low).TotalSeconds) > 0.5)
+        bool? lowMoved = null;
+        while (high - low > Closest)
         {
-            var middle = low + ((high - low) / 2);
-            if (Altitude(middle) < altitude)
+            // Never quite at an end, or that end would be all that moves.
+            var part = Math.Clamp(low + ((high - low) * below / (below - above)), low + (Closest / 3), high - (Closest / 3));
+            var height = Altitude(midnight + (halfDay * part)) - altitude;
+            // An end that stays twice counts for half.
+            if (height < 0)
             {
-                low = middle;
+                (low, below, above) = (part, height, lowMoved == true ? above / 2 : above);
             }
             else
             {
-                high = middle;
+                (high, above, below) = (part, height, lowMoved == false ? below / 2 : below);
             }
+
+            lowMoved = height < 0;
         }
 
-        return high;
+        return midnight + (halfDay * high);
     }
 
     /// <summary>Degrees past noon, -180 to 180.</summary>

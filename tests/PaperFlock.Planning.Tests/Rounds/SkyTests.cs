@@ -1,4 +1,5 @@
 using System.Globalization;
+using CsCheck;
 using NodaTime;
 using PaperFlock.Planning.Rounds;
 
@@ -71,6 +72,25 @@ public class SkyTests
         Assert.Null(sky.Setting(noon, Sky.RiseAndSet));
         Assert.Equal(up, sky.Altitude(noon) > 0);
     }
+
+    /// <summary>By the definition of a crossing, wherever the sun climbs steeply or hardly at all, between the years the equations are for.</summary>
+    [Fact]
+    public void A_crossing_is_where_the_sun_passes_that_height() => Gen.Select(Gen.Double[-89, 89], Gen.Double[-180, 180], Gen.Int[0, 150 * 365], Gen.Bool).Sample((latitude, longitude, day, isTwilight) =>
+    {
+        var altitude = isTwilight ? Sky.CivilTwilight : Sky.RiseAndSet;
+        var sky = new Sky(latitude, longitude);
+        var noon = sky.Noon(Instant.FromUtc(1950, 1, 1, 12, 0) + Duration.FromDays(day) - Duration.FromMinutes(4 * longitude));
+        var slip = Duration.FromSeconds(0.06);
+        if (sky.Rising(noon, altitude) is { } rise)
+        {
+            Assert.InRange(altitude, sky.Altitude(rise - slip) - 1e-9, sky.Altitude(rise) + 1e-9);
+        }
+
+        if (sky.Setting(noon, altitude) is { } set)
+        {
+            Assert.InRange(altitude, sky.Altitude(set + slip) - 1e-9, sky.Altitude(set) + 1e-9);
+        }
+    });
 
     private static void Compare(Sky sky, Instant start, Instant noon, int? theirs, Instant? ours, double altitude, bool before)
     {
