@@ -1,3 +1,5 @@
+using System.Text.Unicode;
+
 namespace PaperFlock.Layout;
 
 /// <summary>
@@ -9,6 +11,9 @@ public struct Fingerprint()
     // The prime is 2^88 + 315.
     private const int PrimeShift = 88 - 64;
     private const ulong PrimeRest = 315;
+
+    private const int CharactersAtOnce = 256;
+    private const int MostBytesOfCharacter = 3;
 
     private ulong _high = 0x6C62272E07BB0142;
     private ulong _low = 0x62B821756295C58D;
@@ -39,6 +44,18 @@ public struct Fingerprint()
         }
 
         (_high, _low) = (high, low);
+    }
+
+    /// <summary>Adds text as UTF-8.</summary>
+    public void Add(ReadOnlySpan<char> text)
+    {
+        Span<byte> bytes = stackalloc byte[CharactersAtOnce * MostBytesOfCharacter];
+        while (!text.IsEmpty)
+        {
+            _ = Utf8.FromUtf16(text[..Math.Min(text.Length, CharactersAtOnce)], bytes, out var read, out var written, isFinalBlock: text.Length <= CharactersAtOnce);
+            Add(bytes[..written]);
+            text = text[read..];
+        }
     }
 
     /// <returns>32 hexadecimal digits, of what has been added so far.</returns>

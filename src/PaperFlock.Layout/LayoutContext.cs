@@ -22,6 +22,9 @@ public sealed class LayoutContext(ITextMeasurer measurer)
     /// <summary>Width in points of a word, which the measurer is asked once.</summary>
     internal double WidthOf(ReadOnlySpan<char> word, TextStyle style) => Style(style).WidthOf(word);
 
+    /// <summary>The same of a whole line.</summary>
+    internal double WidthOf(string line, TextStyle style) => Style(style).WidthOf(line);
+
     internal FontMetrics MetricsOf(TextStyle style) => Style(style).Metrics;
 
     /// <summary>The lines of a paragraph. In one style, as nearly all are, the same words are broken once for each width, wherever they are said.</summary>
@@ -68,6 +71,17 @@ public sealed class LayoutContext(ITextMeasurer measurer)
         }
 
         public FontMetrics Metrics { get; }
+
+        public double WidthOf(string line)
+        {
+            if (!_widths.TryGetValue(line, out var width))
+            {
+                width = _measurer.WidthOf(line, _style);
+                _widths.TryAdd(line, width);
+            }
+
+            return width;
+        }
 
         public double WidthOf(ReadOnlySpan<char> word)
         {

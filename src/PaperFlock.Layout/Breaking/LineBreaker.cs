@@ -29,24 +29,26 @@ internal sealed class LineBreaker
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+        IsBlank(runs) ? new BrokenText([]) : OneLine(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
 
-    /// <summary>A number, a name, a heading of one word: nearly half of all that is set. Null for more than a word, or one that does not fit.</summary>
-    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, LayoutContext context)
+    /// <summary>A number, a name, a sentence that is no longer than its line: most of all that is set. Null for what takes more lines.</summary>
+    private static BrokenText? OneLine(ImmutableArray<Run> runs, double width, LayoutContext context)
     {
-        if (runs is not [{ Words: { Length: > 0 } word, Style: var style }] || word.AsSpan().ContainsAny(WordSplitter.MayPart))
+        if (runs is not [{ Words: var words, Style: var style }] || words.AsSpan().ContainsAny('\n', '\r', '\t'))
         {
             return null;
         }
 
-        var wide = context.WidthOf(word, style);
+        // Spaces at the end of a line take no room.
+        var line = words.TrimEnd(WordSplitter.Spaces);
+        var wide = context.WidthOf(line, style);
         if (wide > width + Space.Epsilon)
         {
             return null;
         }
 
         var metrics = context.MetricsOf(style);
-        return new BrokenText([new TextLine([new LinePart(word, style, 0, wide)], wide, style.Size, metrics.Ascent, metrics.Descent)]);
+        return new BrokenText([new TextLine([new LinePart(line, style, 0, wide)], wide, style.Size, metrics.Ascent, metrics.Descent)]);
     }
 
     private static bool IsBlank(ImmutableArray<Run> runs)

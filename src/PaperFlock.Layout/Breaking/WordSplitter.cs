@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 
@@ -13,8 +12,8 @@ internal sealed class WordSplitter
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
 
-    /// <summary>A text without any of these is one word as it is.</summary>
-    public static readonly SearchValues<char> MayPart = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\n', '\r', '\t']);
+    /// <summary>Lines may break after them, and they take no room at the end of one.</summary>
+    public static readonly char[] Spaces = [' ', ThinSpace];
 
     private readonly ImmutableArray<Run> _runs;
     private readonly string[] _words;

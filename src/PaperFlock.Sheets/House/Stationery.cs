@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
@@ -27,6 +28,9 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     /// <summary>Clears the punched holes of ISO 838: 12 mm to the centre, 6 mm across, a millimetre of slip.</summary>
     private static readonly double BindingMargin = Mm(20);
+
+    // Asked for by every table that has days in it.
+    private readonly ConcurrentDictionary<TextStyle, double> _widestDays = new();
 
     public SeasonPlan Plan { get; } = plan;
 
@@ -125,17 +129,29 @@ internal sealed class Stationery(SeasonPlan plan, ITextMeasurer measurer, PackRe
 
     /// <param name="padding">Points on both sides together, for cells that have not the usual one.</param>
     /// <inheritdoc cref="Column(double, TextStyle, IEnumerable{string})"/>
-    public Track Column(double points, TextStyle style, double padding, params IEnumerable<string> words)
-    {
-        var wide = WidestOf(style, words) + padding;
-        return Track.Fixed(wide <= points ? points : wide + 1);
-    }
+    public Track Column(double points, TextStyle style, double padding, params IEnumerable<string> words) =>
+        Column(points, WidestOf(style, words) + padding);
 
     /// <summary>The same for days such as "Mon 4 Jan".</summary>
-    public Track DayColumn(double points, TextStyle style, params IEnumerable<string> words) => Column(points, style, SampleDays.Concat(words));
+    public Track DayColumn(double points, TextStyle style, params IEnumerable<string> words) =>
+        Column(points, Math.Max(_widestDays.GetOrAdd(style, s => WidestOf(s, SampleDays)), WidestOf(style, words)) + Table.UsualPadding.Horizontal);
 
-    public double WidestOf(TextStyle style, IEnumerable<string> words) =>
-        words.SelectMany(w => w.Split(' ', '\n')).Select(w => Measurer.WidthOf(w, style)).DefaultIfEmpty(0).Max();
+    private static Track Column(double points, double wide) => Track.Fixed(wide <= points ? points : wide + 1);
+
+    /// <returns>Points; 0 where there are no words.</returns>
+    public double WidestOf(TextStyle style, IEnumerable<string> words)
+    {
+        var widest = 0.0;
+        foreach (var text in words)
+        {
+            foreach (var word in text.AsSpan().SplitAny(' ', '\n'))
+            {
+                widest = Math.Max(widest, Measurer.WidthOf(text.AsSpan(word), style));
+            }
+        }
+
+        return widest;
+    }
 
     /// <summary>Every weekday in every month, all with two figures.</summary>
     private IEnumerable<string> SampleDays =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using NodaTime;
 using NodaTime.Text;
 
@@ -34,19 +33,24 @@ public sealed record Leaf(string Id, string Label, string Title, LocalDate? Last
 
     private static string FingerprintOf(ImmutableArray<LeafRow> rows)
     {
-        var text = new StringBuilder();
+        var text = new Layout.Fingerprint();
         foreach (var row in rows)
         {
-            text.Append(row.Key).Append('\u001d').Append(Iso(row.Last));
+            text.Add(row.Key);
+            text.Add("\u001d");
+            text.Add(Iso(row.Last));
             foreach (var cell in row.Cells)
             {
-                text.Append('\u001f').Append(cell.Words).Append('\u001d').Append(Iso(cell.Last));
+                text.Add("\u001f");
+                text.Add(cell.Words);
+                text.Add("\u001d");
+                text.Add(Iso(cell.Last));
             }
 
-            text.Append('\u001e');
+            text.Add("\u001e");
         }
 
-        return Layout.Fingerprint.Of(Encoding.UTF8.GetBytes(text.ToString()));
+        return text.ToString();
 
         static string Iso(LocalDate? day) => day is { } d ? LocalDatePattern.Iso.Format(d) : string.Empty;
     }

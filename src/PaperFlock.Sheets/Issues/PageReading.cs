@@ -18,13 +18,13 @@ internal static class PageReading
     public static ImmutableArray<PlacedRow> Read(Piece page)
     {
         var rows = ImmutableArray.CreateBuilder<PlacedRow>();
-        Read(page, 0, 0, string.Empty, null, rows);
+        Read(page, 0, 0, string.Empty, null, new Reading(rows, new StringBuilder()));
         return rows.ToImmutable();
     }
 
     /// <param name="about">What paragraphs are about: the dated piece they are in.</param>
     /// <param name="until">Its last day.</param>
-    private static void Read(Piece piece, double left, double top, string about, LocalDate? until, ImmutableArray<PlacedRow>.Builder rows)
+    private static void Read(Piece piece, double left, double top, string about, LocalDate? until, Reading reading)
     {
         // How often heads of columns stand there depends on where pages end.
         if (piece.Name == IssueMark || piece.IsHead)
@@ -36,13 +36,13 @@ internal static class PageReading
         if (piece.IsRow)
         {
             var key = name.Length > 0 ? Tidy(name) : about;
-            rows.Add(new PlacedRow(new LeafRow(key, [.. piece.Items.OfType<PieceItem>().Select(c => CellOf(c.Piece))], last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
+            reading.Rows.Add(new PlacedRow(new LeafRow(key, [.. piece.Items.OfType<PieceItem>().Select(c => CellOf(c.Piece, reading.Words))], last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
             return;
         }
 
         if (piece.Says is not null || piece.Items.Any(i => i is TextItem))
         {
-            rows.Add(new PlacedRow(new LeafRow(about, [new LeafCell(WordsOf(piece))], until), left, top, piece.Size.Width, piece.Size.Height, null));
+            reading.Rows.Add(new PlacedRow(new LeafRow(about, [new LeafCell(WordsOf(piece, reading.Words))], until), left, top, piece.Size.Width, piece.Size.Height, null));
             return;
         }
 
@@ -55,20 +55,20 @@ internal static class PageReading
         {
             // A back turned round for the printer is read as it was laid out.
             var (x, y) = nested.QuarterTurns == 2 ? (0, 0) : (left + nested.X, top + nested.Y);
-            Read(nested.Piece, x, y, about, until, rows);
+            Read(nested.Piece, x, y, about, until, reading);
         }
     }
 
-    private static LeafCell CellOf(Piece cell)
+    private static LeafCell CellOf(Piece cell, StringBuilder words)
     {
         var (_, last) = Dated.Parse(cell.Name ?? string.Empty);
-        return new LeafCell(WordsOf(cell), last);
+        return new LeafCell(WordsOf(cell, words), last);
     }
 
     /// <summary>All words in reading order, with one space between lines, and what drawings say.</summary>
-    private static string WordsOf(Piece piece)
+    private static string WordsOf(Piece piece, StringBuilder words)
     {
-        var words = new StringBuilder();
+        words.Clear();
         Collect(piece, words);
         return Trimmed(words);
     }
@@ -139,4 +139,7 @@ internal static class PageReading
     }
 
     private static string Trimmed(StringBuilder words) => words.Length > 0 && words[^1] == ' ' ? words.ToString(0, words.Length - 1) : words.ToString();
+
+    /// <param name="Words">Room to put words together in.</param>
+    private readonly record struct Reading(ImmutableArray<PlacedRow>.Builder Rows, StringBuilder Words);
 }
