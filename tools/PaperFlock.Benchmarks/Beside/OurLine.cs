@@ -29,15 +29,15 @@ internal static class OurLine
         for (var i = 0; i < runs; i++)
         {
             var steps = Steps(file);
-            Console.WriteLine($"{string.Join("  ", steps.Select(s => $"{s.Step} {s.Milliseconds:0}"))}  together {steps.Sum(s => s.Milliseconds):0} ms");
+            Console.WriteLine($"{string.Join("  ", steps.Select(s => $"{s.Step} {s.Milliseconds:0} ms {s.Megabytes:0.0} MB"))}  together {steps.Sum(s => s.Milliseconds):0} ms {steps.Sum(s => s.Megabytes):0.0} MB");
         }
     }
 
-    /// <summary>Milliseconds of each step, one after another.</summary>
-    private static List<(string Step, double Milliseconds)> Steps(byte[] file)
+    /// <summary>Milliseconds of each step, one after another, and megabytes of memory it asked for.</summary>
+    private static List<(string Step, double Milliseconds, double Megabytes)> Steps(byte[] file)
     {
         var line = new Line();
-        var steps = new List<(string, double)>();
+        var steps = new List<(string, double, double)>();
         var flock = Timed("read", () => BenchFlock.Read(file));
         var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf, Language.English));
         var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
@@ -47,9 +47,11 @@ internal static class OurLine
 
         T Timed<T>(string step, Func<T> work)
         {
+            var before = GC.GetTotalAllocatedBytes(precise: true);
             var watch = Stopwatch.StartNew();
             var made = work();
-            steps.Add((step, watch.Elapsed.TotalMilliseconds));
+            var elapsed = watch.Elapsed.TotalMilliseconds;
+            steps.Add((step, elapsed, (GC.GetTotalAllocatedBytes(precise: true) - before) / 1e6));
             return made;
         }
     }

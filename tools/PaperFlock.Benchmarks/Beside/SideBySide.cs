@@ -5,6 +5,8 @@ namespace PaperFlock.Benchmarks.Beside;
 /// <summary>Prints the same pages by all ways in turn, round by round, so that whatever else the machine does falls on all of them alike.</summary>
 internal static class SideBySide
 {
+    private static readonly TimeSpan WarmingUp = TimeSpan.FromSeconds(8);
+
     /// <param name="others">Folder of the Typst compiler; null leaves Typst and Chromium out.</param>
     /// <param name="keep">Folder for the files the others were given and made; null to drop them.</param>
     public static void Run(int ewes, int runs, string? others, string? keep)
@@ -16,12 +18,14 @@ internal static class SideBySide
         using var rest = others is null ? null : new Others(others, pages);
         rest?.Prepare();
 
-        // Compiled, loaded and warm before anything counts.
-        for (var i = 0; i < 4; i++)
+        // Compiled, loaded and warm before anything counts; the runtime compiles anew what has run often, as long as anything is new to it.
+        var warm = Stopwatch.StartNew();
+        do
         {
             OurLine.Run(file);
             floor.Run(pages);
         }
+        while (warm.Elapsed < WarmingUp);
 
         for (var i = 0; i < runs; i++)
         {
