@@ -6,6 +6,10 @@ namespace PaperFlock.Layout;
 /// <summary>Work done on all cores whose outcome does not show it.</summary>
 public static class InOrder
 {
+    /// <summary>What each of the works makes, in the order of the works.</summary>
+    /// <inheritdoc cref="Select" path="/remarks"/>
+    public static ImmutableArray<TMade> All<TMade>(IReadOnlyList<Func<TMade>> works) => Select(works, work => work());
+
     /// <summary>What <paramref name="make"/> makes of each item, in the order of the items. It must be a pure function of the item.</summary>
     /// <remarks>Where it throws, the exception of the first item that has one is thrown, as if one had been done after another.</remarks>
     public static ImmutableArray<TMade> Select<TItem, TMade>(IReadOnlyList<TItem> items, Func<TItem, TMade> make)

@@ -131,9 +131,7 @@ public static class PackComposer
     {
         var makers = Makers.RemoveAll(m => !request.Wants(m.Kind));
         // The planner in one piece is made along with the sheets.
-        var made = InOrder.Select<Func<ImmutableArray<Sheet>>, ImmutableArray<Sheet>>(
-            [.. makers.Select<ISheetMaker, Func<ImmutableArray<Sheet>>>(m => () => m.Make(stationery)), () => Planner(stationery, request)],
-            make => make());
+        var made = InOrder.All<ImmutableArray<Sheet>>([.. makers.Select(m => (Func<ImmutableArray<Sheet>>)(() => m.Make(stationery))), () => Planner(stationery, request)]);
         return ([.. made[..^1].SelectMany(s => s)], made[^1].SingleOrDefault());
     }
 

@@ -25,5 +25,8 @@ public sealed class InOrderTests
     }
 
     [Fact]
+    public void What_works_make_stands_in_the_order_of_the_works() => Assert.Equal([0, 10, 20, 30], InOrder.All<int>([.. Enumerable.Range(0, 4).Select(n => (Func<int>)(() => 10 * n))]));
+
+    [Fact]
     public void Of_no_items_nothing_is_made() => Assert.Empty(InOrder.Select<int, int>([], n => n));
 }

@@ -1,12 +1,12 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
+using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
-using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Benchmarks;
 
@@ -44,15 +44,9 @@ public class RoomBenchmarks
     [Benchmark]
     public object Compose() => _line.Compose(_plan, PackRequest.Everything, null);
 
-    /// <summary>Painting and finishing.</summary>
     [Benchmark]
     public long Print() => InOrder.Select(_issue.Pack.Documents, _line.Print).Sum(pdf => (long)pdf.Length);
 
     [Benchmark]
-    public long Record()
-    {
-        using var output = new MemoryStream();
-        IssueRecordText.Write(_issue.Composed.Record!, output);
-        return output.Length;
-    }
+    public long Record() => RecordFile.BytesOf(_issue.Composed.Record).Length;
 }

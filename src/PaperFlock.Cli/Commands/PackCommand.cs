@@ -6,7 +6,6 @@ using PaperFlock.Cli.Printing;
 using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Languages;
-using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -151,10 +150,8 @@ internal static class PackCommand
         }
 
         // All at once, and in memory first: the files beside the old ones then exist for a moment only.
-        var made = InOrder.Select<Func<ReadOnlyMemory<byte>>, ReadOnlyMemory<byte>>(
-            [.. pack.Documents.Select<PackDocument, Func<ReadOnlyMemory<byte>>>(document => () => line.Print(document)), () => RecordFile.BytesOf(issue.Composed.Record)],
-            make => make());
-        foreach (var (document, pdf) in pack.Documents.Zip(made))
+        var printed = line.Print(issue);
+        foreach (var (document, pdf) in pack.Documents.Zip(printed.Documents))
         {
             staged.Add(output.File(document), output.ShownFile(document), pdf);
         }
@@ -173,7 +170,7 @@ internal static class PackCommand
         if (issue.Composed.Record is not null)
         {
             // After all the documents of the issue, so that it is put in place last.
-            staged.Add(output.File(RecordFile.Ending), output.ShownFile(RecordFile.Ending), made[^1]);
+            staged.Add(output.File(RecordFile.Ending), output.ShownFile(RecordFile.Ending), printed.Record);
         }
 
         return issue;

@@ -16,11 +16,7 @@ internal static class OurLine
         var line = new Line();
         var plan = line.Plan(BenchFlock.Read(file), BenchFlock.AsOf, Language.English);
         var issue = line.Compose(plan, PackRequest.Everything, null);
-        // Printed all at once, as the command does it.
-        var made = InOrder.Select<Func<ReadOnlyMemory<byte>>, ReadOnlyMemory<byte>>(
-            [.. issue.Pack.Documents.Select<PackDocument, Func<ReadOnlyMemory<byte>>>(document => () => line.Print(document)), () => RecordFile.BytesOf(issue.Composed.Record)],
-            make => make());
-        return made.SkipLast(1).Sum(pdf => (long)pdf.Length);
+        return line.Print(issue).Documents.Sum(pdf => (long)pdf.Length);
     }
 
     /// <summary>A line for each run.</summary>
