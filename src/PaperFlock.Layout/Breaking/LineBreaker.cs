@@ -34,21 +34,38 @@ internal sealed class LineBreaker
     /// <summary>A number, a name, a sentence that is no longer than its line: most of all that is set. Null for what takes more lines.</summary>
     private static BrokenText? OneLine(ImmutableArray<Run> runs, double width, LayoutContext context)
     {
-        if (runs is not [{ Words: var words, Style: var style }] || words.AsSpan().ContainsAny('\n', '\r', '\t'))
-        {
-            return null;
-        }
-
         // Spaces at the end of a line take no room.
-        var line = words.TrimEnd(WordSplitter.Spaces);
-        var wide = context.WidthOf(line, style);
-        if (wide > width + Space.Epsilon)
+        var last = runs.Length - 1;
+        while (last >= 0 && runs[last].Words.AsSpan().TrimEnd(WordSplitter.Spaces).IsEmpty)
         {
-            return null;
+            last--;
         }
 
-        var metrics = context.MetricsOf(style);
-        return new BrokenText([new TextLine([new LinePart(line, style, 0, wide)], wide, style.Size, metrics.Ascent, metrics.Descent)]);
+        double x = 0, em = 0, ascent = 0, descent = 0;
+        var parts = ImmutableArray.CreateBuilder<LinePart>(last + 1);
+        for (var i = 0; i <= last; i++)
+        {
+            var (words, style) = (i == last ? runs[i].Words.TrimEnd(WordSplitter.Spaces) : runs[i].Words, runs[i].Style);
+            if (words.AsSpan().ContainsAny('\n', '\r', '\t'))
+            {
+                return null;
+            }
+
+            if (words.Length > 0)
+            {
+                var wide = context.WidthOf(words, style);
+                if (x + wide > width + Space.Epsilon)
+                {
+                    return null;
+                }
+
+                var metrics = context.MetricsOf(style);
+                parts.Add(new LinePart(words, style, x, wide));
+                (x, em, ascent, descent) = (x + wide, Math.Max(em, style.Size), Math.Max(ascent, metrics.Ascent), Math.Max(descent, metrics.Descent));
+            }
+        }
+
+        return parts.Count == 0 ? null : new BrokenText([new TextLine(parts.DrainToImmutable(), x, em, ascent, descent)]);
     }
 
     private static bool IsBlank(ImmutableArray<Run> runs)

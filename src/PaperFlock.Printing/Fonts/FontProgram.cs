@@ -24,13 +24,14 @@ internal sealed record FontProgram(
     public static FontProgram Of(string file, SKTypeface typeface)
     {
         var bytes = FontFace.Read(file);
+        using var flate = new Flate();
         using var font = FontFace.FontAtEm(typeface);
         var metrics = font.Metrics;
         // The bar of a face is nothing but a stem.
         _ = font.MeasureText("|", out var bar);
         return new FontProgram(
             typeface.PostScriptName ?? throw new InvalidOperationException($"{file} has no name"),
-            Flate.Compress(bytes),
+            flate.Compress(bytes),
             bytes.Length,
             typeface.GlyphCount,
             typeface.IsFixedPitch,

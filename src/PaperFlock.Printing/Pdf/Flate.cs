@@ -2,21 +2,25 @@ using System.IO.Compression;
 
 namespace PaperFlock.Printing.Pdf;
 
-/// <summary>The compression of PDF that is named FlateDecode (ISO 32000-1, 7.4.4): deflate with a zlib head.</summary>
-internal static class Flate
+/// <summary>The compression of PDF that is named FlateDecode (ISO 32000-1, 7.4.4): deflate with a zlib head. Not thread-safe.</summary>
+internal sealed class Flate : IDisposable
 {
     /// <summary>Of a stream's dictionary.</summary>
     public const string Entry = "/Filter/FlateDecode";
 
-    public static byte[] Compress(ReadOnlySpan<byte> bytes)
+    // Kept from page to page.
+    private readonly MemoryStream _compressed = new();
+
+    public byte[] Compress(ReadOnlySpan<byte> bytes)
     {
-        // A page becomes a quarter of what it was.
-        using var output = new MemoryStream(bytes.Length / 3);
-        using (var zip = new ZLibStream(output, CompressionLevel.Optimal, leaveOpen: true))
+        _compressed.SetLength(0);
+        using (var zip = new ZLibStream(_compressed, CompressionLevel.Optimal, leaveOpen: true))
         {
             zip.Write(bytes);
         }
 
-        return output.ToArray();
+        return _compressed.ToArray();
     }
+
+    public void Dispose() => _compressed.Dispose();
 }

@@ -32,7 +32,8 @@ internal static class FontObjects
         WriteDescriptor(file.Begin(descriptor), face, program);
         file.End();
         file.WriteStream(program, face.Program.Compressed, $"/Length1 {face.Program.Length}{Flate.Entry}");
-        file.WriteStream(characters, Flate.Compress(CharacterMap(glyphs)), Flate.Entry);
+        using var flate = new Flate();
+        file.WriteStream(characters, flate.Compress(CharacterMap(glyphs)), Flate.Entry);
         return font;
     }
 

@@ -13,6 +13,7 @@ internal sealed record PaintedPages(ImmutableArray<byte[]> Contents, GlyphUse Gl
     public static PaintedPages Paint(PrintDocument document, int start, int end)
     {
         var (glyphs, links) = (new GlyphUse(), new LinkMap());
+        using var flate = new Flate();
         var canvas = new ContentCanvas(glyphs);
         var painter = new PiecePainter(canvas, links);
         var contents = ImmutableArray.CreateBuilder<byte[]>(end - start);
@@ -21,7 +22,7 @@ internal sealed record PaintedPages(ImmutableArray<byte[]> Contents, GlyphUse Gl
             var page = document.Pages[i].Page;
             canvas.Begin(page.Paper.Height);
             painter.Paint(page, i);
-            contents.Add(Flate.Compress(canvas.Content));
+            contents.Add(flate.Compress(canvas.Content));
         }
 
         return new PaintedPages(contents.MoveToImmutable(), glyphs, links);

@@ -15,7 +15,8 @@ internal sealed class PdfBuffer
     private const int LongestNumber = 32;
 
 
-    private byte[] _bytes = new byte[1 << 12];
+    // A page of the log has as much.
+    private byte[] _bytes = new byte[1 << 14];
 
     public int Length { get; private set; }
 

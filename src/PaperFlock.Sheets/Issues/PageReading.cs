@@ -36,11 +36,11 @@ internal static class PageReading
         if (piece.IsRow)
         {
             var key = name.Length > 0 ? Tidy(name) : about;
-            reading.Rows.Add(new PlacedRow(new LeafRow(key, [.. piece.Items.OfType<PieceItem>().Select(c => CellOf(c.Piece, reading.Words))], last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
+            reading.Rows.Add(new PlacedRow(new LeafRow(key, CellsOf(piece, reading.Words), last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
             return;
         }
 
-        if (piece.Says is not null || piece.Items.Any(i => i is TextItem))
+        if (piece.Says is not null || HasWords(piece))
         {
             reading.Rows.Add(new PlacedRow(new LeafRow(about, [new LeafCell(WordsOf(piece, reading.Words))], until), left, top, piece.Size.Width, piece.Size.Height, null));
             return;
@@ -51,12 +51,42 @@ internal static class PageReading
             (about, until) = (Tidy(name), last);
         }
 
-        foreach (var nested in piece.Items.OfType<PieceItem>())
+        foreach (var item in piece.Items)
         {
-            // A back turned round for the printer is read as it was laid out.
-            var (x, y) = nested.QuarterTurns == 2 ? (0, 0) : (left + nested.X, top + nested.Y);
-            Read(nested.Piece, x, y, about, until, reading);
+            if (item is PieceItem nested)
+            {
+                // A back turned round for the printer is read as it was laid out.
+                var (x, y) = nested.QuarterTurns == 2 ? (0, 0) : (left + nested.X, top + nested.Y);
+                Read(nested.Piece, x, y, about, until, reading);
+            }
         }
+    }
+
+    private static bool HasWords(Piece piece)
+    {
+        foreach (var item in piece.Items)
+        {
+            if (item is TextItem)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static ImmutableArray<LeafCell> CellsOf(Piece row, StringBuilder words)
+    {
+        var cells = ImmutableArray.CreateBuilder<LeafCell>(row.Items.Length);
+        foreach (var item in row.Items)
+        {
+            if (item is PieceItem cell)
+            {
+                cells.Add(CellOf(cell.Piece, words));
+            }
+        }
+
+        return cells.DrainToImmutable();
     }
 
     private static LeafCell CellOf(Piece cell, StringBuilder words)

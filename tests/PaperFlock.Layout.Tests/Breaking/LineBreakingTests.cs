@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using CsCheck;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Layout.Tests.Fakes;
@@ -145,6 +147,28 @@ public class LineBreakingTests
 
         Assert.Equal(texts.Concat(texts).Concat(texts).Select(text => Placed(text, Context())), together);
     }
+
+    /// <summary>A line feed at the very end starts no line, but what has one is taken apart word by word.</summary>
+    [Fact]
+    public void What_fits_a_line_is_the_same_line_as_when_it_is_made_word_by_word() => Gen.Select(Gen.Select(Gen.String[Gen.Char["ab -/\u2009"], 0, 6], Gen.Bool).Array[1, 4], Gen.Double[1, 200]).Sample((drawn, width) =>
+    {
+        if (drawn.All(run => string.IsNullOrWhiteSpace(run.Item1)))
+        {
+            // Nothing to show is no line, and with a line feed an empty one.
+            return;
+        }
+
+        ImmutableArray<Run> runs = [.. drawn.Select(run => new Run(run.Item1, run.Item2 ? Bold : Ten))];
+        var (whole, taken) = (Context().Break(runs, width), Context().Break([.. runs, new Run("\n", Ten)], width));
+        Assert.Equal((whole.TooWide, whole.Lines.Length), (taken.TooWide, taken.Lines.Length));
+        foreach (var (one, other) in whole.Lines.Zip(taken.Lines))
+        {
+            Assert.Equal(one.Parts.Select(part => (part.Text, part.Style)), other.Parts.Select(part => (part.Text, part.Style)));
+            Assert.All(one.Parts.Zip(other.Parts), pair => Assert.Equal(pair.First.X, pair.Second.X, 1e-9));
+            Assert.Equal(one.Width, other.Width, 1e-9);
+            Assert.Equal((one.Em, one.Ascent, one.Descent), (other.Em, other.Ascent, other.Descent));
+        }
+    });
 
     private static string Placed(Text text, LayoutContext context)
     {
