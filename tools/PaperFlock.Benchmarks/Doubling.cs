@@ -1,33 +1,44 @@
-using System.Diagnostics;
-using PaperFlock.Benchmarks.Beside;
-
 namespace PaperFlock.Benchmarks;
 
-/// <summary>Whether twice the ewes take twice the time.</summary>
+/// <summary>Whether twice the ewes take twice as long, by the published program as it is started by hand.</summary>
+/// <remarks>A process for each pack: within one, a flock has its memory from the larger one before it, and a larger one has to ask the system for more.</remarks>
 internal static class Doubling
 {
     private static readonly int[] Ewes = [500, 1000, 2000, 4000];
 
-    public static void Run(int runs)
+    /// <param name="program">A file that can be started.</param>
+    public static void Run(string program, int runs)
     {
-        var files = Ewes.Select(ewes => BenchFlock.File(ewes)).ToArray();
-        var times = Ewes.Select(_ => new List<double>()).ToArray();
-
-        // The first rounds are for the compiler.
-        for (var i = -2; i < runs; i++)
+        var work = Directory.CreateTempSubdirectory("paperflock-doubling-").FullName;
+        try
         {
-            for (var at = 0; at < Ewes.Length; at++)
+            var flocks = Ewes.Select(ewes => Path.Combine(work, $"{ewes}.yaml")).ToArray();
+            var times = Ewes.Select(_ => new List<double>()).ToArray();
+            foreach (var (flock, ewes) in flocks.Zip(Ewes))
             {
-                GC.Collect();
-                var watch = Stopwatch.StartNew();
-                OurLine.Run(files[at]);
-                if (i >= 0)
+                File.WriteAllBytes(flock, BenchFlock.File(ewes));
+                // Once for the disk's cache.
+                FreshPack.Run(program, flock, watched: false);
+            }
+
+            for (var i = 0; i < runs; i++)
+            {
+                foreach (var (flock, taken) in flocks.Zip(times))
                 {
-                    times[at].Add(watch.Elapsed.TotalMilliseconds);
+                    taken.Add(FreshPack.Run(program, flock, watched: false).Milliseconds);
                 }
             }
-        }
 
+            Show(times);
+        }
+        finally
+        {
+            Directory.Delete(work, recursive: true);
+        }
+    }
+
+    private static void Show(List<double>[] times)
+    {
         for (var at = 0; at < Ewes.Length; at++)
         {
             var ratios = at == 0 ? [] : times[at].Zip(times[at - 1], (twice, once) => twice / once).ToArray();

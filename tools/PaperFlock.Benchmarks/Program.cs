@@ -15,8 +15,8 @@ switch (args)
     case ["steps", var ewes, var runs]:
         OurLine.Show(BenchFlock.File(Number(ewes)), Number(runs));
         return 0;
-    case ["doubling", var runs]:
-        Doubling.Run(Number(runs));
+    case ["doubling", var folder, var runs]:
+        Doubling.Run(WholeProgram.In(folder), Number(runs));
         return 0;
     case ["program", var folder, var runs]:
         WholeProgram.Run(folder, Number(runs));
@@ -38,7 +38,7 @@ switch (args)
                    PaperFlock.Benchmarks steps EWES RUNS          milliseconds of each step of the line
                    PaperFlock.Benchmarks beside EWES RUNS [FOLDER [KEEP]]
                                                                   beside SkiaSharp alone, and beside Typst and Chromium where FOLDER holds what others.sh installed
-                   PaperFlock.Benchmarks doubling RUNS            500, 1,000, 2,000 and 4,000 ewes
+                   PaperFlock.Benchmarks doubling FOLDER RUNS     the program published into FOLDER, with 500, 1,000, 2,000 and 4,000 ewes
                    PaperFlock.Benchmarks program FOLDER RUNS      the program published into FOLDER, beside an empty one
                    PaperFlock.Benchmarks sizes FOLDER             the same program, and flocks from 1 to 3,000 ewes
                    PaperFlock.Benchmarks flock EWES [GROUPS JOBS] writes such a flock file

@@ -19,24 +19,15 @@ internal static partial class Sizes
             {
                 var file = Path.Combine(work, $"{ewes}.yaml");
                 File.WriteAllBytes(file, BenchFlock.File(ewes, groups, jobs));
-                var timed = Pack(file, watched: false);
+                var timed = FreshPack.Run(program, file, watched: false);
                 var pages = Pages().Matches(timed.Output).Sum(m => int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture));
-                var peak = Pack(file, watched: true).PeakMegabytes;
+                var peak = FreshPack.Run(program, file, watched: true).PeakMegabytes;
                 Console.WriteLine($"| {ewes:#,0} | {groups} | {jobs} | {pages:#,0} | {timed.Milliseconds / 1000:0.0} | {peak:0} |");
             }
         }
         finally
         {
             Directory.Delete(work, recursive: true);
-        }
-
-        Measured Pack(string file, bool watched)
-        {
-            // Each time as the first issue, or it would be read back and held against the last.
-            var packs = Directory.CreateDirectory(Path.Combine(work, Guid.NewGuid().ToString("N"))).FullName;
-            var run = ChildProcess.Run(program, ["pack", file, "--as-of", $"{BenchFlock.AsOf:uuuu-MM-dd}", "--out", packs], watched);
-            Directory.Delete(packs, recursive: true);
-            return run;
         }
     }
 

@@ -40,16 +40,7 @@ internal static class WholeProgram
 
         void Add(string name, string command, string file) => figures.Add(name, Program([command, file], watched: false).Milliseconds);
 
-        Measured Pack(string file, bool watched)
-        {
-            var packs = Path.Combine(work, "packs");
-            if (Directory.Exists(packs))
-            {
-                Directory.Delete(packs, recursive: true);
-            }
-
-            return Program(["pack", file, "--out", packs], watched);
-        }
+        Measured Pack(string file, bool watched) => FreshPack.Run(In(folder), file, watched);
 
         Measured Program(string[] arguments, bool watched) => ChildProcess.Run(
             In(folder), [.. arguments, "--as-of", $"{BenchFlock.AsOf:uuuu-MM-dd}"], watched);

@@ -2,9 +2,12 @@ using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Lambing;
 
-/// <summary>How many of several independent, unequal yes/no chances come out yes: the Poisson-binomial distribution, exact.</summary>
+/// <summary>How many of several independent, unequal yes/no chances come out yes: the Poisson-binomial distribution, exact to rounding.</summary>
 internal sealed class PoissonBinomial
 {
+    /// <summary>So small a chance is left out. All that are, for any flock, come to less than rounding does.</summary>
+    private const double Never = 1e-30;
+
     private readonly double[] _chances;
 
     private PoissonBinomial(double[] chances, double mean)
@@ -16,23 +19,34 @@ internal sealed class PoissonBinomial
     /// <summary>The sum of the chances.</summary>
     public double Mean { get; }
 
-    /// <summary>Built by convolution, one chance at a time: n(n+1)/2 steps for n chances above zero.</summary>
+    /// <summary>Built by convolution, one chance at a time: for each a step for every count that is then possible.</summary>
     /// <param name="chances">Each 0 to 1; a hair outside, from rounding, is drawn in.</param>
     public static PoissonBinomial Of(IEnumerable<double> chances)
     {
         var trials = chances.Where(p => p > 0).Select(p => Math.Min(p, 1)).ToArray();
         var counts = new double[trials.Length + 1];
         counts[0] = 1;
-        for (var n = 0; n < trials.Length; n++)
+        // The counts that have a chance: of two thousand ewes a hundred lamb on a day, or two hundred, but never one and never a thousand.
+        var (least, most) = (0, 0);
+        foreach (var yes in trials)
         {
-            var yes = trials[n];
             var no = 1 - yes;
-            for (var k = n + 1; k > 0; k--)
+            counts[most + 1] = counts[most] * yes;
+            for (var k = most; k > least; k--)
             {
                 counts[k] = (counts[k] * no) + (counts[k - 1] * yes);
             }
 
-            counts[0] *= no;
+            counts[least] *= no;
+            for (most++; counts[most] < Never; most--)
+            {
+                counts[most] = 0;
+            }
+
+            for (; counts[least] < Never; least++)
+            {
+                counts[least] = 0;
+            }
         }
 
         return new PoissonBinomial(counts, trials.Sum());
