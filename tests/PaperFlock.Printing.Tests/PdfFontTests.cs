@@ -38,7 +38,7 @@ public sealed class PdfFontTests
     [Fact]
     public void A_face_that_is_not_used_is_not_embedded()
     {
-        using var pdf = PdfDocument.Open(Sample.Print(Sample.Text(10, 10, "plain")));
+        using var pdf = PdfDocument.Open(Sample.Print(Sample.Text(10, 10, "plain"), Sample.Text(10, 30, "\n", new TextStyle(Face.MonoBold, 9))));
         Assert.Single(Assert.IsType<DictionaryToken>(pdf.InPage(1, "Resources", "Font")).Data);
     }
 }

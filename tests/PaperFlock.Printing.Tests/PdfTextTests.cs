@@ -113,6 +113,17 @@ public sealed class PdfTextTests
     }
 
     [Fact]
+    public void What_the_face_lacks_is_a_box_and_is_read_as_nothing_else()
+    {
+        using var pdf = PdfDocument.Open(Sample.Print(Sample.Text(10, 100, "a\u4E00b\u4E8Cc")));
+        var letters = pdf.GetPage(1).Letters;
+        Assert.Equal(5, letters.Count);
+        Assert.Equal(["a", "b", "c"], letters.Where((_, i) => i % 2 == 0).Select(letter => letter.Value));
+        Assert.All(letters.Where((_, i) => i % 2 == 1), letter => Assert.DoesNotContain(letter.Value, (string[])["\u4E00", "\u4E8C"]));
+        Assert.Equal(FontLibrary.Measurer.WidthOf("a\u4E00b\u4E8C", Sample.Plain), letters[4].StartBaseLine.X - letters[0].StartBaseLine.X, 0.01);
+    }
+
+    [Fact]
     public void Letters_stay_in_reading_order()
     {
         using var pdf = PdfDocument.Open(Sample.Print(Sample.Text(300, 300, "first "), Sample.Text(20, 40, "second "), Sample.Text(20, 700, "third")));

@@ -24,6 +24,9 @@ internal sealed class FontFace
 
     public int UnitsPerEm { get; }
 
+    /// <summary>Numbers of glyphs are below it.</summary>
+    public int GlyphCount => Typeface.GlyphCount;
+
     /// <summary>Only asked for when a PDF is written.</summary>
     public FontProgram Program => _program.Value;
 

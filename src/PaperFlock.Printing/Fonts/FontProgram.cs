@@ -7,14 +7,12 @@ namespace PaperFlock.Printing.Fonts;
 /// <param name="Name">The font's PostScript name.</param>
 /// <param name="Compressed">The file.</param>
 /// <param name="Length">Of the file before it was compressed, in bytes.</param>
-/// <param name="GlyphCount">Numbers of glyphs are below it.</param>
 /// <param name="Bounds">Room for any of its glyphs, y upwards from the baseline.</param>
 /// <param name="Stem">Width of an upright stroke.</param>
 internal sealed record FontProgram(
     string Name,
     byte[] Compressed,
     int Length,
-    int GlyphCount,
     bool IsFixedPitch,
     (double Left, double Lowest, double Right, double Highest) Bounds,
     double Stem)
@@ -33,7 +31,6 @@ internal sealed record FontProgram(
             typeface.PostScriptName ?? throw new InvalidOperationException($"{file} has no name"),
             flate.Compress(bytes),
             bytes.Length,
-            typeface.GlyphCount,
             typeface.IsFixedPitch,
             (Ems(metrics.XMin), Ems(-metrics.Bottom), Ems(metrics.XMax), Ems(-metrics.Top)),
             Ems(bar.Width));

@@ -30,7 +30,8 @@ internal sealed class ContentCanvas(GlyphUse glyphs) : ICanvas
     public void Text(string text, TextStyle style, double x, double y, int quarters)
     {
         var face = FontLibrary.Of(style.Face);
-        var used = glyphs.Note(style.Face);
+        // Text may print nothing, and then its face is not used.
+        Span<int> used = [];
         var isBegun = false;
         foreach (var rune in text.EnumerateRunes())
         {
@@ -43,6 +44,7 @@ internal sealed class ContentCanvas(GlyphUse glyphs) : ICanvas
             if (!isBegun)
             {
                 BeginText(style, x, y, quarters);
+                used = glyphs.Note(style.Face);
                 isBegun = true;
             }
 

@@ -78,14 +78,14 @@ internal static class FontObjects
         body.Add($"/ItalicAngle 0/Ascent {Em * face.Ascent}/Descent {-Em * face.Descent}/CapHeight {Em * face.CapHeight}/StemV {font.Stem}/FontFile2 {program}>>");
     }
 
-    /// <summary>9.10.3: what a reader copies and searches.</summary>
+    /// <summary>9.10.3: what a reader copies and searches. The box for what the face lacks is no character.</summary>
     private static ReadOnlySpan<byte> CharacterMap(List<(ushort Glyph, Rune Character)> glyphs)
     {
         var map = new PdfBuffer();
         map.Add("/CIDInit/ProcSet findresource begin\n12 dict begin\nbegincmap\n/CIDSystemInfo<</Registry(Adobe)/Ordering(UCS)/Supplement 0>>def\n"u8);
         map.Add("/CMapName/Adobe-Identity-UCS def\n/CMapType 2 def\n1 begincodespacerange\n<0000><FFFF>\nendcodespacerange\n"u8);
         Span<char> units = stackalloc char[2];
-        foreach (var block in glyphs.Chunk(CharactersToABlock))
+        foreach (var block in glyphs.Where(g => g.Glyph > 0).Chunk(CharactersToABlock))
         {
             map.Add($"{block.Length} beginbfchar\n");
             foreach (var (glyph, character) in block)

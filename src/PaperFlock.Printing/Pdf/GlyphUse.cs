@@ -25,7 +25,7 @@ internal sealed class GlyphUse
     }
 
     /// <summary>Room to note the characters of a face in, by glyph.</summary>
-    public Span<int> Note(Face face) => _characters[(int)face] ??= new int[FontLibrary.Of(face).Program.GlyphCount];
+    public Span<int> Note(Face face) => _characters[(int)face] ??= new int[FontLibrary.Of(face).GlyphCount];
 
     /// <summary>Of characters that share a glyph the first counts, whichever is met first: the bytes must not depend on who painted what.</summary>
     public static void Note(Span<int> characters, ushort glyph, int character)
