@@ -57,8 +57,9 @@ public sealed class WholeLineTests
                 continue;
             }
 
-            // The amounts for the whole group are the largest on the chart; with many feeds a day one stands for all.
-            var weeks = amounts.Where(a => a.Words.Style.Size == amounts.Max(o => o.Words.Style.Size)).GroupBy(a => (a.Side, Math.Round(a.Words.Baseline))).ToArray();
+            // The amounts for the whole group are the largest on the chart, as near as sizes can be read back; with many feeds a day one stands for all.
+            var largest = amounts.Max(a => a.Words.Style.Size);
+            var weeks = amounts.Where(a => a.Words.Style.Size > largest - 0.1).GroupBy(a => (a.Side, Math.Round(a.Words.Baseline))).ToArray();
             Assert.InRange(weeks.Length, 1, fed.Length);
             foreach (var (shown, week) in weeks.Zip(fed.TakeLast(weeks.Length)))
             {
