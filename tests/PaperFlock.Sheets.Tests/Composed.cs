@@ -4,7 +4,7 @@ using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Languages;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Sheets.Tests;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Languages;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Wiring;

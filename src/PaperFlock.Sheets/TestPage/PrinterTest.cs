@@ -3,6 +3,7 @@ using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.House;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -50,6 +51,6 @@ public static class PrinterTest
             TestBack.Draw(ink, size, paper, language);
         }
 
-        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items));
+        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items) { Tag = StructureTag.Paragraph });
     }
 }

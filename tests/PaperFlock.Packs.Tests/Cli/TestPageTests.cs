@@ -2,7 +2,7 @@ using PaperFlock.Cli;
 using PaperFlock.Flocks;
 using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.TestPage;
 using static PaperFlock.Layout.Units;
 

@@ -1,7 +1,7 @@
 using CsCheck;
 using NodaTime;
 using PaperFlock.Languages;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Tests.Issues;

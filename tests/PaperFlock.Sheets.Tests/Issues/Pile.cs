@@ -3,7 +3,7 @@ using NodaTime;
 using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.PaperRules;
 

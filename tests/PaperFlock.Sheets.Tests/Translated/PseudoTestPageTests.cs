@@ -1,7 +1,7 @@
 using PaperFlock.Flocks;
 using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.TestPage;
 using PaperFlock.Sheets.Tests.PaperRules;
 

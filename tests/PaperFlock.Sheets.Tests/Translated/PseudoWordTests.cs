@@ -1,4 +1,4 @@
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 
 namespace PaperFlock.Sheets.Tests.Translated;
 
