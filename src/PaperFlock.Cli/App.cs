@@ -8,14 +8,14 @@ namespace PaperFlock.Cli;
 internal static class App
 {
     /// <returns>One of <see cref="ExitStatus"/>; nothing is thrown.</returns>
-    public static int Run(IReadOnlyList<string> args, Surroundings surroundings, ILine line)
+    public static int Run(IReadOnlyList<string> args, Host host, ILine line)
     {
-        var dropped = DroppedFiles.Are(args, surroundings);
-        var status = Guard(args, surroundings, () => CommandLine.Run(args, dropped, surroundings, line));
-        if ((dropped || args.Count == 0) && surroundings.WaitBeforeClosing is { } wait)
+        var dropped = DroppedFiles.Are(args, host);
+        var status = Guard(args, host, () => CommandLine.Run(args, dropped, host, line));
+        if ((dropped || args.Count == 0) && host.WaitBeforeClosing is { } wait)
         {
-            surroundings.Error.WriteLine();
-            surroundings.Error.WriteLine(Words.PressEnter);
+            host.Error.WriteLine();
+            host.Error.WriteLine(Messages.PressEnter);
             wait();
         }
 
@@ -25,7 +25,7 @@ internal static class App
     /// <summary>Does a piece of work, and tells the user of whatever it throws.</summary>
     /// <param name="args">What was asked for, for the details of a fault.</param>
     /// <returns>What the work returns, or the status that goes with what it threw.</returns>
-    public static int Guard(IReadOnlyList<string> args, Surroundings surroundings, Func<int> work)
+    public static int Guard(IReadOnlyList<string> args, Host host, Func<int> work)
     {
         try
         {
@@ -33,23 +33,23 @@ internal static class App
         }
         catch (UsageException e)
         {
-            surroundings.Error.WriteLine(Words.Complaint(e.Message));
+            host.Error.WriteLine(Messages.Complaint(e.Message));
             return ExitStatus.WrongUse;
         }
-        catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
+        catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
         {
-            surroundings.Error.WriteLine(Words.Complaint(Words.Stopped));
+            host.Error.WriteLine(Messages.Complaint(Messages.Stopped));
             return ExitStatus.Stopped;
         }
         catch (SheetException e)
         {
             // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
-            surroundings.Error.WriteLine(Words.Complaint(Words.DoesNotFit(e.Message)));
-            return Report(e, args, surroundings.Error, surroundings.TempFolder);
+            host.Error.WriteLine(Messages.Complaint(Messages.DoesNotFit(e.Message)));
+            return Report(e, args, host.Error, host.TempFolder);
         }
         catch (Exception e)
         {
-            return Report(e, args, surroundings.Error, surroundings.TempFolder);
+            return Report(e, args, host.Error, host.TempFolder);
         }
     }
 
@@ -58,7 +58,7 @@ internal static class App
     public static int Report(Exception fault, IReadOnlyList<string> args, TextWriter error, string tempFolder)
     {
         var place = FaultReport.Save(fault, args, tempFolder);
-        error.WriteLine(Words.Complaint(place is null ? Words.FaultUnsaved(fault) : Words.Fault(place)));
+        error.WriteLine(Messages.Complaint(place is null ? Messages.FaultUnsaved(fault) : Messages.Fault(place)));
         return ExitStatus.Fault;
     }
 }

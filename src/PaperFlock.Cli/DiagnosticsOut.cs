@@ -9,20 +9,20 @@ internal static class DiagnosticsOut
 {
     private const string Margin = "    ";
 
-    public static void Write(SourceText source, ImmutableArray<Diagnostic> diagnostics, Surroundings surroundings)
+    public static void Write(SourceText source, ImmutableArray<Diagnostic> diagnostics, Host host)
     {
         if (diagnostics.IsEmpty)
         {
             return;
         }
 
-        if (!surroundings.ErrorIsTerminal)
+        if (!host.ErrorIsTerminal)
         {
-            surroundings.Error.Write(DiagnosticRenderer.Render(source, diagnostics));
+            host.Error.Write(DiagnosticRenderer.Render(source, diagnostics));
             return;
         }
 
-        var console = Consoles.For(surroundings.Error);
+        var console = Consoles.For(host.Error);
         foreach (var diagnostic in diagnostics)
         {
             var picture = DiagnosticRenderer.Draw(source, diagnostic);

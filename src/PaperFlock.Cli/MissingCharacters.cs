@@ -26,7 +26,7 @@ internal static class MissingCharacters
             if (firstMissing(value, text.IsTag ? Face.Mono : Face.Text) is { } missing)
             {
                 yield return new Diagnostic(
-                    Severity.Warning, Code, PlaceOf(missing, value, text.Near, source), Words.NoSuchCharacter(missing), Words.NoSuchCharacterAdvice);
+                    Severity.Warning, Code, PlaceOf(missing, value, text.Near, source), Messages.NoSuchCharacter(missing), Messages.NoSuchCharacterAdvice);
             }
         }
     }

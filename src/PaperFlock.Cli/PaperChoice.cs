@@ -17,7 +17,7 @@ internal static class PaperChoice
             }
         }
 
-        argument.AddError(Words.NoSuchPaper(text));
+        argument.AddError(Messages.NoSuchPaper(text));
         return Paper.A4;
     }
 }

@@ -6,8 +6,7 @@ using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 
 StandardStreams.FillClosed();
-ProcessMemory.MakeReady();
-var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new HushedWriter(Console.Error);
+var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new QuietWriter(Console.Error);
 // What is thrown where no command can catch it, on another thread or before there is one.
 AppDomain.CurrentDomain.UnhandledException += (_, fault) =>
     Environment.Exit(App.Report((Exception)fault.ExceptionObject, args, error, Path.GetTempPath()));
@@ -28,14 +27,14 @@ try
 }
 catch (Exception e) when (FileTrouble.IsOfFiles(e))
 {
-    error.WriteLine(Words.Complaint(Words.FolderIsGone));
+    error.WriteLine(Messages.Complaint(Messages.FolderIsGone));
     return ExitStatus.WrongUse;
 }
 
 var forPeople = Terminals.IsForPeople(Console.IsOutputRedirected);
 return App.Run(
     args,
-    new Surroundings(
+    new Host(
         // A screen is never full, and the tables want to know that it is one.
         forPeople ? Console.Out : new CheckedWriter(Console.Out),
         error,

@@ -7,18 +7,18 @@ internal static class Progress
 {
     /// <param name="work">Calls its argument with the name of each step as it begins.</param>
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
-    public static T Show<T>(Surroundings surroundings, Func<Action<string>, T> work)
+    public static T Show<T>(Host host, Func<Action<string>, T> work)
     {
-        if (!surroundings.ShowsProgress)
+        if (!host.ShowsProgress)
         {
-            return work(_ => surroundings.Stop.ThrowIfCancellationRequested());
+            return work(_ => host.Stop.ThrowIfCancellationRequested());
         }
 
-        return Consoles.For(surroundings.Error)
+        return Consoles.For(host.Error)
             .Status()
-            .Start(Words.Composing, status => work(step =>
+            .Start(Messages.Composing, status => work(step =>
             {
-                surroundings.Stop.ThrowIfCancellationRequested();
+                host.Stop.ThrowIfCancellationRequested();
                 status.Status(Markup.Escape(step));
             }));
     }

@@ -29,7 +29,7 @@ internal static class SheetChoice
 
         if (typed.Length == 0)
         {
-            argument.AddError(Words.NoSheets);
+            argument.AddError(Messages.NoSheets);
         }
 
         return [.. PackComposer.Kinds.Where(chosen.Contains)];
@@ -45,6 +45,6 @@ internal static class SheetChoice
         var many = word.IndexOf('-', StringComparison.Ordinal) is > 0 and var dash && !All.Contains(word, StringComparer.OrdinalIgnoreCase)
             ? PackComposer.Codes.FirstOrDefault(c => c.Code.AsSpan().Equals(word.AsSpan(0, dash), StringComparison.OrdinalIgnoreCase)).Code
             : null;
-        return many is null ? Words.NoSuchSheet(word, NearestWord.Find(word, All)) : Words.OneLeafOnly(word, many);
+        return many is null ? Messages.NoSuchSheet(word, NearestWord.Find(word, All)) : Messages.OneLeafOnly(word, many);
     }
 }

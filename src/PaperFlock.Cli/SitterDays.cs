@@ -20,21 +20,21 @@ internal static class SitterDays
 
         if (from is not { } first)
         {
-            throw new UsageException(Words.FromMissing);
+            throw new UsageException(Messages.FromMissing);
         }
 
         if (to is not { } last)
         {
-            throw new UsageException(Words.ToMissing);
+            throw new UsageException(Messages.ToMissing);
         }
 
         if (last < first)
         {
-            throw new UsageException(Words.DaysReversed(first, last));
+            throw new UsageException(Messages.DaysReversed(first, last));
         }
 
         var others = sheets.Where(s => !PackComposer.KindsForDays.Contains(s)).ToList();
-        return others.Count == 0 ? new DateInterval(first, last) : throw new UsageException(Words.NotOfSomeDays(others));
+        return others.Count == 0 ? new DateInterval(first, last) : throw new UsageException(Messages.NotOfSomeDays(others));
     }
 
     /// <exception cref="UsageException">The season's plan says nothing about some of the days.</exception>
@@ -42,7 +42,7 @@ internal static class SitterDays
     {
         if (days.Start < plan.From || days.End > plan.To)
         {
-            throw new UsageException(Words.NotPlanned(days.Start < plan.From ? days.Start : days.End, plan));
+            throw new UsageException(Messages.NotPlanned(days.Start < plan.From ? days.Start : days.End, plan));
         }
     }
 }

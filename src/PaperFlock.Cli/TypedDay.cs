@@ -20,7 +20,7 @@ internal static class TypedDay
             return parsed.Value;
         }
 
-        argument.AddError(Words.NotADate(text, argument.Parent is OptionResult option ? option.Option.Name : string.Empty));
+        argument.AddError(Messages.NotADate(text, argument.Parent is OptionResult option ? option.Option.Name : string.Empty));
         return null;
     }
 }

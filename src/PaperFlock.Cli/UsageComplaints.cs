@@ -20,11 +20,11 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
-                ArgumentResult { Tokens.Count: 0, Argument.Name: Words.ThingArgument } => Words.NothingToExplain,
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListWords.ListArgument } => ListWords.NoList(Words.Typed(command)),
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Words.NoFlockFile(Words.Typed(command)),
-                CommandResult { Command.Subcommands.Count: > 0 } => Words.NoSubcommand(Words.Typed(command), command.Subcommands.Select(c => c.Name)),
-                OptionResult { Tokens.Count: 0 } option => Words.NoValue(option.Option.Name),
+                ArgumentResult { Tokens.Count: 0, Argument.Name: Messages.ThingArgument } => Messages.NothingToExplain,
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListMessages.ListArgument } => ListMessages.NoList(Messages.Typed(command)),
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Messages.NoFlockFile(Messages.Typed(command)),
+                CommandResult { Command.Subcommands.Count: > 0 } => Messages.NoSubcommand(Messages.Typed(command), command.Subcommands.Select(c => c.Name)),
+                OptionResult { Tokens.Count: 0 } option => Messages.NoValue(option.Option.Name),
                 _ => error.Message,
             })
             .Distinct(StringComparer.Ordinal);
@@ -44,11 +44,11 @@ internal static class UsageComplaints
         if (word.StartsWith('-'))
         {
             var options = command.Options.Concat(command.Parents.OfType<Command>().SelectMany(c => c.Options)).Select(o => o.Name);
-            return Words.NoSuchOption(word, NearestWord.Find(word, options));
+            return Messages.NoSuchOption(word, NearestWord.Find(word, options));
         }
 
         return command.Subcommands.Count > 0
-            ? Words.NoSuchCommand(word, NearestWord.Find(word, command.Subcommands.Select(c => c.Name)))
-            : command.Arguments.Count > 0 ? Words.OneTooMany(word) : Words.WantsNoFile(command.Name, word);
+            ? Messages.NoSuchCommand(word, NearestWord.Find(word, command.Subcommands.Select(c => c.Name)))
+            : command.Arguments.Count > 0 ? Messages.OneTooMany(word) : Messages.WantsNoFile(command.Name, word);
     }
 }

@@ -10,7 +10,7 @@ internal sealed class VersionAction(TextWriter output) : SynchronousCommandLineA
 
     public override int Invoke(ParseResult parseResult)
     {
-        output.WriteLine(Words.Version);
+        output.WriteLine(Messages.Version);
         return ExitStatus.Clean;
     }
 }

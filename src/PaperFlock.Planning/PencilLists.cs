@@ -29,7 +29,7 @@ public static class PencilLists
     [
         .. plan.Ewes
             .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
-            .OrderBy(e => (e.Due ?? DueWindows.Of(plan.Flock, e.Ewe, plan.Language)).Likely)
+            .OrderBy(e => (e.Due ?? DueWindows.Of(plan.Flock, e.Ewe)).Likely)
             .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal),
     ];
 }

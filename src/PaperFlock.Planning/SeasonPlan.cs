@@ -2,12 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning;
 
 /// <summary>Everything worked out from one flock file and one as-of date. Arrays of dated things are in date order.</summary>
-/// <param name="Language">What its words are in, and so what is printed of it.</param>
 /// <param name="From">First day the paper covers: the Monday (or the keeper's week start) of the earliest job.</param>
 /// <param name="To">Last day the paper covers, included: a month after the last due date, or after the last job if that is later.</param>
 /// <param name="Ewes">In the order of the flock file.</param>
@@ -15,7 +13,6 @@ namespace PaperFlock.Planning;
 public sealed record SeasonPlan(
     Flock Flock,
     LocalDate AsOf,
-    Language Language,
     SeasonDates Dates,
     LocalDate From,
     LocalDate To,

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Jobs;
@@ -19,17 +18,12 @@ public static class SeasonPlanner
     /// <summary>The paper goes on this long after the last lambs are due, for those that come late and for the lambs' first weeks.</summary>
     private const int DaysAfterLastDue = 30;
 
-    /// <summary>The plan in English.</summary>
-    /// <inheritdoc cref="Plan(Flock, LocalDate, Language)"/>
-    public static SeasonPlan Plan(Flock flock, LocalDate asOf) => Plan(flock, asOf, Language.English);
-
     /// <param name="asOf">Stands in for today: it decides what there is to warn of, never a date.</param>
-    /// <param name="language">What its words are in, warnings aside: those are for the terminal, and always in English.</param>
-    public static SeasonPlan Plan(Flock flock, LocalDate asOf, Language language)
+    public static SeasonPlan Plan(Flock flock, LocalDate asOf)
     {
-        var dated = EwePlans.Of(flock, language);
-        var anchors = flock.Groups.Select(g => Anchors(flock, g, dated, language)).ToList();
-        var jobs = JobPlanner.Plan(flock, anchors, language);
+        var dated = EwePlans.Of(flock);
+        var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
+        var jobs = JobPlanner.Plan(flock, anchors);
         ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs))
         {
             FirstDueWhy = a.Due.FirstWhy,
@@ -44,16 +38,15 @@ public static class SeasonPlanner
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
         var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
         LocalDate? Housed(EwePlan ewe) => housedOn[ewe.Ewe.Group];
-        var housing = HousingPlanner.Plan(flock, dated, language);
-        var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing, language);
-        var stores = StoresPlanner.Plan(flock, troughGroups, Housed, language);
-        var lambing = LambingCurvePlanner.Plan(flock, ewes, language);
+        var housing = HousingPlanner.Plan(flock, dated);
+        var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing);
+        var stores = StoresPlanner.Plan(flock, troughGroups, Housed);
+        var lambing = LambingCurvePlanner.Plan(flock, ewes);
 
         var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
         return new(
             flock,
             asOf,
-            language,
             dates,
             from,
             to,
@@ -65,12 +58,12 @@ public static class SeasonPlanner
             stores,
             lambing,
             housing,
-            RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest), language),
+            RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
             PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
     }
 
-    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes, Language language) =>
-        new(group, GroupDueDates.Of(flock, group, ewes, language), ewes.Count(e => e.Ewe.Group == group.Name));
+    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
+        new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
 
     private static LocalDate? HousedOn(TuppingGroup group, PlannedJobs planned) =>
         planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.ShownOn;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets;
 
@@ -7,8 +6,7 @@ namespace PaperFlock.Sheets;
 /// <param name="Id">Such as "HB-2027".</param>
 /// <param name="Sheets">In binding order, all on the paper the printer holds.</param>
 /// <param name="WholePlanner">The planner in one piece for a printer that takes larger paper; null where the pack holds it whole already, or it was not asked for.</param>
-/// <param name="Language">What its words are in.</param>
-public sealed record ComposedPack(string Id, string Title, ImmutableArray<Sheet> Sheets, Sheet? WholePlanner, Language Language)
+public sealed record ComposedPack(string Id, string Title, ImmutableArray<Sheet> Sheets, Sheet? WholePlanner)
 {
     /// <summary>Which set of leaves it is, such as "27DEC-02JAN" for a sitter's days; empty for the whole pack.</summary>
     public string Set { get; init; } = "";

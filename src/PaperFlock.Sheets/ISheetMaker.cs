@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets;
 
@@ -10,5 +10,5 @@ internal interface ISheetMaker
     string Kind { get; }
 
     /// <returns>Empty when the flock gives the sheet nothing to say.</returns>
-    ImmutableArray<Sheet> Make(Stationery stationery);
+    ImmutableArray<Sheet> Make(SheetContext context);
 }

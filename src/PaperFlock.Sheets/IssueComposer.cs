@@ -3,10 +3,10 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.EweCards;
-using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.Swap;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets;
 
@@ -41,10 +41,10 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
 
     private ComposedIssue Whole(IssueRecord? before, WholeReason reason)
     {
-        var stationery = Stationery(new IssueContext(before, plan.AsOf, plan.Language, marked: false));
+        var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false));
         var (sheets, planner) = PackComposer.Make(stationery, request);
-        var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s, plan.Language))], plan.AsOf, whole: true);
-        ImmutableArray<IssueLine> issues = [.. before?.Issues ?? [], new IssueLine(outcome.Number, outcome.On, outcome.WordsIn(plan.Language))];
+        var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s))], plan.AsOf, whole: true);
+        ImmutableArray<IssueLine> issues = [.. before?.Issues ?? [], new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
         var register = RegisterSheet.Make(stationery, new Registered(sheets, sheets, planner, outcome, issues));
         return new ComposedIssue(Pack(stationery, [register, .. sheets], planner), outcome, Record(stationery, outcome, issues), reason);
     }
@@ -57,9 +57,9 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
             return null;
         }
 
-        var stationery = Stationery(new IssueContext(before, plan.AsOf, plan.Language, marked: false, again: true));
+        var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false, again: true));
         var (sheets, planner) = PackComposer.Make(stationery, request);
-        var leaves = sheets.SelectMany(s => Leaves.Of(s, plan.Language)).ToImmutableArray();
+        var leaves = sheets.SelectMany(s => Leaves.Of(s)).ToImmutableArray();
         if (!leaves.Select(l => (l.Id, l.Fingerprint)).SequenceEqual(before.Leaves.Select(l => (l.Leaf.Id, l.Leaf.Fingerprint))))
         {
             return null;
@@ -76,10 +76,10 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
 
     private ComposedIssue Changed(IssueRecord before)
     {
-        var context = new IssueContext(before, plan.AsOf, plan.Language, marked: true);
-        var stationery = Stationery(context);
+        var context = new IssueContext(before, plan.AsOf, marked: true);
+        var stationery = SheetContext(context);
         var (sheets, planner) = PackComposer.Make(stationery, request);
-        var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s, plan.Language))], plan.AsOf, whole: false);
+        var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s))], plan.AsOf, whole: false);
         var current = sheets.RemoveAll(s => s.Last < plan.AsOf);
         if (outcome.IsNothing)
         {
@@ -88,7 +88,7 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
 
         var wanted = outcome.PutIn.Select(l => l.Leaf.Id).ToHashSet(StringComparer.Ordinal);
         ImmutableArray<Sheet> printed = [.. current.Where(s => s.Kind != EweCardSheet.KindWord).Select(s => Leaves.Only(s, wanted.Contains)).OfType<Sheet>(), .. Cards(context, wanted)];
-        ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.WordsIn(plan.Language))];
+        ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
         var newPlanner = printed.Any(s => s.Kind == PackComposer.PlannerKind) ? planner : null;
         var register = RegisterSheet.Make(stationery, new Registered(current, printed, newPlanner, outcome, issues));
         var pack = Pack(stationery, [SwapSheet.Make(stationery, outcome), register, .. printed], newPlanner) with
@@ -100,13 +100,13 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
 
     /// <summary>Cards are printed four to a leaf, whichever they are: they are cut apart.</summary>
     private ImmutableArray<Sheet> Cards(IssueContext context, HashSet<string> wanted) =>
-        new EweCardSheet().Make(new Stationery(plan, measurer, request, context) { OnlyCards = wanted });
+        new EweCardSheet().Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted });
 
-    private Stationery Stationery(IssueContext context) => new(plan, measurer, request, context);
+    private SheetContext SheetContext(IssueContext context) => new(plan, measurer, request, context);
 
-    private static ComposedPack Pack(Stationery stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
-        new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner, stationery.Language);
+    private static ComposedPack Pack(SheetContext stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
+        new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner);
 
-    private IssueRecord Record(Stationery stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues) =>
+    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues) =>
         new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(l.Leaf, l.Issue, l.Replaces))]);
 }

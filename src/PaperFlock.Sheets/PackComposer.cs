@@ -1,15 +1,14 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
 using PaperFlock.Sheets.Cautions;
 using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
-using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Jobs;
@@ -18,6 +17,7 @@ using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
+using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
 
@@ -110,36 +110,36 @@ public static class PackComposer
     /// <summary>Some sheets, or some days, are no issue of their own: they bear the number of the last.</summary>
     private static ComposedIssue SomeSheets(SeasonPlan plan, ITextMeasurer measurer, PackRequest request, IssueRecord? record)
     {
-        var stationery = new Stationery(plan, measurer, request, new IssueContext(record, plan.AsOf, plan.Language, marked: false, again: record is not null));
-        var (sheets, whole) = Make(stationery, request);
+        var context = new SheetContext(plan, measurer, request, new IssueContext(record, plan.AsOf, marked: false, again: record is not null));
+        var (sheets, whole) = Make(context, request);
         if (request.Wants(RegisterSheet.Kind))
         {
             // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
             var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
-            sheets = sheets.Insert(onTop, RegisterSheet.Make(stationery, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf, plan.Language)])));
+            sheets = sheets.Insert(onTop, RegisterSheet.Make(context, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
         }
 
-        var title = Title(stationery);
+        var title = Title(context);
         var pack = request.Days is { } days
-            ? new ComposedPack(stationery.Mark.Id, $"{title}, {Plain(days, plan.Language)}", sheets, whole, plan.Language) { Set = $"{Days.Code(days.Start)}-{Days.Code(days.End)}" }
-            : new ComposedPack(stationery.Mark.Id, title, sheets, whole, plan.Language);
+            ? new ComposedPack(context.Mark.Id, $"{title}, {Plain(days)}", sheets, whole) { Set = $"{DateText.Code(days.Start)}-{DateText.Code(days.End)}" }
+            : new ComposedPack(context.Mark.Id, title, sheets, whole);
         return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
 
     /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
-    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(Stationery stationery, PackRequest request)
+    internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(SheetContext context, PackRequest request)
     {
         var makers = Makers.RemoveAll(m => !request.Wants(m.Kind));
         // The planner in one piece is made along with the sheets.
-        var made = InOrder.All<ImmutableArray<Sheet>>([.. makers.Select(m => (Func<ImmutableArray<Sheet>>)(() => m.Make(stationery))), () => Planner(stationery, request)]);
+        var made = InOrder.All<ImmutableArray<Sheet>>([.. makers.Select(m => (Func<ImmutableArray<Sheet>>)(() => m.Make(context))), () => Planner(context, request)]);
         return ([.. made[..^1].SelectMany(s => s)], made[^1].SingleOrDefault());
     }
 
-    private static ImmutableArray<Sheet> Planner(Stationery stationery, PackRequest request) =>
-        request.Wants(WallPlannerSheet.KindWord) && WallPlannerSheet.Whole(stationery) is { } whole ? [whole] : [];
+    private static ImmutableArray<Sheet> Planner(SheetContext context, PackRequest request) =>
+        request.Wants(WallPlannerSheet.KindWord) && WallPlannerSheet.Whole(context) is { } whole ? [whole] : [];
 
-    internal static string Title(Stationery stationery) => $"{stationery.Plan.Flock.Holding.Name} {stationery.Mark.Id}";
+    internal static string Title(SheetContext context) => $"{context.Plan.Flock.Holding.Name} {context.Mark.Id}";
 
     /// <summary>A title is searched for, and nobody types a no-break space.</summary>
-    private static string Plain(DateInterval days, Language language) => language.Days.Span(days).Replace('\u00a0', ' ');
+    private static string Plain(DateInterval days) => DateText.Span(days).Replace('\u00a0', ' ');
 }

@@ -2,7 +2,6 @@ using NodaTime;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -25,10 +24,10 @@ internal sealed class BreakableLine : ILine
 
     public FlockReading Read(string shownPath, byte[] bytes) => _real.Read(shownPath, bytes);
 
-    public SeasonPlan Plan(Flock flock, LocalDate asOf, Language language)
+    public SeasonPlan Plan(Flock flock, LocalDate asOf)
     {
         BeforePlan();
-        return _real.Plan(flock, asOf, language);
+        return _real.Plan(flock, asOf);
     }
 
     public Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record)
@@ -37,9 +36,9 @@ internal sealed class BreakableLine : ILine
         return _real.Compose(plan, request, record);
     }
 
-    public PackDocument TestPage(Paper paper, Language language) => _real.TestPage(paper, language);
+    public PackDocument TestPage(Paper paper) => _real.TestPage(paper);
 
-    public PackDocument Guide(Paper paper, Language language) => _real.Guide(paper, language);
+    public PackDocument Guide(Paper paper) => _real.Guide(paper);
 
     public ReadOnlyMemory<byte> Print(PackDocument document)
     {

@@ -50,7 +50,7 @@ internal sealed class Workbench : IDisposable
     {
         output.NewLine = "\n";
         using var error = new StringWriter { NewLine = "\n" };
-        var surroundings = new Surroundings(
+        var host = new Host(
             Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
         {
             WaitBeforeClosing = WaitBeforeClosing,
@@ -59,7 +59,7 @@ internal sealed class Workbench : IDisposable
             Keyboard = Keys is null ? null : new PressedKeys(Keys, Stop),
             HomeZone = () => HomeZone,
         };
-        var status = App.Run(args, surroundings, Line);
+        var status = App.Run(args, host, Line);
         return new Outcome(status, output.ToString(), error.ToString());
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets.Tests.PaperRules;
@@ -12,7 +11,7 @@ namespace PaperFlock.Sheets.Tests;
 /// <summary>A flock file taken all the way to pages, with the fonts the printer embeds.</summary>
 internal sealed record Composed(SeasonPlan Plan, ComposedPack Pack)
 {
-    private static readonly ConcurrentDictionary<(string, LocalDate, Language), Lazy<Composed>> Made = new();
+    private static readonly ConcurrentDictionary<(string, LocalDate), Lazy<Composed>> Made = new();
 
     public static readonly LocalDate HollinBankDay = new(2026, 11, 25);
     public static readonly LocalDate KanukaFlatDay = new(2027, 6, 20);
@@ -31,21 +30,21 @@ internal sealed record Composed(SeasonPlan Plan, ComposedPack Pack)
     public static implicit operator PackInHand(Composed composed) => composed.InHand;
 
     /// <summary>The same text and day are composed once for all tests.</summary>
-    public static Composed Of(string yaml, LocalDate asOf, Language? language = null) =>
-        Made.GetOrAdd((yaml, asOf, language ?? Language.English), key => new Lazy<Composed>(() => Fresh(key.Item1, key.Item2, key.Item3))).Value;
+    public static Composed Of(string yaml, LocalDate asOf) =>
+        Made.GetOrAdd((yaml, asOf), key => new Lazy<Composed>(() => Fresh(key.Item1, key.Item2))).Value;
 
     /// <summary>Composed anew and not kept.</summary>
-    public static Composed Fresh(string yaml, LocalDate asOf, Language? language = null)
+    public static Composed Fresh(string yaml, LocalDate asOf)
     {
-        var plan = PlanOf(yaml, asOf, language);
+        var plan = PlanOf(yaml, asOf);
         return new Composed(plan, PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything));
     }
 
-    public static SeasonPlan PlanOf(string yaml, LocalDate asOf, Language? language = null)
+    public static SeasonPlan PlanOf(string yaml, LocalDate asOf)
     {
         var reading = FlockReader.Read(new SourceText("flock.yaml", yaml));
         var errors = reading.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => d.ToString()).ToArray();
         Assert.True(reading.Flock is not null, string.Join("\n", errors));
-        return SeasonPlanner.Plan(reading.Flock!, asOf, language ?? Language.English);
+        return SeasonPlanner.Plan(reading.Flock!, asOf);
     }
 }

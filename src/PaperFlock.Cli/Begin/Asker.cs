@@ -12,7 +12,7 @@ internal sealed record Question<T>(
 
 /// <summary>Puts questions: from the command line where it has the answer, else to whoever sits at the keyboard or has filled the pipe.</summary>
 /// <param name="takeUsual">Ask nobody: what the command line leaves open has its usual answer.</param>
-internal sealed class Asker(Surroundings surroundings, bool takeUsual)
+internal sealed class Asker(Host host, bool takeUsual)
 {
     private readonly List<string> _complaints = [];
     private bool _hasAsked;
@@ -42,7 +42,7 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
     {
         if (_complaints.Count > 0)
         {
-            throw new UsageException(string.Join($"\n{Words.Complaint(string.Empty)}", _complaints));
+            throw new UsageException(string.Join($"\n{Messages.Complaint(string.Empty)}", _complaints));
         }
     }
 
@@ -50,21 +50,21 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
     {
         if (!_hasAsked)
         {
-            surroundings.Out.WriteLine(BeginWords.Opening);
+            host.Out.WriteLine(BeginMessages.Opening);
             _hasAsked = true;
         }
 
         while (true)
         {
-            surroundings.Out.WriteLine();
-            surroundings.Out.WriteLine(question.Text);
-            surroundings.Out.Write(question.ShownUsual.Length == 0 ? "> " : $"[{question.ShownUsual}] > ");
-            surroundings.Out.Flush();
-            var typed = ReadLine() ?? throw new UsageException(BeginWords.AnswersEnd(question.Option));
-            if (!surroundings.InIsTerminal)
+            host.Out.WriteLine();
+            host.Out.WriteLine(question.Text);
+            host.Out.Write(question.ShownUsual.Length == 0 ? "> " : $"[{question.ShownUsual}] > ");
+            host.Out.Flush();
+            var typed = ReadLine() ?? throw new UsageException(BeginMessages.AnswersEnd(question.Option));
+            if (!host.InIsTerminal)
             {
                 // A terminal shows what is typed; a pipe's answers would be missing from the record.
-                surroundings.Out.WriteLine(typed);
+                host.Out.WriteLine(typed);
             }
 
             if (string.IsNullOrWhiteSpace(typed))
@@ -78,23 +78,23 @@ internal sealed class Asker(Surroundings surroundings, bool takeUsual)
                 return answer!;
             }
 
-            if (!surroundings.InIsTerminal)
+            if (!host.InIsTerminal)
             {
                 // Asking again would take the answer to the next question for this one's.
                 throw new UsageException($"{question.Option}: {whyNot}");
             }
 
-            surroundings.Out.WriteLine($"  {whyNot}");
+            host.Out.WriteLine($"  {whyNot}");
         }
     }
 
     /// <summary>Reading cannot be interrupted, but waiting for it can.</summary>
     private string? ReadLine()
     {
-        surroundings.Stop.ThrowIfCancellationRequested();
-        var line = Task.Run(surroundings.In.ReadLine);
-        line.Wait(surroundings.Stop);
-        surroundings.Stop.ThrowIfCancellationRequested();
+        host.Stop.ThrowIfCancellationRequested();
+        var line = Task.Run(host.In.ReadLine);
+        line.Wait(host.Stop);
+        host.Stop.ThrowIfCancellationRequested();
         return line.Result;
     }
 }

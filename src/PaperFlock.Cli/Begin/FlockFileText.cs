@@ -43,7 +43,7 @@ internal sealed class FlockFileText
         $"# The flock file of {_draft.Name}: all that the program knows about the flock.",
         "#",
         "# Change what stands after a colon, save, and let the program look at it:",
-        $"#     {Words.Program} check {file}",
+        $"#     {Messages.Program} check {file}",
         "# It shows every mistake with its line and says what to do. A few rules:",
         "#",
         "#   - A label, a colon, a space, a value. What belongs to a label stands below it, two spaces further in.",
@@ -109,11 +109,11 @@ internal sealed class FlockFileText
         Section("season");
         if (start.IsLambing)
         {
-            Line($"  lambing-from: {Iso(start.Day)}", $"the tup goes in 147 days before: {Words.Day(start.TupIn)}");
+            Line($"  lambing-from: {Iso(start.Day)}", $"the tup goes in 147 days before: {Messages.Day(start.TupIn)}");
         }
         else
         {
-            Line($"  tup-in: {Iso(start.Day)}", $"first lambs 147 days on: {Words.Day(start.FirstLambs)}");
+            Line($"  tup-in: {Iso(start.Day)}", $"first lambs 147 days on: {Messages.Day(start.FirstLambs)}");
         }
 
         Line($"  tup-out: {Iso(start.TupOut)}", "six weeks: two and a half of the ewes' cycles");

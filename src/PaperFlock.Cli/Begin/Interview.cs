@@ -15,7 +15,7 @@ using PaperFlock.Flocks.Reading.Values;
 namespace PaperFlock.Cli.Begin;
 
 /// <summary>The questions, in the order somebody thinks of the answers.</summary>
-internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker, Surroundings surroundings, ILine line)
+internal sealed class Interview(BeginOptions options, LocalDate today, Asker asker, Host host, ILine line)
 {
     /// <summary>More is a commercial flock, or a slip.</summary>
     private const int MostEwes = 2000;
@@ -24,21 +24,21 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
     public FlockDraft Ask()
     {
         var name = asker.Ask(new Question<string>(
-            "--name", wishes.Name, BeginWords.AskName, BeginWords.UsualName, BeginWords.UsualName, text => Tried(text, FlockDraft.Trial with { Name = text })));
+            "--name", options.Name, BeginMessages.AskName, BeginMessages.UsualName, BeginMessages.UsualName, text => Tried(text, FlockDraft.Trial with { Name = text })));
         var keeper = asker.Ask(new Question<string>(
-            "--keeper", wishes.Keeper, BeginWords.AskKeeper, string.Empty, BeginWords.LeaveOut, text => Tried(text, FlockDraft.Trial with { Keeper = text })));
+            "--keeper", options.Keeper, BeginMessages.AskKeeper, string.Empty, BeginMessages.LeaveOut, text => Tried(text, FlockDraft.Trial with { Keeper = text })));
 
-        var stated = asker.Ask(new Question<Place?>("--place", wishes.Place, BeginWords.AskPlace, null, Shown(StandIn()), PlaceText.Read));
+        var stated = asker.Ask(new Question<Place?>("--place", options.Place, BeginMessages.AskPlace, null, Shown(StandIn()), PlaceText.Read));
         var place = stated ?? StandIn();
         var byPlace = PlaceZones.Of(place, today);
-        var zone = asker.Ask(new Question<string>("--time-zone", wishes.TimeZone, BeginWords.AskZone, byPlace.Id, byPlace.Id, Zone));
+        var zone = asker.Ask(new Question<string>("--time-zone", options.TimeZone, BeginMessages.AskZone, byPlace.Id, byPlace.Id, Zone));
         var country = zone == byPlace.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
 
         var start = Start(place);
         var ewes = asker.Ask(new Question<ImmutableArray<DraftEwe>>(
-            "--ewes", wishes.Ewes, BeginWords.AskEwes, DraftEwe.Unnamed(20), "20", text => Ewes(text, start)));
+            "--ewes", options.Ewes, BeginMessages.AskEwes, DraftEwe.Unnamed(20), "20", text => Ewes(text, start)));
         var usualPaper = UsualPaper.In(country);
-        var paper = asker.Ask(new Question<Paper>("--paper", wishes.Paper, BeginWords.AskPaper, usualPaper, usualPaper.ToString(), ReadPaper));
+        var paper = asker.Ask(new Question<Paper>("--paper", options.Paper, BeginMessages.AskPaper, usualPaper, usualPaper.ToString(), ReadPaper));
         asker.ThrowIfWrong();
 
         var draft = new FlockDraft(name, keeper.Length == 0 ? null : keeper, place, stated is null, zone, country, start, ewes, paper);
@@ -53,48 +53,48 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
     {
         if (draft.PlaceIsStandIn)
         {
-            yield return BeginWords.StandInPlace;
+            yield return BeginMessages.StandInPlace;
         }
-        else if (wishes.TimeZone is null && draft.TimeZone == byPlace.Id)
+        else if (options.TimeZone is null && draft.TimeZone == byPlace.Id)
         {
-            yield return byPlace.Others.IsEmpty ? BeginWords.ZoneFromPlace(byPlace.Id) : BeginWords.ZoneNearBorder(byPlace.Id, byPlace.Others);
+            yield return byPlace.Others.IsEmpty ? BeginMessages.ZoneFromPlace(byPlace.Id) : BeginMessages.ZoneNearBorder(byPlace.Id, byPlace.Others);
         }
 
-        if (wishes is { TupIn: null, LambingFrom: null } && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
+        if (options is { TupIn: null, LambingFrom: null } && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
         {
-            yield return BeginWords.UsualDate;
+            yield return BeginMessages.UsualDate;
         }
 
         if (draft.Ewes.Any(e => e.IsUnnamed))
         {
-            yield return BeginWords.UnknownTags;
+            yield return BeginMessages.UnknownTags;
         }
     }
 
     private SeasonStart Start(Place place)
     {
         var usual = SeasonStart.Usual(place.IsSouthern, today);
-        if (wishes is { LambingFrom: not null, TupIn: not null })
+        if (options is { LambingFrom: not null, TupIn: not null })
         {
-            asker.Complain(BeginWords.TwoStarts);
+            asker.Complain(BeginMessages.TwoStarts);
         }
 
-        return wishes.LambingFrom is { } lambing
-            ? asker.Ask(new Question<SeasonStart>("--lambing-from", lambing, BeginWords.AskSeason, usual, string.Empty, text => Season(text, isLambing: true)))
-            : asker.Ask(new Question<SeasonStart>("--tup-in", wishes.TupIn, BeginWords.AskSeason, usual, BeginWords.Shown(usual), text => Season(text, isLambing: false)));
+        return options.LambingFrom is { } lambing
+            ? asker.Ask(new Question<SeasonStart>("--lambing-from", lambing, BeginMessages.AskSeason, usual, string.Empty, text => Season(text, isLambing: true)))
+            : asker.Ask(new Question<SeasonStart>("--tup-in", options.TupIn, BeginMessages.AskSeason, usual, BeginMessages.Shown(usual), text => Season(text, isLambing: false)));
     }
 
     private (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
     {
-        if (text.StartsWith(BeginWords.Lambs, StringComparison.OrdinalIgnoreCase))
+        if (text.StartsWith(BeginMessages.Lambs, StringComparison.OrdinalIgnoreCase))
         {
-            return Season(text[BeginWords.Lambs.Length..].Trim(), isLambing: true);
+            return Season(text[BeginMessages.Lambs.Length..].Trim(), isLambing: true);
         }
 
         return WrittenDate.Read(text) switch
         {
-            ({ } day, { } other) when day != other => (null, BeginWords.TwoDays(text, day, other)),
-            (null, null) => (null, BeginWords.NotADay(text)),
+            ({ } day, { } other) when day != other => (null, BeginMessages.TwoDays(text, day, other)),
+            (null, null) => (null, BeginMessages.NotADay(text)),
             var (day, other) => Tried(new SeasonStart((day ?? other)!.Value, isLambing), start => FlockDraft.Trial with { Start = start }),
         };
     }
@@ -104,7 +104,7 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
 
     private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text, SeasonStart start)
     {
-        if (File.Exists(surroundings.FullPath(text)))
+        if (File.Exists(host.FullPath(text)))
         {
             return Listed(text, start);
         }
@@ -112,13 +112,13 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
         var isCount = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count);
         return isCount && count is >= 1 and <= MostEwes
             ? (DraftEwe.Unnamed(count), null)
-            : ([], BeginWords.NotACount(text, MostEwes));
+            : ([], BeginMessages.NotACount(text, MostEwes));
     }
 
     private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Listed(string file, SeasonStart start)
     {
         var found = new DiagnosticBag();
-        var table = CsvTable.Read(file, FlockBytes.Read(file, surroundings), found);
+        var table = CsvTable.Read(file, FlockBytes.Read(file, host), found);
         var rows = ListTrial.Of(
             EweList.Read(table, start.TupIn.Year, found),
             ewes =>
@@ -128,23 +128,23 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
             },
             found);
         HasLeftOut = found.HasErrors;
-        return ListReport.Write(file, table.Source, rows, found, wishes.GoodRows, surroundings)
+        return ListReport.Write(file, table.Source, rows, found, options.GoodRows, host)
             ? ([.. rows.Select(r => r.Ewe).OfType<DraftEwe>()], null)
-            : ([], ListWords.Refused(file, rows.Any(r => r.Ewe is not null)));
+            : ([], ListMessages.Refused(file, rows.Any(r => r.Ewe is not null)));
     }
 
     private static (string? Answer, string? WhyNot) Zone(string text) =>
-        PlaceZones.Named(text) is { } zone ? (zone, null) : (null, BeginWords.NotAZone(text));
+        PlaceZones.Named(text) is { } zone ? (zone, null) : (null, BeginMessages.NotAZone(text));
 
     private static (Paper Answer, string? WhyNot) ReadPaper(string text) =>
         Enum.GetValues<Paper>().Where(p => string.Equals(p.ToString(), text, StringComparison.OrdinalIgnoreCase)).ToArray() is [var paper]
             ? (paper, null)
-            : (default, BeginWords.NotAPaper(text));
+            : (default, BeginMessages.NotAPaper(text));
 
     /// <summary>Somewhere in the time zone of the command line or of this computer; in Britain when neither says.</summary>
     private Place StandIn() =>
-        (wishes.TimeZone is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
-        ?? (surroundings.HomeZone() is { } home ? PlaceZones.MiddleOf(home) : null)
+        (options.TimeZone is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
+        ?? (host.HomeZone() is { } home ? PlaceZones.MiddleOf(home) : null)
         ?? PlaceZones.MiddleOf("Europe/London")!;
 
     private static string Shown(Place place) =>
@@ -162,5 +162,5 @@ internal sealed class Interview(BeginWishes wishes, LocalDate today, Asker asker
     }
 
     private FlockReading Read(FlockDraft draft) =>
-        line.Read(Words.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft, Words.UnnamedPack)));
+        line.Read(Messages.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft, Messages.UnnamedPack)));
 }

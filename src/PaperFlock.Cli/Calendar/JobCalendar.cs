@@ -39,8 +39,8 @@ internal static class JobCalendar
         lines.AddDay("DTSTART", job.ShownOn);
         // Excluded: the day after.
         lines.AddDay("DTEND", job.ShownOn.PlusDays(1));
-        lines.AddText("SUMMARY", CalendarWords.Summary(job));
-        lines.AddText("DESCRIPTION", CalendarWords.Description(plan, job));
+        lines.AddText("SUMMARY", CalendarText.Summary(job));
+        lines.AddText("DESCRIPTION", CalendarText.Description(plan, job));
         lines.Add("STATUS", job.Date is null ? "TENTATIVE" : "CONFIRMED");
         // A job does not make the keeper busy all day.
         lines.Add("TRANSP", "TRANSPARENT");

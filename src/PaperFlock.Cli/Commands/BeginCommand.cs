@@ -14,17 +14,17 @@ internal static class BeginCommand
 
     /// <param name="asOf">Null for today where this computer is.</param>
     /// <exception cref="UsageException">An answer is none, or the file cannot be written or is there already.</exception>
-    public static int Run(BeginWishes wishes, LocalDate? asOf, Surroundings surroundings, ILine line)
+    public static int Run(BeginOptions options, LocalDate? asOf, Host host, ILine line)
     {
-        var asker = new Asker(surroundings, wishes.Yes);
-        var file = wishes.File is { } typed ? Named(typed) : null;
-        var mayOverwrite = file is not null && MayOverwrite(file, wishes, surroundings, asker);
-        var interview = new Interview(wishes, asOf ?? Today(surroundings), asker, surroundings, line);
+        var asker = new Asker(host, options.Yes);
+        var file = options.File is { } typed ? Named(typed) : null;
+        var mayOverwrite = file is not null && MayOverwrite(file, options, host, asker);
+        var interview = new Interview(options, asOf ?? Today(host), asker, host, line);
         var draft = interview.Ask();
         if (file is null)
         {
             file = NameOf(draft.Name);
-            mayOverwrite = MayOverwrite(file, wishes, surroundings, asker);
+            mayOverwrite = MayOverwrite(file, options, host, asker);
         }
 
         var bytes = Encoding.UTF8.GetBytes(FlockFileText.Of(draft, file));
@@ -34,26 +34,26 @@ internal static class BeginCommand
             throw new InvalidOperationException($"The file begun is wrong: {DiagnosticRenderer.Render(reading.Source, reading.Diagnostics)}");
         }
 
-        surroundings.Stop.ThrowIfCancellationRequested();
+        host.Stop.ThrowIfCancellationRequested();
         using var staged = new StagedFiles();
-        staged.Add(surroundings.FullPath(file), file, bytes, mayOverwrite);
-        staged.PutInPlace(surroundings.Stop);
+        staged.Add(host.FullPath(file), file, bytes, mayOverwrite);
+        staged.PutInPlace(host.Stop);
 
-        surroundings.Out.WriteLine();
-        surroundings.Out.WriteLine(BeginWords.Wrote(file, draft));
+        host.Out.WriteLine();
+        host.Out.WriteLine(BeginMessages.Wrote(file, draft));
         foreach (var sentence in interview.Assumed)
         {
-            surroundings.Out.WriteLine($"  {sentence}");
+            host.Out.WriteLine($"  {sentence}");
         }
 
-        surroundings.Out.WriteLine(BeginWords.Next(file));
+        host.Out.WriteLine(BeginMessages.Next(file));
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }
 
     private static string Named(string typed) => Path.GetExtension(typed).ToUpperInvariant() switch
     {
         ".YAML" or ".YML" => typed,
-        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" => throw new UsageException(BeginWords.IsAList(typed)),
+        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" => throw new UsageException(BeginMessages.IsAList(typed)),
         _ => typed + Ending,
     };
 
@@ -62,32 +62,32 @@ internal static class BeginCommand
     {
         var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
         var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (name.Length == 0 ? Words.UnnamedPack : name) + Ending;
+        return (name.Length == 0 ? Messages.UnnamedPack : name) + Ending;
     }
 
     /// <exception cref="UsageException">It is there, and nobody says that it may go.</exception>
-    private static bool MayOverwrite(string file, BeginWishes wishes, Surroundings surroundings, Asker asker)
+    private static bool MayOverwrite(string file, BeginOptions options, Host host, Asker asker)
     {
-        if (wishes.Overwrite || !File.Exists(surroundings.FullPath(file)))
+        if (options.Overwrite || !File.Exists(host.FullPath(file)))
         {
-            return wishes.Overwrite;
+            return options.Overwrite;
         }
 
-        return surroundings.InIsTerminal && asker.Ask(new Question<bool>("--overwrite", null, BeginWords.AskOverwrite(file), false, "no", YesOrNo))
+        return host.InIsTerminal && asker.Ask(new Question<bool>("--overwrite", null, BeginMessages.AskOverwrite(file), false, "no", YesOrNo))
             ? true
-            : throw new UsageException(BeginWords.IsThere(file));
+            : throw new UsageException(BeginMessages.IsThere(file));
     }
 
     private static (bool Answer, string? WhyNot) YesOrNo(string text) => text.ToUpperInvariant() switch
     {
         "YES" or "Y" => (true, null),
         "NO" or "N" => (false, null),
-        _ => (false, BeginWords.NotYesOrNo(text)),
+        _ => (false, BeginMessages.NotYesOrNo(text)),
     };
 
-    private static LocalDate Today(Surroundings surroundings)
+    private static LocalDate Today(Host host)
     {
-        var zone = surroundings.HomeZone() is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
-        return surroundings.Clock.GetCurrentInstant().InZone(zone ?? DateTimeZone.Utc).Date;
+        var zone = host.HomeZone() is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
+        return host.Clock.GetCurrentInstant().InZone(zone ?? DateTimeZone.Utc).Date;
     }
 }

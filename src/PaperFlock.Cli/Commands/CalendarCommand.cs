@@ -1,6 +1,5 @@
 using PaperFlock.Cli.Calendar;
 using PaperFlock.Cli.Files;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Commands;
 
@@ -11,18 +10,18 @@ internal static class CalendarCommand
 
     /// <param name="folder">As typed.</param>
     /// <exception cref="UsageException">It cannot be written.</exception>
-    public static int Run(Desk desk, string folder, Surroundings surroundings)
+    public static int Run(FlockLoader loader, string folder, Host host)
     {
-        var output = new PackPaths(desk.Path, folder, surroundings, Language.English);
-        if (desk.Plan(forPaper: false) is not { } planned)
+        var output = new PackPaths(loader.Path, folder, host);
+        if (loader.Plan(forPaper: false) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
 
         using var staged = new StagedFiles();
         staged.Add(output.File(Ending), output.ShownFile(Ending), JobCalendar.Of(planned.Plan));
-        staged.PutInPlace(surroundings.Stop);
-        surroundings.Out.WriteLine(Words.WroteCalendar(output.ShownFile(Ending), planned.Plan));
+        staged.PutInPlace(host.Stop);
+        host.Out.WriteLine(Messages.WroteCalendar(output.ShownFile(Ending), planned.Plan));
         return ExitStatus.Clean;
     }
 }

@@ -10,19 +10,19 @@ internal static class CheckCommand
 {
     /// <param name="files">As they are to be shown; never empty.</param>
     /// <param name="asOf">Null for today at each holding.</param>
-    public static int Run(ImmutableArray<string> files, LocalDate? asOf, Surroundings surroundings, ILine line) => files.Length == 1
-        ? Check(new Desk(files[0], asOf, surroundings, line), surroundings)
-        : ManyFlocks.Run("check", files, surroundings, Words.ManyChecked, (file, own) => Check(new Desk(file, asOf, own, line), own));
+    public static int Run(ImmutableArray<string> files, LocalDate? asOf, Host host, ILine line) => files.Length == 1
+        ? Check(new FlockLoader(files[0], asOf, host, line), host)
+        : ManyFlocks.Run("check", files, host, Messages.ManyChecked, (file, own) => Check(new FlockLoader(file, asOf, own, line), own));
 
-    private static int Check(Desk desk, Surroundings surroundings)
+    private static int Check(FlockLoader loader, Host host)
     {
-        if (desk.Plan(forPaper: true) is not { } planned)
+        if (loader.Plan(forPaper: true) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
 
-        surroundings.Out.WriteLine(Words.Found(desk.Path, planned.Plan));
-        surroundings.Out.WriteLine(planned.Warnings == 0 ? Words.NothingWrong : Words.NoErrors(planned.Warnings));
+        host.Out.WriteLine(Messages.Found(loader.Path, planned.Plan));
+        host.Out.WriteLine(planned.Warnings == 0 ? Messages.NothingWrong : Messages.NoErrors(planned.Warnings));
         return ExitStatus.Clean;
     }
 }

@@ -5,14 +5,14 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>The dates of the season on the screen.</summary>
 internal static class DatesCommand
 {
-    public static int Run(Desk desk, Surroundings surroundings)
+    public static int Run(FlockLoader loader, Host host)
     {
-        if (desk.Plan(forPaper: false) is not { } planned)
+        if (loader.Plan(forPaper: false) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
 
-        DatesReport.Write(planned.Plan, surroundings);
+        DatesReport.Write(planned.Plan, host);
         return ExitStatus.Clean;
     }
 }

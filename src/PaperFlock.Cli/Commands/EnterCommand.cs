@@ -4,7 +4,6 @@ using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Commands;
@@ -19,88 +18,88 @@ internal sealed record EnterWishes(string Path, LocalDate? AsOf, string? From, b
 internal static class EnterCommand
 {
     /// <exception cref="UsageException">The flock has no such sheet, or a file cannot be read or written.</exception>
-    public static int Run(IPencilSheet sheet, EnterWishes wishes, Surroundings surroundings, ILine line)
+    public static int Run(IPencilSheet sheet, EnterWishes options, Host host, ILine line)
     {
-        if (wishes is { GoodRows: true, From: null })
+        if (options is { GoodRows: true, From: null })
         {
-            throw new UsageException(EnterWords.GoodRowsAlone);
+            throw new UsageException(EnterMessages.GoodRowsAlone);
         }
 
-        if (AnswerBook.Open(wishes.Path, surroundings) is not { } book)
+        if (AnswerBook.Open(options.Path, host) is not { } book)
         {
             return ExitStatus.FlockErrors;
         }
 
-        var today = wishes.AsOf ?? surroundings.Clock.GetCurrentInstant().InZone(book.Flock.Holding.TimeZone).Date;
-        var plan = line.Plan(book.Flock, today, Language.English);
+        var today = options.AsOf ?? host.Clock.GetCurrentInstant().InZone(book.Flock.Holding.TimeZone).Date;
+        var plan = line.Plan(book.Flock, today);
         if (sheet.Ewes(plan).IsEmpty)
         {
             throw new UsageException(sheet.NoEwes);
         }
 
-        return wishes.From is { } results ? TakeIn(sheet, book, plan, wishes, results, surroundings) : Ask(sheet, book, plan, wishes.Path, surroundings);
+        return options.From is { } results ? TakeIn(sheet, book, plan, options, results, host) : Ask(sheet, book, plan, options.Path, host);
     }
 
-    private static int Ask(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, string path, Surroundings surroundings)
+    private static int Ask(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, string path, Host host)
     {
-        ITyping typing = surroundings.Keyboard is { } keyboard
-            ? new TypedKeys(keyboard, surroundings.Out, surroundings.Stop)
-            : new TypedLines(surroundings);
-        surroundings.Out.WriteLine(EnterWords.Opening(sheet, path, sheet.Ewes(plan).Length));
-        var sitting = new Sitting(sheet, book, plan, typing, surroundings);
+        ITyping typing = host.Keyboard is { } keyboard
+            ? new TypedKeys(keyboard, host.Out, host.Stop)
+            : new TypedLines(host);
+        host.Out.WriteLine(EnterMessages.Opening(sheet, path, sheet.Ewes(plan).Length));
+        var session = new EntrySession(sheet, book, plan, typing, host);
         try
         {
-            return sitting.Run() ? ExitStatus.Clean : ExitStatus.WrongUse;
+            return session.Run() ? ExitStatus.Clean : ExitStatus.WrongUse;
         }
-        catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
+        catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
         {
-            surroundings.Out.WriteLine();
-            surroundings.Error.WriteLine(Words.Complaint(EnterWords.Interrupted));
+            host.Out.WriteLine();
+            host.Error.WriteLine(Messages.Complaint(EnterMessages.Interrupted));
             return ExitStatus.Stopped;
         }
         finally
         {
-            Close(sitting.Tally, path, surroundings);
+            Close(session.Tally, path, host);
         }
     }
 
-    private static int TakeIn(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, EnterWishes wishes, string results, Surroundings surroundings)
+    private static int TakeIn(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, EnterWishes options, string results, Host host)
     {
         var bag = new DiagnosticBag();
-        var table = CsvTable.Read(results, FlockBytes.Read(results, surroundings), bag);
+        var table = CsvTable.Read(results, FlockBytes.Read(results, host), bag);
         var rows = new ResultsTable(sheet, table, bag).Read(book.Flock, sheet.Ewes(plan).Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal), plan.AsOf);
-        DiagnosticsOut.Write(table.Source, bag.ToSorted(), surroundings);
-        if (bag.HasErrors && !wishes.GoodRows)
+        DiagnosticsOut.Write(table.Source, bag.ToSorted(), host);
+        if (bag.HasErrors && !options.GoodRows)
         {
-            surroundings.Error.WriteLine(Words.Complaint(EnterWords.NothingTaken(wishes.Path)));
+            host.Error.WriteLine(Messages.Complaint(EnterMessages.NothingTaken(options.Path)));
             return ExitStatus.FlockErrors;
         }
 
         var taken = new RowsTaken(sheet, book, plan.AsOf);
-        var isWhole = wishes.GoodRows ? taken.EachAlone(rows) : taken.Together(rows);
-        if (!isWhole && !wishes.GoodRows)
+        var isWhole = options.GoodRows ? taken.EachAlone(rows) : taken.Together(rows);
+        if (!isWhole && !options.GoodRows)
         {
-            surroundings.Error.WriteLine(Words.Complaint(EnterWords.NothingTaken(wishes.Path)));
+            host.Error.WriteLine(Messages.Complaint(EnterMessages.NothingTaken(options.Path)));
             return ExitStatus.FlockErrors;
         }
 
         foreach (var words in taken.ReadBack)
         {
-            surroundings.Out.WriteLine(words);
+            host.Out.WriteLine(words);
         }
 
         foreach (var who in taken.Refused)
         {
-            surroundings.Error.WriteLine(Words.Complaint(EnterWords.RowRefused(who)));
+            host.Error.WriteLine(Messages.Complaint(EnterMessages.RowRefused(who)));
         }
 
-        Close(taken.Tally, wishes.Path, surroundings);
+        Close(taken.Tally, options.Path, host);
         return isWhole && !bag.HasErrors ? ExitStatus.Clean : ExitStatus.FlockErrors;
     }
 
-    private static void Close(Tally tally, string path, Surroundings surroundings)
+    private static void Close(Tally tally, string path, Host host)
     {
-        surroundings.Out.WriteLine(EnterWords.Summary(tally.Entered, tally.Changed, tally.Left));
-        surroundings.Out.WriteLine(tally.Entered + tally.Changed == 0 ? EnterWords.NothingEntered : EnterWords.Next(path));
+        host.Out.WriteLine(EnterMessages.Summary(tally.Entered, tally.Changed, tally.Left));
+        host.Out.WriteLine(tally.Entered + tally.Changed == 0 ? EnterMessages.NothingEntered : EnterMessages.Next(path));
     }
 }

@@ -7,9 +7,9 @@ internal static class ExplainCommand
 {
     /// <param name="words">As typed, a tag in several words without quotes among them.</param>
     /// <exception cref="UsageException">Nothing of the plan is meant, or too much.</exception>
-    public static int Run(Desk desk, IEnumerable<string> words, Surroundings surroundings)
+    public static int Run(FlockLoader loader, IEnumerable<string> words, Host host)
     {
-        if (desk.Plan(forPaper: false) is not { } planned)
+        if (loader.Plan(forPaper: false) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
@@ -22,7 +22,7 @@ internal static class ExplainCommand
                 .. meant.Jobs.Select(j => JobExplainer.Of(j, plan)),
                 .. meant.Ewes.Select(e => EweExplainer.Of(e, plan)),
             ],
-            surroundings);
+            host);
         return ExitStatus.Clean;
     }
 }

@@ -5,14 +5,14 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>The whole plan as JSON.</summary>
 internal static class FiguresCommand
 {
-    public static int Run(Desk desk, Surroundings surroundings)
+    public static int Run(FlockLoader loader, Host host)
     {
-        if (desk.Plan(forPaper: false) is not { } planned)
+        if (loader.Plan(forPaper: false) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
 
-        surroundings.Out.Write(FiguresJson.Of(planned.Plan) + '\n');
+        host.Out.Write(FiguresJson.Of(planned.Plan) + '\n');
         return ExitStatus.Clean;
     }
 }

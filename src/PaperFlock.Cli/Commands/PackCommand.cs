@@ -3,9 +3,7 @@ using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Many;
 using PaperFlock.Cli.Printing;
-using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -15,9 +13,8 @@ namespace PaperFlock.Cli.Commands;
 /// <param name="Request">Which sheets, for which days, in one file or several.</param>
 /// <param name="Pictures">A picture of every page as well.</param>
 /// <param name="AsOf">Null for today at each holding.</param>
-/// <param name="Words">File of a translator's words, as typed; null for English.</param>
 /// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
-internal sealed record PackWishes(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, string? Words = null, bool DryRun = false);
+internal sealed record PackOptions(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun = false);
 
 /// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
 internal static class PackCommand
@@ -30,73 +27,65 @@ internal static class PackCommand
 
     /// <param name="files">As they are to be shown; never empty.</param>
     /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
-    public static int Run(ImmutableArray<string> files, PackWishes wishes, Surroundings surroundings, ILine line)
+    public static int Run(ImmutableArray<string> files, PackOptions options, Host host, ILine line)
     {
-        if (TrialLanguage.Read(wishes.Words, surroundings, line) is not { } language)
-        {
-            return ExitStatus.FlockErrors;
-        }
-
-        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, wishes.Out, surroundings, language))];
+        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, options.Out, host))];
         if (files.Length == 1)
         {
-            return Make(outputs[0], wishes, language, surroundings, line, PrintAdvice.For);
+            return Make(outputs[0], options, host, line, PrintAdvice.For);
         }
 
-        PackClashes.Refuse(outputs, PackClashes.Suffixes(wishes.Request.Split, wishes.Request.Days is not null));
+        PackClashes.Refuse(outputs, PackClashes.Suffixes(options.Request.Split, options.Request.Days is not null));
         // Made once for all: one that failed and tidied up could take it from under another that is about to write.
         using var folders = new StagedFiles();
         foreach (var folder in outputs.Select(o => o.Folder).Distinct(StringComparer.Ordinal))
         {
-            folders.AddFolder(surroundings.FullPath(folder), folder);
+            folders.AddFolder(host.FullPath(folder), folder);
         }
 
         var outputOf = files.Zip(outputs).ToDictionary(f => f.First, f => f.Second, StringComparer.Ordinal);
-        return ManyFlocks.Run("pack", files, surroundings, Words.ManyPacked, (file, own) => Make(outputOf[file], wishes, language, own, line, PrintAdvice.WrittenOnly));
+        return ManyFlocks.Run("pack", files, host, Messages.ManyPacked, (file, own) => Make(outputOf[file], options, own, line, PrintAdvice.WrittenOnly));
     }
 
-    private static int Make(PackPaths output, PackWishes wishes, Language language, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    private static int Make(PackPaths output, PackOptions options, Host host, ILine line, Func<Pack, PackPaths, bool, string> tell)
     {
-        if (new Desk(output.Flock, wishes.AsOf, surroundings, line).Plan(forPaper: true) is not { } planned)
+        if (new FlockLoader(output.Flock, options.AsOf, host, line).Plan(forPaper: true) is not { } planned)
         {
             return ExitStatus.FlockErrors;
         }
 
-        if (wishes.Request.Days is { } days)
+        if (options.Request.Days is { } days)
         {
             SitterDays.MustBePlanned(days, planned.Plan);
         }
 
-        // What was noticed is said in English; what is printed is planned anew in its own words.
-        var plan = language.IsEnglish ? planned.Plan : line.Plan(planned.Plan.Flock, planned.Plan.AsOf, language);
-        CutShort.PutRight(output.FullFolder, output.Folder, surroundings.Stop);
-        return LongWords.Guard(
-            wishes.Words, surroundings, () => Write(plan, output, wishes, surroundings, line, tell), () => line.Compose(planned.Plan, wishes.Request, null));
+        CutShort.PutRight(output.FullFolder, output.Folder, host.Stop);
+        return Write(planned.Plan, output, options, host, line, tell);
     }
 
-    private static int Write(SeasonPlan plan, PackPaths output, PackWishes wishes, Surroundings surroundings, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    private static int Write(SeasonPlan plan, PackPaths output, PackOptions options, Host host, ILine line, Func<Pack, PackPaths, bool, string> tell)
     {
         for (var attempt = 1; attempt <= MostAttempts; attempt++)
         {
             var record = RecordFile.Read(output);
             using var staged = new StagedFiles();
-            var issue = Progress.Show(surroundings, step => Make(plan, record, wishes, output, staged, line, step));
-            surroundings.Stop.ThrowIfCancellationRequested();
+            var issue = Progress.Show(host, step => Make(plan, record, options, output, staged, line, step));
+            host.Stop.ThrowIfCancellationRequested();
             // What is printed hangs on what had been: where another run has just written its record, the issue is made again after that one.
-            if (staged.IsEmpty || staged.PutInPlace(surroundings.Stop, () => issue.Composed.Record is null || record.IsLatest(output)))
+            if (staged.IsEmpty || staged.PutInPlace(host.Stop, () => issue.Composed.Record is null || record.IsLatest(output)))
             {
-                Tell(issue, record, wishes, output, surroundings.Out, tell);
+                Tell(issue, record, options, output, host.Out, tell);
                 return ExitStatus.Clean;
             }
         }
 
-        throw new UsageException(Words.CannotWrite(output.ShownFile(RecordFile.Ending), Words.ChangedMeanwhile));
+        throw new UsageException(Messages.CannotWrite(output.ShownFile(RecordFile.Ending), Messages.ChangedMeanwhile));
     }
 
-    private static void Tell(Issue issue, RecordFile record, PackWishes wishes, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)
+    private static void Tell(Issue issue, RecordFile record, PackOptions options, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)
     {
         var composed = issue.Composed;
-        if (IssueWords.WhyWhole(composed.Whole, record, output) is { } why)
+        if (IssueMessages.WhyWhole(composed.Whole, record, output) is { } why)
         {
             to.WriteLine(why);
         }
@@ -105,19 +94,19 @@ internal static class PackCommand
         {
             if (outcome.IsNothing)
             {
-                to.WriteLine(IssueWords.NothingChanged(outcome, record.Record!));
+                to.WriteLine(IssueMessages.NothingChanged(outcome, record.Record!));
                 return;
             }
 
-            if (!wishes.DryRun)
+            if (!options.DryRun)
             {
-                to.WriteLine(IssueWords.Changed(outcome));
+                to.WriteLine(IssueMessages.Changed(outcome));
             }
         }
 
-        if (wishes.DryRun)
+        if (options.DryRun)
         {
-            foreach (var said in IssueWords.WouldChange(composed.Outcome!))
+            foreach (var said in IssueMessages.WouldChange(composed.Outcome!))
             {
                 to.WriteLine(said);
             }
@@ -125,28 +114,28 @@ internal static class PackCommand
             return;
         }
 
-        to.WriteLine(tell(issue.Pack, output, wishes.Pictures));
+        to.WriteLine(tell(issue.Pack, output, options.Pictures));
     }
 
     /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
-    private static Issue Make(SeasonPlan plan, RecordFile record, PackWishes wishes, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
+    private static Issue Make(SeasonPlan plan, RecordFile record, PackOptions options, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
     {
-        step(Words.Composing);
-        var issue = line.Compose(plan, wishes.Request, record.Record);
+        step(Messages.Composing);
+        var issue = line.Compose(plan, options.Request, record.Record);
         var pack = issue.Pack;
-        if (wishes.DryRun || issue.Composed is { Whole: WholeReason.NotWhole, Outcome.IsNothing: true })
+        if (options.DryRun || issue.Composed is { Whole: WholeReason.NotWhole, Outcome.IsNothing: true })
         {
             return issue;
         }
 
         if (pack.Documents.IsEmpty)
         {
-            throw new UsageException(Words.NothingToPrint);
+            throw new UsageException(Messages.NothingToPrint);
         }
 
         foreach (var document in pack.Documents)
         {
-            step(Words.Printing(output.ShownFile(document)));
+            step(Messages.Printing(output.ShownFile(document)));
         }
 
         // All at once, and in memory first: the files beside the old ones then exist for a moment only.
@@ -156,13 +145,13 @@ internal static class PackCommand
             staged.Add(output.File(document), output.ShownFile(document), pdf);
         }
 
-        if (wishes.Pictures)
+        if (options.Pictures)
         {
             var names = PageFileNames.For(pack);
             var pages = pack.Documents.SelectMany(d => d.Print.Pages).ToList();
             foreach (var (page, name) in pages.Zip(names))
             {
-                step(Words.Painting(name));
+                step(Messages.Painting(name));
                 staged.Add(output.Picture(name), output.ShownPicture(name), line.Paint(page.Page, PictureDotsPerInch));
             }
         }

@@ -5,9 +5,9 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>The JSON Schema of the flock file, on standard output.</summary>
 internal static class SchemaCommand
 {
-    public static int Run(Surroundings surroundings)
+    public static int Run(Host host)
     {
-        surroundings.Out.Write(FlockSchema.Json());
+        host.Out.Write(FlockSchema.Json());
         return ExitStatus.Clean;
     }
 }

@@ -30,7 +30,7 @@ internal sealed record CsvTable(SourceText Source, ImmutableArray<CsvCell> Headi
             FieldCountMismatch = CsvFieldCountHandling.Allow,
             MissingField = CsvMissingFieldHandling.ReturnEmpty,
             MalformedData = CsvMalformedDataHandling.Skip,
-            OnMalformedRecord = m => bag.Add(CsvWords.Malformed(source.SpanAt(at.CharacterAt((int)m.ByteOffset), 1), m.Reason)),
+            OnMalformedRecord = m => bag.Add(CsvMessages.Malformed(source.SpanAt(at.CharacterAt((int)m.ByteOffset), 1), m.Reason)),
         };
         using var reader = CsvReader.Create(utf8, options);
         while (reader.Read())

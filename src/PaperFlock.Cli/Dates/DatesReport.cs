@@ -5,33 +5,33 @@ namespace PaperFlock.Cli.Dates;
 /// <summary>The season on a screen: the jobs by date, the days the ewes are handled, and when each ewe is due.</summary>
 internal static class DatesReport
 {
-    public static void Write(SeasonPlan plan, Surroundings surroundings)
+    public static void Write(SeasonPlan plan, Host host)
     {
-        var output = new TableWriter(surroundings);
-        output.Heading(Words.DatesTitle(plan));
-        output.Table(Words.JobHeads, plan.Jobs.OrderBy(j => j.ShownOn).Select(JobRow), lastBelowSecond: true);
+        var output = new TableWriter(host);
+        output.Heading(Messages.DatesTitle(plan));
+        output.Table(Messages.JobHeads, plan.Jobs.OrderBy(j => j.ShownOn).Select(JobRow), lastBelowSecond: true);
         if (plan.Gatherings.Length > 0)
         {
-            output.Heading(Words.Gatherings(plan.Gatherings.Length));
-            output.Table(Words.GatheringHeads, plan.Gatherings.Select(GatheringRow));
+            output.Heading(Messages.Gatherings(plan.Gatherings.Length));
+            output.Table(Messages.GatheringHeads, plan.Gatherings.Select(GatheringRow));
         }
 
-        output.Heading(Words.EwesDue(plan.Ewes.Length));
-        output.Table(Words.EweHeads, plan.Ewes.Select(EweRow), lastBelowSecond: true);
+        output.Heading(Messages.EwesDue(plan.Ewes.Length));
+        output.Table(Messages.EweHeads, plan.Ewes.Select(EweRow), lastBelowSecond: true);
     }
 
     private static string[] JobRow(PlannedJob job) =>
     [
-        Words.JobDay(job),
+        Messages.JobDay(job),
         job.Title,
         job.Group?.Name ?? string.Empty,
-        Words.Window(job),
-        job.Trouble is { } trouble ? Words.Trouble(trouble) : job.Why,
+        Messages.Window(job),
+        job.Trouble is { } trouble ? Messages.Trouble(trouble) : job.Why,
     ];
 
     private static string[] GatheringRow(Gathering gathering) =>
     [
-        Words.Day(gathering.Date),
+        Messages.Day(gathering.Date),
         string.Join(", ", gathering.Jobs.Select(j => j.Group is { Name.Length: > 0 } group ? $"{j.Title} ({group.Name})" : j.Title)),
     ];
 
@@ -39,8 +39,8 @@ internal static class DatesReport
     [
         ewe.Ewe.Tag,
         ewe.Ewe.Name ?? string.Empty,
-        ewe.Due is { } due ? Words.Day(due.Likely) : string.Empty,
-        ewe.Due is { } window ? Words.Between(window.Earliest, window.Latest) : string.Empty,
-        ewe.Due?.Words ?? Words.NotDue(ewe.Standing),
+        ewe.Due is { } due ? Messages.Day(due.Likely) : string.Empty,
+        ewe.Due is { } window ? Messages.Between(window.Earliest, window.Latest) : string.Empty,
+        ewe.Due?.Words ?? Messages.NotDue(ewe.Standing),
     ];
 }

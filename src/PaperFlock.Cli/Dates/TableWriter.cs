@@ -5,26 +5,26 @@ using Spectre.Console.Rendering;
 namespace PaperFlock.Cli.Dates;
 
 /// <summary>Tables for a screen, or plain columns for a pipe: there nothing is wrapped, cut, bordered or left trailing.</summary>
-internal sealed class TableWriter(Surroundings surroundings)
+internal sealed class TableWriter(Host host)
 {
-    private readonly bool _terminal = surroundings.OutIsTerminal;
+    private readonly bool _terminal = host.OutIsTerminal;
     private bool _begun;
 
     public void Heading(string text)
     {
         if (_begun)
         {
-            surroundings.Out.WriteLine();
+            host.Out.WriteLine();
         }
 
         _begun = true;
         if (_terminal)
         {
-            Consoles.For(surroundings.Out).WriteLine(text, new Style(decoration: Decoration.Bold));
+            Consoles.For(host.Out).WriteLine(text, new Style(decoration: Decoration.Bold));
         }
         else
         {
-            surroundings.Out.WriteLine(text);
+            host.Out.WriteLine(text);
         }
     }
 
@@ -50,7 +50,7 @@ internal sealed class TableWriter(Surroundings surroundings)
             table.AddRow(lastBelowSecond ? Folded(row) : row.Select(cell => new Text(cell)));
         }
 
-        Consoles.For(surroundings.Out).Write(table);
+        Consoles.For(host.Out).Write(table);
     }
 
     private static IEnumerable<IRenderable> Folded(string[] row) => row.SkipLast(1).Select((cell, i) => i == 1
@@ -64,7 +64,7 @@ internal sealed class TableWriter(Surroundings surroundings)
         foreach (var line in lines)
         {
             var padded = line.Select((cell, column) => cell + new string(' ', widths[column] - DisplayWidth.Of(cell)));
-            surroundings.Out.WriteLine(string.Join("  ", padded).TrimEnd());
+            host.Out.WriteLine(string.Join("  ", padded).TrimEnd());
         }
     }
 }

@@ -13,26 +13,26 @@ namespace PaperFlock.Cli.Entering;
 internal sealed class AnswerBook
 {
     private readonly string _path;
-    private readonly Surroundings _surroundings;
+    private readonly Host _surroundings;
     private FlockFile _file;
     private byte[] _bytes;
 
-    private AnswerBook(string path, Surroundings surroundings, FlockFile file, byte[] bytes) =>
-        (_path, _surroundings, _file, _bytes) = (path, surroundings, file, bytes);
+    private AnswerBook(string path, Host host, FlockFile file, byte[] bytes) =>
+        (_path, _surroundings, _file, _bytes) = (path, host, file, bytes);
 
     public Flock Flock => _file.Flock;
 
     /// <returns>Null when the flock file has errors; they have been shown.</returns>
     /// <exception cref="UsageException">It cannot be read.</exception>
-    public static AnswerBook? Open(string path, Surroundings surroundings)
+    public static AnswerBook? Open(string path, Host host)
     {
-        var bytes = FlockBytes.Read(path, surroundings);
+        var bytes = FlockBytes.Read(path, host);
         if (FlockFile.Open(path, bytes, out var reading) is { } file)
         {
-            return new AnswerBook(path, surroundings, file, bytes);
+            return new AnswerBook(path, host, file, bytes);
         }
 
-        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, surroundings);
+        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
         return null;
     }
 
@@ -52,7 +52,7 @@ internal sealed class AnswerBook
         if (FlockFile.Open(_path, bytes, out var reading) is not { } file)
         {
             DiagnosticsOut.Write(reading.Source, reading.Diagnostics, _surroundings);
-            throw new UsageException(EnterWords.FileHasErrors);
+            throw new UsageException(EnterMessages.FileHasErrors);
         }
 
         (_file, _bytes) = (file, bytes);

@@ -10,7 +10,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
 {
     private static readonly ResultColumn Tag = new("tag", "ear tag", "eartag", "tag number", "tag no", "ewe tag", "eid", "id", "ear tag number");
 
-    /// <summary>Told from a column that was meant for results and has a slip in its heading.</summary>
+    /// <summary>OutcomesInOrder from a column that was meant for results and has a slip in its heading.</summary>
     private static readonly ResultColumn[] Ignored = [new("name", "ewe", "ewe name"), new("note", "notes", "comment", "comments", "remarks"), new("breed"), new("group"), new("born")];
 
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
@@ -19,7 +19,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
     {
         if (table.Headings.IsEmpty)
         {
-            bag.Add(CsvWords.Empty());
+            bag.Add(CsvMessages.Empty());
             return [];
         }
 
@@ -37,19 +37,19 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
             var tag = row.Length > columns.Tag ? row[columns.Tag] : null;
             if (tag is null || tag.IsBlank)
             {
-                bag.Add(ResultWords.NoTag(row[0].Span));
+                bag.Add(ResultMessages.NoTag(row[0].Span));
                 continue;
             }
 
             if (!tags.Has(tag.Text))
             {
-                bag.Add(ResultWords.UnknownTag(tag.Span, tag.Text, tags.Meant(tag.Text)));
+                bag.Add(ResultMessages.UnknownTag(tag.Span, tag.Text, tags.Meant(tag.Text)));
                 continue;
             }
 
             if (!sheet.RowsMayRepeat && !lines.TryAdd(tag.Text, tag.Span.Line))
             {
-                bag.Add(ResultWords.TagTwice(tag.Span, tag.Text, lines[tag.Text]));
+                bag.Add(ResultMessages.TagTwice(tag.Span, tag.Text, lines[tag.Text]));
                 // Nobody but the keeper knows which of them is right.
                 twice.Add(tag.Text);
                 continue;
@@ -61,7 +61,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
                 rows.Add(new ResultRow(ewe.Tag, tag.Span, answer));
                 if (!ewes.Contains(ewe.Tag))
                 {
-                    bag.Add(ResultWords.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
+                    bag.Add(ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
                 }
             }
         }
@@ -89,7 +89,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
         if (what.Answer is null)
         {
             var at = written.FirstOrDefault(w => w.Column == column, written[0]).Cell.Span;
-            bag.Add(ResultWords.Refused(at, asked.Ewe.CallName, what.WhyNot!));
+            bag.Add(ResultMessages.Refused(at, asked.Ewe.CallName, what.WhyNot!));
         }
 
         return what.Answer;
@@ -111,24 +111,24 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
             {
                 if (!found.TryAdd(column.Name, i))
                 {
-                    bag.Add(ResultWords.ColumnTwice(heading.Span, column.Name, table.Headings[found[column.Name]].Text));
+                    bag.Add(ResultMessages.ColumnTwice(heading.Span, column.Name, table.Headings[found[column.Name]].Text));
                 }
             }
             else if (!Ignored.Any(c => Is(c, heading.Text)))
             {
-                bag.Add(ResultWords.UnknownColumn(heading.Span, heading.Text, NearestWord.Find(heading.Text, sheet.Columns.SelectMany(c => c.Headings.Prepend(c.Name)))));
+                bag.Add(ResultMessages.UnknownColumn(heading.Span, heading.Text, NearestWord.Find(heading.Text, sheet.Columns.SelectMany(c => c.Headings.Prepend(c.Name)))));
             }
         }
 
         if (!found.TryGetValue(Tag.Name, out var tag))
         {
-            bag.Add(ResultWords.NoTagColumn(table.Headings[0].Span));
+            bag.Add(ResultMessages.NoTagColumn(table.Headings[0].Span));
             return null;
         }
 
         if (found.Count == 1)
         {
-            bag.Add(ResultWords.NoResultColumn(table.Headings[0].Span, sheet.Columns));
+            bag.Add(ResultMessages.NoResultColumn(table.Headings[0].Span, sheet.Columns));
             return null;
         }
 

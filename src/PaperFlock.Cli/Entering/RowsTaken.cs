@@ -57,12 +57,12 @@ internal sealed class RowsTaken(IPencilSheet sheet, AnswerBook book, LocalDate t
         if (!written)
         {
             Tally.Leave(row.Tag);
-            _readBack.Add(EnterWords.SameAgain(who, row.Answer.Words));
+            _readBack.Add(EnterMessages.SameAgain(who, row.Answer.Words));
             return;
         }
 
         Tally.Enter(row.Tag, known.Length > 0);
-        _readBack.Add(EnterWords.ReadBack(who, row.Answer.Words));
+        _readBack.Add(EnterMessages.ReadBack(who, row.Answer.Words));
     }
 
     private string Known(string tag) => sheet.Known(new Asked(book.Flock, book.Find(tag)!, today));

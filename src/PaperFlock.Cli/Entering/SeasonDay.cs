@@ -20,16 +20,16 @@ internal static class SeasonDay
         var meant = Candidates(text.Trim(), window, today).Distinct().Order().ToList();
         if (meant.Count == 0)
         {
-            return (null, EnterWords.NoDay(text, Example(within, today)));
+            return (null, EnterMessages.NoDay(text, Example(within, today)));
         }
 
         var possible = meant.Where(d => d <= today && within.Any(w => w.Contains(d))).ToList();
         return possible.Count switch
         {
             1 => (possible[0], null),
-            > 1 => (null, EnterWords.TwoDays(text, possible)),
-            _ when meant.Exists(d => d > today && within.Any(w => w.Contains(d))) => (null, EnterWords.NotYet(text, today)),
-            _ => (null, EnterWords.NotThen(text, happening, within, Example(within, today))),
+            > 1 => (null, EnterMessages.TwoDays(text, possible)),
+            _ when meant.Exists(d => d > today && within.Any(w => w.Contains(d))) => (null, EnterMessages.NotYet(text, today)),
+            _ => (null, EnterMessages.NotThen(text, happening, within, Example(within, today))),
         };
     }
 

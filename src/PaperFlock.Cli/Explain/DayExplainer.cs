@@ -1,7 +1,6 @@
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Cli.Explain;
 
@@ -16,20 +15,20 @@ internal static class DayExplainer
     {
         if (day < plan.From || day > plan.To)
         {
-            throw new UsageException(ExplainWords.OutsidePlan(day, plan));
+            throw new UsageException(ExplainMessages.OutsidePlan(day, plan));
         }
 
         var today = plan.Jobs.Where(j => j.Date == day).ToList();
         var missed = plan.Jobs.Where(j => j.Date is null && j.Best == day).ToList();
         return Explanation.Of(
-            Words.Day(day),
+            Messages.Day(day),
             [
                 ("keeper", Keeper(day, plan)),
-                .. Explanation.List("jobs", today.Select(j => $"{ExplainWords.Name(j)}: {j.Why}").Concat(missed.Select(j => $"NO DAY for {ExplainWords.Name(j)}: {j.Trouble?.Words}"))),
-                .. Explanation.List("could be done", plan.Jobs.Where(j => IsElsewhere(j, day)).Select(j => $"{ExplainWords.Name(j)}: planned for {Words.Day(j.Date!.Value)}")),
+                .. Explanation.List("jobs", today.Select(j => $"{ExplainMessages.Name(j)}: {j.Why}").Concat(missed.Select(j => $"NO DAY for {ExplainMessages.Name(j)}: {j.Trouble?.Words}"))),
+                .. Explanation.List("could be done", plan.Jobs.Where(j => IsElsewhere(j, day)).Select(j => $"{ExplainMessages.Name(j)}: planned for {Messages.Day(j.Date!.Value)}")),
                 .. Rounds(day, plan),
                 .. Explanation.List("feed", Feeding(day, plan)),
-                .. Explanation.List("order by today", plan.Stores.Where(s => s.OrderBy == day).Select(s => $"{s.Item}, needed from {Words.Day(s.NeededFrom)}")),
+                .. Explanation.List("order by today", plan.Stores.Where(s => s.OrderBy == day).Select(s => $"{s.Item}, needed from {Messages.Day(s.NeededFrom)}")),
                 ("lambing", Lambing(day, plan)),
                 .. Explanation.List("most likely", plan.Ewes.Where(e => e.Due?.Likely == day).Select(e => $"{e.Ewe.CallName}: {e.Due!.Words}")),
             ]);
@@ -42,7 +41,7 @@ internal static class DayExplainer
         var days = plan.Flock.KeeperDays;
         return (days.AbsenceOn(day), days.IsFreeWeekday(day)) switch
         {
-            ({ } away, _) => $"away, {ExplainWords.Span(away.From, away.To)}; {away.Sitter ?? "a sitter"} has the flock: no job is put here that can be on another day",
+            ({ } away, _) => $"away, {ExplainMessages.Span(away.From, away.To)}; {away.Sitter ?? "a sitter"} has the flock: no job is put here that can be on another day",
             (null, true) => "free for jobs",
             _ => "there, but not free for jobs that need hours",
         };
@@ -56,7 +55,7 @@ internal static class DayExplainer
         }
 
         var times = rounds.Times.Select(r => $"{Figures.Shown.Time(r.At)} {r.Name}");
-        yield return ("rounds", $"{rounds.Times.Length}: {Words.List(times)}");
+        yield return ("rounds", $"{rounds.Times.Length}: {Messages.List(times)}");
         yield return ("so many for", rounds.Why);
         yield return ("daylight", Daylight(rounds));
     }
@@ -76,11 +75,11 @@ internal static class DayExplainer
 
     private static IEnumerable<string> Feeding(LocalDate day, SeasonPlan plan)
     {
-        var amounts = new Amounts(plan.Flock.Print.Units, Language.English);
+        var amounts = new Amounts(plan.Flock.Print.Units);
         return plan.TroughGroups
             .Select(g => (Group: g, Week: g.Weeks.LastOrDefault(w => w.WeekBeginning <= day && day < w.WeekBeginning.PlusWeeks(1))))
             .Where(f => f.Week is not null)
-            .Select(f => $"{f.Group.Name}, {Words.Count(f.Week!.Ewes, "ewe")}: {amounts.Ration(f.Week.KgPerEwePerDay)} a ewe in {Words.Count(f.Week.FeedsPerDay, "feed")}, {RationWords.Before(f.Week)}");
+            .Select(f => $"{f.Group.Name}, {Messages.Count(f.Week!.Ewes, "ewe")}: {amounts.Ration(f.Week.KgPerEwePerDay)} a ewe in {Messages.Count(f.Week.FeedsPerDay, "feed")}, {RationText.Before(f.Week)}");
     }
 
     private static string? Lambing(LocalDate day, SeasonPlan plan)
@@ -90,7 +89,7 @@ internal static class DayExplainer
             return null;
         }
 
-        var pens = lambing.PensNeededP90 > 0 ? $"; on 9 such nights in 10 {Words.Count(lambing.PensNeededP90, "lambing pen")} would be enough" : string.Empty;
+        var pens = lambing.PensNeededP90 > 0 ? $"; on 9 such nights in 10 {Messages.Count(lambing.PensNeededP90, "lambing pen")} would be enough" : string.Empty;
         return FormattableString.Invariant($"about {lambing.ExpectedEwes:0.0} ewes to lamb; on 9 such days in 10 no more than {lambing.P90}") + pens;
     }
 }

@@ -1,7 +1,6 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Cli.Explain;
 
@@ -17,41 +16,41 @@ internal static class EweExplainer
             [
                 ("she is", Standing(plan)),
                 ("group", Group(group)),
-                ("marked", ewe.Marks.IsEmpty ? null : Words.List(ewe.Marks.Select(Words.Day))),
+                ("marked", ewe.Marks.IsEmpty ? null : Messages.List(ewe.Marks.Select(Messages.Day))),
                 ("scanned", Scanned(ewe)),
-                ("for the tup", Words.Advice(plan.Advice)),
-                ("due", plan.Due is { } due ? $"most likely {Words.Day(due.Likely)}; 9 in 10 such ewes lamb {ExplainWords.Span(due.Earliest, due.Latest)}" : null),
+                ("for the tup", Messages.Advice(plan.Advice)),
+                ("due", plan.Due is { } due ? $"most likely {Messages.Day(due.Likely)}; 9 in 10 such ewes lamb {ExplainMessages.Span(due.Earliest, due.Latest)}" : null),
                 ("dated by", plan.Due?.Words),
                 ("counted", plan.Due?.Reckoning),
                 .. Feeding(plan, season),
-                ("pen", plan.Pen is { } pen ? pen + (group.Housed is { } housed ? $", from {Words.Day(housed)}" : string.Empty) : null),
+                ("pen", plan.Pen is { } pen ? pen + (group.Housed is { } housed ? $", from {Messages.Day(housed)}" : string.Empty) : null),
                 .. Explanation.List("take care", season.Warnings.Where(w => w.Span == ewe.Span).Select(w => $"{w.Message}: {w.Advice}")),
-                ("jobs past", Words.List(Jobs(ewe, season).Where(j => j.ShownOn < season.AsOf).Select(j => j.Title))),
-                .. Explanation.List("jobs to come", Jobs(ewe, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{Words.JobDay(j)}: {j.Title}")),
+                ("jobs past", Messages.List(Jobs(ewe, season).Where(j => j.ShownOn < season.AsOf).Select(j => j.Title))),
+                .. Explanation.List("jobs to come", Jobs(ewe, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{Messages.JobDay(j)}: {j.Title}")),
             ]);
     }
 
     private static string Standing(EwePlan plan) => plan.Standing switch
     {
-        PaperFlock.Planning.Standing.ToLamb => $"planned to lamb, fed for {Words.Count(plan.Litter, "lamb")}{(plan.IsScanned ? string.Empty : ", since nobody has scanned her")}",
+        PaperFlock.Planning.Standing.ToLamb => $"planned to lamb, fed for {Messages.Count(plan.Litter, "lamb")}{(plan.IsScanned ? string.Empty : ", since nobody has scanned her")}",
         PaperFlock.Planning.Standing.Empty => "empty: not fed for lambs, not due",
         PaperFlock.Planning.Standing.LeftOut => "left out of the tup: not fed for lambs, not due",
-        _ => $"lambed{(plan.Ewe.Lambed is { } day ? $" on {Words.Day(day)}" : string.Empty)}: her card is closed",
+        _ => $"lambed{(plan.Ewe.Lambed is { } day ? $" on {Messages.Day(day)}" : string.Empty)}: her card is closed",
     };
 
     private static string Group(GroupPlan group)
     {
         var name = group.Group.Name.Length > 0 ? group.Group.Name : "the one group";
         var tup = group.Group.Tup is { } called ? $", tup {called}" : string.Empty;
-        var stay = group.Group.IsOneDay ? $", mated {Words.Day(group.Group.TupIn)}" : $", tup in {ExplainWords.Span(group.Group.TupIn, group.Group.TupOut)}";
-        var due = group is { FirstDue: { } first, LastDue: { } last } ? $"; lambs due {ExplainWords.Span(first, last)}: {group.FirstDueWhy}" : string.Empty;
+        var stay = group.Group.IsOneDay ? $", mated {Messages.Day(group.Group.TupIn)}" : $", tup in {ExplainMessages.Span(group.Group.TupIn, group.Group.TupOut)}";
+        var due = group is { FirstDue: { } first, LastDue: { } last } ? $"; lambs due {ExplainMessages.Span(first, last)}: {group.FirstDueWhy}" : string.Empty;
         return name + tup + stay + due;
     }
 
     private static string? Scanned(Ewe ewe)
     {
         var stage = ewe.ScanStage switch { ScanStage.Early => ", the scanner said early", ScanStage.Late => ", the scanner said late", _ => string.Empty };
-        return ewe.Scan is { } lambs ? Words.Count(lambs, "lamb") + stage : "not yet";
+        return ewe.Scan is { } lambs ? Messages.Count(lambs, "lamb") + stage : "not yet";
     }
 
     private static IEnumerable<(string Label, string? Text)> Feeding(EwePlan plan, SeasonPlan season)
@@ -61,13 +60,13 @@ internal static class EweExplainer
             return [];
         }
 
-        var amounts = new Amounts(season.Flock.Print.Units, Language.English);
+        var amounts = new Amounts(season.Flock.Print.Units);
         var feeds = season.Flock.Feeds;
         return
         [
-            ("fed with", $"{trough.Name}, {Words.Count(trough.Ewes.Length, "ewe")}, the first of them due {Words.Day(trough.FirstDue)}: chart FEED-{trough.Number}"),
-            ("ration", RationWords.Method(trough, feeds, amounts)),
-            .. Explanation.List("from", trough.Weeks.Select(w => RationWords.Week(w, feeds, amounts))),
+            ("fed with", $"{trough.Name}, {Messages.Count(trough.Ewes.Length, "ewe")}, the first of them due {Messages.Day(trough.FirstDue)}: chart FEED-{trough.Number}"),
+            ("ration", RationText.Method(trough, feeds, amounts)),
+            .. Explanation.List("from", trough.Weeks.Select(w => RationText.Week(w, feeds, amounts))),
             ("mind", Joined(trough.Difference, trough.Protein, trough.Assumed)),
         ];
     }

@@ -7,24 +7,24 @@ internal static class ExplanationWriter
 {
     private const int LabelWidth = 14;
 
-    public static void Write(IEnumerable<Explanation> explanations, Surroundings surroundings)
+    public static void Write(IEnumerable<Explanation> explanations, Host host)
     {
         var begun = false;
         foreach (var explanation in explanations)
         {
             if (begun)
             {
-                surroundings.Out.WriteLine();
+                host.Out.WriteLine();
             }
 
             begun = true;
-            if (surroundings.OutIsTerminal)
+            if (host.OutIsTerminal)
             {
-                WriteToScreen(explanation, Consoles.For(surroundings.Out));
+                WriteToScreen(explanation, Consoles.For(host.Out));
             }
             else
             {
-                WritePlain(explanation, surroundings.Out);
+                WritePlain(explanation, host.Out);
             }
         }
     }

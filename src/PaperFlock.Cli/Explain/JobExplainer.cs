@@ -7,23 +7,23 @@ namespace PaperFlock.Cli.Explain;
 internal static class JobExplainer
 {
     public static Explanation Of(PlannedJob job, SeasonPlan plan) => Explanation.Of(
-        $"{ExplainWords.Name(job)}: {Words.JobDay(job)}",
+        $"{ExplainMessages.Name(job)}: {Messages.JobDay(job)}",
         [
             ("trouble", job.Trouble?.Words),
             ("why", job.Why),
-            ("counted from", job.Basis is { } basis ? $"{basis.Words}, {Words.Day(basis.Day)}: {Offset(job, basis.Day)}" : "the day the flock file gives"),
+            ("counted from", job.Basis is { } basis ? $"{basis.Words}, {Messages.Day(basis.Day)}: {Offset(job, basis.Day)}" : "the day the flock file gives"),
             ("known by", job.Basis?.Evidence),
-            ("any use", job.Fixed ? "that day, whatever the keeper's week" : $"{ExplainWords.Span(job.Earliest, job.Latest)}, best on {Words.Day(job.Best)}"),
+            ("any use", job.Fixed ? "that day, whatever the keeper's week" : $"{ExplainMessages.Span(job.Earliest, job.Latest)}, best on {Messages.Day(job.Best)}"),
             ("moved", Moved(job)),
             ("mind", job.Moved is { } odd && job.Date == job.Best ? odd : null),
             ("gathering", Gathering(job, plan)),
-            ("time", job.Minutes is { } minutes ? Words.Count(minutes, "minute") : null),
+            ("time", job.Minutes is { } minutes ? Messages.Count(minutes, "minute") : null),
             ("source", job.Source),
         ]);
 
     private static string? Moved(PlannedJob job) => job switch
     {
-        { Moved: { } words } when job.Date != job.Best => $"from its best day, {Words.Day(job.Best)}: {words}",
+        { Moved: { } words } when job.Date != job.Best => $"from its best day, {Messages.Day(job.Best)}: {words}",
         { Fixed: false, Date: not null } when job.Date == job.Best => "no: it is on its best day",
         _ => null,
     };
@@ -35,8 +35,8 @@ internal static class JobExplainer
             return null;
         }
 
-        var others = plan.Gatherings.FirstOrDefault(g => g.Date == job.Date)?.Jobs.Where(j => !ReferenceEquals(j, job)).Select(ExplainWords.Name).ToList() ?? [];
-        return others.Count == 0 ? ExplainWords.Gathered : $"{ExplainWords.Gathered}, together with {Words.List(others)}";
+        var others = plan.Gatherings.FirstOrDefault(g => g.Date == job.Date)?.Jobs.Where(j => !ReferenceEquals(j, job)).Select(ExplainMessages.Name).ToList() ?? [];
+        return others.Count == 0 ? ExplainMessages.Gathered : $"{ExplainMessages.Gathered}, together with {Messages.List(others)}";
     }
 
     /// <summary>Such as "75 to 80 days after, best 75".</summary>
@@ -46,10 +46,10 @@ internal static class JobExplainer
         return (earliest, latest) switch
         {
             (0, 0) => "that day",
-            _ when earliest == latest => $"{Words.Count(Math.Abs(best), "day")} {(best < 0 ? "before" : "after")}",
+            _ when earliest == latest => $"{Messages.Count(Math.Abs(best), "day")} {(best < 0 ? "before" : "after")}",
             ( < 0, <= 0) => $"{-earliest} to {-latest} days before, best {-best}",
             ( >= 0, _) => $"{earliest} to {latest} days after, best {best}",
-            _ => $"from {Words.Count(-earliest, "day")} before to {Words.Count(latest, "day")} after",
+            _ => $"from {Messages.Count(-earliest, "day")} before to {Messages.Count(latest, "day")} after",
         };
     }
 }

@@ -22,7 +22,7 @@ internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Plan
     {
         var exact = new Meant(
             SpokenDay.Parse(text, plan),
-            [.. plan.Jobs.Where(j => Same(j.Id, text) || Same(j.Title, text) || Same(ExplainWords.Name(j), text))],
+            [.. plan.Jobs.Where(j => Same(j.Id, text) || Same(j.Title, text) || Same(ExplainMessages.Name(j), text))],
             [.. plan.Ewes.Where(e => Same(e.Ewe.Name, text) || Same(Close(e.Ewe.Tag), Close(text)))]);
         var meant = exact.Count > 0 || text.Length < ShortestPart
             ? exact
@@ -32,9 +32,9 @@ internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Plan
                 [.. plan.Ewes.Where(e => Close(e.Ewe.Tag).EndsWith(Close(text), StringComparison.OrdinalIgnoreCase))]);
         return meant.Count switch
         {
-            0 when SpokenDay.IsMeant(text) => throw new UsageException(ExplainWords.NotADay(text)),
-            0 => throw new UsageException(ExplainWords.Nothing(text, NearestWord.Find(text, Names(plan)))),
-            > Most => throw new UsageException(ExplainWords.TooMany(text, [.. meant.Jobs.Select(ExplainWords.Name), .. meant.Ewes.Select(e => e.Ewe.Tag)])),
+            0 when SpokenDay.IsMeant(text) => throw new UsageException(ExplainMessages.NotADay(text)),
+            0 => throw new UsageException(ExplainMessages.Nothing(text, NearestWord.Find(text, Names(plan)))),
+            > Most => throw new UsageException(ExplainMessages.TooMany(text, [.. meant.Jobs.Select(ExplainMessages.Name), .. meant.Ewes.Select(e => e.Ewe.Tag)])),
             _ => meant,
         };
     }

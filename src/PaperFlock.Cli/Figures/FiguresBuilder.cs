@@ -65,7 +65,7 @@ internal static class FiguresBuilder
             ? new DueFigures(Date(due.Earliest), Date(due.Likely), Date(due.Latest), Date(due.FirstPossible), Date(due.LastPossible))
             : null,
         Codes.Of(ewe.Advice.Verdict),
-        Words.Advice(ewe.Advice),
+        Messages.Advice(ewe.Advice),
         ewe.TroughGroup,
         ewe.Pen);
 

@@ -27,7 +27,7 @@ internal sealed class CheckedWriter(TextWriter inner) : TextWriter
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWriteOut(FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWriteOut(FileTrouble.Reason(e)), e);
         }
     }
 }

@@ -11,7 +11,7 @@ internal static class CutShort
     {
         try
         {
-            if (Litter.IsIn(folder))
+            if (TempFiles.IsIn(folder))
             {
                 using var held = FolderLock.Take(folder, shown, stop);
                 PutRight(folder, held);
@@ -19,7 +19,7 @@ internal static class CutShort
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotPutRight(shown, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotPutRight(shown, FileTrouble.Reason(e)), e);
         }
     }
 
@@ -30,7 +30,7 @@ internal static class CutShort
         if (held.IsHeld)
         {
             UndoNote.Follow(folder);
-            Litter.Quietly(() => Litter.Sweep(folder));
+            TempFiles.Quietly(() => TempFiles.Sweep(folder));
         }
     }
 }

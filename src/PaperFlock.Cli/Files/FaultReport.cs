@@ -12,7 +12,7 @@ internal static class FaultReport
         try
         {
             using var file = new StreamWriter(new FileStream(path, FileMode.CreateNew, FileAccess.Write));
-            file.WriteLine(Words.Version);
+            file.WriteLine(Messages.Version);
             file.WriteLine($"{RuntimeInformation.OSDescription}, {RuntimeInformation.RuntimeIdentifier}, {RuntimeInformation.FrameworkDescription}");
             file.WriteLine(string.Join(' ', args.Select(a => $"\"{a}\"")));
             file.WriteLine(fault);

@@ -18,12 +18,12 @@ internal static class FileTrouble
 
     public static string Reason(Exception e) => e switch
     {
-        FileNotFoundException => Words.NoSuchFile,
-        DirectoryNotFoundException => Words.NoSuchFolder,
-        PathTooLongException => Words.PathTooLong,
-        UnauthorizedAccessException or SecurityException => Words.NotAllowed,
-        IOException full when IsFull(full) => Words.DiskFull,
-        IOException when DiskReadOnly.Contains(e.HResult) => Words.ReadOnlyDisk,
+        FileNotFoundException => Messages.NoSuchFile,
+        DirectoryNotFoundException => Messages.NoSuchFolder,
+        PathTooLongException => Messages.PathTooLong,
+        UnauthorizedAccessException or SecurityException => Messages.NotAllowed,
+        IOException full when IsFull(full) => Messages.DiskFull,
+        IOException when DiskReadOnly.Contains(e.HResult) => Messages.ReadOnlyDisk,
         _ => e.Message.TrimEnd('.'),
     };
 }

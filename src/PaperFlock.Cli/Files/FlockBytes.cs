@@ -9,14 +9,14 @@ internal static class FlockBytes
     private const int Most = FlockReader.MostBytes + 1;
 
     /// <exception cref="UsageException">There is no such file, or it cannot be read.</exception>
-    public static byte[] Read(string path, Surroundings surroundings)
+    public static byte[] Read(string path, Host host)
     {
         try
         {
-            var full = surroundings.FullPath(path);
+            var full = host.FullPath(path);
             if (Directory.Exists(full))
             {
-                throw new UsageException(Words.CannotRead(path, Words.IsAFolder));
+                throw new UsageException(Messages.CannotRead(path, Messages.IsAFolder));
             }
 
             using var file = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
@@ -27,7 +27,7 @@ internal static class FlockBytes
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotRead(path, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotRead(path, FileTrouble.Reason(e)), e);
         }
     }
 }

@@ -15,21 +15,21 @@ internal static class FlockFiles
     /// <param name="typed">As typed.</param>
     /// <returns>Paths to be shown as they are, never empty, each file once: in the order typed, those of one folder by name.</returns>
     /// <exception cref="UsageException">A folder holds none, or nothing is called that. A single file that is not there is found out when it is read.</exception>
-    public static ImmutableArray<string> Find(IEnumerable<string> typed, Surroundings surroundings)
+    public static ImmutableArray<string> Find(IEnumerable<string> typed, Host host)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return [.. typed.SelectMany(t => Find(t, surroundings)).Where(f => seen.Add(surroundings.FullPath(f)))];
+        return [.. typed.SelectMany(t => Find(t, host)).Where(f => seen.Add(host.FullPath(f)))];
     }
 
-    private static IEnumerable<string> Find(string typed, Surroundings surroundings)
+    private static IEnumerable<string> Find(string typed, Host host)
     {
         try
         {
-            var full = surroundings.FullPath(typed);
+            var full = host.FullPath(typed);
             if (Directory.Exists(full))
             {
                 var inside = Names(full, name => Endings.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase));
-                return inside.Count > 0 ? inside.Select(name => Beside(typed, name)) : throw new UsageException(Words.NoFlockFilesIn(typed));
+                return inside.Count > 0 ? inside.Select(name => Beside(typed, name)) : throw new UsageException(Messages.NoFlockFilesIn(typed));
             }
 
             var pattern = Path.GetFileName(typed);
@@ -39,13 +39,13 @@ internal static class FlockFiles
             }
 
             var folder = Path.GetDirectoryName(typed) ?? string.Empty;
-            var fullFolder = surroundings.FullPath(folder.Length == 0 ? "." : folder);
+            var fullFolder = host.FullPath(folder.Length == 0 ? "." : folder);
             var matching = Directory.Exists(fullFolder) ? Names(fullFolder, name => FileSystemName.MatchesSimpleExpression(pattern, name, OperatingSystem.IsWindows())) : [];
-            return matching.Count > 0 ? matching.Select(name => Beside(folder, name)) : throw new UsageException(Words.NothingMatches(typed));
+            return matching.Count > 0 ? matching.Select(name => Beside(folder, name)) : throw new UsageException(Messages.NothingMatches(typed));
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotRead(typed, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotRead(typed, FileTrouble.Reason(e)), e);
         }
     }
 

@@ -6,9 +6,9 @@ internal static class FlockWriter
     /// <param name="path">As typed. A link is followed, so that it stays one.</param>
     /// <param name="old">What it was changed from.</param>
     /// <exception cref="UsageException">It cannot be written, or is no longer the old one; it is untouched.</exception>
-    public static void Write(string path, byte[] old, ReadOnlyMemory<byte> content, Surroundings surroundings)
+    public static void Write(string path, byte[] old, ReadOnlyMemory<byte> content, Host host)
     {
-        var target = surroundings.FullPath(path);
+        var target = host.FullPath(path);
         try
         {
             target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
@@ -17,14 +17,14 @@ internal static class FlockWriter
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWrite(path, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWrite(path, FileTrouble.Reason(e)), e);
         }
 
         using var staged = new StagedFiles();
         staged.Add(target, path, content, likeOld: true);
-        if (!staged.PutInPlace(CancellationToken.None, () => FlockBytes.Read(path, surroundings).AsSpan().SequenceEqual(old)))
+        if (!staged.PutInPlace(CancellationToken.None, () => FlockBytes.Read(path, host).AsSpan().SequenceEqual(old)))
         {
-            throw new UsageException(Words.CannotWrite(path, Words.ChangedMeanwhile));
+            throw new UsageException(Messages.CannotWrite(path, Messages.ChangedMeanwhile));
         }
     }
 }

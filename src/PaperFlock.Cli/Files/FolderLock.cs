@@ -35,7 +35,7 @@ internal sealed class FolderLock : IDisposable
 
             if (Environment.TickCount64 > until)
             {
-                throw new UsageException(Words.CannotWriteInto(shown, Words.AnotherRun));
+                throw new UsageException(Messages.CannotWriteInto(shown, Messages.AnotherRun));
             }
 
             stop.WaitHandle.WaitOne(Pause);
@@ -86,7 +86,7 @@ internal sealed class FolderLock : IDisposable
         try
         {
             var file = new FileStream(
-                Path.Combine(folder, Litter.LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
+                Path.Combine(folder, TempFiles.LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
             return new FolderLock(null, file, isHeld: true);
         }
         catch (IOException e) when (!FileTrouble.IsFull(e) && e is not (DirectoryNotFoundException or PathTooLongException))

@@ -5,32 +5,32 @@ internal static class OutFolder
 {
     /// <param name="folder">As typed.</param>
     /// <exception cref="UsageException">It is a file, or it would have to be inside one.</exception>
-    public static void MustNotBeAFile(string folder, Surroundings surroundings)
+    public static void MustNotBeAFile(string folder, Host host)
     {
-        var full = Full(folder, surroundings);
+        var full = Full(folder, host);
         if (File.Exists(full))
         {
-            throw new UsageException(Words.CannotWriteInto(folder, new FileInfo(full).ResolveLinkTarget(true) is { Exists: false } ? Words.LeadsNowhere : Words.IsAFile));
+            throw new UsageException(Messages.CannotWriteInto(folder, new FileInfo(full).ResolveLinkTarget(true) is { Exists: false } ? Messages.LeadsNowhere : Messages.IsAFile));
         }
 
         for (var above = Path.GetDirectoryName(full); above is not null; above = Path.GetDirectoryName(above))
         {
             if (File.Exists(above))
             {
-                throw new UsageException(Words.CannotWriteInto(folder, Words.FolderIsAFile(Path.GetFileName(above))));
+                throw new UsageException(Messages.CannotWriteInto(folder, Messages.FolderIsAFile(Path.GetFileName(above))));
             }
         }
     }
 
-    private static string Full(string folder, Surroundings surroundings)
+    private static string Full(string folder, Host host)
     {
         try
         {
-            return Path.TrimEndingDirectorySeparator(surroundings.FullPath(folder));
+            return Path.TrimEndingDirectorySeparator(host.FullPath(folder));
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWriteInto(folder, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWriteInto(folder, FileTrouble.Reason(e)), e);
         }
     }
 }

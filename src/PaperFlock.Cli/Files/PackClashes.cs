@@ -20,7 +20,7 @@ internal static class PackClashes
             {
                 if (taken.TryGetValue(full, out var other))
                 {
-                    clashes.Add(Words.SamePack(other.Flock, pack.Flock, shown));
+                    clashes.Add(Messages.SamePack(other.Flock, pack.Flock, shown));
                     break;
                 }
             }
@@ -33,7 +33,7 @@ internal static class PackClashes
 
         if (clashes.Count > 0)
         {
-            throw new UsageException(string.Join($"\n{Words.Complaint(string.Empty)}", clashes));
+            throw new UsageException(string.Join($"\n{Messages.Complaint(string.Empty)}", clashes));
         }
     }
 

@@ -1,6 +1,4 @@
-using PaperFlock.Cli.Translating;
 using PaperFlock.Cli.Wiring;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Cli.Files;
 
@@ -12,20 +10,19 @@ internal sealed class PackPaths
     private readonly string _folder;
     private readonly string _name;
     private readonly string _flock;
-    private readonly Surroundings _surroundings;
+    private readonly Host _surroundings;
 
     /// <param name="folder">As typed; null for the folder the flock file is in.</param>
-    /// <param name="language">A pack in trial words has a name, and a record of issues, of its own.</param>
     /// <exception cref="UsageException">The folder is a file, or would be inside one.</exception>
-    public PackPaths(string flockPath, string? folder, Surroundings surroundings, Language language)
+    public PackPaths(string flockPath, string? folder, Host host)
     {
         Flock = flockPath;
         _folder = folder ?? (Path.GetDirectoryName(flockPath) is { Length: > 0 } beside ? beside : ".");
-        _surroundings = surroundings;
-        _flock = surroundings.FullPath(flockPath);
+        _surroundings = host;
+        _flock = host.FullPath(flockPath);
         var name = Path.GetFileNameWithoutExtension(flockPath);
-        _name = (name.Length == 0 ? Words.UnnamedPack : name) + TrialLanguage.Suffix(language);
-        OutFolder.MustNotBeAFile(_folder, surroundings);
+        _name = name.Length == 0 ? Messages.UnnamedPack : name;
+        OutFolder.MustNotBeAFile(_folder, host);
     }
 
     /// <summary>The flock file, as typed.</summary>
@@ -53,7 +50,7 @@ internal sealed class PackPaths
         var full = _surroundings.FullPath(ShownFile(ending));
         // Case may not count on this disk, and nothing is worth losing the only input.
         return string.Equals(full, _flock, StringComparison.OrdinalIgnoreCase)
-            ? throw new UsageException(Words.CannotWrite(ShownFile(ending), Words.IsTheFlockFile))
+            ? throw new UsageException(Messages.CannotWrite(ShownFile(ending), Messages.IsTheFlockFile))
             : full;
     }
 

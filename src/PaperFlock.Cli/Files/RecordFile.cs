@@ -49,7 +49,7 @@ internal sealed class RecordFile(IssueRecord? record, byte[]? bytes)
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotRead(paths.ShownFile(Ending), FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotRead(paths.ShownFile(Ending), FileTrouble.Reason(e)), e);
         }
     }
 

@@ -28,7 +28,7 @@ internal sealed class StagedFiles : IDisposable
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWriteInto(shown, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWriteInto(shown, FileTrouble.Reason(e)), e);
         }
     }
 
@@ -42,7 +42,7 @@ internal sealed class StagedFiles : IDisposable
     {
         if (Directory.Exists(target))
         {
-            throw new UsageException(Words.CannotWrite(shown, Words.IsAFolderThere));
+            throw new UsageException(Messages.CannotWrite(shown, Messages.IsAFolderThere));
         }
 
         _files.Add(new StagedFile(target, shown, content, overwrite, likeOld));
@@ -87,7 +87,7 @@ internal sealed class StagedFiles : IDisposable
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Words.CannotWrite(at.Shown, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWrite(at.Shown, FileTrouble.Reason(e)), e);
         }
         finally
         {
@@ -102,7 +102,7 @@ internal sealed class StagedFiles : IDisposable
         // Innermost first; one with something in it stays, because deleting it fails.
         foreach (var folder in Enumerable.Reverse(_foldersMade))
         {
-            Litter.Quietly(() => Directory.Delete(folder));
+            TempFiles.Quietly(() => Directory.Delete(folder));
         }
 
         _foldersMade.Clear();
@@ -110,7 +110,7 @@ internal sealed class StagedFiles : IDisposable
 
     private void Write(StagedFile file)
     {
-        var temp = Litter.NewName(file.Folder);
+        var temp = TempFiles.NewName(file.Folder);
         _temps.Add(temp);
         using var written = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         if (file.LikeOld && !OperatingSystem.IsWindows())
@@ -162,14 +162,14 @@ internal sealed class StagedFiles : IDisposable
         }
         catch
         {
-            Litter.Quietly(() => note?.PutBack());
+            TempFiles.Quietly(() => note?.PutBack());
             throw;
         }
     }
 
     private void Tidy()
     {
-        _temps.ForEach(temp => Litter.Quietly(() => File.Delete(temp)));
+        _temps.ForEach(temp => TempFiles.Quietly(() => File.Delete(temp)));
         _temps.Clear();
     }
 

@@ -22,7 +22,7 @@ internal sealed class UndoNote
     /// <param name="folder">Full path of the folder the note is put into: that of the targets, or one above.</param>
     public UndoNote(string folder) => _folder = folder;
 
-    private string Place => Path.Combine(_folder, Litter.NoteName);
+    private string Place => Path.Combine(_folder, TempFiles.NoteName);
 
     /// <summary>Keeps what a file takes the place of, under a second name beside it.</summary>
     /// <param name="target">Full path.</param>
@@ -32,7 +32,7 @@ internal sealed class UndoNote
         string? kept = null;
         if (IsThere(target))
         {
-            kept = Litter.NewName(Path.GetDirectoryName(target)!);
+            kept = TempFiles.NewName(Path.GetDirectoryName(target)!);
             if (MustCopy(kept) || !UnixFiles.TryLink(target, kept))
             {
                 Copy(target, kept);
@@ -61,7 +61,7 @@ internal sealed class UndoNote
         {
             if (kept is not null)
             {
-                Litter.Quietly(() => File.Delete(kept));
+                TempFiles.Quietly(() => File.Delete(kept));
             }
         }
     }
@@ -71,7 +71,7 @@ internal sealed class UndoNote
     /// <exception cref="IOException">A file cannot be put back; the note stays.</exception>
     public static void Follow(string folder)
     {
-        if (File.Exists(Path.Combine(folder, Litter.NoteName)))
+        if (File.Exists(Path.Combine(folder, TempFiles.NoteName)))
         {
             Read(folder).PutBack();
         }
@@ -120,7 +120,7 @@ internal sealed class UndoNote
             if (target.StartsWith(Path.Join(folder, "/"), StringComparison.Ordinal) || target.StartsWith(Path.Join(folder, "\\"), StringComparison.Ordinal))
             {
                 var kept = part[1].Length == 0 ? null : Path.Combine(Path.GetDirectoryName(target)!, part[1]);
-                if (kept is null || Litter.IsOurs(part[1]))
+                if (kept is null || TempFiles.IsOurs(part[1]))
                 {
                     note._files.Add((target, kept, part[2]));
                 }

@@ -43,28 +43,28 @@ internal sealed class EweList
     {
         if (_table.Rows.IsEmpty && _table.Headings.IsEmpty)
         {
-            _bag.Add(ListWords.NoRows());
+            _bag.Add(ListMessages.NoRows());
             return [];
         }
 
         var columns = EweColumn.Of(_table.Headings);
         if (!columns.Any(c => c.Key == "tag"))
         {
-            _bag.Add(ListWords.NoTagColumn(_table.Headings[0].Span));
+            _bag.Add(ListMessages.NoTagColumn(_table.Headings[0].Span));
             return [];
         }
 
         NameWhatIsLeftOut(columns);
         if (_table.Rows.IsEmpty)
         {
-            _bag.Add(ListWords.NoRows());
+            _bag.Add(ListMessages.NoRows());
         }
 
         var tags = new TagCells(Column(columns.First(c => c.Key == "tag")).Select(c => c.Text));
         var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
         if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
         {
-            _bag.Add(ListWords.AgeReckoned(age.Heading.Span, _tupping));
+            _bag.Add(ListMessages.AgeReckoned(age.Heading.Span, _tupping));
         }
 
         return [.. _table.Rows.Select(row => Row(row, columns, tags, dates))];
@@ -81,8 +81,8 @@ internal sealed class EweList
             }
 
             _bag.Add(EweColumn.Of([heading]) is [var same] && columns.FirstOrDefault(c => c.Key == same.Key) is { } other
-                ? ListWords.SecondColumn(heading.Span, heading.Text.Trim(), other.Heading.Text.Trim())
-                : ListWords.UnknownColumn(heading.Span, heading.Text.Trim()));
+                ? ListMessages.SecondColumn(heading.Span, heading.Text.Trim(), other.Heading.Text.Trim())
+                : ListMessages.UnknownColumn(heading.Span, heading.Text.Trim()));
         }
     }
 
@@ -177,7 +177,7 @@ internal sealed class EweList
             return FlockValue.Word((_tupping - years).ToString(CultureInfo.InvariantCulture));
         }
 
-        _bag.Add(ListWords.NotAnAge(cell.Span, text));
+        _bag.Add(ListMessages.NotAnAge(cell.Span, text));
         return null;
     }
 
@@ -189,7 +189,7 @@ internal sealed class EweList
             return FlockValue.Word(weight);
         }
 
-        _bag.Add(fault == WeightCell.Fault.NoUnit ? ListWords.NoUnit(cell.Span, text) : ListWords.NotAWeight(cell.Span, text));
+        _bag.Add(fault == WeightCell.Fault.NoUnit ? ListMessages.NoUnit(cell.Span, text) : ListMessages.NotAWeight(cell.Span, text));
         return null;
     }
 }

@@ -33,17 +33,17 @@ internal sealed partial class ListDates
     {
         if (WrittenDate.IsDayNumber(text))
         {
-            bag.Add(ListWords.DayNumber(cell.Span, text));
+            bag.Add(ListMessages.DayNumber(cell.Span, text));
             return null;
         }
 
         switch (WrittenDate.Read(WithoutTime(text)))
         {
             case (null, null):
-                bag.Add(ListWords.NotADate(cell.Span, text));
+                bag.Add(ListMessages.NotADate(cell.Span, text));
                 return null;
             case ({ } day, { } other) when day != other && _isDayFirst is null:
-                bag.Add(ListWords.TwoDays(cell.Span, text, day, other));
+                bag.Add(ListMessages.TwoDays(cell.Span, text, day, other));
                 return null;
             case ({ } day, { } other) when day != other:
                 return Iso(_isDayFirst is true ? day : other);

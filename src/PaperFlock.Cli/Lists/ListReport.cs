@@ -7,15 +7,15 @@ namespace PaperFlock.Cli.Lists;
 internal static class ListReport
 {
     /// <returns>Whether the ewes may be taken: every row is right, or the good ones are wanted alone and there are some.</returns>
-    public static bool Write(string file, SourceText source, ImmutableArray<ListedEwe> rows, DiagnosticBag found, bool goodRows, Surroundings surroundings)
+    public static bool Write(string file, SourceText source, ImmutableArray<ListedEwe> rows, DiagnosticBag found, bool goodRows, Host host)
     {
-        DiagnosticsOut.Write(source, found.ToSorted(), surroundings);
+        DiagnosticsOut.Write(source, found.ToSorted(), host);
         var taken = rows.Count(r => r.Ewe is not null);
         var may = taken > 0 && (!found.HasErrors || goodRows);
-        surroundings.Out.WriteLine(ListWords.Report(file, may ? taken : 0, rows.Length - taken));
+        host.Out.WriteLine(ListMessages.Report(file, may ? taken : 0, rows.Length - taken));
         foreach (var row in rows)
         {
-            surroundings.Out.WriteLine(row.Ewe is null ? ListWords.RowRefused(row.Line, row.Tag) : ListWords.Row(row.Line, row.Tag, row.Name, may));
+            host.Out.WriteLine(row.Ewe is null ? ListMessages.RowRefused(row.Line, row.Tag) : ListMessages.Row(row.Line, row.Tag, row.Name, may));
         }
 
         return may;

@@ -34,7 +34,7 @@ internal static partial class ListTrial
             var errors = found.Where(IsError).ToArray();
             foreach (var error in errors)
             {
-                bag.Add(ListWords.OfReader(CellOf(error, source, row), error));
+                bag.Add(ListMessages.OfReader(CellOf(error, source, row), error));
             }
 
             if (errors.Length > 0)

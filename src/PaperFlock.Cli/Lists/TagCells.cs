@@ -29,21 +29,21 @@ internal sealed partial class TagCells
         Diagnostic? wrong = null;
         if (tag.Length == 0)
         {
-            wrong = ListWords.NoTag(cell.Span);
+            wrong = ListMessages.NoTag(cell.Span);
         }
         else if (Exponent().IsMatch(tag))
         {
-            wrong = ListWords.Exponent(cell.Span, tag);
+            wrong = ListMessages.Exponent(cell.Span, tag);
         }
         else if (Fraction().IsMatch(tag))
         {
-            wrong = ListWords.Fraction(cell.Span, tag);
+            wrong = ListMessages.Fraction(cell.Span, tag);
         }
         else if (tag.All(char.IsAsciiDigit) && !IsText(cell.Text))
         {
             wrong = tag.Length > FiguresKept && tag[FiguresKept..].All(c => c == '0')
-                ? ListWords.Rounded(cell.Span)
-                : tag.Length < _usual && _usual >= OfficialFigures ? ListWords.Shortened(cell.Span, tag.Length, _usual) : null;
+                ? ListMessages.Rounded(cell.Span)
+                : tag.Length < _usual && _usual >= OfficialFigures ? ListMessages.Shortened(cell.Span, tag.Length, _usual) : null;
         }
 
         if (wrong is null)

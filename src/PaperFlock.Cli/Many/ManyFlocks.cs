@@ -17,18 +17,18 @@ internal static class ManyFlocks
     /// <param name="work">Done for each file, in surroundings of its own; returns one of <see cref="ExitStatus"/>, and may throw as a command may.</param>
     /// <returns>The gravest status of any: a fault before a file that cannot be read or written before errors in a flock file.</returns>
     public static int Run(
-        string command, ImmutableArray<string> files, Surroundings surroundings, Func<int, int, string> summary, Func<string, Surroundings, int> work)
+        string command, ImmutableArray<string> files, Host host, Func<int, int, string> summary, Func<string, Host, int> work)
     {
-        var told = new Told(files.Length, surroundings);
+        var told = new OutcomesInOrder(files.Length, host);
         // One by one and in order: with a range for each thread the first files would be done last.
         var inOrder = Partitioner.Create(Enumerable.Range(0, files.Length), EnumerablePartitionerOptions.NoBuffering);
         try
         {
             Parallel.ForEach(inOrder, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
             {
-                if (!surroundings.Stop.IsCancellationRequested)
+                if (!host.Stop.IsCancellationRequested)
                 {
-                    told.Add(i, Do(command, files[i], surroundings, work));
+                    told.Add(i, Do(command, files[i], host, work));
                 }
             });
         }
@@ -38,24 +38,24 @@ internal static class ManyFlocks
             ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
         }
 
-        if (surroundings.Stop.IsCancellationRequested)
+        if (host.Stop.IsCancellationRequested)
         {
-            surroundings.Error.WriteLine(Words.Complaint(Words.StoppedEarly(told.Statuses.Count(s => s == ExitStatus.Clean), files.Length)));
+            host.Error.WriteLine(Messages.Complaint(Messages.StoppedEarly(told.Statuses.Count(s => s == ExitStatus.Clean), files.Length)));
             return ExitStatus.Stopped;
         }
 
-        Summarise(files, told.Statuses, summary, surroundings.Out);
+        Summarise(files, told.Statuses, summary, host.Out);
         return told.Statuses.Max();
     }
 
-    private static Doing Do(string command, string file, Surroundings surroundings, Func<string, Surroundings, int> work)
+    private static Outcome Do(string command, string file, Host host, Func<string, Host, int> work)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var own = surroundings with { Out = output, Error = error, OutIsTerminal = false, ErrorIsTerminal = false, ShowsProgress = false };
+        var own = host with { Out = output, Error = error, OutIsTerminal = false, ErrorIsTerminal = false, ShowsProgress = false };
         var status = App.Guard([command, file], own, () => work(file, own));
         // That it was stopped is said once, for all of them.
-        return status == ExitStatus.Stopped ? new Doing(status, string.Empty, string.Empty) : new Doing(status, output.ToString(), error.ToString());
+        return status == ExitStatus.Stopped ? new Outcome(status, string.Empty, string.Empty) : new Outcome(status, output.ToString(), error.ToString());
     }
 
     private static void Summarise(ImmutableArray<string> files, ImmutableArray<int> statuses, Func<int, int, string> summary, TextWriter output)
@@ -65,7 +65,7 @@ internal static class ManyFlocks
         output.WriteLine(summary(done, files.Length - done));
         foreach (var (file, status) in files.Zip(statuses))
         {
-            output.WriteLine(Words.Outcome(file, status));
+            output.WriteLine(Messages.Outcome(file, status));
         }
     }
 }

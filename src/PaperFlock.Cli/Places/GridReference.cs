@@ -19,17 +19,17 @@ internal static partial class GridReference
         var figures = string.Concat(groups);
         if (letters.Length == 1)
         {
-            return (null, BeginWords.IrishGrid);
+            return (null, BeginMessages.IrishGrid);
         }
 
         if (figures.Length is < 4 or > 10 || figures.Length % 2 != 0 || (groups.Length == 2 && groups[0].Length != groups[1].Length))
         {
-            return (null, BeginWords.GridFigures(text.Trim()));
+            return (null, BeginMessages.GridFigures(text.Trim()));
         }
 
         if (Square(letters) is not { } square)
         {
-            return (null, BeginWords.NoSuchSquare(letters));
+            return (null, BeginMessages.NoSuchSquare(letters));
         }
 
         var half = figures.Length / 2;

@@ -18,15 +18,15 @@ internal static partial class PlaceText
         var match = Degrees().Match(text.Replace('\u2212', '-'));
         if (!match.Success)
         {
-            return (null, BeginWords.NotAPlace(text));
+            return (null, BeginMessages.NotAPlace(text));
         }
 
         var latitude = Angle(match, "1", southOrWest: 'S');
         var longitude = Angle(match, "2", southOrWest: 'W');
         return latitude is null || longitude is null
-            ? (null, BeginWords.NotAPlace(text))
+            ? (null, BeginMessages.NotAPlace(text))
             : Math.Abs(latitude.Value) > 90 || Math.Abs(longitude.Value) > 180
-                ? (null, BeginWords.NotOnEarth)
+                ? (null, BeginMessages.NotOnEarth)
                 : (new Place(latitude.Value, longitude.Value, null), null);
     }
 

@@ -23,7 +23,7 @@ internal static class PrintAdvice
     /// <summary>Without how to print it: of many packs nobody would read that.</summary>
     public static string WrittenOnly(Pack pack, PackPaths output, bool pictures) =>
         string.Join('\n', pack.Documents.Select(d => Wrote(d, output.ShownFile(d)))
-            .Concat(pictures ? [Words.WrotePictures(output.ShownPictures, pack.Documents.Sum(d => d.Print.Pages.Length))] : []));
+            .Concat(pictures ? [Messages.WrotePictures(output.ShownPictures, pack.Documents.Sum(d => d.Print.Pages.Length))] : []));
 
     /// <summary>The same for one document alone.</summary>
     /// <param name="shown">What the user calls the file.</param>
@@ -31,21 +31,21 @@ internal static class PrintAdvice
         string.Join('\n', [Wrote(document, shown), string.Empty, .. HowTo(document, shown)]);
 
     private static string Wrote(PackDocument document, string shown) =>
-        Words.Wrote(shown, document.Print.Pages.Length, PaperNeeded(document));
+        Messages.Wrote(shown, document.Print.Pages.Length, PaperNeeded(document));
 
     private static IEnumerable<string> HowTo(PackDocument document, string shown) =>
     [
-        Words.ToPrint(shown),
-        Words.ActualSize,
-        document.Print.Pages.All(p => p.Page.Side == PageSide.Back) ? Words.OnTheFronts : Words.Sides(document.Print.Duplex),
-        .. Words.PagesOnPaper(PaperRun.Of(document)),
+        Messages.ToPrint(shown),
+        Messages.ActualSize,
+        document.Print.Pages.All(p => p.Page.Side == PageSide.Back) ? Messages.OnTheFronts : Messages.Sides(document.Print.Duplex),
+        .. Messages.PagesOnPaper(PaperRun.Of(document)),
     ];
 
     private static string PaperNeeded(PackDocument document)
     {
         var kinds = PaperRun.Of(document)
             .GroupBy(r => r.Stock)
-            .Select(g => Words.Leaves(g.Sum(r => r.Leaves), g.Key));
-        return Words.List(kinds);
+            .Select(g => Messages.Leaves(g.Sum(r => r.Leaves), g.Key));
+        return Messages.List(kinds);
     }
 }

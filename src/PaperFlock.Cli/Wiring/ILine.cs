@@ -1,7 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -16,15 +15,15 @@ internal interface ILine
     /// <param name="shownPath">What diagnostics call the file.</param>
     FlockReading Read(string shownPath, byte[] bytes);
 
-    SeasonPlan Plan(Flock flock, LocalDate asOf, Language language);
+    SeasonPlan Plan(Flock flock, LocalDate asOf);
 
     /// <param name="record">What has been printed of the pack; null for nothing.</param>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record);
 
-    PackDocument TestPage(Paper paper, Language language);
+    PackDocument TestPage(Paper paper);
 
-    PackDocument Guide(Paper paper, Language language);
+    PackDocument Guide(Paper paper);
 
     /// <returns>The PDF.</returns>
     ReadOnlyMemory<byte> Print(PackDocument document);

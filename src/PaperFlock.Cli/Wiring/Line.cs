@@ -1,7 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Cli.Pictures;
 using PaperFlock.Layout.Pages;
@@ -22,7 +21,7 @@ internal sealed class Line : ILine
 
     public FlockReading Read(string shownPath, byte[] bytes) => FlockReader.Read(shownPath, bytes);
 
-    public SeasonPlan Plan(Flock flock, LocalDate asOf, Language language) => SeasonPlanner.Plan(flock, asOf, language);
+    public SeasonPlan Plan(Flock flock, LocalDate asOf) => SeasonPlanner.Plan(flock, asOf);
 
     public Issue Compose(SeasonPlan plan, PackRequest request, IssueRecord? record)
     {
@@ -30,9 +29,9 @@ internal sealed class Line : ILine
         return new Issue(PackBinding.Bind(composed.Pack, plan.Flock, request.Split), composed);
     }
 
-    public PackDocument TestPage(Paper paper, Language language) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer, language), language);
+    public PackDocument TestPage(Paper paper) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer));
 
-    public PackDocument Guide(Paper paper, Language language) => PackBinding.Leaf(UserGuide.Compose(paper, FontLibrary.Measurer, language), language);
+    public PackDocument Guide(Paper paper) => PackBinding.Leaf(UserGuide.Compose(paper, FontLibrary.Measurer));
 
     public ReadOnlyMemory<byte> Print(PackDocument document)
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets;
@@ -26,7 +25,6 @@ internal static class PackBinding
     /// <param name="split">A document for each way of printing instead of one for all that the printer's paper holds.</param>
     public static Pack Bind(ComposedPack pack, Flock flock, bool split)
     {
-        var language = pack.Language;
         var documents = ImmutableArray.CreateBuilder<PackDocument>();
         var set = pack.Set.Length == 0 ? string.Empty : $"-{pack.Set}";
         var printer = Hint(flock.Print.Duplex);
@@ -52,11 +50,11 @@ internal static class PackBinding
         // Cards go through a printer that prints one side twice: all the fronts, then all the backs on them.
         void AddWay(PrintWay way, ImmutableArray<Sheet> sheets)
         {
-            var (suffix, title) = ($"{set}-{way.Name}", $"{pack.Title}: {way.TitleIn(language)}");
+            var (suffix, title) = ($"{set}-{way.Name}", $"{pack.Title}: {way.Name}");
             if (way.TwoPasses && printer == DuplexHint.Simplex)
             {
-                Add($"{suffix}-fronts", $"{title}, {language.Say("fronts")}", OneFace(sheets, PageSide.Front), printer);
-                Add($"{suffix}-backs", $"{title}, {language.Say("backs")}", OneFace(sheets, PageSide.Back), printer);
+                Add($"{suffix}-fronts", $"{title}, fronts", OneFace(sheets, PageSide.Front), printer);
+                Add($"{suffix}-backs", $"{title}, backs", OneFace(sheets, PageSide.Back), printer);
             }
             else
             {
@@ -68,18 +66,18 @@ internal static class PackBinding
         {
             if (!sheets.IsEmpty)
             {
-                documents.Add(Document(suffix, title, flock.Holding.Keeper, language, sheets, duplex));
+                documents.Add(Document(suffix, title, flock.Holding.Keeper, sheets, duplex));
             }
         }
     }
 
     /// <summary>A leaf that belongs to no flock, to be printed on both sides.</summary>
-    public static PackDocument Leaf(Sheet sheet, Language language) => Document(string.Empty, sheet.Title, null, language, [sheet], DuplexHint.LongEdge);
+    public static PackDocument Leaf(Sheet sheet) => Document(string.Empty, sheet.Title, null, [sheet], DuplexHint.LongEdge);
 
     private static ImmutableArray<Sheet> OneFace(ImmutableArray<Sheet> sheets, PageSide face) =>
         [.. sheets.Select(s => s with { Sides = s.Sides.RemoveAll(side => side.Page.Side != face) })];
 
-    private static PackDocument Document(string suffix, string title, string? author, Language language, ImmutableArray<Sheet> sheets, DuplexHint duplex)
+    private static PackDocument Document(string suffix, string title, string? author, ImmutableArray<Sheet> sheets, DuplexHint duplex)
     {
         // A blank back keeps the next sheet off it. On one side there is no such back, and the page would be a wasted leaf.
         var bound = duplex == DuplexHint.Simplex
@@ -87,7 +85,7 @@ internal static class PackBinding
             : sheets;
         var pages = bound.SelectMany(s => s.Sides.Select(side => new PrintPage(side.Page, side.Label)));
         var uses = bound.SelectMany(s => s.Sides.Select(_ => s.Use));
-        var print = new PrintDocument(title, author, language.Tag, [.. pages], PackOutline.Of(bound, language), duplex);
+        var print = new PrintDocument(title, author, "en-GB", [.. pages], PackOutline.Of(bound), duplex);
         return new PackDocument(suffix, print, [.. uses]);
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Languages;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
@@ -12,7 +11,7 @@ internal static class PackOutline
     /// An entry for each sheet; sheets of one kind that follow each other are gathered below one entry, and what a sheet holds, such as cards,
     /// stands below the sheet, each on the page it is on.
     /// </summary>
-    public static ImmutableArray<OutlineEntry> Of(ImmutableArray<Sheet> sheets, Language language)
+    public static ImmutableArray<OutlineEntry> Of(ImmutableArray<Sheet> sheets)
     {
         var entries = ImmutableArray.CreateBuilder<OutlineEntry>();
         var page = 0;
@@ -28,7 +27,7 @@ internal static class PackOutline
 
             if (children.Count > 1)
             {
-                entries.Add(new OutlineEntry(Several(kind, language), children[0].Page, children.ToImmutable()));
+                entries.Add(new OutlineEntry(Several(kind), children[0].Page, children.ToImmutable()));
             }
             else
             {
@@ -46,11 +45,11 @@ internal static class PackOutline
     }
 
     /// <summary>What several sheets of a kind are together.</summary>
-    private static string Several(string kind, Language language) => kind switch
+    private static string Several(string kind) => kind switch
     {
-        "handover" => language.Say("Handovers"),
-        "feed" => language.Say("Feed charts"),
-        "log" => language.Say("Round log"),
+        "handover" => "Handovers",
+        "feed" => "Feed charts",
+        "log" => "Round log",
         _ => kind,
     };
 }

@@ -52,7 +52,7 @@ public sealed class FlockFile
             var ways = ChangeMaker.Ways(change, new Layout(source.Text), root);
             if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
             {
-                return new FlockEdit(null, [Wording.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+                return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
             }
 
             (source, root) = next;

@@ -36,7 +36,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
             case Unreadable:
                 return null;
             default:
-                Bag.Add(Wording.NotASection(Span, Name, table, (Value as Scalar)?.Text));
+                Bag.Add(FlockMessages.NotASection(Span, Name, table, (Value as Scalar)?.Text));
                 return null;
         }
     }
@@ -51,7 +51,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
             case Unreadable:
                 return null;
             default:
-                Bag.Add(Wording.NotAList(Span, Name, (Value as Scalar)?.Text, (Value as Mapping)?.Entries.FirstOrDefault()?.Key.Text));
+                Bag.Add(FlockMessages.NotAList(Span, Name, (Value as Scalar)?.Text, (Value as Mapping)?.Entries.FirstOrDefault()?.Key.Text));
                 return null;
         }
     }
@@ -65,7 +65,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     {
         if (Value is Mapping or Sequence)
         {
-            Bag.Add(Wording.NotASingleValue(Span, Name));
+            Bag.Add(FlockMessages.NotASingleValue(Span, Name));
         }
 
         return Value as Scalar;

@@ -16,19 +16,19 @@ internal static class FlockBytes
     {
         if (bytes.Length > FlockReader.MostBytes)
         {
-            bag.Add(Wording.TooLarge(bytes.Length, FlockReader.MostBytes));
+            bag.Add(FlockMessages.TooLarge(bytes.Length, FlockReader.MostBytes));
             return new SourceText(shownPath, "");
         }
 
         if (OtherKind(bytes) is { } kind)
         {
-            bag.Add(Wording.OtherKindOfFile(kind));
+            bag.Add(FlockMessages.OtherKindOfFile(kind));
             return new SourceText(shownPath, "");
         }
 
         if (IsUtf16(bytes))
         {
-            bag.Add(Wording.Utf16());
+            bag.Add(FlockMessages.Utf16());
             return new SourceText(shownPath, "");
         }
 
@@ -41,7 +41,7 @@ internal static class FlockBytes
         if (FirstInvalid(bytes) is { } at)
         {
             var place = source.SpanAt(Encoding.UTF8.GetCharCount(bytes[..at]), 1);
-            bag.Add(Wording.NotUtf8(place, bytes[at]));
+            bag.Add(FlockMessages.NotUtf8(place, bytes[at]));
         }
 
         return source;
@@ -59,7 +59,7 @@ internal static class FlockBytes
             var isPair = char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]);
             if (!isPair && IsOdd(text[i]))
             {
-                bag.Add(Wording.ForbiddenCharacter(source.SpanAt(i, 1), text[i]));
+                bag.Add(FlockMessages.ForbiddenCharacter(source.SpanAt(i, 1), text[i]));
                 return;
             }
 
@@ -90,7 +90,7 @@ internal static class FlockBytes
 
             if (at < text.Length && IsOddSpace(text[at]))
             {
-                bag.Add(Wording.OddSpace(source.SpanAt(source.OffsetOf(line) + at, 1), text[at]));
+                bag.Add(FlockMessages.OddSpace(source.SpanAt(source.OffsetOf(line) + at, 1), text[at]));
                 return;
             }
         }

@@ -42,7 +42,7 @@ public static class FlockReader
         }
         catch (BagFullException)
         {
-            return new FlockReading(null, [Wording.TooManyFound(MostFound), .. bag.ToSorted()], source);
+            return new FlockReading(null, [FlockMessages.TooManyFound(MostFound), .. bag.ToSorted()], source);
         }
     }
 
@@ -77,7 +77,7 @@ public static class FlockReader
     {
         if (top.Require("paperflock") is { } field && field.AsScalar() is { } version && version.Text.Trim(' ') != "1")
         {
-            field.Bag.Add(Wording.FormatVersion(field.Span, version.Text));
+            field.Bag.Add(FlockMessages.FormatVersion(field.Span, version.Text));
         }
     }
 }

@@ -35,12 +35,12 @@ internal sealed class Section
             }
             else if (mapping.IsFlow && at > 0 && CutByComma(mapping.Entries[at - 1].Value, entry) is { } whole)
             {
-                bag.Add(Wording.CutByComma(entry.Key.Span, whole.Text, whole.IsNumber));
+                bag.Add(FlockMessages.CutByComma(entry.Key.Span, whole.Text, whole.IsNumber));
             }
             else
             {
                 var meant = table.Meant(entry.Key.Text);
-                bag.Add(Wording.UnknownKey(entry.Key.Span, entry.Key.Text, table, meant));
+                bag.Add(FlockMessages.UnknownKey(entry.Key.Span, entry.Key.Text, table, meant));
                 section._mistyped.Add(meant ?? "");
             }
         }
@@ -82,7 +82,7 @@ internal sealed class Section
         if (IsThere && !IsGiven(key) && !IsMistyped(key))
         {
             var entry = Lookup(key);
-            _bag.Add(Wording.Missing(entry?.Key.Span ?? Span, key, _table, entry is not null, entry?.Value is Scalar { DoubtfulRemark: not null }));
+            _bag.Add(FlockMessages.Missing(entry?.Key.Span ?? Span, key, _table, entry is not null, entry?.Value is Scalar { DoubtfulRemark: not null }));
         }
 
         return Find(key);

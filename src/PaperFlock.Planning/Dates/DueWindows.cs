@@ -1,16 +1,16 @@
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Dates;
 
 internal static class DueWindows
 {
     /// <summary>When she should lamb, as the day she conceived and the days she carries, both uncertain and independent.</summary>
-    public static DueWindow Of(Flock flock, Ewe ewe, Language language)
+    public static DueWindow Of(Flock flock, Ewe ewe)
     {
         var group = flock.GroupOf(ewe);
-        var evidence = MatingEvidence.Of(ewe, group, flock.Practice, language);
+        var evidence = MatingEvidence.Of(ewe, group, flock.Practice);
         var spread = Gestation.Spread(flock.Practice.GestationSpreadDays);
         var chances = ConceptionDays.Given(evidence, group, flock.Practice)
             .Plus(Gestation.MeanDays(flock, ewe) - (spread.Length / 2), spread);
@@ -25,32 +25,32 @@ internal static class DueWindows
             Latest: chances.Quantile(0.95),
             chances)
         {
-            Reckoning = Reckoning(ewe, evidence, carries, Gestation.MeanDays(flock, ewe), flock.Practice.GestationSpreadDays, language),
+            Reckoning = Reckoning(ewe, evidence, carries, Gestation.MeanDays(flock, ewe), flock.Practice.GestationSpreadDays),
         };
     }
 
-    private static string Reckoning(Ewe ewe, MatingEvidence evidence, int carries, int mean, decimal spread, Language language)
+    private static string Reckoning(Ewe ewe, MatingEvidence evidence, int carries, int mean, decimal spread)
     {
-        string Day(LocalDate day) => language.Days.Loose(day);
+        string Day(LocalDate day) => DateText.Loose(day);
         var (first, last) = (evidence.FirstDay, evidence.LastDay);
         List<string> sentences =
         [
             evidence.IsOneDay
-                ? language.Say($"{carries} days from {Day(first)} is {Day(first.PlusDays(carries))}.")
-                : language.Say($"Any day from {Day(first)} to {Day(last)} may be the one; {carries} days on from those is {Day(first.PlusDays(carries))} to {Day(last.PlusDays(carries))}."),
+                ? $"{carries} days from {Day(first)} is {Day(first.PlusDays(carries))}."
+                : $"Any day from {Day(first)} to {Day(last)} may be the one; {carries} days on from those is {Day(first.PlusDays(carries))} to {Day(last.PlusDays(carries))}.",
         ];
         if (mean != carries)
         {
-            var lambs = language.CountLoose(ewe.Scan ?? 0, "lamb", "lambs");
-            var days = language.CountLoose(Math.Abs(mean - carries), "day", "days");
+            var lambs = English.CountLoose(ewe.Scan ?? 0, "lamb", "lambs");
+            var days = English.CountLoose(Math.Abs(mean - carries), "day", "days");
             sentences.Add(mean > carries
-                ? language.Say($"With {lambs} she is planned at {mean} days, {days} more.")
-                : language.Say($"With {lambs} she is planned at {mean} days, {days} less."));
+                ? $"With {lambs} she is planned at {mean} days, {days} more."
+                : $"With {lambs} she is planned at {mean} days, {days} less.");
         }
 
         if (spread != 0 && evidence.IsOneDay)
         {
-            sentences.Add(language.Say($"Two ewes in three lamb within {spread:0.##} days of that, before or after."));
+            sentences.Add($"Two ewes in three lamb within {spread:0.##} days of that, before or after.");
         }
 
         return string.Join(' ', sentences);

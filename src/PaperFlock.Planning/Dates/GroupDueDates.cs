@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Dates;
 
@@ -36,11 +36,11 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
     /// have been mated on any day of it. Ewes that have lambed stay in, so that the jobs already done do not move.
     /// </summary>
     /// <param name="ewes">The whole flock's.</param>
-    public static GroupDueDates Of(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes, Language language)
+    public static GroupDueDates Of(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes)
     {
         var matings = ewes
             .Where(e => e.Ewe.Group == group.Name && e.Standing is (Standing.ToLamb or Standing.Lambed))
-            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice, language), Carries: flock.GestationDaysOf(e.Ewe)))
+            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice), Carries: flock.GestationDaysOf(e.Ewe)))
             .ToList();
         if (matings.Count == 0)
         {
@@ -53,10 +53,8 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
             var last = matings.MaxBy(m => m.Evidence.LastDay.PlusDays(m.Carries));
             return new(first.Evidence.FirstDay.PlusDays(first.Carries), last.Evidence.LastDay.PlusDays(last.Carries))
             {
-                FirstWhy = language.Say(
-                    $"the first of its ewes is {first.Ewe.CallName}, {first.Evidence.Words}, and {first.Carries} days on from there; the day is known for every ewe of the group"),
-                LastWhy = language.Say(
-                    $"the last of its ewes is {last.Ewe.CallName}, {last.Evidence.Words}, and {last.Carries} days on from there; the day is known for every ewe of the group"),
+                FirstWhy = $"the first of its ewes is {first.Ewe.CallName}, {first.Evidence.Words}, and {first.Carries} days on from there; the day is known for every ewe of the group",
+                LastWhy = $"the last of its ewes is {last.Ewe.CallName}, {last.Evidence.Words}, and {last.Carries} days on from there; the day is known for every ewe of the group",
             };
         }
 
@@ -65,15 +63,15 @@ internal readonly record struct GroupDueDates(LocalDate? First, LocalDate? Last)
         var unsure = matings.Count(m => !m.Evidence.IsOneDay);
         return new(group.TupIn.PlusDays(shortest), group.TupOut.PlusDays(longest))
         {
-            FirstWhy = $"{language.Say($"the tup goes in on {language.Days.Loose(group.TupIn)}, and {shortest} days on from there")}; {AnyDay(unsure, matings.Count, language)}",
-            LastWhy = $"{language.Say($"the tup comes out on {language.Days.Loose(group.TupOut)}, and {longest} days on from there")}; {AnyDay(unsure, matings.Count, language)}",
+            FirstWhy = $"the tup goes in on {DateText.Loose(group.TupIn)}, and {shortest} days on from there; {AnyDay(unsure, matings.Count)}",
+            LastWhy = $"the tup comes out on {DateText.Loose(group.TupOut)}, and {longest} days on from there; {AnyDay(unsure, matings.Count)}",
         };
     }
 
-    private static string AnyDay(int unsure, int ewes, Language language)
+    private static string AnyDay(int unsure, int ewes)
     {
-        var all = language.CountLoose(ewes, "ewe", "ewes");
-        return language.Plural(
+        var all = English.CountLoose(ewes, "ewe", "ewes");
+        return English.Plural(
             unsure,
             $"of {all} {unsure} has no mark and no day of mating, so any day with the tup may be the one",
             $"of {all} {unsure} have no mark and no day of mating, so any day with the tup may be the one");

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -15,34 +14,34 @@ internal sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int C
     private const int MostLambsNamed = 5;
 
     /// <summary>Such as "Twins", or "Twins, early" where the litter makes more than one class.</summary>
-    public string NameIn(Language language)
+    public string NameIn()
     {
-        var litter = LitterName(language);
+        var litter = LitterName();
         return (Clusters, Cluster) switch
         {
             (1, _) => litter,
-            (2, 0) => language.Say($"{litter}, early"),
-            (2, _) => language.Say($"{litter}, late"),
-            (_, 0) => language.Say($"{litter}, first"),
-            (_, 1) => language.Say($"{litter}, second"),
-            (_, 2) => language.Say($"{litter}, third"),
-            (_, 3) => language.Say($"{litter}, fourth"),
-            (_, 4) => language.Say($"{litter}, fifth"),
-            (_, 5) => language.Say($"{litter}, sixth"),
-            (_, 6) => language.Say($"{litter}, seventh"),
-            (_, 7) => language.Say($"{litter}, eighth"),
-            _ => language.Say($"{litter}, {Cluster + 1}th"),
+            (2, 0) => $"{litter}, early",
+            (2, _) => $"{litter}, late",
+            (_, 0) => $"{litter}, first",
+            (_, 1) => $"{litter}, second",
+            (_, 2) => $"{litter}, third",
+            (_, 3) => $"{litter}, fourth",
+            (_, 4) => $"{litter}, fifth",
+            (_, 5) => $"{litter}, sixth",
+            (_, 6) => $"{litter}, seventh",
+            (_, 7) => $"{litter}, eighth",
+            _ => $"{litter}, {Cluster + 1}th",
         };
     }
 
-    private string LitterName(Language language) => (Scanned, Math.Clamp(Litter, 1, MostLambsNamed)) switch
+    private string LitterName() => (Scanned, Math.Clamp(Litter, 1, MostLambsNamed)) switch
     {
-        (false, _) => language.Say("Not scanned"),
-        (_, 1) => language.Say("Singles"),
-        (_, 2) => language.Say("Twins"),
-        (_, 3) => language.Say("Triplets"),
-        (_, 4) => language.Say("Quads"),
-        _ => language.Say("Fives"),
+        (false, _) => "Not scanned",
+        (_, 1) => "Singles",
+        (_, 2) => "Twins",
+        (_, 3) => "Triplets",
+        (_, 4) => "Quads",
+        _ => "Fives",
     };
 
     /// <summary>Fewest lambs first, the unscanned after the scanned singles they are fed as; then by due date.</summary>

@@ -1,5 +1,4 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -10,10 +9,10 @@ internal static class MethodDifference
     private const decimal Worth = 0.25m;
 
     /// <returns>Empty when they are never a quarter apart.</returns>
-    public static string Words(FeedMethod chosen, IReadOnlyList<FeedWeek> weeks, Language language)
+    public static string Words(FeedMethod chosen, IReadOnlyList<FeedWeek> weeks)
     {
         var runs = WeekWords.Runs(weeks, PerLambIsMore);
-        return string.Join(' ', runs.Select(run => Sentence(chosen, run, language)));
+        return string.Join(' ', runs.Select(run => Sentence(chosen, run)));
     }
 
     // True: so much a lamb is a quarter or more over. False: under. Null: near enough.
@@ -23,27 +22,27 @@ internal static class MethodDifference
         return apart == 0 || Math.Abs(apart) < Worth * week.EnergyBalanceKg ? null : apart > 0;
     }
 
-    private static string Sentence(FeedMethod chosen, List<FeedWeek> run, Language language)
+    private static string Sentence(FeedMethod chosen, List<FeedWeek> run)
     {
         var more = run[0].PerLambKg > run[0].EnergyBalanceKg;
         var shares = run.Where(w => w.EnergyBalanceKg > 0)
             .Select(w => Math.Abs(w.PerLambKg - w.EnergyBalanceKg) / w.EnergyBalanceKg)
             .ToList();
         var anyAskedForNone = shares.Count < run.Count;
-        var when = WeekWords.Sentence(WeekWords.When(run, language));
+        var when = WeekWords.Sentence(WeekWords.When(run));
         var feedsLarger = more == (chosen == FeedMethod.PerLamb);
         return $"{HowMuch()} {Risk()}";
 
         string HowMuch() => shares.Count == 0
-            ? language.Say($"{when} the ration per lamb asks for some concentrate where energy balance asks for none.")
+            ? $"{when} the ration per lamb asks for some concentrate where energy balance asks for none."
             : anyAskedForNone
-                ? language.Say($"{when} the ration per lamb is at least {WeekWords.Percent([shares.Min()], language)} more than energy balance asks.")
+                ? $"{when} the ration per lamb is at least {WeekWords.Percent([shares.Min()])} more than energy balance asks."
                 : more
-                    ? language.Say($"{when} the ration per lamb is {WeekWords.Percent(shares, language)} more than energy balance asks.")
-                    : language.Say($"{when} the ration per lamb is {WeekWords.Percent(shares, language)} less than energy balance asks.");
+                    ? $"{when} the ration per lamb is {WeekWords.Percent(shares)} more than energy balance asks."
+                    : $"{when} the ration per lamb is {WeekWords.Percent(shares)} less than energy balance asks.";
 
         string Risk() => feedsLarger
-            ? language.Say("This chart feeds the larger amount: too much risks big lambs and hard births.")
-            : language.Say("This chart feeds the smaller amount: too little risks twin lamb disease.");
+            ? "This chart feeds the larger amount: too much risks big lambs and hard births."
+            : "This chart feeds the smaller amount: too little risks twin lamb disease.";
     }
 }

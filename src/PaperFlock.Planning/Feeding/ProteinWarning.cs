@@ -1,4 +1,3 @@
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -9,11 +8,11 @@ internal static class ProteinWarning
     private const decimal Worth = 0.05m;
 
     /// <returns>Empty when the ration is within a twentieth of the need, or over it, in every week.</returns>
-    public static string Words(IReadOnlyList<FeedWeek> weeks, Language language)
+    public static string Words(IReadOnlyList<FeedWeek> weeks)
     {
         var runs = WeekWords.Runs(weeks, w => Shortfall(w) >= Worth ? true : null);
         return string.Join(' ', runs.Select(run =>
-            language.Say($"{WeekWords.Sentence(WeekWords.When(run, language))} this ration looks {WeekWords.Percent([.. run.Select(Shortfall)], language)} short of protein: ask the feed merchant or vet about a concentrate with more.")));
+            $"{WeekWords.Sentence(WeekWords.When(run))} this ration looks {WeekWords.Percent([.. run.Select(Shortfall)])} short of protein: ask the feed merchant or vet about a concentrate with more."));
     }
 
     private static decimal Shortfall(FeedWeek week) => 1 - (week.Supply.Protein / week.Need.Protein);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -15,11 +15,11 @@ internal static class TroughGroups
     /// <returns>The groups in feeding order (by first week, then fewest lambs first), and all the ewes with their trough group and
     /// pen filled in.</returns>
     public static (ImmutableArray<TroughGroup> Groups, ImmutableArray<EwePlan> Ewes) Plan(
-        Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, HousingPlan housing, Language language)
+        Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, HousingPlan housing)
     {
         var penOf = PenByTag(housing);
         var parts = Apart(FeedingClass.Of(flock, ewes)
-            .SelectMany(c => Parts(c, penOf, housing, language))
+            .SelectMany(c => Parts(c, penOf, housing))
             .OrderBy(p => p.FirstDue));
 
         var nameOf = parts.SelectMany(p => p.Ewes.Select(e => (e.Ewe.Tag, p.Name))).ToDictionary(StringComparer.Ordinal);
@@ -28,7 +28,7 @@ internal static class TroughGroups
             .ToImmutableArray();
         var planOf = placed.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
 
-        return ([.. parts.Select((p, i) => Group(flock, i + 1, p, [.. p.Ewes.Select(e => planOf[e.Ewe.Tag])], housed, language))], placed);
+        return ([.. parts.Select((p, i) => Group(flock, i + 1, p, [.. p.Ewes.Select(e => planOf[e.Ewe.Tag])], housed))], placed);
     }
 
     /// <summary>Ewes find their group by its name, so a translation that names two alike must not mix them up.</summary>
@@ -54,20 +54,20 @@ internal static class TroughGroups
         .SelectMany(p => p.Ewes.Select(e => (e.Tag, p.Pen.Name)))
         .ToDictionary(StringComparer.Ordinal);
 
-    private static IEnumerable<Part> Parts(FeedingClass feeding, Dictionary<string, string> penOf, HousingPlan housing, Language language)
+    private static IEnumerable<Part> Parts(FeedingClass feeding, Dictionary<string, string> penOf, HousingPlan housing)
     {
         var pens = housing.Pens.Select(p => (string?)p.Pen.Name).Append(null);
         var parts = pens
             .Select(pen => (Pen: pen, Ewes: feeding.Ewes.Where(e => penOf.GetValueOrDefault(e.Ewe.Tag) == pen).ToImmutableArray()))
             .Where(p => !p.Ewes.IsEmpty)
             .ToList();
-        var name = feeding.NameIn(language);
+        var name = feeding.NameIn();
         return parts.Select(p => new Part(
-            parts.Count == 1 ? name : p.Pen is { } pen ? $"{name}, {pen}" : language.Say($"{name}, without a pen"), feeding, p.Pen, p.Ewes));
+            parts.Count == 1 ? name : p.Pen is { } pen ? $"{name}, {pen}" : $"{name}, without a pen", feeding, p.Pen, p.Ewes));
     }
 
     private static TroughGroup Group(
-        Flock flock, int number, Part part, ImmutableArray<EwePlan> ewes, Func<EwePlan, LocalDate?> housed, Language language)
+        Flock flock, int number, Part part, ImmutableArray<EwePlan> ewes, Func<EwePlan, LocalDate?> housed)
     {
         var mob = new Mob(flock.Feeds, [.. ewes.Select(e => new MobMember(
             new EweNeed((double)EweWeights.Of(flock, e.Ewe), e.Litter, e.Ewe.Condition), housed(e)))]);
@@ -83,21 +83,21 @@ internal static class TroughGroups
             part.FirstDue,
             lastDue,
             weeks,
-            MethodDifference.Words(flock.Feeds.Method, weeks, language))
+            MethodDifference.Words(flock.Feeds.Method, weeks))
         {
-            Protein = ProteinWarning.Words(weeks, language),
-            Assumed = AssumptionWords(flock, ewes, language),
+            Protein = ProteinWarning.Words(weeks),
+            Assumed = AssumptionWords(flock, ewes),
         };
     }
 
-    private static string AssumptionWords(Flock flock, ImmutableArray<EwePlan> ewes, Language language)
+    private static string AssumptionWords(Flock flock, ImmutableArray<EwePlan> ewes)
     {
         var unweighed = ewes.Count(e => EweWeights.IsAssumed(flock, e.Ewe));
         return unweighed switch
         {
             0 => "",
-            _ when unweighed == ewes.Length => language.Say("No ewe here has a weight in the flock file: 70 kg (154 lb) is taken."),
-            _ => language.Plural(
+            _ when unweighed == ewes.Length => "No ewe here has a weight in the flock file: 70 kg (154 lb) is taken.",
+            _ => English.Plural(
                 unweighed,
                 $"{unweighed} of {ewes.Length} ewes has no weight in the flock file: 70 kg (154 lb) is taken.",
                 $"{unweighed} of {ewes.Length} ewes have no weight in the flock file: 70 kg (154 lb) is taken."),

@@ -1,4 +1,3 @@
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -30,21 +29,21 @@ internal static class WeekWords
     }
 
     /// <summary>Such as "in weeks 6 to 4 before lambing", "from week 2 before lambing on", "from the first due date on".</summary>
-    public static string When(IReadOnlyList<FeedWeek> run, Language language) => (run[0].WeeksBefore, run[^1].WeeksBefore) switch
+    public static string When(IReadOnlyList<FeedWeek> run) => (run[0].WeeksBefore, run[^1].WeeksBefore) switch
     {
-        ( <= 0, _) => language.Say("from the first due date on"),
-        (var first, <= 0) => language.Say($"from week {first} before lambing on"),
-        var (first, last) when first == last => language.Say($"in week {first} before lambing"),
-        var (first, last) => language.Say($"in weeks {first} to {last} before lambing"),
+        ( <= 0, _) => "from the first due date on",
+        (var first, <= 0) => $"from week {first} before lambing on",
+        var (first, last) when first == last => $"in week {first} before lambing",
+        var (first, last) => $"in weeks {first} to {last} before lambing",
     };
 
     /// <summary>Such as "30 %" or "30 to 80 %".</summary>
     /// <param name="shares">Fractions, 0.3 for 30 %; never empty.</param>
-    public static string Percent(IReadOnlyCollection<decimal> shares, Language language)
+    public static string Percent(IReadOnlyCollection<decimal> shares)
     {
         var low = Whole(shares.Min());
         var high = Whole(shares.Max());
-        return low == high ? language.Say($"{low} %") : language.Say($"{low} to {high} %");
+        return low == high ? $"{low} %" : $"{low} to {high} %";
     }
 
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];

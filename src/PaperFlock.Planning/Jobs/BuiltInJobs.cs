@@ -1,15 +1,14 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Jobs;
 
 internal static class BuiltInJobs
 {
     /// <summary>The trade's calendar for one group; what hangs on a day the group does not have is left off.</summary>
-    public static IEnumerable<JobNeed> For(Flock flock, GroupAnchors anchors, Language language)
+    public static IEnumerable<JobNeed> For(Flock flock, GroupAnchors anchors)
     {
-        var rules = TuppingRules.For(anchors.Group, flock.Practice, named: flock.Groups.Length > 1, language)
-            .Concat(LambingRules.For(flock.Practice, flock.Housing.Lambing, flock.Feeds.Buckets is not null, language));
+        var rules = TuppingRules.For(anchors.Group, flock.Practice, named: flock.Groups.Length > 1)
+            .Concat(LambingRules.For(flock.Practice, flock.Housing.Lambing, flock.Feeds.Buckets is not null));
         foreach (var rule in rules)
         {
             if (anchors.DayOf(rule.Anchor, flock.Practice) is { } day)
@@ -31,7 +30,7 @@ internal static class BuiltInJobs
                     NotAfter: null,
                     anchors.Group.Span)
                 {
-                    Basis = anchors.BasisOf(rule.Anchor, flock.Practice, language),
+                    Basis = anchors.BasisOf(rule.Anchor, flock.Practice),
                 };
             }
         }

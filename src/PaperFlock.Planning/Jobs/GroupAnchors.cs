@@ -1,7 +1,7 @@
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Jobs;
 
@@ -22,32 +22,31 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
     };
 
     /// <summary>How the day of an anchor is known, in a sentence without its full stop.</summary>
-    public string EvidenceFor(JobAnchor anchor, Practice practice, Language language) => anchor switch
+    public string EvidenceFor(JobAnchor anchor, Practice practice) => anchor switch
     {
-        JobAnchor.TupIn or JobAnchor.TupOut => language.Say("the day the flock file gives, or worked back from the day it wants lambs"),
-        JobAnchor.Scan => language.Say(
-            $"{language.CountLoose(practice.ScanDaysAfterTupIn.First, "day", "days")} after the tup goes in on {language.Days.Loose(Group.TupIn)}"),
-        JobAnchor.Feeding => language.Say($"{language.CountLoose(practice.FeedWeeksBeforeLambing, "week", "weeks")} before the first is due: {Due.FirstWhy}"),
-        JobAnchor.Housing => language.Say($"{language.CountLoose(practice.HouseDaysBeforeLambing, "day", "days")} before the first is due: {Due.FirstWhy}"),
+        JobAnchor.TupIn or JobAnchor.TupOut => "the day the flock file gives, or worked back from the day it wants lambs",
+        JobAnchor.Scan => $"{English.CountLoose(practice.ScanDaysAfterTupIn.First, "day", "days")} after the tup goes in on {DateText.Loose(Group.TupIn)}",
+        JobAnchor.Feeding => $"{English.CountLoose(practice.FeedWeeksBeforeLambing, "week", "weeks")} before the first is due: {Due.FirstWhy}",
+        JobAnchor.Housing => $"{English.CountLoose(practice.HouseDaysBeforeLambing, "day", "days")} before the first is due: {Due.FirstWhy}",
         JobAnchor.FirstDue => Due.FirstWhy,
         JobAnchor.LastDue => Due.LastWhy,
         _ => throw new ArgumentOutOfRangeException(nameof(anchor), anchor, "No such anchor."),
     };
 
     /// <returns>Null when the group has no such day.</returns>
-    public JobBasis? BasisOf(JobAnchor anchor, Practice practice, Language language) =>
-        DayOf(anchor, practice) is { } day ? new JobBasis(day, DayWords(anchor, language), EvidenceFor(anchor, practice, language)) : null;
+    public JobBasis? BasisOf(JobAnchor anchor, Practice practice) =>
+        DayOf(anchor, practice) is { } day ? new JobBasis(day, DayWords(anchor), EvidenceFor(anchor, practice)) : null;
 
-    private string DayWords(JobAnchor anchor, Language language) => anchor switch
+    private string DayWords(JobAnchor anchor) => anchor switch
     {
-        JobAnchor.TupIn or JobAnchor.TupOut when Group.IsOneDay => language.Say("the day of mating"),
-        JobAnchor.TupIn => language.Say("the day the tup goes in"),
-        JobAnchor.TupOut => language.Say("the day the tup comes out"),
-        JobAnchor.Scan => language.Say("scanning"),
-        JobAnchor.Feeding => language.Say("the day feeding starts"),
-        JobAnchor.Housing => language.Say("housing"),
-        JobAnchor.FirstDue => language.Say("the day the first is due"),
-        JobAnchor.LastDue => language.Say("the day the last is due"),
+        JobAnchor.TupIn or JobAnchor.TupOut when Group.IsOneDay => "the day of mating",
+        JobAnchor.TupIn => "the day the tup goes in",
+        JobAnchor.TupOut => "the day the tup comes out",
+        JobAnchor.Scan => "scanning",
+        JobAnchor.Feeding => "the day feeding starts",
+        JobAnchor.Housing => "housing",
+        JobAnchor.FirstDue => "the day the first is due",
+        JobAnchor.LastDue => "the day the last is due",
         _ => throw new ArgumentOutOfRangeException(nameof(anchor), anchor, "No such anchor."),
     };
 }

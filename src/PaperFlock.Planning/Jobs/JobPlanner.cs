@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Jobs;
 
@@ -16,17 +15,17 @@ internal sealed record PlannedJobs(
 /// <summary>From anchors to jobs on their days.</summary>
 internal static class JobPlanner
 {
-    public static PlannedJobs Plan(Flock flock, IReadOnlyList<GroupAnchors> groups, Language language)
+    public static PlannedJobs Plan(Flock flock, IReadOnlyList<GroupAnchors> groups)
     {
         ImmutableArray<JobNeed> needs =
         [
-            .. groups.SelectMany(g => BuiltInJobs.For(flock, g, language)),
-            .. OwnJobs.For(flock, groups, language),
+            .. groups.SelectMany(g => BuiltInJobs.For(flock, g)),
+            .. OwnJobs.For(flock, groups),
         ];
         var calendar = new KeeperCalendar(flock.KeeperDays);
         var placements = new JobPlacer(calendar).Place(needs);
         var gathered = placements.Where(p => p.Date is not null && p.Need.Handled).ToLookup(p => p.Date!.Value, p => p.Need);
-        var words = new JobWords(calendar, gathered, language);
+        var words = new JobWords(calendar, gathered);
         var order = groups.Select((g, i) => (g.Group, Order: i)).ToDictionary(g => g.Group, g => g.Order);
         var jobs = placements
             .Select(p => (Job: Planned(p, calendar, words), p.Need.Span))
@@ -46,7 +45,7 @@ internal static class JobPlanner
         if (placement.Date is null)
         {
             var nearest = calendar.NearestFreeOutside(need.Earliest, need.Latest, need.NotAfter);
-            trouble = new(words.Trouble(need, nearest), nearest);
+            trouble = new(JobWords.Trouble(need, nearest), nearest);
         }
 
         return new(

@@ -1,10 +1,10 @@
 using NodaTime;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>Why a job is on its day, and what is wrong when it has none.</summary>
-internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNeed> gathered, Language language)
+internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNeed> gathered)
 {
     /// <summary>More than this many jobs sharing a gathering are counted, not named.</summary>
     private const int Named = 3;
@@ -15,7 +15,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         IEnumerable<string?> parts =
         [
             need.Reason,
-            placement.Date is { } day ? WhyDay(placement, day, language.Say($"moved from {language.Days.Loose(need.Best)} to save a gathering")) : language.Say("it has no day yet: the keeper is away for the whole of its window"),
+            placement.Date is { } day ? WhyDay(placement, day, $"moved from {DateText.Loose(need.Best)} to save a gathering") : "it has no day yet: the keeper is away for the whole of its window",
             need.Remark,
             placement.Date is { } date && need.Handled ? Shared(need, date) : null,
         ];
@@ -25,17 +25,17 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
 
     /// <summary>Why it is not on its best day, or what is odd about its day; null when there is nothing to say.</summary>
     public string? Moved(Placement placement) =>
-        placement.Date is { } day ? WhyDay(placement, day, language.Say("to save a gathering")) : null;
+        placement.Date is { } day ? WhyDay(placement, day, "to save a gathering") : null;
 
-    public string Trouble(JobNeed need, LocalDate? nearest)
+    public static string Trouble(JobNeed need, LocalDate? nearest)
     {
-        var (earliest, latest) = (language.Days.Loose(need.Earliest), language.Days.Loose(need.Latest));
+        var (earliest, latest) = (DateText.Loose(need.Earliest), DateText.Loose(need.Latest));
         var away = need.Earliest == need.Latest
-            ? language.Say($"The keeper is away on {language.Days.Loose(need.Best)}, the one day it may be done")
-            : language.Say($"The keeper is away on every day it may be done, {earliest} to {latest}");
+            ? $"The keeper is away on {DateText.Loose(need.Best)}, the one day it may be done"
+            : $"The keeper is away on every day it may be done, {earliest} to {latest}";
         var instead = nearest is { } day
-            ? language.Say($"the nearest day that would do is {language.Days.Loose(day)}")
-            : language.Say("no day within a year would do");
+            ? $"the nearest day that would do is {DateText.Loose(day)}"
+            : "no day within a year would do";
         return $"{away}; {instead}.";
     }
 
@@ -44,12 +44,12 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         var need = placement.Need;
         if (need.Fixed)
         {
-            return calendar.IsAway(day) ? language.Say("the keeper is away that day") : null;
+            return calendar.IsAway(day) ? "the keeper is away that day" : null;
         }
 
         if (placement.Kind == DayKind.Present)
         {
-            return language.Say("nobody is free on any day of its window, so it is on one that is not");
+            return "nobody is free on any day of its window, so it is on one that is not";
         }
 
         var nearest = calendar.DaysFor(need.Earliest, need.Latest).Days.Min(d => DaysOff(d, need));
@@ -57,8 +57,8 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
         {
             0 => null,
             var off when off == nearest => calendar.IsAway(need.Best)
-                ? language.Say($"the nearest free day, as the keeper is away on {language.Days.Loose(need.Best)}")
-                : language.Say("the nearest free day"),
+                ? $"the nearest free day, as the keeper is away on {DateText.Loose(need.Best)}"
+                : "the nearest free day",
             _ => saving,
         };
     }
@@ -75,7 +75,7 @@ internal sealed class JobWords(KeeperCalendar calendar, ILookup<LocalDate, JobNe
 
         var names = string.Join(", ", others.Take(Named).Select(n => n.Group is { Name.Length: > 0 } group ? $"{n.Title} ({group.Name})" : n.Title));
         return others.Count > Named
-            ? language.Say($"one gathering with {names} and {others.Count - Named} more")
-            : language.Say($"one gathering with {names}");
+            ? $"one gathering with {names} and {others.Count - Named} more"
+            : $"one gathering with {names}";
     }
 }

@@ -1,5 +1,4 @@
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Jobs;
@@ -12,8 +11,8 @@ internal readonly record struct LastSixWeeks(LocalDate From, LocalDate To)
 {
     public const int Days = 42;
 
-    public static string KeptOut(Language language) => language.Say("kept out of the last six weeks, when no ewe is turned over");
-    public static string Must(Language language) => language.Say("it falls in the last six weeks, so handle her standing");
+    public static string KeptOut() => "kept out of the last six weeks, when no ewe is turned over";
+    public static string Must() => "it falls in the last six weeks, so handle her standing";
 
     /// <summary>Null when the group has no ewe in lamb.</summary>
     public static LastSixWeeks? Of(GroupDueDates due) =>

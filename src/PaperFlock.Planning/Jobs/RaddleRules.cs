@@ -1,6 +1,5 @@
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Jobs;
@@ -12,7 +11,7 @@ namespace PaperFlock.Planning.Jobs;
 internal static class RaddleRules
 {
     /// <summary>Changes while the tup is in, none on the day it leaves; colours start again when they run out.</summary>
-    public static IEnumerable<JobRule> For(TuppingGroup group, int changeoverDays, Language language)
+    public static IEnumerable<JobRule> For(TuppingGroup group, int changeoverDays)
     {
         if (group.Raddle.IsEmpty)
         {
@@ -24,10 +23,10 @@ internal static class RaddleRules
         {
             var colour = group.Raddle[change % group.Raddle.Length];
             yield return JobRule.Fixed(
-                JobIds.RaddleChange, group.Raddle.Length == 1 ? language.Say($"Fresh {colour} raddle") : language.Say($"Raddle to {colour}"),
+                JobIds.RaddleChange, group.Raddle.Length == 1 ? $"Fresh {colour} raddle" : $"Raddle to {colour}",
                 JobAnchor.TupIn, change * changeoverDays, handled: false,
-                language.Say($"{DateWords.Span(changeoverDays, language)} after the last colour: a ewe marked in both did not hold to the first"),
-                language.Say("common practice; published advice runs from 14 to 17 days"));
+                $"{DateWords.Span(changeoverDays)} after the last colour: a ewe marked in both did not hold to the first",
+                "common practice; published advice runs from 14 to 17 days");
         }
     }
 }

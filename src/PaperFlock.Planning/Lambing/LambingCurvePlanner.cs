@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Lambing;
 
@@ -13,14 +12,14 @@ internal static class LambingCurvePlanner
     private const double Low = 0.1;
     private const double High = 0.9;
 
-    public static LambingCurve Plan(Flock flock, IEnumerable<EwePlan> ewes, Language language)
+    public static LambingCurve Plan(Flock flock, IEnumerable<EwePlan> ewes)
     {
         var carrying = ewes.Where(e => e.Due is not null && e.IsCarrying)
             .Select(e => new LambingEwe(e.Due!.Chances, PenDays(flock, e)))
             .ToImmutableArray();
         if (carrying.IsEmpty)
         {
-            return new LambingCurve([], [], null, language.Say("No ewe is in lamb."));
+            return new LambingCurve([], [], null, "No ewe is in lamb.");
         }
 
         var pens = flock.Housing.Lambing == LambingPlace.Indoors ? flock.Housing.LambingPens : null;
@@ -36,7 +35,7 @@ internal static class LambingCurvePlanner
             .Order()
             .ToImmutableArray();
         var worst = pens is null ? null : days.Max(d => d.ChanceOverPens);
-        return new LambingCurve(days, busiest, worst, LambingWords.Of(flock.Housing, carrying.Length, days, language));
+        return new LambingCurve(days, busiest, worst, LambingWords.Of(flock.Housing, carrying.Length, days));
     }
 
     private static LambingDay Day(ImmutableArray<LambingEwe> ewes, LocalDate date, int? pens)

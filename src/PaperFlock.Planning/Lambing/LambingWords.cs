@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Lambing;
 
@@ -8,37 +8,37 @@ namespace PaperFlock.Planning.Lambing;
 internal static class LambingWords
 {
     /// <param name="days">Never empty.</param>
-    public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days, Language language)
+    public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days)
     {
         var busiest = days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
-        var toLamb = language.CountLoose(ewes, "ewe", "ewes");
-        var high = language.CountLoose(busiest.P90, "ewe", "ewes");
-        var curve = language.Say($"{toLamb} to lamb; the busiest day looks like {language.Days.Loose(busiest.Date)}, with {high} or fewer nine times in ten.");
-        return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days, language)}";
+        var toLamb = English.CountLoose(ewes, "ewe", "ewes");
+        var high = English.CountLoose(busiest.P90, "ewe", "ewes");
+        var curve = $"{toLamb} to lamb; the busiest day looks like {DateText.Loose(busiest.Date)}, with {high} or fewer nine times in ten.";
+        return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days)}";
     }
 
-    private static string Pens(int? pens, ImmutableArray<LambingDay> days, Language language)
+    private static string Pens(int? pens, ImmutableArray<LambingDay> days)
     {
         var wanted = days.Max(d => d.PensNeededP90);
         if (pens is not { } there)
         {
-            return language.Plural(
+            return English.Plural(
                 wanted,
                 $"{wanted} lambing pen would be enough on any one night nine times in ten.",
                 $"{wanted} lambing pens would be enough on any one night nine times in ten.");
         }
 
         var worst = days.OrderByDescending(d => d.ChanceOverPens).ThenBy(d => d.Date).First();
-        var night = language.Days.Loose(worst.Date);
-        var named = language.CountLoose(there, "lambing pen", "lambing pens");
+        var night = DateText.Loose(worst.Date);
+        var named = English.CountLoose(there, "lambing pen", "lambing pens");
         var oneIn = worst.ChanceOverPens is > 0 and { } chance ? Math.Round(1 / chance) : 0;
         return worst.ChanceOverPens switch
         {
-            < 0.005 => language.Say($"{named} should be enough on every night, taken one by one."),
-            > 0.9 => language.Say($"{named} would hardly ever be enough on the worst night, {night}; {wanted} would be, nine times in ten."),
-            > 0.5 => language.Say($"{named} would more often than not be too few on the worst night, {night}; {wanted} would be enough nine times in ten."),
-            _ when wanted > there => language.Say($"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}; {wanted} would be, nine times in ten."),
-            _ => language.Say($"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}."),
+            < 0.005 => $"{named} should be enough on every night, taken one by one.",
+            > 0.9 => $"{named} would hardly ever be enough on the worst night, {night}; {wanted} would be, nine times in ten.",
+            > 0.5 => $"{named} would more often than not be too few on the worst night, {night}; {wanted} would be enough nine times in ten.",
+            _ when wanted > there => $"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}; {wanted} would be, nine times in ten.",
+            _ => $"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}.",
         };
     }
 }

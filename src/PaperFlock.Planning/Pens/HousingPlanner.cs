@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning.Pens;
@@ -10,17 +9,17 @@ internal static class HousingPlanner
 {
     /// <summary>Every ewe still to lamb is reckoned in at once: a pen is not counted on to empty before the next ewes come in.</summary>
     /// <param name="ewes">In the order of the flock file.</param>
-    public static HousingPlan Plan(Flock flock, IReadOnlyList<EwePlan> ewes, Language language)
+    public static HousingPlan Plan(Flock flock, IReadOnlyList<EwePlan> ewes)
     {
         if (flock.Housing.Lambing == LambingPlace.Outdoors)
         {
-            return new HousingPlan([], 0, language.Say("The ewes lamb outdoors: no pens are planned."), RoomNeeded.Source(language));
+            return new HousingPlan([], 0, "The ewes lamb outdoors: no pens are planned.", RoomNeeded.Source());
         }
 
         var pens = flock.Housing.Pens;
         if (pens.IsEmpty)
         {
-            return new HousingPlan([], 0, language.Say("The flock file names no pens, so nobody is placed in one."), RoomNeeded.Source(language));
+            return new HousingPlan([], 0, "The flock file names no pens, so nobody is placed in one.", RoomNeeded.Source());
         }
 
         // First due, most lambs first: who is left out, if anyone, is the last to lamb.
@@ -38,8 +37,8 @@ internal static class HousingPlanner
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
             PlanOf(flock, pen, [.. ewes.Where(e => penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
         ImmutableArray<EwePlan> without = [.. carrying.Where(e => !penOf.ContainsKey(e.Ewe.Tag))];
-        var words = HousingWords.Of(flock, carrying.Length, without, FeedingClass.Of(flock, ewes), plans, language);
-        return new HousingPlan(plans, without.Length, words, RoomNeeded.Source(language));
+        var words = HousingWords.Of(flock, carrying.Length, without, FeedingClass.Of(flock, ewes), plans);
+        return new HousingPlan(plans, without.Length, words, RoomNeeded.Source());
     }
 
     private static Dictionary<string, int> Place(Flock flock, ImmutableArray<EwePlan> housed, ImmutableArray<PenRoom> empty)

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Pens;
 
@@ -16,49 +16,49 @@ internal static class HousingWords
     /// <param name="ewes">How many are to be housed.</param>
     /// <param name="without">Those with no room.</param>
     public static string Of(
-        Flock flock, int ewes, ImmutableArray<EwePlan> without, ImmutableArray<FeedingClass> classes, ImmutableArray<PenPlan> pens, Language language)
+        Flock flock, int ewes, ImmutableArray<EwePlan> without, ImmutableArray<FeedingClass> classes, ImmutableArray<PenPlan> pens)
     {
         var sentences = new List<string>
         {
-            ewes == 0 ? language.Say("No ewe is in lamb: nobody is housed.")
-                : without.IsEmpty ? language.Plural(ewes, $"The {ewes} ewe fits.", $"All {ewes} ewes fit.")
-                : TooSmall(without, language),
+            ewes == 0 ? "No ewe is in lamb: nobody is housed."
+                : without.IsEmpty ? English.Plural(ewes, $"The {ewes} ewe fits.", $"All {ewes} ewes fit.")
+                : TooSmall(without),
         };
 
-        var classesIn = pens.Select(p => (p.Pen, Classes: classes.Where(c => IsIn(c, p)).Select(c => c.NameIn(language)).ToList())).ToList();
+        var classesIn = pens.Select(p => (p.Pen, Classes: classes.Where(c => IsIn(c, p)).Select(c => c.NameIn()).ToList())).ToList();
         foreach (var feeding in classes)
         {
             var where = pens.Where(p => IsIn(feeding, p)).Select(p => p.Pen.Name).ToList();
             if (where.Count > 1)
             {
-                sentences.Add(language.Say($"{feeding.NameIn(language)}: split between {Listed(where, language)}."));
+                sentences.Add($"{feeding.NameIn()}: split between {Listed(where)}.");
             }
         }
 
         sentences.AddRange(classesIn.Where(p => p.Classes.Count > 1).Select(p =>
-            language.Say($"Sharing {p.Pen.Name}: {string.Join("; ", p.Classes)}. Part it with hurdles, or they cannot be fed apart.")));
+            $"Sharing {p.Pen.Name}: {string.Join("; ", p.Classes)}. Part it with hurdles, or they cannot be fed apart."));
         sentences.AddRange(pens.Where(p => p.Ewes.Length >= LargeGroup).Select(p =>
-            language.Say($"{p.Pen.Name} holds {p.Ewes.Length} ewes: groups of under {LargeGroup} are advised where possible (DEFRA PB5162).")));
+            $"{p.Pen.Name} holds {p.Ewes.Length} ewes: groups of under {LargeGroup} are advised where possible (DEFRA PB5162)."));
 
         var untroughed = flock.Housing.Pens.Where(p => p.Trough is null).Select(p => p.Name).ToList();
         if (untroughed.Count > 0 && ewes > 0)
         {
-            sentences.Add(language.Say($"No trough length is given for {Listed(untroughed, language)}, so only floor is reckoned there."));
+            sentences.Add($"No trough length is given for {Listed(untroughed)}, so only floor is reckoned there.");
         }
 
         return string.Join(' ', sentences);
     }
 
-    private static string TooSmall(ImmutableArray<EwePlan> without, Language language)
+    private static string TooSmall(ImmutableArray<EwePlan> without)
     {
         var named = without.Take(MostNamed).Select(e => e.Ewe.CallName).ToList();
         if (without.Length > MostNamed)
         {
-            named.Add(language.Say($"{without.Length - MostNamed} more"));
+            named.Add($"{without.Length - MostNamed} more");
         }
 
-        var names = Listed(named, language);
-        return language.Plural(
+        var names = Listed(named);
+        return English.Plural(
             without.Length,
             $"The shed is too small: {without.Length} ewe has no room ({names}).",
             $"The shed is too small: {without.Length} ewes have no room ({names}).");
@@ -67,10 +67,10 @@ internal static class HousingWords
     private static bool IsIn(FeedingClass feeding, PenPlan pen) =>
         feeding.Ewes.Any(e => pen.Ewes.Any(p => string.Equals(p.Tag, e.Ewe.Tag, StringComparison.Ordinal)));
 
-    private static string Listed(IReadOnlyList<string> items, Language language) => items.Count switch
+    private static string Listed(IReadOnlyList<string> items) => items.Count switch
     {
         0 => "",
         1 => items[0],
-        _ => language.Say($"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}"),
+        _ => $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}",
     };
 }

@@ -1,5 +1,4 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Pens;
 
@@ -9,8 +8,7 @@ namespace PaperFlock.Planning.Pens;
 internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
 {
     /// <summary>The tables followed, for the paper.</summary>
-    public static string Source(Language language) => language.Say(
-        "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less); trough: Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg)");
+    public static string Source() => "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less); trough: Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg)";
 
     /// <summary>DEFRA PB5162 lets winter-shorn ewes have a tenth less floor, and no less trough.</summary>
     private const decimal ShornFloor = 0.9m;

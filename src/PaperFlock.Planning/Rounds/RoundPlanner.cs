@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Rounds;
 
@@ -9,13 +9,12 @@ internal static class RoundPlanner
 {
     /// <param name="lastLambing">Until when a ewe may well be late; rounds stay heavy until then, or until the last due date if that is later.</param>
     /// <summary>Every day from <paramref name="from"/> to <paramref name="to"/>, both included.</summary>
-    public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to, LocalDate? lastLambing, Language language)
+    public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to, LocalDate? lastLambing)
     {
         var heavyFrom = dates.FirstDue?.PlusDays(-7 * flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing);
-        var heavyWhy = language.Say(
-            $"the heavy weeks, from {language.CountLoose(flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, "week", "weeks")} before the first is due until the last has most likely lambed");
-        var quietWhy = dates.FirstDue is null ? language.Say("no ewe is in lamb") : language.Say("outside the heavy weeks");
-        var times = new RoundTimes(flock.Practice, language);
+        var heavyWhy = $"the heavy weeks, from {English.CountLoose(flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, "week", "weeks")} before the first is due until the last has most likely lambed";
+        var quietWhy = dates.FirstDue is null ? "no ewe is in lamb" : "outside the heavy weeks";
+        var times = new RoundTimes(flock.Practice);
         var days = ImmutableArray.CreateBuilder<RoundDay>();
         for (var date = from; date <= to; date = date.PlusDays(1))
         {

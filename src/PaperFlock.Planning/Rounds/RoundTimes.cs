@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Planning.Rounds;
 
@@ -9,7 +8,7 @@ namespace PaperFlock.Planning.Rounds;
 /// When to walk the rounds of a day. The first is at first light, since crows and foxes find a ewe on her back then; the
 /// last is late in the evening; midday and dusk lie between, or the rest are spread evenly (common practice, no source).
 /// </summary>
-internal sealed class RoundTimes(Practice practice, Language language)
+internal sealed class RoundTimes(Practice practice)
 {
     /// <summary>First round where no dawn ever comes to set it.</summary>
     private static readonly LocalTime PolarNightStart = new(8, 0);
@@ -26,8 +25,8 @@ internal sealed class RoundTimes(Practice practice, Language language)
         var first = First(date, sun);
         var last = Minutes(practice.LastRound);
         return checks <= 1 || last <= first
-            ? [Named(first, language.Say("first light"))]
-            : [Named(first, language.Say("first light")), .. Between(date, sun, first, last, checks - 2), Named(last, language.SayAs("round", "late"))];
+            ? [Named(first, "first light")]
+            : [Named(first, "first light"), .. Between(date, sun, first, last, checks - 2), Named(last, "late")];
     }
 
     private int First(LocalDate date, SunDay sun)
@@ -41,15 +40,15 @@ internal sealed class RoundTimes(Practice practice, Language language)
         };
     }
 
-    private IEnumerable<Round> Between(LocalDate date, SunDay sun, int first, int last, int number)
+    private static IEnumerable<Round> Between(LocalDate date, SunDay sun, int first, int last, int number)
     {
         var midday = sun.Noon.Date == date ? Nearest(sun.Noon) : (int?)null;
         var dusk = sun.Sunset is { } sunset && sunset.Date == date ? Nearest(sunset) : (int?)null;
         return number switch
         {
             0 => [],
-            1 when Apart(first, midday, last) => [Named(midday!.Value, language.Say("midday"))],
-            2 when Apart(first, midday, dusk, last) => [Named(midday!.Value, language.Say("midday")), Named(dusk!.Value, language.Say("dusk"))],
+            1 when Apart(first, midday, last) => [Named(midday!.Value, "midday")],
+            2 when Apart(first, midday, dusk, last) => [Named(midday!.Value, "midday"), Named(dusk!.Value, "dusk")],
             _ => Spread(first, last, number),
         };
     }
@@ -67,7 +66,7 @@ internal sealed class RoundTimes(Practice practice, Language language)
         return true;
     }
 
-    private IEnumerable<Round> Spread(int first, int last, int number)
+    private static IEnumerable<Round> Spread(int first, int last, int number)
     {
         var times = Enumerable.Range(1, number)
             .Select(i => ToStep(first + ((last - first) * i / (double)(number + 1))))
@@ -82,12 +81,12 @@ internal sealed class RoundTimes(Practice practice, Language language)
         }
     }
 
-    private string PartOfDay(int minutes) => minutes switch
+    private static string PartOfDay(int minutes) => minutes switch
     {
-        < 11 * 60 => language.Say("morning"),
-        < 14 * 60 => language.Say("midday"),
-        < 17 * 60 => language.Say("afternoon"),
-        _ => language.Say("evening"),
+        < 11 * 60 => "morning",
+        < 14 * 60 => "midday",
+        < 17 * 60 => "afternoon",
+        _ => "evening",
     };
 
     private static Round Named(int minutes, string name) => new(LocalTime.Midnight.PlusMinutes(minutes), name);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning.Stores;
@@ -12,7 +11,7 @@ internal static class StoresPlanner
     /// <param name="housed">The day a ewe goes in; null when she stays out.</param>
     /// <returns>In the order concentrate, forage, buckets, bedding, water; without what is not needed.</returns>
     public static ImmutableArray<StoreItem> Plan(
-        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, Language language)
+        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed)
     {
         if (groups.IsEmpty)
         {
@@ -23,16 +22,16 @@ internal static class StoresPlanner
         var order = new OrderRule(flock.Feeds.OrderLeadDays, flock.Feeds.Margin, closed);
         StoreItem?[] items =
         [
-            Concentrate(flock, groups, order, language),
-            ForageOf(flock, groups, order, language),
-            BucketsOf(flock, groups, order, language),
-            Bedding(flock, groups, housed, order, language),
-            WaterOf(flock, groups, language),
+            Concentrate(flock, groups, order),
+            ForageOf(flock, groups, order),
+            BucketsOf(flock, groups, order),
+            Bedding(flock, groups, housed, order),
+            WaterOf(flock, groups),
         ];
         return [.. items.OfType<StoreItem>()];
     }
 
-    private static StoreItem? Concentrate(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
+    private static StoreItem? Concentrate(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
     {
         var use = new DailyUse(flock.Print.WeekStarts);
         foreach (var group in groups)
@@ -45,11 +44,11 @@ internal static class StoresPlanner
 
         return order.Weighed(flock.Feeds.Concentrate.Name, use, StoreItem.Bag, flock.Feeds.Concentrate.Bag,
             flock.Feeds.Method == FeedMethod.PerLamb
-                ? language.Say("the feed charts added up, so much for each lamb carried, from the feed week to each group's last due date")
-                : language.Say("the feed charts added up, energy balance, from the feed week to each group's last due date"));
+                ? "the feed charts added up, so much for each lamb carried, from the feed week to each group's last due date"
+                : "the feed charts added up, energy balance, from the feed week to each group's last due date");
     }
 
-    private static StoreItem? ForageOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
+    private static StoreItem? ForageOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
     {
         var forage = flock.Feeds.Forage;
         if (forage.Kind == ForageKind.Grass)
@@ -72,17 +71,16 @@ internal static class StoresPlanner
         var share = (forage.Intake ?? ForageIntake.Usual(forage.Kind)) * 100;
         var name = forage.Kind switch
         {
-            ForageKind.Hay => language.Say("Hay"),
-            ForageKind.Haylage => language.Say("Haylage"),
-            ForageKind.Silage => language.Say("Silage"),
-            _ => language.Say("Feeding straw"),
+            ForageKind.Hay => "Hay",
+            ForageKind.Haylage => "Haylage",
+            ForageKind.Silage => "Silage",
+            _ => "Feeding straw",
         };
         return order.Weighed(name, use, forage.Bale is null ? "" : StoreItem.Bale, forage.Bale,
-            language.Say(
-                $"{share:0.##} % of live weight a day as dry matter, from the feed week to each group's last due date; waste is for the margin"));
+            $"{share:0.##} % of live weight a day as dry matter, from the feed week to each group's last due date; waste is for the margin");
     }
 
-    private static StoreItem? BucketsOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order, Language language)
+    private static StoreItem? BucketsOf(Flock flock, ImmutableArray<TroughGroup> groups, OrderRule order)
     {
         if (flock.Feeds.Buckets is not { } buckets)
         {
@@ -99,11 +97,11 @@ internal static class StoresPlanner
         }
 
         return order.Counted(buckets.Name, use, to, StoreItem.Bucket, buckets.Weight,
-            language.Say($"1 for every {buckets.EwesPerBucket} ewes, new every {buckets.Days} days, by the maker's figures in the flock file"));
+            $"1 for every {buckets.EwesPerBucket} ewes, new every {buckets.Days} days, by the maker's figures in the flock file");
     }
 
     private static StoreItem? Bedding(
-        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, OrderRule order, Language language)
+        Flock flock, ImmutableArray<TroughGroup> groups, Func<EwePlan, LocalDate?> housed, OrderRule order)
     {
         if (flock.Housing.Lambing == LambingPlace.Outdoors)
         {
@@ -123,11 +121,11 @@ internal static class StoresPlanner
             }
         }
 
-        return order.Weighed(language.Say("Bedding straw"), use, "", null,
-            language.Say($"{perWeek:0} kg a ewe a week from housing to her group's last due date (Irish Farmers Journal)"));
+        return order.Weighed("Bedding straw", use, "", null,
+            $"{perWeek:0} kg a ewe a week from housing to her group's last due date (Irish Farmers Journal)");
     }
 
-    private static StoreItem WaterOf(Flock flock, ImmutableArray<TroughGroup> groups, Language language)
+    private static StoreItem WaterOf(Flock flock, ImmutableArray<TroughGroup> groups)
     {
         var use = new DailyUse(flock.Print.WeekStarts);
         foreach (var group in groups)
@@ -136,9 +134,8 @@ internal static class StoresPlanner
             use.AddEachDay(group.Weeks[0].WeekBeginning, group.LastDue, litres);
         }
 
-        return new StoreItem(language.Say("Water"), null, null, "", null, use.First, use.Last, null, use.Weeks(),
-            language.Say(
-                $"up to {use.MostInADay:0} litres a day, the upper end for pregnant ewes of their weight (NRC 2007)"));
+        return new StoreItem("Water", null, null, "", null, use.First, use.Last, null, use.Weeks(),
+            $"up to {use.MostInADay:0} litres a day, the upper end for pregnant ewes of their weight (NRC 2007)");
     }
 
     private static LocalDate LastDay(TroughGroup group, FeedWeek week) =>

@@ -1,7 +1,6 @@
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Warnings;
@@ -33,7 +32,7 @@ internal static class ScanWarnings
     private static IEnumerable<Diagnostic> TooEarly(Flock flock, TuppingGroup group, List<EwePlan> unscanned, LocalDate scan)
     {
         var late = unscanned
-            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice, Language.English)))
+            .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice)))
             .Where(e => Period.DaysBetween(e.Evidence.LastDay, scan) < PregnancyScan.EarliestCountableDays)
             .ToLookup(e => e.Evidence.IsOneDay);
         foreach (var (ewe, evidence) in late[true])

@@ -1,7 +1,7 @@
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
+using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Warnings;
 
@@ -62,7 +62,7 @@ internal static class WarningWords
 
     public static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
 
-    public static string Day(LocalDate day) => Language.English.Days.Loose(day);
+    public static string Day(LocalDate day) => DateText.Loose(day);
 
     private static string Of(TuppingGroup? group) => group is { Name.Length: > 0 } named ? $" of {named.Name}" : "";
 

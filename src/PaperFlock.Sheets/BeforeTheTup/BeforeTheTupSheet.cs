@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.BeforeTheTup;
@@ -16,81 +16,81 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var job = stationery.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.TeethToesTeats);
-        var day = job?.Date is { } d ? stationery.Language.Say($"On {stationery.Language.Days.Long(d)}.") : "";
-        var head = stationery.Head(stationery.Language.Say("Before the tup: teeth, toes, teats"), Code, Ink.Sentences(day, stationery.Language.Say("Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.")), sideways: true);
-        var rows = PencilLists.BeforeTheTup(stationery.Plan).Select(e => Row(stationery, e));
+        var job = context.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.TeethToesTeats);
+        var day = job?.Date is { } d ? $"On {DateText.Long(d)}." : "";
+        var head = context.Head("Before the tup: teeth, toes, teats", Code, Block.Sentences(day, "Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot."), sideways: true);
+        var rows = PencilLists.BeforeTheTup(context.Plan).Select(e => Row(context, e));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
             [
                 new TableRow(
                 [
-                    Ink.Cell(stationery.Language.Say("ewe"), Fount.Label), Ink.Cell(stationery.Language.Say("teeth"), Fount.Label), Ink.Cell(stationery.Language.Say("toes"), Fount.Label), Ink.Cell(stationery.Language.Say("teats"), Fount.Label),
-                    Ink.Cell(stationery.Language.Say("score"), Fount.Label), Ink.Cell(stationery.Language.Say("what to do with her"), Fount.Label),
+                    Block.Cell("ewe", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("toes", TypeScale.Label), Block.Cell("teats", TypeScale.Label),
+                    Block.Cell("score", TypeScale.Label), Block.Cell("what to do with her", TypeScale.Label),
                 ]),
             ],
             [.. rows],
-            LeastCarried: Fount.LeastRows)
+            LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, TupCheck(stationery), Ink.Notes(stationery.TableRow, stationery.Language)], 12);
-        return [new Sheet(Kind, Code, stationery.Language.Say("Before the tup: teeth, toes, teats"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
+        var body = new Column([table, TupCheck(context), Block.Notes(context.TableRow)], 12);
+        return [new Sheet(Kind, Code, "Before the tup: teeth, toes, teats", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
     }
 
-    private static TableRow Row(Stationery stationery, EwePlan plan)
+    private static TableRow Row(SheetContext context, EwePlan plan)
     {
         var ewe = plan.Ewe;
         return new TableRow(
             [
-                Ink.Cell(Who.Of(plan, stationery.Language)),
-                Found(CheckWords.Of(ewe.Teeth, stationery.Language), stationery.Language.Say("sound   worn   broken")),
-                Found(CheckWords.Of(ewe.Toes, stationery.Language), stationery.Language.Say("sound   treated   lame")),
-                Found(CheckWords.Of(ewe.Teats, stationery.Language), stationery.Language.Say("sound   lumpy   lost half")),
-                ewe.Condition is { } c ? Ink.Cell(Amounts.Figure(c, "0.0"), Fount.BodyBold, TextAlign.Centre) : Ink.Blank(),
-                Ink.Cell(Advice(plan, stationery.Language)),
+                Block.Cell(Who.Of(plan)),
+                Found(CheckText.Of(ewe.Teeth), "sound   worn   broken"),
+                Found(CheckText.Of(ewe.Toes), "sound   treated   lame"),
+                Found(CheckText.Of(ewe.Teats), "sound   lumpy   lost half"),
+                ewe.Condition is { } c ? Block.Cell(Amounts.Figure(c, "0.0"), TypeScale.BodyBold, TextAlign.Centre) : Block.Blank(),
+                Block.Cell(Advice(plan)),
             ],
-            stationery.TableRow,
+            context.TableRow,
             Name: ewe.CallName);
     }
 
     private static TableCell Found(string? found, string choices) =>
-        found is null ? Ink.Cell(choices, Fount.Label, TextAlign.Centre) : Ink.Cell(found, Fount.BodyBold, TextAlign.Centre);
+        found is null ? Block.Cell(choices, TypeScale.Label, TextAlign.Centre) : Block.Cell(found, TypeScale.BodyBold, TextAlign.Centre);
 
-    private static Text Advice(EwePlan ewe, Language language)
+    private static Text Advice(EwePlan ewe)
     {
         var verdict = ewe.Advice.Verdict switch
         {
-            TupVerdict.ToTheTup => language.Say("to the tup"),
-            TupVerdict.TreatFirst => language.Say("treat first, look again"),
-            TupVerdict.LeaveOut => language.Say("leave out"),
-            _ => language.Say("cull"),
+            TupVerdict.ToTheTup => "to the tup",
+            TupVerdict.TreatFirst => "treat first, look again",
+            TupVerdict.LeaveOut => "leave out",
+            _ => "cull",
         };
         var unchecked_ = ewe.Ewe is { Teeth: Teeth.Unchecked, Toes: Toes.Unchecked, Teats: Teats.Unchecked };
         return unchecked_
-            ? Ink.Text(language.Say("tup · treat first · leave out · cull"), Fount.Label)
-            : new Text([new Run(verdict, Fount.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", Fount.Body)]);
+            ? Block.Text("tup · treat first · leave out · cull", TypeScale.Label)
+            : new Text([new Run(verdict, TypeScale.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", TypeScale.Body)]);
     }
 
-    private static NeedSpace TupCheck(Stationery stationery)
+    private static NeedSpace TupCheck(SheetContext context)
     {
-        var tups = stationery.Plan.Groups.Select(g => g.Group).Where(g => g.Mating == Mating.Natural).Select(g => g.Tup ?? (g.Name.Length > 0 ? stationery.Language.Say($"tup of {g.Name}") : stationery.Language.Say("the tup"))).Distinct();
+        var tups = context.Plan.Groups.Select(g => g.Group).Where(g => g.Mating == Mating.Natural).Select(g => g.Tup ?? (g.Name.Length > 0 ? $"tup of {g.Name}" : "the tup")).Distinct();
         return new NeedSpace(
-            Ink.Column(
+            Block.Column(
                 4,
-                Ink.Text(stationery.Language.Say("The tups: ten weeks before, so that one found wanting can be mended or replaced in time"), Fount.Heading),
+                Block.Text("The tups: ten weeks before, so that one found wanting can be mended or replaced in time", TypeScale.Heading),
                 new Table(
                     [Track.Fixed(Mm(56)), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Fixed(Mm(18))],
-                    [new TableRow([Ink.Cell(stationery.Language.Say("tup"), Fount.Label), Ink.Cell(stationery.Language.Say("teeth"), Fount.Label), Ink.Cell(stationery.Language.Say("feet and legs"), Fount.Label), Ink.Cell(stationery.Language.Say("eyes, brisket"), Fount.Label), Ink.Cell(stationery.Language.Say("testicles, firm and even"), Fount.Label), Ink.Cell(stationery.Language.Say("vet\u2019s check"), Fount.Label), Ink.Cell(stationery.Language.Say("score"), Fount.Label)])],
+                    [new TableRow([Block.Cell("tup", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("feet and legs", TypeScale.Label), Block.Cell("eyes, brisket", TypeScale.Label), Block.Cell("testicles, firm and even", TypeScale.Label), Block.Cell("vet\u2019s check", TypeScale.Label), Block.Cell("score", TypeScale.Label)])],
                     [
                         .. tups.Select(t => new TableRow(
                             [
-                                Ink.Cell(t, Fount.BodyBold),
-                                .. Enumerable.Repeat(Ink.Cell(stationery.Language.Say("sound   look again"), Fount.Label, TextAlign.Centre), 4),
-                                Ink.Cell(stationery.Language.Say("yes   no"), Fount.Label, TextAlign.Centre),
-                                Ink.Blank(),
+                                Block.Cell(t, TypeScale.BodyBold),
+                                .. Enumerable.Repeat(Block.Cell("sound   look again", TypeScale.Label, TextAlign.Centre), 4),
+                                Block.Cell("yes   no", TypeScale.Label, TextAlign.Centre),
+                                Block.Blank(),
                             ],
-                            stationery.TableRow)),
+                            context.TableRow)),
                     ])
                 { Name = "tups" }),
             Mm(40));

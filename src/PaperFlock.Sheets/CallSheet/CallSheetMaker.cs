@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.CallSheet;
@@ -16,100 +15,98 @@ internal sealed class CallSheetMaker : ISheetMaker
     private const string Code = "CALL";
 
     /// <summary>Limits that are the vet's to give, for these ewes and this place.</summary>
-    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
-    private static string[] ForTheVet(Language language) =>
+    private static string[] ForTheVet() =>
     [
-        language.Say("Too long straining with nothing to show is"), language.Say("Too long since the waters broke is"), language.Say("Too thin is a condition score of"), language.Say("A lamb is too cold at"), language.Say("Signed, day"),
+        "Too long straining with nothing to show is", "Too long since the waters broke is", "Too thin is a condition score of", "A lamb is too cold at", "Signed, day",
     ];
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var head = stationery.Head(stationery.Language.Say("Call sheet"), Code, stationery.Language.Say("Ring early. Nobody minds being woken; everybody minds a dead ewe."));
+        var head = context.Head("Call sheet", Code, "Ring early. Nobody minds being woken; everybody minds a dead ewe.");
         var body = new Column(
             [
-                Place(stationery.Flock.Holding, stationery.Language),
-                Contacts(stationery),
-                WhatToSay(stationery.Language),
-                Ink.Ruled(stationery.Language.Say("Rung: whom, when, what was said"), Fount.Heading, stationery.TableRow, 2),
+                Place(context.Flock.Holding),
+                Contacts(context),
+                WhatToSay(),
+                Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.TableRow, 2),
                 new PageBreak(),
-                SignTable.Of(stationery.Language),
-                Vet(stationery),
-                new LogLines(stationery.TableRow, AtLeast: 0),
+                SignTable.Of(),
+                Vet(context),
+                new LogLines(context.TableRow, AtLeast: 0),
             ],
             12);
 
         // Both pages are fronts, to pin side by side: nobody turns a pinned sheet over.
-        var sides = Binder.FrontsOnly(stationery, Code, body, stationery.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, stationery.Language.Say("Call sheet"), SheetUse.Pinned, sides)];
+        var sides = Binder.FrontsOnly(context, Code, body, context.UprightDesign(Code, head));
+        return [new Sheet(Kind, Code, "Call sheet", SheetUse.Pinned, sides)];
     }
 
-    private static Box Place(Holding holding, Language language)
+    private static Box Place(Holding holding)
     {
-        var lines = new List<Element> { Ink.Text(language.Say($"This place is {holding.Name}"), Fount.Heading) };
+        var lines = new List<Element> { Block.Text($"This place is {holding.Name}", TypeScale.Heading) };
         if (holding.Postcode is { } postcode)
         {
-            lines.Add(Ink.BoldThen(language.Say("Postcode"), postcode, Fount.Body));
+            lines.Add(Block.BoldThen("Postcode", postcode, TypeScale.Body));
         }
 
         if (holding.GridReference is { } grid)
         {
-            lines.Add(Ink.BoldThen(language.Say("Grid reference"), language.Say($"{grid}: say \u201c{Spoken.Of(grid, language)}\u201d"), Fount.Body));
+            lines.Add(Block.BoldThen("Grid reference", $"{grid}: say \u201c{Spoken.Of(grid)}\u201d", TypeScale.Body));
         }
 
-        lines.Add(Ink.BoldThen(language.Say("Latitude, longitude"), Coordinates(holding, language), Fount.Body));
-        lines.Add(Ink.BoldThen(language.Say("To find it"), "__________________________________________________________", Fount.Body) with { Leading = 1.6 });
+        lines.Add(Block.BoldThen("Latitude, longitude", Coordinates(holding), TypeScale.Body));
+        lines.Add(Block.BoldThen("To find it", "__________________________________________________________", TypeScale.Body) with { Leading = 1.6 });
         return new Box(new Column([.. lines], 3), Edges.Of(9, 7), Lines.Section);
     }
 
-    private static string Coordinates(Holding holding, Language language)
+    private static string Coordinates(Holding holding)
     {
-        var latitude = Math.Abs(holding.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Latitude < 0 ? language.SayAs("compass", "S") : language.SayAs("compass", "N"));
-        var longitude = Math.Abs(holding.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Longitude < 0 ? language.SayAs("compass", "W") : language.SayAs("compass", "E"));
+        var latitude = Math.Abs(holding.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Latitude < 0 ? "S" : "N");
+        var longitude = Math.Abs(holding.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Longitude < 0 ? "W" : "E");
         return $"{latitude}, {longitude}";
     }
 
-    private static Element Contacts(Stationery stationery)
+    private static Element Contacts(SheetContext context)
     {
-        var phone = Fount.Cap(Face.TextBold, 7);
-        var contacts = stationery.Flock.Holding.Contacts;
+        var phone = TypeScale.Cap(Face.TextBold, 7);
+        var contacts = context.Flock.Holding.Contacts;
         ImmutableArray<TableRow> rows = contacts.IsEmpty
-            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Ink.Cell(n.ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre), Ink.Cell(stationery.Language.Say("who"), Fount.Label), Ink.Cell(stationery.Language.Say("number"), Fount.Label)], Mm(15)))]
+            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Block.Cell(n.ToString(CultureInfo.InvariantCulture), TypeScale.Heading, TextAlign.Centre), Block.Cell("who", TypeScale.Label), Block.Cell("number", TypeScale.Label)], Mm(15)))]
             :
             [
                 .. contacts.Select((c, i) => new TableRow(
                     [
-                        Ink.Cell((i + 1).ToString(CultureInfo.InvariantCulture), Fount.Heading, TextAlign.Centre),
-                        Ink.Cell(Ink.Column(0, Ink.Text(c.Role, Fount.BodyBold), Ink.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), Fount.Body))),
-                        Ink.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
+                        Block.Cell((i + 1).ToString(CultureInfo.InvariantCulture), TypeScale.Heading, TextAlign.Centre),
+                        Block.Cell(Block.Column(0, Block.Text(c.Role, TypeScale.BodyBold), Block.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), TypeScale.Body))),
+                        Block.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
                     ],
                     Mm(15))),
             ];
-        return Ink.Column(
+        return Block.Column(
             4,
-            Ink.Text(stationery.Language.Say("Ring in this order; no answer in five rings, ring the next"), Fount.Heading),
+            Block.Text("Ring in this order; no answer in five rings, ring the next", TypeScale.Heading),
             new Table([Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)], [], rows));
     }
 
-    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
-    private static Column WhatToSay(Language language) => Ink.Column(
+    private static Column WhatToSay() => Block.Column(
         3,
-        Ink.Text(language.Say("What to say"), Fount.Heading),
-        Ink.BoldThen("1", language.Say("I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning."), Fount.Body),
-        Ink.BoldThen("2", language.Say("The ewe is ____ (name and tag from her card), carrying ____, due ____."), Fount.Body),
-        Ink.BoldThen("3", language.Say("I see ____, since ____ o\u2019clock. I have done ____."), Fount.Body),
-        Ink.BoldThen("4", language.Say("I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you."), Fount.Body));
+        Block.Text("What to say", TypeScale.Heading),
+        Block.BoldThen("1", "I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning.", TypeScale.Body),
+        Block.BoldThen("2", "The ewe is ____ (name and tag from her card), carrying ____, due ____.", TypeScale.Body),
+        Block.BoldThen("3", "I see ____, since ____ o\u2019clock. I have done ____.", TypeScale.Body),
+        Block.BoldThen("4", "I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you.", TypeScale.Body));
 
-    private static NeedSpace Vet(Stationery stationery) => new(
-        Ink.Column(
+    private static NeedSpace Vet(SheetContext context) => new(
+        Block.Column(
             3,
-            Ink.Text(stationery.Language.Say("For the vet to fill in, with the keeper, before anybody needs it"), Fount.Heading),
+            Block.Text("For the vet to fill in, with the keeper, before anybody needs it", TypeScale.Heading),
             new Table(
                 [Track.Share(1.3), Track.Share()],
                 [],
                 [
-                    .. ForTheVet(stationery.Language).Select(q => new TableRow([Ink.Cell(q, Fount.Body), Ink.Blank()], stationery.TableRow)),
+                    .. ForTheVet().Select(q => new TableRow([Block.Cell(q, TypeScale.Body), Block.Blank()], context.TableRow)),
                 ])),
         Mm(60));
 }

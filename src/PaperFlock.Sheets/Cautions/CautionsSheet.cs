@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Cautions;
 
@@ -15,54 +14,53 @@ internal sealed class CautionsSheet : ISheetMaker
     /// Pregnancy: advice of the Scottish Government and the UK Health Protection Agency for pregnant women at lambing. Copper: P. Rogers, Grange,
     /// and In Practice 1997, 19:503. Records: UK rules in general terms. The rest is common practice, no source.
     /// </summary>
-    // For the translator: A speaker who knows the work must check this before it is used: people and animals are hurt if it is wrong.
-    private static (string Title, string[] Words)[] Parts(Language language) =>
+    private static (string Title, string[] Words)[] Parts() =>
     [
-        (language.Say("Anyone who is pregnant, may be, or has a weak immune system"),
+        ("Anyone who is pregnant, may be, or has a weak immune system",
         [
-            language.Say("Keep away from lambing ewes, new lambs, afterbirth, birth fluid, soiled bedding and aborted lambs, and from the boots and clothes of those who have been with them. Infections of sheep can cost an unborn child its life; ewes may look well."),
-            language.Say("Fever or flu-like signs after being with sheep: ring a doctor, and say that you have been with lambing sheep. Some vaccines for sheep are a danger in pregnancy too: read the label."),
+            "Keep away from lambing ewes, new lambs, afterbirth, birth fluid, soiled bedding and aborted lambs, and from the boots and clothes of those who have been with them. Infections of sheep can cost an unborn child its life; ewes may look well.",
+            "Fever or flu-like signs after being with sheep: ring a doctor, and say that you have been with lambing sheep. Some vaccines for sheep are a danger in pregnancy too: read the label.",
         ]),
-        (language.Say("Everyone"),
+        ("Everyone",
         [
-            language.Say("Wash hands before eating, drinking, smoking or touching your face. Gloves for every lambing and every afterbirth. Cover cuts. Sores on a sheep\u2019s mouth or feet can be orf, which people catch: gloves, and show a doctor a sore that will not heal."),
-            language.Say("A ewe that aborts: isolate her, keep everything for the vet, bare hands on nothing, tell the keeper."),
+            "Wash hands before eating, drinking, smoking or touching your face. Gloves for every lambing and every afterbirth. Cover cuts. Sores on a sheep\u2019s mouth or feet can be orf, which people catch: gloves, and show a doctor a sore that will not heal.",
+            "A ewe that aborts: isolate her, keep everything for the vet, bare hands on nothing, tell the keeper.",
         ]),
-        (language.Say("Lifting and casting"),
+        ("Lifting and casting",
         [
-            language.Say("Do not lift a ewe alone. Do not turn over a ewe heavy in lamb; if a job says it must be done, two people, gently, for as short as can be. Tups are strong and come from behind: never turn your back on one."),
+            "Do not lift a ewe alone. Do not turn over a ewe heavy in lamb; if a job says it must be done, two people, gently, for as short as can be. Tups are strong and come from behind: never turn your back on one.",
         ]),
-        (language.Say("Medicines"),
+        ("Medicines",
         [
-            language.Say("Only what the vet has prescribed or the label allows, as the label says. Write down what, how much, which ewe, the batch, the day, and when her meat or milk may be used again. Keep the records as long as the law of your country says; five years satisfies most."),
-            language.Say("Needles into a sharps bin. Anyone who injects himself goes to hospital at once, with the label."),
+            "Only what the vet has prescribed or the label allows, as the label says. Write down what, how much, which ewe, the batch, the day, and when her meat or milk may be used again. Keep the records as long as the law of your country says; five years satisfies most.",
+            "Needles into a sharps bin. Anyone who injects himself goes to hospital at once, with the label.",
         ]),
-        (language.Say("Copper and feed"),
+        ("Copper and feed",
         [
-            language.Say("Sheep die of copper that other stock need. Never feed them cattle, pig or poultry feed, minerals or buckets; no copper of any kind unless the vet has found they lack it."),
-            language.Say("Change feed over days, not at once. Loose ewes must not get at the feed store."),
+            "Sheep die of copper that other stock need. Never feed them cattle, pig or poultry feed, minerals or buckets; no copper of any kind unless the vet has found they lack it.",
+            "Change feed over days, not at once. Loose ewes must not get at the feed store.",
         ]),
-        (language.Say("Only the vet decides"),
+        ("Only the vet decides",
         [
-            language.Say("What is wrong with her; what to give her; when a lamb must be cut out; when it is kinder to stop. A sitter never waits for leave to ring."),
+            "What is wrong with her; what to give her; when a lamb must be cut out; when it is kinder to stop. A sitter never waits for leave to ring.",
         ]),
-        (language.Say("Local rules come first"),
+        ("Local rules come first",
         [
-            language.Say("Where this pack and the law, the vet, a label or a movement rule differ, this pack is wrong. It is a planning aid: it does not see the sheep. You do."),
+            "Where this pack and the law, the vet, a label or a movement rule differ, this pack is wrong. It is a planning aid: it does not see the sheep. You do.",
         ]),
     ];
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var head = stationery.Head(stationery.Language.Say("Cautions"), Code, stationery.Language.Say("Read once before you begin, and again before you are tired."));
+        var head = context.Head("Cautions", Code, "Read once before you begin, and again before you are tired.");
         var body = new Column(
             [
-                .. Parts(stationery.Language).Select(p => (Element)new KeepTogether(new Column(
-                    [Ink.Text(p.Title, Fount.Heading), .. p.Words.Select(w => (Element)Ink.Text(w, Fount.Body, leading: 1.3))], 3))),
+                .. Parts().Select(p => (Element)new KeepTogether(new Column(
+                    [Block.Text(p.Title, TypeScale.Heading), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
             ],
             10);
-        return [new Sheet(Kind, Code, stationery.Language.Say("Cautions"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
+        return [new Sheet(Kind, Code, "Cautions", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
     }
 }

@@ -1,23 +1,23 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>A card's content above its control line, which stands at the foot.</summary>
 internal static class CardFrame
 {
-    private static readonly TextStyle Control = Fount.Control with { Size = 7.5 };
+    private static readonly TextStyle Control = TypeScale.Control with { Size = 7.5 };
 
     /// <param name="leaf">Page code of the card.</param>
     /// <param name="face">Front or back, in words.</param>
-    public static Element Of(Stationery stationery, CardFormat format, Element body, string leaf, string face, string name)
+    public static Element Of(SheetContext context, CardFormat format, Element body, string leaf, string face, string name)
     {
-        var mark = stationery.Mark;
-        var line = Ink.Text(mark.CardLine(leaf, face), Control) with { Name = PageReading.IssueMark };
-        var longest = Ink.Text(mark.WidestCardLine(leaf, face), Control);
-        var height = Heights.Of(longest, format.Content.Width, stationery);
+        var mark = context.Mark;
+        var line = Block.Text(mark.CardLine(leaf, face), Control) with { Name = PageReading.IssueMark };
+        var longest = Block.Text(mark.WidestCardLine(leaf, face), Control);
+        var height = Heights.Of(longest, format.Content.Width, context);
         return new Board(
             format.Content,
             [

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.EweCards;
 
@@ -15,144 +15,143 @@ internal static class CardFront
     /// <summary>Characters of a note that the largest type there is leaves no room for.</summary>
     private static readonly int[] ShorterNotes = [160, 100, 60, 30];
 
-    private static readonly TextStyle Small = Fount.Label with { Size = 9.5 };
-    private static readonly TextStyle SmallBold = Fount.LabelBold with { Size = 9.5 };
+    private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
+    private static readonly TextStyle SmallBold = TypeScale.LabelBold with { Size = 9.5 };
     private static readonly Edges SmallPadding = Edges.Of(3, 3);
 
     // Widths of the columns of what was found, and of its value.
     private static readonly double[] CaptionShares = [0.8, 0.72, 0.72];
     private static readonly double[] ValueShares = [1.15, 1, 1];
 
-    public static Element Of(Stationery stationery, CardFormat format, EwePlan ewe, string code)
+    public static Element Of(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
         // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
         var note = ewe.Ewe.Note ?? "";
         IEnumerable<(int Tasks, bool Ration, Text Note)> shorter =
         [
-            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Ink.Text(note, Fount.BodyBold))),
-            (0, false, Ink.Text(note, Fount.BodyBold)),
-            (0, false, Ink.Text(note, Fount.LabelBold)),
-            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n, stationery.Language))),
+            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Block.Text(note, TypeScale.BodyBold))),
+            (0, false, Block.Text(note, TypeScale.BodyBold)),
+            (0, false, Block.Text(note, TypeScale.LabelBold)),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n))),
         ];
-        return new FirstThatFits(shorter.Select(s => Card(stationery, format, ewe, code, s.Tasks, s.Ration, s.Note)));
+        return new FirstThatFits(shorter.Select(s => Card(context, format, ewe, code, s.Tasks, s.Ration, s.Note)));
     }
 
     /// <summary>As many whole words as the length holds, and where to read on.</summary>
-    private static Text Shortened(string note, int length, Language language)
+    private static Text Shortened(string note, int length)
     {
         var end = note.LastIndexOf(' ', length);
-        return Ink.Text(language.Say($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)"), Fount.LabelBold);
+        return Block.Text($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)", TypeScale.LabelBold);
     }
 
-    private static Element Card(Stationery stationery, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
+    private static Element Card(SheetContext context, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
     {
         var width = format.Content.Width;
         ImmutableArray<Element?> parts =
         [
-            Title(stationery, ewe, width),
-            Ink.Largest(ewe.Ewe.Tag, stationery.Measurer, width, TextAlign.Left, Fount.Tag with { Size = 17 }, Fount.Tag with { Size = 14 }, Fount.Tag),
-            Identity(stationery, ewe),
-            Headline(ewe, stationery),
-            Checks(stationery, ewe, width),
-            ration ? CardRation.Of(stationery, ewe, width) : null,
+            Title(context, ewe, width),
+            Block.Largest(ewe.Ewe.Tag, context.Measurer, width, TextAlign.Left, TypeScale.Tag with { Size = 17 }, TypeScale.Tag with { Size = 14 }, TypeScale.Tag),
+            Identity(context, ewe),
+            Headline(ewe, context),
+            Checks(context, ewe, width),
+            ration ? CardRation.Of(context, ewe, width) : null,
             note,
-            Tasks(stationery, ewe, tasks),
-            new LogLines(stationery.BarnRow, AtLeast: 0),
+            Tasks(context, ewe, tasks),
+            new LogLines(context.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
-        return CardFrame.Of(stationery, format, body, code, stationery.Language.Say("front"), $"card of {ewe.Ewe.CallName}");
+        return CardFrame.Of(context, format, body, code, "front", $"card of {ewe.Ewe.CallName}");
     }
 
-    private static Row Title(Stationery stationery, EwePlan ewe, double width)
+    private static Row Title(SheetContext context, EwePlan ewe, double width)
     {
-        var right = LitterWord(ewe, stationery.Language);
-        var rightStyle = Fount.Cap(Face.TextBold, 4.2);
-        var rightWidth = stationery.Measurer.WidthOf(right, rightStyle) + 2;
+        var right = LitterWord(ewe);
+        var rightStyle = TypeScale.Cap(Face.TextBold, 4.2);
+        var rightWidth = context.Measurer.WidthOf(right, rightStyle) + 2;
         return new Row(
             [
                 new RowCell(
                     Track.Share(),
-                    Ink.Largest(
-                        ewe.Ewe.Name ?? stationery.Language.Say("no name"), stationery.Measurer, width - rightWidth - 8, TextAlign.Left,
-                        Fount.Cap(Face.TextBold, 6), Fount.Cap(Face.TextBold, 4.8), Fount.Cap(Face.TextBold, 3.8)),
+                    Block.Largest(
+                        ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
+                        TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8)),
                     VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(rightWidth), Ink.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
+                new RowCell(Track.Fixed(rightWidth), Block.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
             ],
             8);
     }
 
-    private static string LitterWord(EwePlan ewe, Language language) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
+    private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
     {
-        (Standing.Empty, _, _) => language.Say("EMPTY"),
-        (Standing.LeftOut, _, _) => language.Say("LEFT OUT"),
-        (Standing.Lambed, _, _) => language.Say("LAMBED"),
-        (_, false, _) => language.Say("not scanned"),
-        var (_, _, n) => language.CountLoose(n, "lamb", "lambs"),
+        (Standing.Empty, _, _) => "EMPTY",
+        (Standing.LeftOut, _, _) => "LEFT OUT",
+        (Standing.Lambed, _, _) => "LAMBED",
+        (_, false, _) => "not scanned",
+        var (_, _, n) => English.CountLoose(n, "lamb", "lambs"),
     };
 
-    private static Text Identity(Stationery stationery, EwePlan ewe)
+    private static Text Identity(SheetContext context, EwePlan ewe)
     {
-        var group = stationery.Flock.GroupOf(ewe.Ewe);
+        var group = context.Flock.GroupOf(ewe.Ewe);
         var words = new[]
         {
             ewe.Ewe.Breed,
-            ewe.Ewe.Born is { } born ? stationery.Language.Say($"born\u00a0{born}") : null,
+            ewe.Ewe.Born is { } born ? $"born\u00a0{born}" : null,
             group.Name.Length > 0 ? group.Name : null,
-            group.Tup is { } tup ? stationery.Language.Say($"tup\u00a0{tup.Replace(' ', '\u00a0')}") : null,
-            ewe.Pen is { } pen ? stationery.Language.Say($"pen\u00a0{pen.Replace(' ', '\u00a0')}") : null,
+            group.Tup is { } tup ? $"tup\u00a0{tup.Replace(' ', '\u00a0')}" : null,
+            ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
         };
-        return Ink.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty(stationery.Language.Say("no breed or group given"))), Fount.Label, leading: 1.25);
+        return Block.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), TypeScale.Label, leading: 1.25);
     }
 
     /// <summary>When she is due, or why she is not.</summary>
-    private static Box Headline(EwePlan ewe, Stationery stationery)
+    private static Box Headline(EwePlan ewe, SheetContext context)
     {
-        var language = stationery.Language;
         var padding = Edges.Of(7, 5);
         if (ewe.Due is { } due)
         {
-            var caption = language.Say("due");
+            var caption = "due";
             return new Box(
-                Ink.Column(
+                Block.Column(
                     2,
                     new Row(
                         [
-                            new RowCell(Track.Fixed(Math.Max(30, stationery.Measurer.WidthOf(caption, Fount.Body) + 2)), Ink.Text(caption, Fount.Body), VerticalAlign.Bottom),
-                            new RowCell(Track.Share(), Ink.Text(language.Days.Short(due.Likely), Fount.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
+                            new RowCell(Track.Fixed(Math.Max(30, context.Measurer.WidthOf(caption, TypeScale.Body) + 2)), Block.Text(caption, TypeScale.Body), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
                         ]),
-                    Ink.Text(language.Say($"9 in 10 between {language.Days.Short(due.Earliest)} and {language.Days.Short(due.Latest)}"), Fount.Label),
-                    Ink.Text(due.Words, Fount.LabelBold)),
+                    Block.Text($"9 in 10 between {DateText.Short(due.Earliest)} and {DateText.Short(due.Latest)}", TypeScale.Label),
+                    Block.Text(due.Words, TypeScale.LabelBold)),
                 padding,
                 Lines.Section);
         }
 
         var (bold, plain) = ewe.Standing switch
         {
-            Standing.Lambed => (language.Say($"Lambed {language.Days.Short(ewe.Ewe.Lambed!.Value)}"), language.Say("Her card is closed.")),
-            Standing.LeftOut => (language.Say("Left out of the tup"), ewe.Advice.Reason),
-            _ => (language.Say("Scanned empty"), language.Say("No lambs: feed and house her apart from those in lamb.")),
+            Standing.Lambed => ($"Lambed {DateText.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
+            Standing.LeftOut => ("Left out of the tup", ewe.Advice.Reason),
+            _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
         };
         return new Box(
-            Ink.Column(2, Ink.Text(bold, Fount.Cap(Face.TextBold, 4.2), leading: 1.1), Ink.Text(plain, Fount.Label)),
+            Block.Column(2, Block.Text(bold, TypeScale.Cap(Face.TextBold, 4.2), leading: 1.1), Block.Text(plain, TypeScale.Label)),
             padding,
             Lines.Section);
     }
 
-    private static Table Checks(Stationery stationery, EwePlan ewe, double width)
+    private static Table Checks(SheetContext context, EwePlan ewe, double width)
     {
-        var (e, language) = (ewe.Ewe, stationery.Language);
+        var e = ewe.Ewe;
         (string Caption, string Value)[] checks =
         [
-            (language.Say("teeth"), CheckWords.Of(e.Teeth, language) ?? ""),
-            (language.Say("toes"), CheckWords.Of(e.Toes, language) ?? ""),
-            (language.Say("teats"), CheckWords.Of(e.Teats, language) ?? ""),
-            (language.Say("weight"), e.Weight is { } w ? stationery.Amounts.Weight(w.Kilograms) : ""),
-            (language.Say("score"), e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
-            (language.Say("now"), ""),
+            ("teeth", CheckText.Of(e.Teeth) ?? ""),
+            ("toes", CheckText.Of(e.Toes) ?? ""),
+            ("teats", CheckText.Of(e.Teats) ?? ""),
+            ("weight", e.Weight is { } w ? context.Amounts.Weight(w.Kilograms) : ""),
+            ("score", e.Condition is { } c ? Amounts.Figure(c, "0.0") : ""),
+            ("now", ""),
         ];
         var captions = CaptionShares.Select((share, i) => (Share: share, Words: checks.Where((_, n) => n % 3 == i).Select(p => p.Caption)));
         var shares = CaptionShares.Sum() + ValueShares.Sum();
-        var apart = captions.All(p => stationery.WidestOf(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
+        var apart = captions.All(p => context.WidestOf(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
         return apart
             ? new Table(
                 [.. CaptionShares.Zip(ValueShares, (caption, value) => (ImmutableArray<Track>)[Track.Share(caption), Track.Share(value)]).SelectMany(t => t)],
@@ -167,9 +166,9 @@ internal static class CardFront
     private static TableCell Cell(params ImmutableArray<Run> words) => new(new Text(words, Leading: 1.2), Padding: SmallPadding);
 
     /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
-    private static Element? Tasks(Stationery stationery, EwePlan ewe, int most)
+    private static Element? Tasks(SheetContext context, EwePlan ewe, int most)
     {
-        var jobs = stationery.Plan.Jobs
+        var jobs = context.Plan.Jobs
             .Where(j => j.Handled && j.Date is not null && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
             .Where(j => ewe.IsCarrying || j.Id is not (JobIds.House or JobIds.Dag or JobIds.Booster))
             .GroupBy(j => j.Date!.Value)
@@ -178,9 +177,9 @@ internal static class CardFront
             .ToArray();
         return jobs.Length == 0 ? null : new Column(
             [
-                .. jobs.Select(g => Ink.TickWith(
-                    stationery.BarnTick,
-                    new Text([new Run(stationery.Language.Days.Short(g.Key), Fount.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), Fount.Label)]))),
+                .. jobs.Select(g => Block.TickWith(
+                    context.BarnTick,
+                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), TypeScale.Label)]))),
             ],
             3);
     }

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.EweCards;
 
@@ -11,9 +12,9 @@ internal static class CardRation
 {
     private const int Columns = 4;
 
-    public static Element? Of(Stationery stationery, EwePlan ewe, double width)
+    public static Element? Of(SheetContext context, EwePlan ewe, double width)
     {
-        var group = stationery.Plan.TroughGroups.FirstOrDefault(g => g.Name == ewe.TroughGroup);
+        var group = context.Plan.TroughGroups.FirstOrDefault(g => g.Name == ewe.TroughGroup);
         if (group is null)
         {
             return null;
@@ -22,7 +23,7 @@ internal static class CardRation
         var steps = Steps(group);
         if (steps.Length <= 2)
         {
-            return Ink.Text(Sentence(stationery, group, steps), Fount.Label, leading: 1.25);
+            return Block.Text(Sentence(context, group, steps), TypeScale.Label, leading: 1.25);
         }
 
         var rows = ImmutableArray.CreateBuilder<TableRow>();
@@ -30,8 +31,8 @@ internal static class CardRation
         // Her weeks all begin on the same weekday, so it stands once.
         foreach (var chunk in steps.Take(Columns * 2).Chunk(Columns))
         {
-            rows.Add(Row(stationery.Language.Say($"from {stationery.Language.Days.Weekday(group.FirstDue.DayOfWeek)}"), chunk.Select(s => stationery.Language.Days.DayMonth(s.WeekBeginning)), Fount.Label));
-            rows.Add(Row(stationery.Language.Say($"{stationery.Amounts.RationUnit} a day"), chunk.Select(s => stationery.Amounts.RationFigure(s.KgPerEwePerDay)), Fount.LabelBold));
+            rows.Add(Row($"from {DateText.Weekday(group.FirstDue.DayOfWeek)}", chunk.Select(s => DateText.DayMonth(s.WeekBeginning)), TypeScale.Label));
+            rows.Add(Row($"{context.Amounts.RationUnit} a day", chunk.Select(s => context.Amounts.RationFigure(s.KgPerEwePerDay)), TypeScale.LabelBold));
         }
 
         return new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable());
@@ -52,27 +53,27 @@ internal static class CardRation
         return steps.ToImmutable();
     }
 
-    private static string Sentence(Stationery stationery, TroughGroup group, ImmutableArray<FeedWeek> steps)
+    private static string Sentence(SheetContext context, TroughGroup group, ImmutableArray<FeedWeek> steps)
     {
         var amounts = steps.Select((s, i) => i == 0
-            ? stationery.Language.Say($"{stationery.Amounts.Ration(s.KgPerEwePerDay)} a day from {stationery.Language.Days.Short(s.WeekBeginning)}")
-            : stationery.Language.Say($"{stationery.Amounts.Ration(s.KgPerEwePerDay)} from {stationery.Language.Days.Short(s.WeekBeginning)}"));
+            ? $"{context.Amounts.Ration(s.KgPerEwePerDay)} a day from {DateText.Short(s.WeekBeginning)}"
+            : $"{context.Amounts.Ration(s.KgPerEwePerDay)} from {DateText.Short(s.WeekBeginning)}");
         var feeds = group.Weeks
             .Where((w, i) => i == 0 || w.FeedsPerDay != group.Weeks[i - 1].FeedsPerDay)
             .Select((w, i) => i == 0
-                ? stationery.Language.Count(w.FeedsPerDay, "feed", "feeds")
-                : stationery.Language.Say($"{Amounts.Figure(w.FeedsPerDay, "0")} from {stationery.Language.Days.Short(w.WeekBeginning)}"));
-        return stationery.Language.Say($"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.");
+                ? English.Count(w.FeedsPerDay, "feed", "feeds")
+                : $"{Amounts.Figure(w.FeedsPerDay, "0")} from {DateText.Short(w.WeekBeginning)}");
+        return $"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.";
     }
 
     private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)
     {
-        var cells = values.Select(v => Ink.Cell(v, style, TextAlign.Centre)).ToList();
+        var cells = values.Select(v => Block.Cell(v, style, TextAlign.Centre)).ToList();
         while (cells.Count < Columns)
         {
-            cells.Add(Ink.Blank());
+            cells.Add(Block.Blank());
         }
 
-        return new TableRow([Ink.Cell(caption, Fount.Label), .. cells]);
+        return new TableRow([Block.Cell(caption, TypeScale.Label), .. cells]);
     }
 }

@@ -5,7 +5,8 @@ using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.EweCards;
@@ -18,11 +19,11 @@ internal sealed class EweCardSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var format = new CardFormat(stationery.Paper, stationery.Print.Duplex == Flocks.Duplex.ShortEdge);
-        var codes = CardCodes.Of(stationery.Plan.Ewes);
-        var ewes = stationery.Plan.Ewes.Where(stationery.MayLamb).Where(e => stationery.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
+        var format = new CardFormat(context.Paper, context.Print.Duplex == Flocks.Duplex.ShortEdge);
+        var codes = CardCodes.Of(context.Plan.Ewes);
+        var ewes = context.Plan.Ewes.Where(context.MayLamb).Where(e => context.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
         if (ewes.Length == 0)
         {
             return [];
@@ -32,8 +33,8 @@ internal sealed class EweCardSheet : ISheetMaker
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
         var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
         var faces = InOrder.Select(ewes, e => (
-            Front: Card(stationery, format, e, CardFront.Of(stationery, format, e, codes[e.Ewe.Tag]), codes),
-            Back: Card(stationery, format, e, CardBack.Of(stationery, format, e, codes[e.Ewe.Tag]), codes)));
+            Front: Card(context, format, e, CardFront.Of(context, format, e, codes[e.Ewe.Tag]), codes),
+            Back: Card(context, format, e, CardBack.Of(context, format, e, codes[e.Ewe.Tag]), codes)));
         for (var i = 0; i < leaves.Length; i++)
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
@@ -45,17 +46,17 @@ internal sealed class EweCardSheet : ISheetMaker
             var front = Page(format, fronts, number);
             var back = Page(format, backs, number with { Side = PageSide.Back });
             var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
-            var pair = Binder.Sides(stationery, Code, [front, back], isMarked: true);
+            var pair = Binder.Sides(context, Code, [front, back], isMarked: true);
             sides.Add(pair[0] with { Label = label, Contents = names });
-            sides.Add(pair[1] with { Label = stationery.Language.Say($"{label} back") });
+            sides.Add(pair[1] with { Label = $"{label} back" });
         }
 
-        var title = stationery.Language.Say($"Ewe cards, {stationery.Language.Count(ewes.Length, "card", "cards")}");
+        var title = $"Ewe cards, {English.Count(ewes.Length, "card", "cards")}";
         return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
     }
 
-    private static Piece Card(Stationery stationery, CardFormat format, EwePlan ewe, Element card, ImmutableDictionary<string, string> codes) =>
-        stationery.Mark.Issues.MarkedCard(Fit(stationery, format, ewe, card), codes[ewe.Ewe.Tag], stationery.Measurer);
+    private static Piece Card(SheetContext context, CardFormat format, EwePlan ewe, Element card, ImmutableDictionary<string, string> codes) =>
+        context.Mark.Issues.MarkedCard(Fit(context, format, ewe, card), codes[ewe.Ewe.Tag], context.Measurer);
 
     private static Page Page(CardFormat format, ImmutableArray<Piece> cards, PageNumber number)
     {
@@ -75,10 +76,10 @@ internal sealed class EweCardSheet : ISheetMaker
         return new Page(format.Paper, number.Side, number, new Piece(format.Paper, items.ToImmutable()));
     }
 
-    private static Piece Fit(Stationery stationery, CardFormat format, EwePlan ewe, Element card)
+    private static Piece Fit(SheetContext context, CardFormat format, EwePlan ewe, Element card)
     {
         var room = format.Content;
-        return card.Place(new Space(room.Width, room.Height, room.Height), stationery.Context) switch
+        return card.Place(new Space(room.Width, room.Height, room.Height), context.Context) switch
         {
             Placement.Fits fits => fits.Piece,
             Placement.Wraps wraps => throw Misfit(ewe, $"{string.Join(" > ", wraps.Path)}: {wraps.Reason}"),
@@ -93,7 +94,7 @@ internal sealed class EweCardSheet : ISheetMaker
     private static IEnumerable<Item> CutMarks(CardFormat format)
     {
         var (x, y) = (format.Card.Width, format.Card.Height);
-        var (near, far) = (Stationery.Unprintable, Stationery.Unprintable + 12);
+        var (near, far) = (SheetContext.Unprintable, SheetContext.Unprintable + 12);
         yield return new LineItem(x, near, x, far, Lines.Crop);
         yield return new LineItem(x, format.Paper.Height - Mm(12) - 12, x, format.Paper.Height - Mm(12), Lines.Crop);
         yield return new LineItem(near, y, far, y, Lines.Crop);

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.FeedCharts;
 
@@ -11,7 +12,7 @@ namespace PaperFlock.Sheets.FeedCharts;
 internal sealed record FeedAmount(string Large, string Small)
 {
     public const double LargeLeading = 0.9;
-    public static readonly TextStyle SmallStyle = Fount.Body;
+    public static readonly TextStyle SmallStyle = TypeScale.Body;
 
     /// <summary>Letters and marks that hang below the line.</summary>
     private const string Tails = "gjpqy,;";
@@ -20,31 +21,31 @@ internal sealed record FeedAmount(string Large, string Small)
     private const double Clear = 0.6;
 
     /// <param name="columns">Feeds of a day that have a column; more of them share one.</param>
-    public static FeedAmount Of(Stationery stationery, FeedWeek week, int columns)
+    public static FeedAmount Of(SheetContext context, FeedWeek week, int columns)
     {
-        var (first, second) = stationery.Amounts.FeedParts(week.KgPerFeedForGroup);
-        var scoops = week.ScoopsPerFeed is { } s ? stationery.Amounts.Scoops(s) : stationery.Flock.Feeds.Concentrate.Scoop is null ? null : stationery.Language.Say("weigh it");
-        var times = week.FeedsPerDay > columns ? stationery.Language.Plural(week.FeedsPerDay, $"{week.FeedsPerDay}\u00a0time a day", $"{week.FeedsPerDay}\u00a0times a day") : null;
+        var (first, second) = context.Amounts.FeedParts(week.KgPerFeedForGroup);
+        var scoops = week.ScoopsPerFeed is { } s ? Amounts.Scoops(s) : context.Flock.Feeds.Concentrate.Scoop is null ? null : "weigh it";
+        var times = week.FeedsPerDay > columns ? English.Plural(week.FeedsPerDay, $"{week.FeedsPerDay}\u00a0time a day", $"{week.FeedsPerDay}\u00a0times a day") : null;
         return new FeedAmount(first, string.Join(" · ", new[] { second, scoops, times }.OfType<string>()));
     }
 
     /// <summary>Points between the two lines that keep the tails of the large letters off the small words; 0 where none of the amounts has any words below a tail.</summary>
-    public static double Gap(IEnumerable<FeedAmount> amounts, TextStyle large, Stationery stationery)
+    public static double Gap(IEnumerable<FeedAmount> amounts, TextStyle large, SheetContext context)
     {
-        if (!amounts.Any(a => a.HasWordsBelowATail(large, stationery.Measurer)))
+        if (!amounts.Any(a => a.HasWordsBelowATail(large, context.Measurer)))
         {
             return 0;
         }
 
-        var (above, below) = (stationery.Measurer.MetricsOf(large), stationery.Measurer.MetricsOf(SmallStyle));
+        var (above, below) = (context.Measurer.MetricsOf(large), context.Measurer.MetricsOf(SmallStyle));
         var apart = ((LargeLeading * large.Size) - above.Ascent + above.Descent + SmallStyle.Size + below.Ascent - below.Descent) / 2;
-        return Math.Max(0, (Fount.TailOfEm * large.Size) + Clear + (Fount.TallestOfEm(stationery.Language) * SmallStyle.Size) - apart);
+        return Math.Max(0, (TypeScale.TailOfEm * large.Size) + Clear + (TypeScale.AscenderOfEm * SmallStyle.Size) - apart);
     }
 
     public Column Element(TextStyle large, double gap) => new(
         [
-            Ink.Text(Large, large, TextAlign.Centre, LargeLeading),
-            .. Small.Length > 0 ? [(Element)Ink.Text(Small, SmallStyle, TextAlign.Centre, 1.0)] : ImmutableArray<Element>.Empty,
+            Block.Text(Large, large, TextAlign.Centre, LargeLeading),
+            .. Small.Length > 0 ? [(Element)Block.Text(Small, SmallStyle, TextAlign.Centre, 1.0)] : ImmutableArray<Element>.Empty,
         ],
         gap);
 

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.FeedCharts;
 
@@ -17,29 +18,29 @@ internal sealed class FeedChartSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery) =>
-        [.. stationery.Plan.TroughGroups.Where(g => g.Weeks.Any(w => stationery.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(stationery, g))];
+    public ImmutableArray<Sheet> Make(SheetContext context) =>
+        [.. context.Plan.TroughGroups.Where(g => g.Weeks.Any(w => context.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(context, g))];
 
     public static bool IsCode(string code) => code.StartsWith(CodePrefix, StringComparison.Ordinal);
 
-    private static Sheet Chart(Stationery stationery, TroughGroup group)
+    private static Sheet Chart(SheetContext context, TroughGroup group)
     {
         var code = CodePrefix + group.Number.ToString(CultureInfo.InvariantCulture);
         var where = group.Pen is null ? "" : $" · {group.Pen}";
-        var title = $"{group.Name}{where} · {stationery.Language.Count(group.Ewes.Length, "ewe", "ewes")}";
-        var head = stationery.Head(title, code, FeedWords.Lead(stationery, group), stationery.Mark.IssueWords, sideways: true);
-        var table = FeedTable.Of(stationery, group, RoomForTable(stationery, head, FeedWords.Foot(stationery, group)));
-        var body = new Column([table, FeedWords.Foot(stationery, group)], AboveFoot) { Name = title };
-        var sides = Binder.FrontsOnly(stationery, code, body, stationery.SidewaysDesign(code, head));
-        var named = stationery.Language.Say($"Feed chart: {group.Name}{where}");
+        var title = $"{group.Name}{where} · {English.Count(group.Ewes.Length, "ewe", "ewes")}";
+        var head = context.Head(title, code, FeedText.Lead(context, group), context.Mark.IssueWords, sideways: true);
+        var table = FeedTable.Of(context, group, RoomForTable(context, head, FeedText.Foot(context, group)));
+        var body = new Column([table, FeedText.Foot(context, group)], AboveFoot) { Name = title };
+        var sides = Binder.FrontsOnly(context, code, body, context.SidewaysDesign(code, head));
+        var named = $"Feed chart: {group.Name}{where}";
         return new Sheet(KindWord, code, named, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, named, sides)] };
     }
 
     /// <summary>What head, foot words and control line leave for the table, in points.</summary>
-    private static double RoomForTable(Stationery stationery, Element head, Element foot)
+    private static double RoomForTable(SheetContext context, Element head, Element foot)
     {
-        var body = stationery.SidewaysBody;
-        return body.Height - Heights.Of(head, body.Width, stationery) - Heights.Of(foot, body.Width, stationery)
-            - Heights.Of(stationery.ControlLine("FEED", body.Width), body.Width, stationery) - (2 * Stationery.SidewaysGap) - AboveFoot - 1;
+        var body = context.SidewaysBody;
+        return body.Height - Heights.Of(head, body.Width, context) - Heights.Of(foot, body.Width, context)
+            - Heights.Of(context.ControlLine("FEED", body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - AboveFoot - 1;
     }
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
 
@@ -14,88 +14,88 @@ internal sealed class HandoverSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery) =>
-        [.. Absences(stationery).Select(a => One(stationery, a))];
+    public ImmutableArray<Sheet> Make(SheetContext context) =>
+        [.. Absences(context).Select(a => One(context, a))];
 
     /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found.</summary>
-    private static IEnumerable<Absence> Absences(Stationery stationery)
+    private static IEnumerable<Absence> Absences(SheetContext context)
     {
-        var away = stationery.Flock.KeeperDays.Away;
-        return stationery.OnlyDays is { } days
-            ? away.Where(a => stationery.Concerns(a.From, a.To)).DefaultIfEmpty(new Absence(days.Start, days.End, null, null, SourceSpan.WholeFile))
-            : away.Where(a => a.To >= stationery.Plan.AsOf);
+        var away = context.Flock.KeeperDays.Away;
+        return context.OnlyDays is { } days
+            ? away.Where(a => context.Concerns(a.From, a.To)).DefaultIfEmpty(new Absence(days.Start, days.End, null, null, SourceSpan.WholeFile))
+            : away.Where(a => a.To >= context.Plan.AsOf);
     }
 
-    private static Sheet One(Stationery stationery, Absence away)
+    private static Sheet One(SheetContext context, Absence away)
     {
-        var code = $"HAND-{Days.Code(away.From)}";
-        var who = away.Sitter ?? stationery.Language.Say("the sitter");
-        var head = stationery.Head(
-            stationery.Language.Say("Handover"),
+        var code = $"HAND-{DateText.Code(away.From)}";
+        var who = away.Sitter ?? "the sitter";
+        var head = context.Head(
+            "Handover",
             code,
-            Lead(away, stationery.Language),
+            Lead(away),
             away.Phone is null ? null : $"{who}\n{away.Phone}");
-        var facts = HandoverFacts.Of(stationery, away);
+        var facts = HandoverFacts.Of(context, away);
         var body = new Column(
             [
-                .. SitterBlanks.For(stationery, away) is { } blanks ? [blanks] : Array.Empty<Element>(),
-                Section(stationery.Language.Say("What is different just now"), facts.Different, stationery, 1),
-                Section(stationery.Language.Say("Jobs in these days"), facts.Jobs, stationery, 0),
-                .. MayLamb.Words(stationery.Plan, away) is { IsEmpty: false } ewes ? [Section(stationery.Language.Say("Whose time may come in these days"), ewes, stationery, 0)] : Array.Empty<Element>(),
-                Section(stationery.Language.Say("Ewes to watch, and why"), [.. facts.Watch], stationery, 1),
+                .. SitterBlanks.For(context, away) is { } blanks ? [blanks] : Array.Empty<Element>(),
+                Section("What is different just now", facts.Different, context, 1),
+                Section("Jobs in these days", facts.Jobs, context, 0),
+                .. MayLamb.Words(context.Plan, away) is { IsEmpty: false } ewes ? [Section("Whose time may come in these days", ewes, context, 0)] : Array.Empty<Element>(),
+                Section("Ewes to watch, and why", [.. facts.Watch], context, 1),
                 Section(
-                    stationery.Language.Say("What you may decide alone"),
-                    [stationery.Language.Say("Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet."), stationery.Language.Say("Spend without asking, up to ____________________")],
-                    stationery,
+                    "What you may decide alone",
+                    ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to ____________________"],
+                    context,
                     0),
-                Section(stationery.Language.Say("When we next speak"), [stationery.Language.Say("The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:")], stationery, 1),
-                Signatures(stationery, away),
-                new LogLines(stationery.TableRow, AtLeast: 0),
+                Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], context, 1),
+                Signatures(context, away),
+                new LogLines(context.TableRow, AtLeast: 0),
             ],
             7);
-        var sides = Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head));
-        return new Sheet(KindWord, code, stationery.Language.Say($"Handover to {who}, {stationery.Language.Days.Short(away.From)}"), SheetUse.Binder, sides) { Last = away.To };
+        var sides = Binder.BothSides(context, code, body, context.UprightDesign(code, head));
+        return new Sheet(KindWord, code, $"Handover to {who}, {DateText.Short(away.From)}", SheetUse.Binder, sides) { Last = away.To };
     }
 
-    private static string Lead(Absence away, Language language)
+    private static string Lead(Absence away)
     {
-        var (from, to) = (language.Days.Short(away.From), language.Days.Long(away.To));
+        var (from, to) = (DateText.Short(away.From), DateText.Long(away.To));
         return away.Sitter is { } sitter
-            ? language.Say($"{sitter} has the flock from {from} to {to}, both days included.")
-            : language.Say($"The sitter has the flock from {from} to {to}, both days included.");
+            ? $"{sitter} has the flock from {from} to {to}, both days included."
+            : $"The sitter has the flock from {from} to {to}, both days included.";
     }
 
-    private static Element Section(string title, ImmutableArray<string> lines, Stationery stationery, int blanks) =>
-        Section(title, [.. lines.Select(l => Ink.Text(l, Fount.Body, leading: 1.25))], stationery, blanks);
+    private static Element Section(string title, ImmutableArray<string> lines, SheetContext context, int blanks) =>
+        Section(title, [.. lines.Select(l => Block.Text(l, TypeScale.Body, leading: 1.25))], context, blanks);
 
-    private static KeepTogether Section(string title, ImmutableArray<Element> lines, Stationery stationery, int blanks)
+    private static KeepTogether Section(string title, ImmutableArray<Element> lines, SheetContext context, int blanks)
     {
-        var children = new List<Element> { Ink.Text(title, Fount.Heading) };
+        var children = new List<Element> { Block.Text(title, TypeScale.Heading) };
         children.AddRange(lines);
         for (var i = 0; i < blanks; i++)
         {
-            children.Add(new Box(new Layout.Elements.Sized(null, Height: stationery.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
+            children.Add(new Box(new Layout.Elements.Sized(null, Height: context.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
         }
 
         return new KeepTogether(new Column([.. children], 3));
     }
 
-    private static KeepTogether Signatures(Stationery stationery, Absence away) => new(Ink.Column(
+    private static KeepTogether Signatures(SheetContext context, Absence away) => new(Block.Column(
         4,
-        Ink.Text(stationery.Language.Say("Walked the round together, read back, and understood"), Fount.Heading),
+        Block.Text("Walked the round together, read back, and understood", TypeScale.Heading),
         new Table(
             [Track.Share(), Track.Share(), Track.Share(0.8)],
             [],
             [
-                Signature(stationery, stationery.Flock.Holding.Keeper ?? stationery.Language.Say("keeper")),
-                Signature(stationery, away.Sitter ?? stationery.Language.Say("sitter")),
+                Signature(context, context.Flock.Holding.Keeper ?? "keeper"),
+                Signature(context, away.Sitter ?? "sitter"),
             ])));
 
-    private static TableRow Signature(Stationery stationery, string name) => new(
+    private static TableRow Signature(SheetContext context, string name) => new(
         [
-            new TableCell(Ink.Text(name, Fount.Body), Align: VerticalAlign.Top),
-            new TableCell(Ink.Text(stationery.Language.Say("signed"), Fount.Label), Align: VerticalAlign.Top),
-            new TableCell(Ink.Text(stationery.Language.Say("day and time"), Fount.Label), Align: VerticalAlign.Top),
+            new TableCell(Block.Text(name, TypeScale.Body), Align: VerticalAlign.Top),
+            new TableCell(Block.Text("signed", TypeScale.Label), Align: VerticalAlign.Top),
+            new TableCell(Block.Text("day and time", TypeScale.Label), Align: VerticalAlign.Top),
         ],
-        stationery.TableRow);
+        context.TableRow);
 }

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
 
@@ -27,7 +28,7 @@ internal static class MayLamb
             return [];
         }
 
-        var names = ewes.SelectMany((e, i) => new[] { new Run(i > 0 ? ", " : "", Fount.Body), Who.Called(e, Fount.Body) });
-        return [new Text([new Run(plan.Language.Say($"{plan.Language.Count(ewes.Length, "ewe", "ewes")}, soonest first:") + " ", Fount.BodyBold), .. names, new Run(".", Fount.Body)])];
+        var names = ewes.SelectMany((e, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Body), Who.Called(e, TypeScale.Body) });
+        return [new Text([new Run($"{English.Count(ewes.Length, "ewe", "ewes")}, soonest first:" + " ", TypeScale.BodyBold), .. names, new Run(".", TypeScale.Body)])];
     }
 }

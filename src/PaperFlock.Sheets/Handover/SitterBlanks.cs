@@ -1,6 +1,6 @@
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
 
@@ -8,7 +8,7 @@ namespace PaperFlock.Sheets.Handover;
 internal static class SitterBlanks
 {
     /// <returns>Null where the file says both.</returns>
-    public static Element? For(Stationery stationery, Absence away) => away is { Sitter: not null, Phone: not null }
+    public static Element? For(SheetContext context, Absence away) => away is { Sitter: not null, Phone: not null }
         ? null
         : new Table(
             [Track.Share(1.3), Track.Share()],
@@ -16,9 +16,9 @@ internal static class SitterBlanks
             [
                 new TableRow(
                     [
-                        new TableCell(Ink.Text(away.Sitter is { } sitter ? stationery.Language.Say($"sitter: {sitter}") : stationery.Language.Say("sitter"), Fount.Label), Align: VerticalAlign.Top),
-                        new TableCell(Ink.Text(away.Phone is { } phone ? stationery.Language.Say($"phone: {phone}") : stationery.Language.Say("phone"), Fount.Label), Align: VerticalAlign.Top),
+                        new TableCell(Block.Text(away.Sitter is { } sitter ? $"sitter: {sitter}" : "sitter", TypeScale.Label), Align: VerticalAlign.Top),
+                        new TableCell(Block.Text(away.Phone is { } phone ? $"phone: {phone}" : "phone", TypeScale.Label), Align: VerticalAlign.Top),
                     ],
-                    stationery.TableRow + Fount.Label.Size),
+                    context.TableRow + TypeScale.Label.Size),
             ]);
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Layout.Structure;
@@ -21,7 +20,7 @@ internal static class ChangeMarks
     /// <param name="before">What the leaf it belongs to said.</param>
     /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>; null for bars in the padding of rows, and none beside paragraphs.</param>
     /// <param name="lastIsForWords">The last cell of a row is there to be read and never to be written in: it takes words that other cells have no room for.</param>
-    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, bool lastIsForWords, ITextMeasurer measurer, Language language)
+    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, bool lastIsForWords, ITextMeasurer measurer)
     {
         var rows = PageReading.Read(page);
         var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
@@ -41,7 +40,7 @@ internal static class ChangeMarks
 
             if (row.Piece is { IsRow: true } piece)
             {
-                items.AddRange(Words(piece, change.WasByCell(day, language), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
+                items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
             }
         }
 

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
@@ -13,10 +12,9 @@ namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What sheets must know of earlier issues while they are drawn: their own number, what each page replaces, and what it said.</summary>
 /// <param name="record">Null for a first issue.</param>
-/// <param name="language">What is said of the last issue is said in it.</param>
 /// <param name="marked">Changed rows get bars: only where some leaves are printed and others stay.</param>
 /// <param name="again">The last issue is printed once more, and is none of its own.</param>
-internal sealed class IssueContext(IssueRecord? record, LocalDate day, Language language, bool marked, bool again = false)
+internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool marked, bool again = false)
 {
     /// <summary>Bars stand between what no printer reaches and what is printed.</summary>
     private static readonly double FromEdge = Mm(6.2);
@@ -58,5 +56,5 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, Language 
         Leaves.Id(code, code == WallPlannerSheet.Code || FeedChartSheet.IsCode(code) ? 1 : Leaves.FirstPage(page));
 
     private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer, bool lastIsForWords = false) =>
-        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, lastIsForWords, measurer, language) : piece;
+        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, lastIsForWords, measurer) : piece;
 }

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -16,20 +15,20 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     public ImmutableArray<LeafOutcome> PutIn { get; } = [.. Leaves.Where(l => l.Fate != LeafFate.Kept)];
 
     /// <summary>What is new in it, for the list of issues.</summary>
-    public string WordsIn(Language language)
+    public string WordsIn()
     {
         if (Number == 1)
         {
-            return IssueLine.First(On, language).What;
+            return IssueLine.First(On).What;
         }
 
         if (PutIn.Length == Leaves.Length)
         {
-            return language.Say("Every sheet is printed again.");
+            return "Every sheet is printed again.";
         }
 
-        var printed = Labels(PutIn.Select(l => l.Leaf), language);
-        return TakenOut.IsEmpty ? $"{printed}." : language.Say($"{printed}; taken out: {Labels(TakenOut.Select(l => l.Leaf), language)}.");
+        var printed = Labels(PutIn.Select(l => l.Leaf));
+        return TakenOut.IsEmpty ? $"{printed}." : $"{printed}; taken out: {Labels(TakenOut.Select(l => l.Leaf))}.";
     }
 
     public bool IsNothing => PutIn.IsEmpty && TakenOut.IsEmpty;
@@ -42,14 +41,14 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     /// <exception cref="KeyNotFoundException">The pack should not have such a leaf, or its days are over.</exception>
     public LeafOutcome this[string id] => _byId[id];
 
-    private static string Labels(IEnumerable<Leaf> leaves, Language language)
+    private static string Labels(IEnumerable<Leaf> leaves)
     {
         var labels = leaves.Select(l => l.Label).ToArray();
         return labels.Length switch
         {
-            0 => language.Say("nothing new"),
+            0 => "nothing new",
             <= MostLabels => string.Join(", ", labels),
-            var n => language.Say($"{string.Join(", ", labels.Take(MostLabels))} and {n - MostLabels} more"),
+            var n => $"{string.Join(", ", labels.Take(MostLabels))} and {n - MostLabels} more",
         };
     }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -18,7 +17,7 @@ public sealed record IssueRecord(string Pack, string Paper, bool Split, Immutabl
 /// <param name="What">What was printed, in words.</param>
 public sealed record IssueLine(int Number, LocalDate On, string What)
 {
-    public static IssueLine First(LocalDate on, Language language) => new(1, on, language.Say("First issue: every sheet is new."));
+    public static IssueLine First(LocalDate on) => new(1, on, "First issue: every sheet is new.");
 }
 
 /// <param name="Issue">The one it was last printed with.</param>

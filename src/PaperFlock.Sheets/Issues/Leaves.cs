@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 
@@ -9,8 +8,8 @@ namespace PaperFlock.Sheets.Issues;
 /// <summary>Takes a sheet apart into what is put in and taken out of the pack in one piece.</summary>
 internal static class Leaves
 {
-    public static IEnumerable<Leaf> Of(Sheet sheet, Language language) => sheet.Parts.IsEmpty
-        ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides, language), sheet.Title, sheet.Last, RowsOf(sides.Select(s => s.Page.Content))))
+    public static IEnumerable<Leaf> Of(Sheet sheet) => sheet.Parts.IsEmpty
+        ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides), sheet.Title, sheet.Last, RowsOf(sides.Select(s => s.Page.Content))))
         : InOrder.Select(sheet.Parts, part => new Leaf(part.Id, part.Label, part.Title, sheet.Last, sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces)));
 
     /// <summary>The same leaves by name alone, without reading them.</summary>
@@ -37,8 +36,8 @@ internal static class Leaves
 
     private static string IdOf(Sheet sheet, ImmutableArray<SheetSide> sides) => Id(sheet.Code, FirstPage(sides[0].Page.Number));
 
-    private static string LabelOf(ImmutableArray<SheetSide> sides, Language language) =>
-        sides.Length > 1 && !sides[1].IsBlank ? language.Say($"{sides[0].Label} and {sides[1].Page.Number.Number}") : sides[0].Label;
+    private static string LabelOf(ImmutableArray<SheetSide> sides) =>
+        sides.Length > 1 && !sides[1].IsBlank ? $"{sides[0].Label} and {sides[1].Page.Number.Number}" : sides[0].Label;
 
     private static ImmutableArray<LeafRow> RowsOf(IEnumerable<Layout.Pieces.Piece> pieces) => [.. pieces.SelectMany(p => PageReading.Read(p)).Select(p => p.Row)];
 

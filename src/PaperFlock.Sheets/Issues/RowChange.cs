@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -11,36 +10,36 @@ namespace PaperFlock.Sheets.Issues;
 public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
 {
     /// <summary>What changed, and what it was, in words for a list.</summary>
-    public string Words(LocalDate day, Language language)
+    public string Words(LocalDate day)
     {
         var about = (Row ?? Old)!.Key;
         var what = (Row, Old) switch
         {
-            (null, { } gone) => language.Say($"gone: {Said(gone, day)}"),
-            ({ } added, null) => about.Length > 0 ? language.Say("new") : language.Say($"new: {Said(added, day)}"),
-            ({ } row, { } old) => row.SaysOn(day, old) ? language.Say("moved") : WhatItWas(row, old, day, language),
+            (null, { } gone) => $"gone: {Said(gone, day)}",
+            ({ } added, null) => about.Length > 0 ? "new" : $"new: {Said(added, day)}",
+            ({ } row, { } old) => row.SaysOn(day, old) ? "moved" : WhatItWas(row, old, day),
             _ => throw new InvalidOperationException("a change is of something"),
         };
         return about.Length > 0 ? $"{about}: {what}" : what;
     }
 
     /// <summary>For each cell with other words than before, what it was; those that were blank are left out.</summary>
-    public ImmutableArray<(int Cell, string Words)> WasByCell(LocalDate day, Language language) => Row is { } row && Old is { } old
-        ? [.. Changed(row, old, day).Where(i => old.Cells[i].Words.Length > 0).Select(i => (i, Was(old.Cells[i], language)))]
+    public ImmutableArray<(int Cell, string Words)> WasByCell(LocalDate day) => Row is { } row && Old is { } old
+        ? [.. Changed(row, old, day).Where(i => old.Cells[i].Words.Length > 0).Select(i => (i, Was(old.Cells[i])))]
         : [];
 
-    private static string WhatItWas(LeafRow row, LeafRow old, LocalDate day, Language language)
+    private static string WhatItWas(LeafRow row, LeafRow old, LocalDate day)
     {
-        var cells = Changed(row, old, day).Select(i => Was(old.Cells[i], language)).Distinct().ToArray();
-        return cells.Length > 0 ? string.Join("; ", cells) : language.Say($"was {Said(old, day)}");
+        var cells = Changed(row, old, day).Select(i => Was(old.Cells[i])).Distinct().ToArray();
+        return cells.Length > 0 ? string.Join("; ", cells) : $"was {Said(old, day)}";
     }
 
     private static IEnumerable<int> Changed(LeafRow row, LeafRow old, LocalDate day) => row.Cells.Length != old.Cells.Length
         ? []
         : Enumerable.Range(0, row.Cells.Length).Where(i => row.Cells[i].On(day) != old.Cells[i].On(day));
 
-    private static string Was(LeafCell old, Language language) =>
-        old.Words.Length == 0 ? language.Say("was blank") : language.Say($"was {old.Words}");
+    private static string Was(LeafCell old) =>
+        old.Words.Length == 0 ? "was blank" : $"was {old.Words}";
 
     private static string Said(LeafRow row, LocalDate day) => string.Join(" ", row.Cells.Select(c => c.On(day)).Where(w => w.Length > 0));
 }

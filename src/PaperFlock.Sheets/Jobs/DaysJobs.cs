@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Jobs;
 
@@ -11,11 +12,11 @@ namespace PaperFlock.Sheets.Jobs;
 /// </summary>
 internal static class DaysJobs
 {
-    public static ImmutableArray<Sheet> Make(Stationery stationery, DateInterval days, string code)
+    public static ImmutableArray<Sheet> Make(SheetContext context, DateInterval days, string code)
     {
-        var plan = stationery.Plan;
+        var plan = context.Plan;
         var then = JobEntries.Of(plan, plan.Jobs.Where(j => days.Contains(j.ShownOn)));
-        var other = JobEntries.Of(plan, plan.Jobs.Where(j => !days.Contains(j.ShownOn) && stationery.Concerns(j.Earliest, j.Latest)));
+        var other = JobEntries.Of(plan, plan.Jobs.Where(j => !days.Contains(j.ShownOn) && context.Concerns(j.Earliest, j.Latest)));
         if (then.IsEmpty && other.IsEmpty)
         {
             return [];
@@ -24,17 +25,17 @@ internal static class DaysJobs
         var parts = new List<Element>();
         if (!then.IsEmpty)
         {
-            parts.Add(JobsSheet.Part(stationery, stationery.Language.Say("To be done in these days"), then));
+            parts.Add(JobsSheet.Part(context, "To be done in these days", then));
         }
 
         if (!other.IsEmpty)
         {
-            parts.Add(JobsSheet.Part(stationery, stationery.Language.Say("Planned for another day: ask the keeper first"), other));
+            parts.Add(JobsSheet.Part(context, "Planned for another day: ask the keeper first", other));
         }
 
-        var title = stationery.Language.Say($"Jobs, {stationery.Language.Days.Span(days)}");
-        var head = stationery.Head(title, code, stationery.Language.Say("Tick what became of each job, with the day and your initials."));
-        var body = new Column([.. parts, JobsSheet.AddedByHand(stationery)], 10);
-        return [new Sheet(JobsSheet.KindWord, code, title, SheetUse.Binder, Binder.BothSides(stationery, code, body, stationery.UprightDesign(code, head)))];
+        var title = $"Jobs, {DateText.Span(days)}";
+        var head = context.Head(title, code, "Tick what became of each job, with the day and your initials.");
+        var body = new Column([.. parts, JobsSheet.AddedByHand(context)], 10);
+        return [new Sheet(JobsSheet.KindWord, code, title, SheetUse.Binder, Binder.BothSides(context, code, body, context.UprightDesign(code, head)))];
     }
 }

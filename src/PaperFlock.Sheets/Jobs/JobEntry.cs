@@ -1,7 +1,7 @@
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Jobs;
 
@@ -14,7 +14,7 @@ internal sealed record JobEntry(PlannedJob Job, string GroupWords)
     public string Title => Job.Title;
 
     /// <summary>Why, and the last day it is any use where that is another day.</summary>
-    public string WhyIn(Language language) => Ink.Sentences(
+    public string WhyIn() => Block.Sentences(
         Job.Why,
-        Job.Fixed || Job.Latest == Job.Date ? "" : language.Say($"Last useful day {language.Days.Short(Job.Latest)}."));
+        Job.Fixed || Job.Latest == Job.Date ? "" : $"Last useful day {DateText.Short(Job.Latest)}.");
 }

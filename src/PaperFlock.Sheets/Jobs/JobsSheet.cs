@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Jobs;
@@ -13,82 +14,81 @@ internal sealed class JobsSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        if (stationery.OnlyDays is { } days)
+        if (context.OnlyDays is { } days)
         {
-            return DaysJobs.Make(stationery, days, Code);
+            return DaysJobs.Make(context, days, Code);
         }
 
-        var entries = JobEntries.Of(stationery.Plan);
+        var entries = JobEntries.Of(context.Plan);
         if (entries.IsEmpty)
         {
             return [];
         }
 
-        var gatherings = stationery.Plan.Gatherings.Length;
-        var lead = stationery.Language.Say($"Tick what became of each job. The ewes are gathered on {stationery.Language.Count(gatherings, "day", "days")} in all: the fewest that will do.");
-        var head = stationery.Head(stationery.Language.Say("Jobs"), Code, lead);
-        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(stationery, stationery.Language.Days.Month(month.First().ShownOn), [.. month]));
-        var sides = Binder.BothSides(stationery, Code, new Column([.. months, AddedByHand(stationery)], 10), stationery.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, stationery.Language.Say("Jobs"), SheetUse.Binder, sides)];
+        var gatherings = context.Plan.Gatherings.Length;
+        var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all: the fewest that will do.";
+        var head = context.Head("Jobs", Code, lead);
+        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().ShownOn), [.. month]));
+        var sides = Binder.BothSides(context, Code, new Column([.. months, AddedByHand(context)], 10), context.UprightDesign(Code, head));
+        return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
     }
 
-    public static Element AddedByHand(Stationery stationery) => Ink.Ruled(stationery.Language.Say("Added by hand"), Fount.Heading, stationery.TableRow, 3);
+    public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
-    public static NeedSpace Part(Stationery stationery, string title, ImmutableArray<JobEntry> entries)
+    public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobEntry> entries)
     {
-        var language = stationery.Language;
-        var tick = stationery.Column(Mm(16), Fount.Label, language.Say("done"), language.Say("not done"), language.Say("not needed"));
+        var tick = context.Column(Mm(16), TypeScale.Label, "done", "not done", "not needed");
         var table = new Table(
-            [stationery.DayColumn(Mm(28), Fount.BodyBold), Track.Share(), tick, tick, tick, stationery.Column(Mm(28), Fount.Label, language.Say("day, initials"))],
+            [context.DayColumn(Mm(28), TypeScale.BodyBold), Track.Share(), tick, tick, tick, context.Column(Mm(28), TypeScale.Label, "day, initials")],
             [
                 new TableRow(
                 [
-                    Ink.Cell(stationery.Language.Say("day"), Fount.Label), Ink.Cell(stationery.Language.Say("job, and why on that day"), Fount.Label),
-                    Ink.Cell(stationery.Language.Say("done"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("not done"), Fount.Label, TextAlign.Centre),
-                    Ink.Cell(stationery.Language.Say("not needed"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("day, initials"), Fount.Label),
+                    Block.Cell("day", TypeScale.Label), Block.Cell("job, and why on that day", TypeScale.Label),
+                    Block.Cell("done", TypeScale.Label, TextAlign.Centre), Block.Cell("not done", TypeScale.Label, TextAlign.Centre),
+                    Block.Cell("not needed", TypeScale.Label, TextAlign.Centre), Block.Cell("day, initials", TypeScale.Label),
                 ]),
             ],
-            [.. entries.Select(e => Row(stationery, e))])
+            [.. entries.Select(e => Row(context, e))])
         { Name = title };
         return new NeedSpace(
-            Ink.Column(4, Ink.Text(title, Fount.Heading), table),
+            Block.Column(4, Block.Text(title, TypeScale.Heading), table),
             Mm(38));
     }
 
-    private static TableRow Row(Stationery stationery, JobEntry entry)
+    private static TableRow Row(SheetContext context, JobEntry entry)
     {
-        var words = new List<Element> { new Text([new Run(entry.Title, Fount.BodyBold), new Run(entry.GroupWords, Fount.Body)]) };
+        var words = new List<Element> { new Text([new Run(entry.Title, TypeScale.BodyBold), new Run(entry.GroupWords, TypeScale.Body)]) };
         if (entry.Job.Trouble is { } trouble)
         {
-            var nearest = trouble.NearestDay is { } day ? stationery.Language.Say($"The nearest day that would do is {stationery.Language.Days.Short(day)}.") : "";
-            words.Add(Ink.Text(Ink.Sentences(stationery.Language.Say("NOT PLACED."), trouble.Words, nearest), Fount.BodyBold));
+            var nearest = trouble.NearestDay is { } day ? $"The nearest day that would do is {DateText.Short(day)}." : "";
+            words.Add(Block.Text(Block.Sentences("NOT PLACED.", trouble.Words, nearest), TypeScale.BodyBold));
         }
         else
         {
-            words.Add(Ink.Text(entry.WhyIn(stationery.Language), Fount.Body));
+            words.Add(Block.Text(entry.WhyIn(), TypeScale.Body));
         }
 
         var day1 = new List<Element>
         {
-            Ink.Text(entry.Job.Date is { } date ? stationery.Language.Days.Short(date) : stationery.Language.Say("no day"), Fount.BodyBold),
+            Block.Text(entry.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
         };
         if (entry.Job.Handled && entry.Job.Date is not null)
         {
-            day1.Add(Ink.Text(stationery.Language.Say("gather"), Fount.Label));
+            day1.Add(Block.Text("gather", TypeScale.Label));
         }
 
-        var tick = Ink.Cell(Ink.Tick(stationery.TableTick));
+        var tick = Block.Cell(Block.Tick(context.TableTick));
         return new TableRow(
             [
-                Ink.Cell(new Column([.. day1])),
-                Ink.Cell(new Column([.. words], 1)),
+                Block.Cell(new Column([.. day1])),
+                Block.Cell(new Column([.. words], 1)),
                 tick, tick, tick,
-                Ink.Blank(),
+                Block.Blank(),
             ],
-            Math.Max(stationery.TableRow, stationery.TableTick + 5),
+            Math.Max(context.TableRow, context.TableTick + 5),
             Name: entry.Title);
     }
 }

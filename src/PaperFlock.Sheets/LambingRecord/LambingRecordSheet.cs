@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.LambingRecord;
@@ -17,55 +17,55 @@ internal sealed class LambingRecordSheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var ewes = PencilLists.LambingRecord(stationery.Plan).Where(stationery.MayLamb).ToArray();
+        var ewes = PencilLists.LambingRecord(context.Plan).Where(context.MayLamb).ToArray();
         if (ewes.Length == 0)
         {
             return [];
         }
 
-        var head = stationery.Head(stationery.Language.Say("Lambing record"), Code, stationery.Language.Say("In the order they are expected. Ring what is printed; write the rest. Her card holds the detail."), sideways: true);
+        var head = context.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", sideways: true);
         var table = new Table(
             [Track.Fixed(Mm(57)), Track.Fixed(Mm(38)), Track.Fixed(Mm(30)), Track.Fixed(Mm(26)), Track.Fixed(Mm(26)), Track.Fixed(Mm(28)), Track.Share()],
             [
                 new TableRow(
                 [
-                    Ink.Cell(stationery.Language.Say("ewe"), Fount.Label), Ink.Cell(stationery.Language.Say("expected"), Fount.Label), Ink.Cell(stationery.Language.Say("lambed: day, time"), Fount.Label),
-                    Ink.Cell(stationery.Language.Say("alive"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("dead"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("help"), Fount.Label, TextAlign.Centre),
-                    Ink.Cell(stationery.Language.Say("lambs\u2019 marks, sex, weight; what happened"), Fount.Label),
+                    Block.Cell("ewe", TypeScale.Label), Block.Cell("expected", TypeScale.Label), Block.Cell("lambed: day, time", TypeScale.Label),
+                    Block.Cell("alive", TypeScale.Label, TextAlign.Centre), Block.Cell("dead", TypeScale.Label, TextAlign.Centre), Block.Cell("help", TypeScale.Label, TextAlign.Centre),
+                    Block.Cell("lambs\u2019 marks, sex, weight; what happened", TypeScale.Label),
                 ]),
             ],
-            [.. ewes.Select(e => Row(stationery, e))],
-            LeastCarried: Fount.LeastRows)
+            [.. ewes.Select(e => Row(context, e))],
+            LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Ink.Notes(stationery.BarnRow, stationery.Language)], 12);
-        return [new Sheet(Kind, Code, stationery.Language.Say("Lambing record"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.SidewaysDesign(Code, head)))];
+        var body = new Column([table, Block.Notes(context.BarnRow)], 12);
+        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
     }
 
-    private static TableRow Row(Stationery stationery, EwePlan ewe)
+    private static TableRow Row(SheetContext context, EwePlan ewe)
     {
-        var mark = ewe.IsScanned ? stationery.Language.Say($"carries\u00a0{ewe.Litter}") : stationery.Language.Say("not\u00a0scanned");
+        var mark = ewe.IsScanned ? $"carries\u00a0{ewe.Litter}" : "not\u00a0scanned";
         var expected = ewe.Due is { } due
-            ? Ink.Cell(Ink.Column(0, Ink.Text(stationery.Language.Days.Short(due.Likely), Fount.BodyBold), Ink.Text(stationery.Language.Say($"to {stationery.Language.Days.Short(due.Latest)}"), Fount.Label)))
-            : Ink.Cell(stationery.Language.Say("lambed"), Fount.Label);
+            ? Block.Cell(Block.Column(0, Block.Text(DateText.Short(due.Likely), TypeScale.BodyBold), Block.Text($"to {DateText.Short(due.Latest)}", TypeScale.Label)))
+            : Block.Cell("lambed", TypeScale.Label);
         var result = ewe.Ewe.Lambing;
-        var time = result.Time is { } at ? $", {Days.Clock(at)}" : "";
-        var lambed = ewe.Ewe.Lambed is { } day ? Ink.Cell(stationery.Language.Days.Short(day) + time, Fount.BodyBold) : Ink.Blank();
+        var time = result.Time is { } at ? $", {DateText.Clock(at)}" : "";
+        var lambed = ewe.Ewe.Lambed is { } day ? Block.Cell(DateText.Short(day) + time, TypeScale.BodyBold) : Block.Blank();
         return new TableRow(
             [
-                Ink.Cell(Who.Of(ewe, stationery.Language, mark)), expected, lambed,
+                Block.Cell(Who.Of(ewe, mark)), expected, lambed,
                 Lambs(result.Alive, ewe), Lambs(result.Dead, ewe),
                 result.Help is { } help
-                    ? Ink.Cell(help switch { LambingHelp.None => stationery.Language.Say("none"), LambingHelp.Hand => stationery.Language.Say("hand"), _ => stationery.Language.Say("vet") }, Fount.BodyBold, TextAlign.Centre)
-                    : Ink.Cell(stationery.Language.Say("none hand vet"), Fount.Label, TextAlign.Centre),
-                Ink.Blank(),
+                    ? Block.Cell(help switch { LambingHelp.None => "none", LambingHelp.Hand => "hand", _ => "vet" }, TypeScale.BodyBold, TextAlign.Centre)
+                    : Block.Cell("none hand vet", TypeScale.Label, TextAlign.Centre),
+                Block.Blank(),
             ],
-            stationery.BarnRow,
+            context.BarnRow,
             Name: ewe.Ewe.CallName);
     }
 
     private static TableCell Lambs(int? known, EwePlan ewe) => known is { } count
-        ? Ink.Cell(count.ToString(CultureInfo.InvariantCulture), Fount.BodyBold, TextAlign.Centre)
-        : Ink.Cell(Ink.LambsToRing(ewe.Litter), Fount.Body, TextAlign.Centre);
+        ? Block.Cell(count.ToString(CultureInfo.InvariantCulture), TypeScale.BodyBold, TextAlign.Centre)
+        : Block.Cell(Block.LambsToRing(ewe.Litter), TypeScale.Body, TextAlign.Centre);
 }

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -15,32 +16,32 @@ internal static class HeavyDays
     private static readonly TextStyle Large = new(Face.TextBold, 17);
 
     /// <param name="room">Height of the page's body in points: what the days leave is ruled for notes.</param>
-    public static Element Of(Stationery stationery, LogPage page, double room)
+    public static Element Of(SheetContext context, LogPage page, double room)
     {
-        var days = page.Days.Select(d => Day(stationery, d)).ToArray();
-        var left = room - days.Sum(d => Heights.Of(d, stationery.UprightWidth, stationery) + Spacing);
-        var notes = left > (2 * stationery.BarnRow) + 20
-            ? [Ink.Notes(stationery.BarnRow, stationery.Language)]
+        var days = page.Days.Select(d => Day(context, d)).ToArray();
+        var left = room - days.Sum(d => Heights.Of(d, context.UprightWidth, context) + Spacing);
+        var notes = left > (2 * context.BarnRow) + 20
+            ? [Block.Notes(context.BarnRow)]
             : ImmutableArray<Element>.Empty;
         return new Column([.. days.Select(d => (Element)new KeepTogether(d)), .. notes], Spacing);
     }
 
-    public static Column Day(Stationery stationery, RoundDay day) => new(
+    public static Column Day(SheetContext context, RoundDay day) => new(
         [
-            DayHead(stationery, day),
+            DayHead(context, day),
             new Table(
-                RoundTable.Columns(stationery),
-                [RoundTable.Head(stationery)],
-                [.. day.Times.Select(t => RoundTable.Row(stationery, t)), RoundTable.LeftForTomorrow(stationery)]),
+                RoundTable.Columns(context),
+                [RoundTable.Head(context)],
+                [.. day.Times.Select(t => RoundTable.Row(context, t)), RoundTable.LeftForTomorrow(context)]),
         ],
         3)
-    { Name = Dated.Name(stationery.Language.Days.Short(day.Date), day.Date) };
+    { Name = Dated.Name(DateText.Short(day.Date), day.Date) };
 
-    private static Row DayHead(Stationery stationery, RoundDay day) => new(
+    private static Row DayHead(SheetContext context, RoundDay day) => new(
         [
-            new RowCell(stationery.DayColumn(Layout.Units.Mm(42), Large), Ink.Text(stationery.Language.Days.Short(day.Date), Large), VerticalAlign.Bottom),
-            new RowCell(Track.Fixed(Layout.Units.Mm(38)), Ink.Text(LogWords.Sun(day, stationery.Language), Fount.Label), VerticalAlign.Bottom),
-            new RowCell(Track.Share(), new Text(LogWords.Watch(stationery.Plan, day.Date, Fount.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
+            new RowCell(context.DayColumn(Layout.Units.Mm(42), Large), Block.Text(DateText.Short(day.Date), Large), VerticalAlign.Bottom),
+            new RowCell(Track.Fixed(Layout.Units.Mm(38)), Block.Text(LogText.Sun(day), TypeScale.Label), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), new Text(LogText.Watch(context.Plan, day.Date, TypeScale.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
         ],
         6);
 }

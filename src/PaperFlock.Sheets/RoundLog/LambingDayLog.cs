@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.RoundLog;
@@ -14,49 +14,49 @@ internal static class LambingDayLog
 {
     private const int Printed = 5;
 
-    public static Element Of(Stationery stationery, RoundDay day)
+    public static Element Of(SheetContext context, RoundDay day)
     {
-        var expected = LogWords.Expected(stationery.Plan, day.Date, Printed);
-        ImmutableArray<TableRow> rows = [.. expected.Select(e => Row(stationery, e)), Row(stationery, null)];
+        var expected = LogText.Expected(context.Plan, day.Date, Printed);
+        ImmutableArray<TableRow> rows = [.. expected.Select(e => Row(context, e)), Row(context, null)];
         return new Column(
             [
-                HeavyDays.Day(stationery, day),
-                Ink.Column(
+                HeavyDays.Day(context, day),
+                Block.Column(
                     4,
                     new Row(
                         [
-                            new RowCell(Track.Share(), Ink.Text(stationery.Language.Say("Lambings"), Fount.Heading), VerticalAlign.Bottom),
-                            new RowCell(Track.Share(2), Ink.Text(stationery.Language.Say("her card has room for the rest"), Fount.Label, TextAlign.Right), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Block.Text("Lambings", TypeScale.Heading), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(2), Block.Text("her card has room for the rest", TypeScale.Label, TextAlign.Right), VerticalAlign.Bottom),
                         ]),
-                    new Table(Columns(stationery), [Head(stationery.Language)], rows) { Name = "lambings" }),
-                new LogLines(stationery.BarnRow, AtLeast: 0),
+                    new Table(Columns(context), [Head()], rows) { Name = "lambings" }),
+                new LogLines(context.BarnRow, AtLeast: 0),
             ],
             9)
-        { Name = Dated.Name(stationery.Language.Days.Short(day.Date), day.Date) };
+        { Name = Dated.Name(DateText.Short(day.Date), day.Date) };
     }
 
-    private static ImmutableArray<Track> Columns(Stationery stationery)
+    private static ImmutableArray<Track> Columns(SheetContext context)
     {
-        var tick = stationery.Column(Math.Max(stationery.BarnTick + 6, Mm(14)), Fount.Label, stationery.Language.Say("all sucked"), stationery.Language.Say("navels"));
-        return [Track.Fixed(Mm(58)), stationery.Column(Mm(19), Fount.Label, stationery.Language.Say("lambed at")), stationery.Column(Mm(26), Fount.Label, stationery.Language.Say("ring lambs alive")), tick, tick, Track.Share()];
+        var tick = context.Column(Math.Max(context.BarnTick + 6, Mm(14)), TypeScale.Label, "all sucked", "navels");
+        return [Track.Fixed(Mm(58)), context.Column(Mm(19), TypeScale.Label, "lambed at"), context.Column(Mm(26), TypeScale.Label, "ring lambs alive"), tick, tick, Track.Share()];
     }
 
-    private static TableRow Head(Language language) => new(
+    private static TableRow Head() => new(
     [
-        Ink.Cell(language.Say("ewe"), Fount.Label), Ink.Cell(language.Say("lambed at"), Fount.Label, TextAlign.Centre), Ink.Cell(language.Say("ring lambs alive"), Fount.Label, TextAlign.Centre),
-        Ink.Cell(language.Say("all sucked"), Fount.Label, TextAlign.Centre), Ink.Cell(language.Say("navels"), Fount.Label, TextAlign.Centre), Ink.Cell(language.Say("pen, help given, anything wrong"), Fount.Label),
+        Block.Cell("ewe", TypeScale.Label), Block.Cell("lambed at", TypeScale.Label, TextAlign.Centre), Block.Cell("ring lambs alive", TypeScale.Label, TextAlign.Centre),
+        Block.Cell("all sucked", TypeScale.Label, TextAlign.Centre), Block.Cell("navels", TypeScale.Label, TextAlign.Centre), Block.Cell("pen, help given, anything wrong", TypeScale.Label),
     ]);
 
-    private static TableRow Row(Stationery stationery, EwePlan? ewe)
+    private static TableRow Row(SheetContext context, EwePlan? ewe)
     {
-        var tick = Ink.Cell(Ink.Tick(stationery.BarnTick));
-        Element? who = ewe is null ? null : Ink.Column(
+        var tick = Block.Cell(Block.Tick(context.BarnTick));
+        Element? who = ewe is null ? null : Block.Column(
             0,
-            new Text([new Run(ewe.Ewe.Name ?? stationery.Language.Say("no name"), Fount.BodyBold), new Run(ewe.IsScanned ? "  " + stationery.Language.Say($"scanned {ewe.Litter}") : "  " + stationery.Language.Say("not scanned"), Fount.Label)]),
-            Ink.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
+            new Text([new Run(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold), new Run(ewe.IsScanned ? "  " + $"scanned {ewe.Litter}" : "  " + "not scanned", TypeScale.Label)]),
+            Block.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
         return new TableRow(
-            [Ink.Cell(who), Ink.Blank(), Ink.Cell(Ink.LambsToRing(ewe?.Litter ?? 0), Fount.Body, TextAlign.Centre), tick, tick, Ink.Blank()],
-            stationery.BarnRow,
+            [Block.Cell(who), Block.Blank(), Block.Cell(Block.LambsToRing(ewe?.Litter ?? 0), TypeScale.Body, TextAlign.Centre), tick, tick, Block.Blank()],
+            context.BarnRow,
             Name: ewe?.Ewe.CallName);
     }
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.RoundLog;
 
@@ -40,15 +40,15 @@ internal static class LogRhythm
 
     /// <summary>The days asked for; else from the as-of date to the end of the season, since days already past need no log.</summary>
     /// <param name="heavyDays">Heavy days that fit a page.</param>
-    public static ImmutableArray<LogLeaf> Of(Stationery stationery, int heavyDays)
+    public static ImmutableArray<LogLeaf> Of(SheetContext context, int heavyDays)
     {
-        var plan = stationery.Plan;
+        var plan = context.Plan;
         var lambing = Lambing(plan);
-        var days = stationery.OnlyDays is { } only ? plan.Rounds.Where(r => only.Contains(r.Date)) : plan.Rounds;
+        var days = context.OnlyDays is { } only ? plan.Rounds.Where(r => only.Contains(r.Date)) : plan.Rounds;
         var leaves = ImmutableArray.CreateBuilder<LogLeaf>();
-        foreach (var leaf in Runs(days, d => Place(plan, lambing, d, heavyDays, stationery.LogsOnFronts ? 1 : PagesToALeaf)))
+        foreach (var leaf in Runs(days, d => Place(plan, lambing, d, heavyDays, context.LogsOnFronts ? 1 : PagesToALeaf)))
         {
-            var pages = Runs(leaf.Where(d => stationery.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, lambing, d, heavyDays, 1))
+            var pages = Runs(leaf.Where(d => context.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, lambing, d, heavyDays, 1))
                 .Select(page => new LogPage(PaceOf(plan, lambing, page[0]), [.. page]));
             if (pages.ToImmutableArray() is { IsEmpty: false } printed)
             {

@@ -1,31 +1,31 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>A whole week on one page: two or so rounds a day, and room for notes below.</summary>
 internal static class QuietWeek
 {
-    public static Element Of(Stationery stationery, LogPage page)
+    public static Element Of(SheetContext context, LogPage page)
     {
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var day in page.Days)
         {
             for (var i = 0; i < day.Times.Length; i++)
             {
-                rows.Add(RoundTable.Row(stationery, day.Times[i], day.Date, i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
+                rows.Add(RoundTable.Row(context, day.Times[i], day.Date, i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
                 {
                     KeepWithNext = i + 1 < day.Times.Length,
                 });
             }
         }
 
-        rows.Add(RoundTable.LeftForTomorrow(stationery));
+        rows.Add(RoundTable.LeftForTomorrow(context));
         return new Column(
             [
-                new Table(RoundTable.Columns(stationery), [RoundTable.Head(stationery)], rows.ToImmutable()),
-                Ink.Notes(stationery.BarnRow, stationery.Language),
+                new Table(RoundTable.Columns(context), [RoundTable.Head(context)], rows.ToImmutable()),
+                Block.Notes(context.BarnRow),
             ],
             9);
     }

@@ -3,7 +3,8 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.ScanDay;
@@ -16,66 +17,66 @@ internal sealed class ScanDaySheet : ISheetMaker
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var ewes = PencilLists.ScanDay(stationery.Plan);
+        var ewes = PencilLists.ScanDay(context.Plan);
         if (ewes.Length == 0)
         {
             return [];
         }
 
-        var days = stationery.Plan.Jobs.Where(j => j.Id == JobIds.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
-        var on = days.Length == 0 ? "" : stationery.Language.Say($"On {days.Select(stationery.Language.Days.Long).Aggregate((before, after) => stationery.Language.Say($"{before} and {after}"))}.");
-        var head = stationery.Head(stationery.Language.Say("Scan day"), Code, Ink.Sentences(on, stationery.Language.Say("Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.")));
+        var days = context.Plan.Jobs.Where(j => j.Id == JobIds.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
+        var on = days.Length == 0 ? "" : $"On {days.Select(DateText.Long).Aggregate((before, after) => $"{before} and {after}")}.";
+        var head = context.Head("Scan day", Code, Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best."));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
                 new TableRow(
                 [
-                    Ink.Cell(stationery.Language.Say("ewe"), Fount.Label), Ink.Cell(stationery.Language.Say("marked, days in lamb"), Fount.Label), Ink.Cell(stationery.Language.Say("lambs"), Fount.Label, TextAlign.Centre),
-                    Ink.Cell(stationery.Language.Say("stage"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("note"), Fount.Label),
+                    Block.Cell("ewe", TypeScale.Label), Block.Cell("marked, days in lamb", TypeScale.Label), Block.Cell("lambs", TypeScale.Label, TextAlign.Centre),
+                    Block.Cell("stage", TypeScale.Label, TextAlign.Centre), Block.Cell("note", TypeScale.Label),
                 ]),
             ],
-            [.. ewes.Select(e => Row(stationery, e))],
-            LeastCarried: Fount.LeastRows)
+            [.. ewes.Select(e => Row(context, e))],
+            LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Ink.Notes(stationery.BarnRow, stationery.Language)], 12);
-        return [new Sheet(Kind, Code, stationery.Language.Say("Scan day"), SheetUse.Clipboard, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
+        var body = new Column([table, Block.Notes(context.BarnRow)], 12);
+        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
     }
 
-    private static TableRow Row(Stationery stationery, EwePlan ewe)
+    private static TableRow Row(SheetContext context, EwePlan ewe)
     {
         var spaced = new TextStyle(Face.TextBold, 14);
         var scan = ewe.Ewe.Scan is { } n
-            ? Ink.Cell(stationery.Language.Say($"scanned {n}"), Fount.BodyBold, TextAlign.Centre)
-            : Ink.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
+            ? Block.Cell($"scanned {n}", TypeScale.BodyBold, TextAlign.Centre)
+            : Block.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
         var stage = ewe.Ewe.ScanStage is { } s
-            ? Ink.Cell(s == Flocks.ScanStage.Early ? stationery.Language.SayAs("stage", "early") : stationery.Language.SayAs("stage", "late"), Fount.BodyBold, TextAlign.Centre)
-            : Ink.Cell(stationery.Language.SayAs("stage", "early   late"), Fount.Body, TextAlign.Centre);
-        return new TableRow([Ink.Cell(Who.Of(ewe, stationery.Language)), Ink.Cell(Mating(stationery, ewe)), scan, stage, Ink.Blank()], stationery.BarnRow, Name: ewe.Ewe.CallName);
+            ? Block.Cell(s == Flocks.ScanStage.Early ? "early" : "late", TypeScale.BodyBold, TextAlign.Centre)
+            : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
+        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName);
     }
 
-    private static Text Mating(Stationery stationery, EwePlan ewe)
+    private static Text Mating(SheetContext context, EwePlan ewe)
     {
-        var group = stationery.Flock.GroupOf(ewe.Ewe);
+        var group = context.Flock.GroupOf(ewe.Ewe);
         var mated = group.IsOneDay ? group.TupIn : ewe.Ewe.Marks.IsEmpty ? (LocalDate?)null : ewe.Ewe.Marks[^1];
-        var day = stationery.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.Scan && j.Group?.Name == group.Name)?.Date;
+        var day = context.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.Scan && j.Group?.Name == group.Name)?.Date;
         if (mated is not { } m)
         {
-            return Ink.Text(stationery.Language.Say("no mark seen"), Fount.Label);
+            return Block.Text("no mark seen", TypeScale.Label);
         }
 
         if (day is not { } scan)
         {
-            return Ink.Text(stationery.Language.Days.Short(m), Fount.Label);
+            return Block.Text(DateText.Short(m), TypeScale.Label);
         }
 
         var inLamb = Period.DaysBetween(m, scan);
-        var marked = stationery.Language.Days.Short(m);
-        return Ink.Text(
+        var marked = DateText.Short(m);
+        return Block.Text(
             inLamb < PregnancyScan.EarliestCountableDays
-                ? stationery.Language.Plural(inLamb, $"{marked}, {inLamb}\u00a0day: too early to count", $"{marked}, {inLamb}\u00a0days: too early to count")
-                : stationery.Language.Plural(inLamb, $"{marked}, {inLamb}\u00a0day", $"{marked}, {inLamb}\u00a0days"),
-            Fount.Label);
+                ? English.Plural(inLamb, $"{marked}, {inLamb}\u00a0day: too early to count", $"{marked}, {inLamb}\u00a0days: too early to count")
+                : English.Plural(inLamb, $"{marked}, {inLamb}\u00a0day", $"{marked}, {inLamb}\u00a0days"),
+            TypeScale.Label);
     }
 }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Stores;
@@ -16,125 +16,125 @@ internal sealed class StoresSheet : ISheetMaker
     private const string Code = "STOR";
 
     /// <summary>Common practice, no source. What is medicine is the vet's to choose.</summary>
-    private static string[] Kit(Language language) =>
+    private static string[] Kit() =>
     [
-        language.Say("torch and spare batteries"), language.Say("lambing gloves, many"), language.Say("lubricant"), language.Say("clean towels and a bucket"), language.Say("lambing ropes, boiled"), language.Say("marker spray, numbers for ewe and lambs"),
-        language.Say("navel dip the vet advises"), language.Say("colostrum the vet advises, in date"), language.Say("stomach tube, if someone is trained to use it"), language.Say("thermometer"), language.Say("feeding bottle and teats"),
-        language.Say("heat lamp or warm box, checked"), language.Say("head halter and hurdles"), language.Say("pencil and the ewe cards"), language.Say("the vet\u2019s number, on the call sheet"), language.Say("soap, hot water, somewhere to wash"),
+        "torch and spare batteries", "lambing gloves, many", "lubricant", "clean towels and a bucket", "lambing ropes, boiled", "marker spray, numbers for ewe and lambs",
+        "navel dip the vet advises", "colostrum the vet advises, in date", "stomach tube, if someone is trained to use it", "thermometer", "feeding bottle and teats",
+        "heat lamp or warm box, checked", "head halter and hurdles", "pencil and the ewe cards", "the vet\u2019s number, on the call sheet", "soap, hot water, somewhere to wash",
     ];
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(Stationery stationery)
+    public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var stores = stationery.Plan.Stores;
+        var stores = context.Plan.Stores;
         if (stores.IsEmpty)
         {
             return [];
         }
 
-        var margin = stationery.Flock.Feeds.Margin;
-        var spare = margin > 0 ? stationery.Language.Say($"The bags and bales hold {Amounts.Figure(margin * 100, "0.#")}\u00a0% to spare.") : stationery.Language.Say("Nothing to spare is reckoned in.");
-        var head = stationery.Head(stationery.Language.Say("Stores"), Code, Ink.Sentences(
-                stationery.Language.Say($"Order by the day named: deliveries take {stationery.Language.Count(stationery.Flock.Feeds.OrderLeadDays, "day", "days")} and days marked closed are passed over."),
+        var margin = context.Flock.Feeds.Margin;
+        var spare = margin > 0 ? $"The bags and bales hold {Amounts.Figure(margin * 100, "0.#")}\u00a0% to spare." : "Nothing to spare is reckoned in.";
+        var head = context.Head("Stores", Code, Block.Sentences(
+                $"Order by the day named: deliveries take {English.Count(context.Flock.Feeds.OrderLeadDays, "day", "days")} and days marked closed are passed over.",
                 spare));
-        var body = new Column([Items(stationery), ByWeek(stationery), KitList(stationery), More(stationery)], 12);
-        return [new Sheet(Kind, Code, stationery.Language.Say("Stores"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)))];
+        var body = new Column([Items(context), ByWeek(context), KitList(context), More(context)], 12);
+        return [new Sheet(Kind, Code, "Stores", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
     }
 
-    private static Table Items(Stationery stationery) => new(
+    private static Table Items(SheetContext context) => new(
         [
             Track.Share(),
-            stationery.Column(Mm(27), Fount.Body, [stationery.Language.Say("in all"), .. stationery.Plan.Stores.Select(s => Total(s, stationery.Language))]),
-            stationery.Column(Mm(27), Fount.BodyBold, stationery.Plan.Stores.Select(s => Packs(s.Packs ?? 0, s.PackName, stationery.Language))),
-            stationery.DayColumn(Mm(31), Fount.BodyBold, stationery.Language.Say("not ordered"), stationery.Language.Say("at once")),
-            stationery.Column(Mm(18), Fount.Label, stationery.Language.Say("ordered")),
-            stationery.Column(Mm(18), Fount.Label, stationery.Language.Say("in the shed")),
+            context.Column(Mm(27), TypeScale.Body, ["in all", .. context.Plan.Stores.Select(s => Total(s))]),
+            context.Column(Mm(27), TypeScale.BodyBold, context.Plan.Stores.Select(s => Packs(s.Packs ?? 0, s.PackName))),
+            context.DayColumn(Mm(31), TypeScale.BodyBold, "not ordered", "at once"),
+            context.Column(Mm(18), TypeScale.Label, "ordered"),
+            context.Column(Mm(18), TypeScale.Label, "in the shed"),
         ],
         [
             new TableRow(
             [
-                Ink.Cell(stationery.Language.Say("what, and how it was reckoned"), Fount.Label), Ink.Cell(stationery.Language.Say("in all"), Fount.Label), Ink.Cell(stationery.Language.Say("to buy"), Fount.Label), Ink.Cell(stationery.Language.Say("order by"), Fount.Label),
-                Ink.Cell(stationery.Language.Say("ordered"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("in the shed"), Fount.Label, TextAlign.Centre),
+                Block.Cell("what, and how it was reckoned", TypeScale.Label), Block.Cell("in all", TypeScale.Label), Block.Cell("to buy", TypeScale.Label), Block.Cell("order by", TypeScale.Label),
+                Block.Cell("ordered", TypeScale.Label, TextAlign.Centre), Block.Cell("in the shed", TypeScale.Label, TextAlign.Centre),
             ]),
         ],
-        [.. stationery.Plan.Stores.Select(s => Row(stationery, s))])
+        [.. context.Plan.Stores.Select(s => Row(context, s))])
     { Name = "stores" };
 
-    private static TableRow Row(Stationery stationery, StoreItem item)
+    private static TableRow Row(SheetContext context, StoreItem item)
     {
         var ordered = item.OrderBy is not null;
         return new TableRow(
             [
-                Ink.Cell(Ink.Column(1, Ink.Text(item.Item, Fount.BodyBold), Ink.Text(item.Basis, Fount.Body))),
-                Ink.Cell(item.Kg is { } kg ? stationery.Amounts.Weight(kg) : Total(item, stationery.Language), Fount.Body),
-                Ink.Cell(item.Packs is { } packs ? Packs(packs, item.PackName, stationery.Language) : "", Fount.BodyBold),
-                Ink.Cell(OrderBy(item, stationery.Plan.AsOf, stationery.Language)),
-                ordered ? Ink.Cell(Ink.Tick(stationery.TableTick)) : Ink.Blank(),
-                ordered ? Ink.Cell(Ink.Tick(stationery.TableTick)) : Ink.Blank(),
+                Block.Cell(Block.Column(1, Block.Text(item.Item, TypeScale.BodyBold), Block.Text(item.Basis, TypeScale.Body))),
+                Block.Cell(item.Kg is { } kg ? context.Amounts.Weight(kg) : Total(item), TypeScale.Body),
+                Block.Cell(item.Packs is { } packs ? Packs(packs, item.PackName) : "", TypeScale.BodyBold),
+                Block.Cell(OrderBy(item, context.Plan.AsOf)),
+                ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
+                ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
             ],
-            stationery.TableRow,
+            context.TableRow,
             Name: item.Item);
     }
 
     /// <summary>A day that is past when the pack is printed does not help anyone: it says so.</summary>
-    private static Element OrderBy(StoreItem item, LocalDate asOf, Language language) => item.OrderBy switch
+    private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
     {
-        null => Ink.Text(language.Say("not ordered"), Fount.Label),
-        { } by when by < asOf => Ink.Column(0, Ink.Text(language.Say("at once"), Fount.BodyBold), Ink.Text(language.Say($"was {language.Days.Short(by)}"), Fount.Label)) with { Name = Dated.Name(language.Say("order by"), by) },
-        { } by => Ink.Text(language.Days.Short(by), Fount.BodyBold) with { Name = Dated.Name(language.Say("order by"), by) },
+        null => Block.Text("not ordered", TypeScale.Label),
+        { } by when by < asOf => Block.Column(0, Block.Text("at once", TypeScale.BodyBold), Block.Text($"was {DateText.Short(by)}", TypeScale.Label)) with { Name = Dated.Name("order by", by) },
+        { } by => Block.Text(DateText.Short(by), TypeScale.BodyBold) with { Name = Dated.Name("order by", by) },
     };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
-    private static string Total(StoreItem item, Language language)
+    private static string Total(StoreItem item)
     {
         var sum = item.Weeks.Sum(w => w.Amount);
         return item.PackName.Length > 0
-            ? Packs((int)Math.Ceiling(sum), item.PackName, language)
-            : language.Say($"{Amounts.Figure(sum, "#,0")}\u00a0litres");
+            ? Packs((int)Math.Ceiling(sum), item.PackName)
+            : $"{Amounts.Figure(sum, "#,0")}\u00a0litres";
     }
 
     /// <param name="name">As the plan knows it; empty for what comes loose.</param>
-    private static string Packs(int packs, string name, Language language) => name switch
+    private static string Packs(int packs, string name) => name switch
     {
-        StoreItem.Bag => language.Count(packs, "bag", "bags"),
-        StoreItem.Bale => language.Count(packs, "bale", "bales"),
-        _ => language.Count(packs, "bucket", "buckets"),
+        StoreItem.Bag => English.Count(packs, "bag", "bags"),
+        StoreItem.Bale => English.Count(packs, "bale", "bales"),
+        _ => English.Count(packs, "bucket", "buckets"),
     };
 
     /// <summary>What goes out of the shed each week, to check the stack against.</summary>
-    private static Element ByWeek(Stationery stationery)
+    private static Element ByWeek(SheetContext context)
     {
-        var items = stationery.Plan.Stores.Where(s => !s.Weeks.IsEmpty && s.Kg is not null).Take(4).ToArray();
+        var items = context.Plan.Stores.Where(s => !s.Weeks.IsEmpty && s.Kg is not null).Take(4).ToArray();
         if (items.Length == 0)
         {
-            return Ink.Gap(0.1);
+            return Block.Gap(0.1);
         }
 
         var weeks = items.SelectMany(i => i.Weeks.Select(w => w.WeekBeginning)).Distinct().Order().ToArray();
-        return Ink.Column(
+        return Block.Column(
             4,
-            Ink.Text(stationery.Language.Say("Week by week"), Fount.Heading),
+            Block.Text("Week by week", TypeScale.Heading),
             new Table(
-                [stationery.DayColumn(Mm(32), Fount.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
-                [new TableRow([Ink.Cell(stationery.Language.Say("week of"), Fount.Label), .. items.Select(i => Ink.Cell(i.Item, Fount.Label, TextAlign.Right))])],
+                [context.DayColumn(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
+                [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(i.Item, TypeScale.Label, TextAlign.Right))])],
                 [
                     .. weeks.Select(w => new TableRow(
                     [
-                        Ink.Cell(stationery.Language.Days.Short(w), Fount.Body),
-                        .. items.Select(i => Ink.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? stationery.Amounts.Weight(week.Amount) : "-", Fount.Body, TextAlign.Right)),
+                        Block.Cell(DateText.Short(w), TypeScale.Body),
+                        .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
                     ],
-                    Name: Dated.Name(stationery.Language.Say($"week of {stationery.Language.Days.Short(w)}"), w.PlusDays(6)))),
+                    Name: Dated.Name($"week of {DateText.Short(w)}", w.PlusDays(6)))),
                 ])
             { Name = "week by week" });
     }
 
-    private static Element More(Stationery stationery) => Ink.Ruled(stationery.Language.Say("What else to get"), Fount.Label, stationery.TableRow, 2);
+    private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.TableRow, 2);
 
-    private static NeedSpace KitList(Stationery stationery) => new(
-        Ink.Column(
+    private static NeedSpace KitList(SheetContext context) => new(
+        Block.Column(
             5,
-            Ink.Text(stationery.Language.Say("Lambing kit, in the shed before the first is due"), Fount.Heading),
-            new Grid(2, [.. Kit(stationery.Language).Select(k => (Element?)Ink.TickWith(stationery.TableTick, Ink.Text(k, Fount.Body)))], Math.Max(stationery.TableTick + 5, 32), 0)),
+            Block.Text("Lambing kit, in the shed before the first is due", TypeScale.Heading),
+            new Grid(2, [.. Kit().Select(k => (Element?)Block.TickWith(context.TableTick, Block.Text(k, TypeScale.Body)))], Math.Max(context.TableTick + 5, 32), 0)),
         Mm(90));
 }

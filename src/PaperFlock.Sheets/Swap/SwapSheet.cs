@@ -1,9 +1,9 @@
 using System.Globalization;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Swap;
@@ -18,73 +18,73 @@ internal static class SwapSheet
     private const int MostChanges = 4;
     private const int LongestChange = 100;
 
-    public static Sheet Make(Stationery stationery, IssueOutcome issue)
+    public static Sheet Make(SheetContext context, IssueOutcome issue)
     {
-        var head = stationery.Head(
-            stationery.Language.Say("Take out, put in"),
+        var head = context.Head(
+            "Take out, put in",
             Code,
-            Lead(issue, stationery.Language),
-            stationery.Mark.IssueWords);
+            Lead(issue),
+            context.Mark.IssueWords);
         var table = new Table(
             [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
             [
                 new TableRow(
                 [
-                    Ink.Cell(stationery.Language.Say("leaf"), Fount.Label), Ink.Cell(stationery.Language.Say("take out"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("put in"), Fount.Label, TextAlign.Centre), Ink.Cell(stationery.Language.Say("what it said before, and why it goes"), Fount.Label),
+                    Block.Cell("leaf", TypeScale.Label), Block.Cell("take out", TypeScale.Label, TextAlign.Centre), Block.Cell("put in", TypeScale.Label, TextAlign.Centre), Block.Cell("what it said before, and why it goes", TypeScale.Label),
                 ]),
             ],
             [
-                RegisterRow(stationery),
-                .. issue.PutIn.Select(l => Row(stationery, l.Leaf, l.Replaces, l.Issue, WordsOf(issue, l, stationery.Language))),
-                .. issue.TakenOut.Select(l => Row(stationery, l.Leaf, l.Issue, null, stationery.Language.Say("No longer part of the pack."))),
+                RegisterRow(context),
+                .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, WordsOf(issue, l))),
+                .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer part of the pack.")),
             ],
             LeastCarried: 2)
         { Name = "take out, put in" };
-        var body = new Column([table, Ink.Notes(stationery.TableRow, stationery.Language)], 12);
-        return new Sheet(Kind, Code, stationery.Language.Say("Take out, put in"), SheetUse.Binder, Binder.BothSides(stationery, Code, body, stationery.UprightDesign(Code, head)));
+        var body = new Column([table, Block.Notes(context.TableRow)], 12);
+        return new Sheet(Kind, Code, "Take out, put in", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)));
     }
 
-    private static string Lead(IssueOutcome issue, Language language)
+    private static string Lead(IssueOutcome issue)
     {
         var (putIn, takenOut) = (issue.PutIn.Length, issue.TakenOut.Length + issue.PutIn.Count(l => l.Replaces is not null));
-        var going = language.Plural(putIn, $"{putIn}\u00a0leaf or card goes in", $"{putIn}\u00a0leaves and cards go in");
-        var coming = language.Plural(takenOut, $"{takenOut} comes out", $"{takenOut} come out");
-        return Ink.Sentences(
+        var going = English.Plural(putIn, $"{putIn}\u00a0leaf or card goes in", $"{putIn}\u00a0leaves and cards go in");
+        var coming = English.Plural(takenOut, $"{takenOut} comes out", $"{takenOut} come out");
+        return Block.Sentences(
             $"{going}, {coming}.",
-            language.Say("Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too."));
+            "Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.");
     }
 
-    private static TableRow RegisterRow(Stationery stationery) => Row(stationery, "REG", stationery.Language.Say("Register"), stationery.Language.Say("old one"), stationery.Mark.Issue.ToString(CultureInfo.InvariantCulture), stationery.Language.Say("All of it is new with every issue."));
+    private static TableRow RegisterRow(SheetContext context) => Row(context, "REG", "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "All of it is new with every issue.");
 
-    private static TableRow Row(Stationery stationery, Leaf leaf, int? takeOut, int? putIn, string words) =>
-        Row(stationery, leaf.Label, leaf.Title, Issue(takeOut, stationery.Language), Issue(putIn, stationery.Language), words);
+    private static TableRow Row(SheetContext context, Leaf leaf, int? takeOut, int? putIn, string words) =>
+        Row(context, leaf.Label, leaf.Title, Issue(takeOut), Issue(putIn), words);
 
-    private static TableRow Row(Stationery stationery, string label, string title, string? takeOut, string? putIn, string words) => new(
+    private static TableRow Row(SheetContext context, string label, string title, string? takeOut, string? putIn, string words) => new(
         [
-            Ink.Cell(Ink.Column(1, Ink.Text(label, new TextStyle(Face.MonoBold, 11)), new Text(Who.InWords(title, stationery.Plan, Fount.Label)))),
-            Step(stationery, takeOut),
-            Step(stationery, putIn),
-            Ink.Cell(new Text(Who.InWords(words, stationery.Plan, Fount.Body), Leading: 1.2)),
+            Block.Cell(Block.Column(1, Block.Text(label, new TextStyle(Face.MonoBold, 11)), new Text(Who.InWords(title, context.Plan, TypeScale.Label)))),
+            Step(context, takeOut),
+            Step(context, putIn),
+            Block.Cell(new Text(Who.InWords(words, context.Plan, TypeScale.Body), Leading: 1.2)),
         ],
-        stationery.TableTick + 8,
+        context.TableTick + 8,
         Name: label);
 
     /// <summary>An empty cell is not to be written in: there is nothing to take out, or nothing to put in.</summary>
-    private static TableCell Step(Stationery stationery, string? issue) => issue is null
-        ? Ink.Cell(stationery.Language.Say("none"), Fount.Label, TextAlign.Centre)
-        : Ink.Cell(Ink.Column(2, Ink.Text(issue, Fount.Body, TextAlign.Centre), Ink.Tick(stationery.TableTick)));
+    private static TableCell Step(SheetContext context, string? issue) => issue is null
+        ? Block.Cell("none", TypeScale.Label, TextAlign.Centre)
+        : Block.Cell(Block.Column(2, Block.Text(issue, TypeScale.Body, TextAlign.Centre), Block.Tick(context.TableTick)));
 
-    private static string? Issue(int? number, Language language) => number is { } n ? language.Say($"issue {n}") : null;
+    private static string? Issue(int? number) => number is { } n ? $"issue {n}" : null;
 
-    private static string WordsOf(IssueOutcome issue, LeafOutcome leaf, Language language)
+    private static string WordsOf(IssueOutcome issue, LeafOutcome leaf)
     {
         if (leaf.Fate == LeafFate.Added)
         {
-            return language.Say("New.");
+            return "New.";
         }
 
-        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On, language)).TrimEnd('.')).ToArray();
-        var more = words.Length > MostChanges ? "; " + language.Say($"and {words.Length - MostChanges} more, by the bars") : "";
+        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On)).TrimEnd('.')).ToArray();
+        var more = words.Length > MostChanges ? "; " + $"and {words.Length - MostChanges} more, by the bars" : "";
         return $"{string.Join("; ", words.Take(MostChanges))}{more}.";
     }
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -38,7 +38,7 @@ internal static class EdgeLadders
             {
                 var along = middle + Mm(ladder + (isUpright ? -(LongHalf + 2) : LongHalf + 3));
                 var (x, y) = Point(edge, paper, Mm(mm), along);
-                yield return ink.Centred(mm.ToString(CultureInfo.InvariantCulture), Fount.Label with { Size = 9 }, x, y);
+                yield return ink.Centred(mm.ToString(CultureInfo.InvariantCulture), TypeScale.Label with { Size = 9 }, x, y);
             }
 
             IEnumerable<Item> Rung(IEnumerable<int> millimetres, double along)

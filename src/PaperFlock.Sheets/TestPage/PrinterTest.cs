@@ -1,10 +1,9 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.TestPage;
 
@@ -16,23 +15,23 @@ public static class PrinterTest
 {
     private const string Code = "TEST";
 
-    /// <returns>A front and its back. Ink goes to the edge of the paper on purpose: what a printer cannot reach is to be seen.</returns>
+    /// <returns>A front and its back. Block goes to the edge of the paper on purpose: what a printer cannot reach is to be seen.</returns>
     /// <exception cref="SheetException">The words do not fit the paper.</exception>
-    public static Sheet Compose(Paper paper, ITextMeasurer measurer, Language language)
+    public static Sheet Compose(Paper paper, ITextMeasurer measurer)
     {
         var size = Papers.Of(paper);
         return new Sheet(
             "testpage",
             Code,
-            language.Say("Printer test page"),
+            "Printer test page",
             SheetUse.Binder,
             [
-                new SheetSide(Side(size, PageSide.Front, paper, measurer, language), language.Say($"{Code} 1 front"), []),
-                new SheetSide(Side(size, PageSide.Back, paper, measurer, language), language.Say($"{Code} 2 back"), []),
+                new SheetSide(Side(size, PageSide.Front, paper, measurer), $"{Code} 1 front", []),
+                new SheetSide(Side(size, PageSide.Back, paper, measurer), $"{Code} 2 back", []),
             ]);
     }
 
-    private static Page Side(Size size, PageSide side, Paper paper, ITextMeasurer measurer, Language language)
+    private static Page Side(Size size, PageSide side, Paper paper, ITextMeasurer measurer)
     {
         var ink = new TestInk(Code, new LayoutContext(measurer));
         foreach (var point in Crosshair.Places(size))
@@ -44,11 +43,11 @@ public static class PrinterTest
         ink.Add(PunchHoles.On(size, side));
         if (side == PageSide.Front)
         {
-            TestFront.Draw(ink, size, paper, language);
+            TestFront.Draw(ink, size, paper);
         }
         else
         {
-            TestBack.Draw(ink, size, paper, language);
+            TestBack.Draw(ink, size, paper);
         }
 
         return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items) { Tag = StructureTag.Paragraph });

@@ -1,6 +1,6 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.TestPage;
 
@@ -9,7 +9,7 @@ internal static class Smaller
 {
     private static readonly double[] Sizes = [11, 10, 9, 8.5];
 
-    public static FirstThatFits Of(Func<TextStyle, Element> element) => Than(Fount.Body, element);
+    public static FirstThatFits Of(Func<TextStyle, Element> element) => Than(TypeScale.Body, element);
 
     /// <param name="usual">Where there is room.</param>
     public static FirstThatFits Than(TextStyle usual, Func<TextStyle, Element> element) =>

@@ -1,5 +1,5 @@
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TestPage;

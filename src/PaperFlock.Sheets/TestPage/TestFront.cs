@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -18,96 +17,96 @@ internal static class TestFront
     /// <summary>Points there are for a line of words beside a bar.</summary>
     private static readonly double OneLine = Mm(6);
 
-    public static void Draw(TestInk ink, Size size, Paper paper, Language language)
+    public static void Draw(TestInk ink, Size size, Paper paper)
     {
         var (left, right) = (Mm(Margin), size.Width - Mm(22));
         var (middleX, middleY) = (size.Width / 2, size.Height / 2);
-        TestHead.Draw(ink, size, language, language.Say("Printer test page"), language.Say("1 front"), left, right);
-        ink.Put(Smaller.Of(style => Steps(paper, language, style)), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
+        TestHead.Draw(ink, size, "Printer test page", "1 front", left, right);
+        ink.Put(Smaller.Of(style => Steps(paper, style)), left, Mm(TestHead.Below), right - left, middleY - Mm(Crosshair.Arm + 1 + TestHead.Below));
 
         // The bar down stands left of the words, in the margin that binding would take; the bar across below the middle cross.
         ink.Add(TestBars.Down(Mm(25), middleY - Mm(TestBars.Length / 2)));
-        var measure = Smaller.Than(Fount.Label, style => Ink.Text(language.Say("must measure 100 mm"), style, TextAlign.Centre, 1));
+        var measure = Smaller.Than(TypeScale.Label, style => Block.Text("must measure 100 mm", style, TextAlign.Centre, 1));
         ink.PutUpwards(measure, Mm(28.5), middleY - Mm(TestBars.Length / 2), Mm(TestBars.Length), OneLine);
         var bar = middleY + Mm(Crosshair.Arm + 6);
         ink.Add(TestBars.Across(middleX - Mm(TestBars.Length / 2), bar));
         ink.Put(measure, middleX - Mm(TestBars.Length / 2), bar + Mm(3.5), Mm(TestBars.Length), OneLine);
 
         var below = bar + Mm(12);
-        Weights(ink, left, below, language);
+        Weights(ink, left, below);
 
         // Samples of type keep their size, so long words take lines of what the table below them can spare.
         var foot = size.Height - Mm(Crosshair.FromCorner + Crosshair.Arm + 1);
-        var found = ink.HeightOf(Found(language, Fount.Label), right - left);
+        var found = ink.HeightOf(Found(TypeScale.Label), right - left);
         var types = ink.Put(
-            new FirstThatFits([Types(language, 1.2, 2), Types(language, 1.1, 1), Types(language, 1, 0)]),
+            new FirstThatFits([Types(1.2, 2), Types(1.1, 1), Types(1, 0)]),
             left + Mm(58), below, right - left - Mm(58), foot - found - below - Mm(2));
         var top = below + Math.Max(Mm(36), types + Mm(2));
-        ink.Put(Smaller.Than(Fount.Label, style => Found(language, style)), left, top, right - left, foot - top);
+        ink.Put(Smaller.Than(TypeScale.Label, style => Found(style)), left, top, right - left, foot - top);
     }
 
-    private static Column Steps(Paper paper, Language language, TextStyle style)
+    private static Column Steps(Paper paper, TextStyle style)
     {
         ImmutableArray<string> steps =
         [
-            language.Say($"Print this file at actual size (100 %), never \u201cfit to page\u201d, on {paper} paper, on both sides, flip on long edge. Without a tray for both sides: print page 1, turn the sheet over like the leaf of a book, print page 2."),
-            language.Say("Lay a ruler on both bars: each must measure 100 mm."),
-            language.Say("At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12\u00a0mm from the foot."),
-            language.Say($"Hold the sheet to the light, front towards you. Both arrows point the same way. At all five crosses, count the ticks from the middle of the cross to the middle of the ring: each is 1 mm. Inside the ring ({Millimetres(Crosshair.Ring)}) is good enough."),
-            language.Say("Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart."),
-            language.Say("Turn over: the back says what to change if something is out."),
+            $"Print this file at actual size (100 %), never \u201cfit to page\u201d, on {paper} paper, on both sides, flip on long edge. Without a tray for both sides: print page 1, turn the sheet over like the leaf of a book, print page 2.",
+            "Lay a ruler on both bars: each must measure 100 mm.",
+            "At each edge find the ladder. The first rung that was printed says how many millimetres this printer cannot reach. All lines marked 6 must be there, and those marked 12 at the foot: a pack prints up to 6 mm from the edge and 12\u00a0mm from the foot.",
+            $"Hold the sheet to the light, front towards you. Both arrows point the same way. At all five crosses, count the ticks from the middle of the cross to the middle of the ring: each is 1 mm. Inside the ring ({Millimetres(Crosshair.Ring)}) is good enough.",
+            "Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart.",
+            "Turn over: the back says what to change if something is out.",
         ];
         return new Column(
             [
                 .. steps.Select((s, i) => (Element)new Row(
                     [
-                        new RowCell(Track.Fixed(16), Ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Ink.Bold(style))),
-                        new RowCell(Track.Share(), Ink.Text(s, style, leading: 1.2)),
+                        new RowCell(Track.Fixed(16), Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), Block.Bold(style))),
+                        new RowCell(Track.Share(), Block.Text(s, style, leading: 1.2)),
                     ])),
             ],
             3);
     }
 
     /// <summary>The lines forms are ruled with.</summary>
-    private static void Weights(TestInk ink, double x, double y, Language language)
+    private static void Weights(TestInk ink, double x, double y)
     {
-        var head = ink.Put(Smaller.Than(Fount.LabelBold, style => Ink.Text(language.Say("Lines: all unbroken, no two alike"), style)), x, y, Mm(54), Mm(10));
+        var head = ink.Put(Smaller.Than(TypeScale.LabelBold, style => Block.Text("Lines: all unbroken, no two alike", style)), x, y, Mm(54), Mm(10));
         var line = y + Math.Max(Mm(9), head + 9);
-        foreach (var (weight, what) in new[] { (Lines.Grid, language.Say("grid")), (Lines.Box, language.Say("box")), (Lines.Section, language.Say("section")) })
+        foreach (var (weight, what) in new[] { (Lines.Grid, "grid"), (Lines.Box, "box"), (Lines.Section, "section") })
         {
             ink.Add(new LineItem(x, line, x + Mm(22), line, weight));
-            var words = language.Say($"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}");
-            ink.Put(Smaller.Than(Fount.Label, style => Ink.Text(words, style, leading: 1)), x + Mm(25), line - 5, Mm(30), OneLine);
+            var words = $"{weight.ToString("0.0", CultureInfo.InvariantCulture)} pt, {what}";
+            ink.Put(Smaller.Than(TypeScale.Label, style => Block.Text(words, style, leading: 1)), x + Mm(25), line - 5, Mm(30), OneLine);
             line += Mm(6);
         }
     }
 
     /// <summary>The smallest types a pack uses, each on the words it is used for.</summary>
     /// <param name="spacing">Points between one and the next.</param>
-    private static Column Types(Language language, double leading, double spacing)
+    private static Column Types(double leading, double spacing)
     {
-        var card = Fount.Control with { Size = 7.5 };
-        return Ink.Column(
+        var card = TypeScale.Control with { Size = 7.5 };
+        return Block.Column(
             spacing,
-            Ink.Text(language.Say("Type: every letter clear, 8 and B, 0 and O told apart"), Fount.LabelBold, leading: leading),
-            Ink.Text(language.Say("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S"), card, leading: leading),
-            Ink.Text(language.Say("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S"), Fount.Control, leading: leading),
-            Ink.Text(language.Say("10 pt, heads of columns: which ewe, what you saw"), Fount.Label, leading: leading),
-            Ink.Text(language.Say("ZZ 0123456 00108 tag in a list"), Who.TagStyle, leading: leading),
-            Ink.Text(language.Say("12 pt, running text, to be read by torchlight"), Fount.Body, leading: leading));
+            Block.Text("Type: every letter clear, 8 and B, 0 and O told apart", TypeScale.LabelBold, leading: leading),
+            Block.Text("7.5 pt, foot of a card: 0123456789 8B 0O 1lI 5S", card, leading: leading),
+            Block.Text("8.5 pt, foot of a page: 0123456789 8B 0O 1lI 5S", TypeScale.Control, leading: leading),
+            Block.Text("10 pt, heads of columns: which ewe, what you saw", TypeScale.Label, leading: leading),
+            Block.Text("ZZ 0123456 00108 tag in a list", Who.TagStyle, leading: leading),
+            Block.Text("12 pt, running text, to be read by torchlight", TypeScale.Body, leading: leading));
     }
 
     /// <summary>Room for what was read off: a sheet like this is kept with the printer.</summary>
-    private static Table Found(Language language, TextStyle style)
+    private static Table Found(TextStyle style)
     {
-        TableCell Box(string words, int span = 1) => new(Ink.Text(words, style), span, VerticalAlign.Top);
+        TableCell Box(string words, int span = 1) => new(Block.Text(words, style), span, VerticalAlign.Top);
         return new Table(
             [Track.Share(1.25), Track.Share(), Track.Share(), Track.Share()],
             [],
             [
-                new TableRow([Box(language.Say("cannot reach: head, mm")), Box(language.Say("foot, mm")), Box(language.Say("left, mm")), Box(language.Say("right, mm"))], Mm(11)),
-                new TableRow([Box(language.Say("back is out: up, mm")), Box(language.Say("down, mm")), Box(language.Say("to the left, mm")), Box(language.Say("to the right, mm"))], Mm(11)),
-                new TableRow([Box(language.Say("printer, tray"), 2), Box(language.Say("day, paper"), 2)], Mm(11)),
+                new TableRow([Box("cannot reach: head, mm"), Box("foot, mm"), Box("left, mm"), Box("right, mm")], Mm(11)),
+                new TableRow([Box("back is out: up, mm"), Box("down, mm"), Box("to the left, mm"), Box("to the right, mm")], Mm(11)),
+                new TableRow([Box("printer, tray", 2), Box("day, paper", 2)], Mm(11)),
             ]);
     }
 

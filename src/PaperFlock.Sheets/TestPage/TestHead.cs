@@ -1,8 +1,7 @@
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -19,9 +18,9 @@ internal static class TestHead
     private const double Plenty = 10_000;
 
     /// <param name="left">Left edge of the words, in points; they end at <paramref name="right"/>.</param>
-    public static void Draw(TestInk ink, Size paper, Language language, string title, string side, double left, double right)
+    public static void Draw(TestInk ink, Size paper, string title, string side, double left, double right)
     {
-        Arrow(ink, paper.Width / 2, language);
+        Arrow(ink, paper.Width / 2);
         var words = right - left - Mm(4);
         var (titleWidth, sideWidth) = (Math.Min(Mm(110), words * 0.7), Math.Min(Mm(50), words * 0.3));
         Put(title, left, titleWidth, TextAlign.Left);
@@ -31,17 +30,17 @@ internal static class TestHead
         // Set smaller they stand as low.
         void Put(string said, double x, double width, TextAlign align)
         {
-            var element = Ink.Largest(said, ink.Measurer, width, align, Fount.Title, Fount.SmallerTitle, Fount.Heading);
-            var lower = ink.HeightOf(Ink.Text(said, Fount.Title, leading: 1.1), Plenty) - ink.HeightOf(element, width);
+            var element = Block.Largest(said, ink.Measurer, width, align, TypeScale.Title, TypeScale.SmallerTitle, TypeScale.Heading);
+            var lower = ink.HeightOf(Block.Text(said, TypeScale.Title, leading: 1.1), Plenty) - ink.HeightOf(element, width);
             ink.Put(element, x, Mm(34) + lower, width, Mm(12));
         }
     }
 
-    private static void Arrow(TestInk ink, double middle, Language language)
+    private static void Arrow(TestInk ink, double middle)
     {
         ink.Add(
             new PathItem([(middle, Mm(ArrowTop)), (middle + Mm(5), Mm(ArrowTop + 8)), (middle - Mm(5), Mm(ArrowTop + 8))], Closed: true, 0),
             new LineItem(middle, Mm(ArrowTop + 7), middle, Mm(ArrowFoot), Lines.Section),
-            ink.Centred(language.Say("head of the page"), Fount.Label, middle, Mm(ArrowFoot + 3)));
+            ink.Centred("head of the page", TypeScale.Label, middle, Mm(ArrowFoot + 3)));
     }
 }

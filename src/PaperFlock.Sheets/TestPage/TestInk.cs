@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -42,7 +42,7 @@ internal sealed class TestInk(string code, LayoutContext context)
     /// <summary>A short word in its natural width, its middle at a point.</summary>
     public PieceItem Centred(string words, TextStyle style, double x, double y)
     {
-        var piece = Piece(Ink.Text(words, style, leading: 1), Mm(60), Mm(20));
+        var piece = Piece(Block.Text(words, style, leading: 1), Mm(60), Mm(20));
         return new PieceItem(x - (piece.Size.Width / 2), y - (piece.Size.Height / 2), piece);
     }
 

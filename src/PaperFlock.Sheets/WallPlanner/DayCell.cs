@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -28,35 +28,35 @@ internal static class DayCell
     private const double Foot = 1;
 
     /// <param name="perEwe">Height of one ewe in the bar, in points.</param>
-    public static Element Of(PlannerDay day, PlannerFormat format, LowRow row, double perEwe, Language language) =>
-        new Chart(null, row.Height - Foot, (size, measurer) => Draw(day, format, row, size, measurer, perEwe), Says(day, language));
+    public static Element Of(PlannerDay day, PlannerFormat format, LowRow row, double perEwe) =>
+        new Chart(null, row.Height - Foot, (size, measurer) => Draw(day, format, row, size, measurer, perEwe), Says(day));
 
     /// <summary>The lowest row in which its number clears the band, the box and the line below.</summary>
     /// <param name="below">What the line below takes of the row, in points.</param>
     public static double LeastHeight(PlannerDay day, PlannerFormat format, double below)
     {
-        var number = Fount.CapitalOf(format.NearBold) + (2 * LowRow.Clear);
+        var number = TypeScale.CapitalOf(format.NearBold) + (2 * LowRow.Clear);
         var band = day.SitterDay ? Band : 0;
         return day.HasJob ? band + number + (2 * BoxInset) + Lines.Section + Math.Max(Foot, below) : band + number + below;
     }
 
     /// <summary>Ewes to a tenth: a bar that differs by less looks the same.</summary>
-    private static string Says(PlannerDay day, Language language)
+    private static string Says(PlannerDay day)
     {
-        List<string> says = [language.Days.WeekdayNumber(day.Date)];
+        List<string> says = [DateText.WeekdayNumber(day.Date)];
         if (day.HasJob)
         {
-            says.Add(language.Say("something to do"));
+            says.Add("something to do");
         }
 
         if (day.SitterDay)
         {
-            says.Add(language.Say("sitter"));
+            says.Add("sitter");
         }
 
         if (day.ExpectedEwes >= 0.05)
         {
-            says.Add(language.Say($"{day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})"));
+            says.Add($"{day.ExpectedEwes:0.0} ewes expected ({day.Low} to {day.High})");
         }
 
         return string.Join(", ", says);

@@ -1,7 +1,6 @@
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
@@ -18,20 +17,20 @@ internal readonly record struct LowRow(double Height, double Below, double Lift)
     public const double Clear = 0.4;
 
     public static LowRow Of(double height, TextStyle style, double below) =>
-        new(height, below, Math.Max(0, Tail(style) + Clear + below - ((height - Fount.CapitalOf(style)) / 2)));
+        new(height, below, Math.Max(0, Tail(style) + Clear + below - ((height - TypeScale.CapitalOf(style)) / 2)));
 
     /// <summary>The lowest there may be: its letters clear the lines above and below.</summary>
-    public static double Least(TextStyle style, double above, double below, Language language)
+    public static double Least(TextStyle style, double above, double below)
     {
-        var capital = Fount.CapitalOf(style);
-        return Math.Max((capital * 1.5) + 1, (style.Size * (Fount.TallestOfEm(language) + Fount.TailOfEm)) + above + below + (2 * Clear));
+        var capital = TypeScale.CapitalOf(style);
+        return Math.Max((capital * 1.5) + 1, (style.Size * (TypeScale.AscenderOfEm + TypeScale.TailOfEm)) + above + below + (2 * Clear));
     }
 
     /// <summary>One line of words. It gives up height above itself, so that the room kept below it makes the row no higher.</summary>
-    public Text Line(string words, TextStyle style, TextAlign align) => Ink.Text(words, style, align, 1 - (2 * Lift / style.Size));
+    public Text Line(string words, TextStyle style, TextAlign align) => Block.Text(words, style, align, 1 - (2 * Lift / style.Size));
 
     /// <summary>Padding that keeps the lift free below the line in a cell set to the middle.</summary>
     public Edges Padding(double across = 0) => new(across, 0, across, 2 * Lift);
 
-    private static double Tail(TextStyle style) => style.Size * Fount.TailOfEm;
+    private static double Tail(TextStyle style) => style.Size * TypeScale.TailOfEm;
 }

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -12,20 +13,20 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// <param name="Capital">Millimetres of capital height of jobs and busy weeks.</param>
 internal sealed record PlannerFormat(Size Live, double Capital)
 {
-    public TextStyle Job => Fount.Cap(Face.Text, Capital);
+    public TextStyle Job => TypeScale.Cap(Face.Text, Capital);
 
-    public TextStyle JobBold => Fount.Cap(Face.TextBold, Capital);
+    public TextStyle JobBold => TypeScale.Cap(Face.TextBold, Capital);
 
-    public TextStyle BusyWeek => Fount.Cap(Face.TextBold, Capital);
+    public TextStyle BusyWeek => TypeScale.Cap(Face.TextBold, Capital);
 
     /// <summary>What is read leaning in.</summary>
-    public TextStyle Near => Fount.Cap(Face.Text, NearCapital);
+    public TextStyle Near => TypeScale.Cap(Face.Text, NearCapital);
 
-    public TextStyle NearBold => Fount.Cap(Face.TextBold, NearCapital);
+    public TextStyle NearBold => TypeScale.Cap(Face.TextBold, NearCapital);
 
-    public TextStyle Figures => Fount.Cap(Face.Text, NearCapital);
+    public TextStyle Figures => TypeScale.Cap(Face.Text, NearCapital);
 
-    private double NearCapital => Math.Min(Fount.CapAtHalfMetre, Capital);
+    private double NearCapital => Math.Min(TypeScale.CapAtHalfMetre, Capital);
 
     public static readonly Edges CellPadding = Edges.Of(4, 2);
 
@@ -34,12 +35,12 @@ internal sealed record PlannerFormat(Size Live, double Capital)
 
     /// <summary>Jobs get what the figures leave.</summary>
     /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
-    public ImmutableArray<Track> Columns(Stationery stationery, int litters, double? seam)
+    public ImmutableArray<Track> Columns(SheetContext context, int litters, double? seam)
     {
-        var (measurer, days) = (stationery.Measurer, stationery.Language.Days);
-        var weekday = Enumerable.Range(4, 7).Max(d => measurer.WidthOf(days.Weekday(new LocalDate(2027, 1, d).DayOfWeek), NearBold with { Size = PlannerPoster.LeastWeekday }));
-        var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(days.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
-        var week = Math.Max(measurer.WidthOf(days.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
+        var measurer = context.Measurer;
+        var weekday = Enumerable.Range(4, 7).Max(d => measurer.WidthOf(DateText.Weekday(new LocalDate(2027, 1, d).DayOfWeek), NearBold with { Size = PlannerPoster.LeastWeekday }));
+        var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(DateText.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
+        var week = Math.Max(measurer.WidthOf(DateText.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
         var day = seam is { } s ? (s - week) / 7 : Math.Max(Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036)), weekday + 3);
         var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4 + ForCutMark;
         return
@@ -47,7 +48,7 @@ internal sealed record PlannerFormat(Size Live, double Capital)
             Track.Fixed(week),
             .. Enumerable.Repeat(Track.Fixed(day), 7),
             Track.Share(),
-            Track.Fixed(measurer.WidthOf(stationery.Language.Say("rounds"), Near with { Size = Math.Min(Near.Size, 12) }) + 8),
+            Track.Fixed(measurer.WidthOf("rounds", Near with { Size = Math.Min(Near.Size, 12) }) + 8),
             Track.Fixed(feed),
         ];
     }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -10,7 +10,7 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// <summary>What the shapes on the planner mean.</summary>
 internal static class PlannerKey
 {
-    public static Element Of(Stationery stationery, PlannerFormat format, double? seamX)
+    public static Element Of(SheetContext context, PlannerFormat format, double? seamX)
     {
         var style = format.Near with { Size = Math.Min(format.Near.Size, 12) };
         var side = Mm(4);
@@ -25,27 +25,27 @@ internal static class PlannerKey
             ]);
         var band = new Picture(new Size(side * 1.6, side), [new RectItem(0, side * 0.3, side * 1.6, Mm(1.3), 0)]);
         var left = ImmutableArray.Create(
-            Entry(box, stationery.Language.Say("something to do that day"), style, stationery),
-            Entry(band, stationery.Language.Say("a sitter has the pack"), style, stationery));
-        var right = stationery.Plan.Lambing.Days.IsEmpty
+            Entry(box, "something to do that day", style, context),
+            Entry(band, "a sitter has the pack", style, context));
+        var right = context.Plan.Lambing.Days.IsEmpty
             ? ImmutableArray<RowCell>.Empty
-            : [Entry(bar, stationery.Language.Say("ewes expected to lamb; the line runs from the 1-in-10 low to the 1-in-10 high"), style, stationery)];
+            : [Entry(bar, "ewes expected to lamb; the line runs from the 1-in-10 low to the 1-in-10 high", style, context)];
         if (seamX is null && !right.IsEmpty && left.Concat(right).Sum(e => e.Width.Points + 14) > format.Live.Width)
         {
-            return Ink.Column(3, new Row([.. left, new RowCell(Track.Share(), Ink.Gap(1))], 14), new Row([.. right, new RowCell(Track.Share(), Ink.Gap(1))], 14));
+            return Block.Column(3, new Row([.. left, new RowCell(Track.Share(), Block.Gap(1))], 14), new Row([.. right, new RowCell(Track.Share(), Block.Gap(1))], 14));
         }
 
         return seamX is { } cut
-            ? new Row([new RowCell(Track.Fixed(cut), new Row(left, 14)), new RowCell(Track.Share(), new Row(right.IsEmpty ? [new RowCell(Track.Share(), Ink.Gap(1))] : right, 14))])
-            : new Row([.. left, .. right, new RowCell(Track.Share(), Ink.Gap(1))], 14);
+            ? new Row([new RowCell(Track.Fixed(cut), new Row(left, 14)), new RowCell(Track.Share(), new Row(right.IsEmpty ? [new RowCell(Track.Share(), Block.Gap(1))] : right, 14))])
+            : new Row([.. left, .. right, new RowCell(Track.Share(), Block.Gap(1))], 14);
     }
 
-    private static RowCell Entry(Picture shape, string words, TextStyle style, Stationery stationery)
+    private static RowCell Entry(Picture shape, string words, TextStyle style, SheetContext context)
     {
-        var wide = stationery.Measurer.WidthOf(words, style) + 1;
+        var wide = context.Measurer.WidthOf(words, style) + 1;
         return new RowCell(
             Track.Fixed(shape.Size.Width + 6 + wide),
-            new Row([new RowCell(Track.Fixed(shape.Size.Width), shape, VerticalAlign.Middle), new RowCell(Track.Share(), Ink.Text(words, style), VerticalAlign.Middle)], 6),
+            new Row([new RowCell(Track.Fixed(shape.Size.Width), shape, VerticalAlign.Middle), new RowCell(Track.Share(), Block.Text(words, style), VerticalAlign.Middle)], 6),
             VerticalAlign.Middle);
     }
 }

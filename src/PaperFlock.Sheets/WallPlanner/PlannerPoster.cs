@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -15,25 +16,25 @@ internal static class PlannerPoster
     /// <param name="live">Width and height to fill, in points.</param>
     /// <param name="atOneMetre">Largest capital height in millimetres that jobs may take.</param>
     /// <param name="least">Smallest.</param>
-    public static Element Of(Stationery stationery, Size live, double atOneMetre, double least) =>
-        Of(stationery, PlannerWeeks.Of(stationery.Plan), live, null, null, atOneMetre, least)!;
+    public static Element Of(SheetContext context, Size live, double atOneMetre, double least) =>
+        Of(context, PlannerWeeks.Of(context.Plan), live, null, null, atOneMetre, least)!;
 
     /// <summary>Posters to be cut, each with the cut between two rows: one, or as few as hold all weeks.</summary>
     /// <param name="seamX">Where each is cut upright, from the left; null when it is not.</param>
     /// <param name="seamY">Where each is cut across, from the top.</param>
     /// <exception cref="InvalidOperationException">A single week says more than one side of the cut holds.</exception>
-    public static ImmutableArray<Element> ToCut(Stationery stationery, Size live, double? seamX, double seamY, double atOneMetre, double least)
+    public static ImmutableArray<Element> ToCut(SheetContext context, Size live, double? seamX, double seamY, double atOneMetre, double least)
     {
-        var weeks = PlannerWeeks.Of(stationery.Plan);
+        var weeks = PlannerWeeks.Of(context.Plan);
 
         // Words too many for half a planner even so are set as small as they can be read leaning in.
-        foreach (var smallest in (ReadOnlySpan<double>)[least, Fount.CapAtHalfMetre, Fount.LeastCapLeaningIn])
+        foreach (var smallest in (ReadOnlySpan<double>)[least, TypeScale.CapAtHalfMetre, TypeScale.LeastCapLeaningIn])
         {
             for (var parts = 1; parts <= Math.Max(1, weeks.Length / 2); parts++)
             {
                 ImmutableArray<Element?> posters =
                 [
-                    .. weeks.Chunk((weeks.Length + parts - 1) / parts).Select(part => Of(stationery, [.. part], live, seamX, seamY, atOneMetre, smallest)),
+                    .. weeks.Chunk((weeks.Length + parts - 1) / parts).Select(part => Of(context, [.. part], live, seamX, seamY, atOneMetre, smallest)),
                 ];
                 if (!posters.Contains(null))
                 {
@@ -46,21 +47,21 @@ internal static class PlannerPoster
     }
 
     /// <returns>Null when it is cut across and the cut cannot fall between two rows.</returns>
-    private static Column? Of(Stationery stationery, ImmutableArray<PlannerWeek> weeks, Size live, double? seamX, double? seamY, double atOneMetre, double least)
+    private static Column? Of(SheetContext context, ImmutableArray<PlannerWeek> weeks, Size live, double? seamX, double? seamY, double atOneMetre, double least)
     {
-        var litters = PlannerWeeks.Litters(stationery.Plan);
+        var litters = PlannerWeeks.Litters(context.Plan);
         for (var capital = atOneMetre; ; capital = Math.Max(least, capital - 0.4))
         {
             var format = new PlannerFormat(live, capital) { ForCutMark = seamY is null || litters.IsEmpty ? 0 : PlannerTiles.Mark - 3 };
-            var columns = format.Columns(stationery, litters.Length, seamX);
-            var rows = new PlannerRows(stationery, weeks, format, columns);
+            var columns = format.Columns(context, litters.Length, seamX);
+            var rows = new PlannerRows(context, weeks, format, columns);
             var natural = rows.NaturalHeights();
-            var head = Head(stationery, live, seamX, capital);
-            var key = PlannerKey.Of(stationery, format, seamX);
-            var tableHead = TableHead(stationery, format, litters, columns);
-            var above = Heights.Of(head, live.Width, stationery) + Gap;
-            var headRow = Heights.Of(new Table(columns, [tableHead], [new TableRow([Ink.Blank(11)], 10)]), live.Width, stationery) - 10;
-            var below = Heights.Of(key, live.Width, stationery) + Gap;
+            var head = Head(context, live, seamX, capital);
+            var key = PlannerKey.Of(context, format, seamX);
+            var tableHead = TableHead(context, format, litters, columns);
+            var above = Heights.Of(head, live.Width, context) + Gap;
+            var headRow = Heights.Of(new Table(columns, [tableHead], [new TableRow([Block.Blank(11)], 10)]), live.Width, context) - 10;
+            var below = Heights.Of(key, live.Width, context) + Gap;
             var room = live.Height - above - headRow - below - 1;
             var busy = weeks.Select(w => w.IsBusy && !w.Past).ToImmutableArray();
             var heights = seamY is { } cut
@@ -78,7 +79,7 @@ internal static class PlannerPoster
 
             if (heights is null)
             {
-                rows = new PlannerRows(stationery, weeks, format, columns, runsOn: true);
+                rows = new PlannerRows(context, weeks, format, columns, runsOn: true);
             }
 
             var table = new Table(columns, [tableHead], rows.Build(heights ?? rows.NaturalHeights()), HeadRule: Lines.Section, Outer: rows.Frame) { Name = "weeks" };
@@ -88,61 +89,61 @@ internal static class PlannerPoster
 
     private const double Gap = 6;
 
-    private static Element Head(Stationery stationery, Size live, double? seamX, double capital)
+    private static Element Head(SheetContext context, Size live, double? seamX, double capital)
     {
-        var plan = stationery.Plan;
+        var plan = context.Plan;
         var left = seamX ?? (live.Width * 0.72);
         var name = plan.Flock.Holding.Name;
-        var title = Ink.Largest(
-            name, stationery.Measurer, left - 8, TextAlign.Left,
-            Fount.Cap(Face.TextBold, Math.Min(Fount.CapAtTwoMetres, capital * 2)), Fount.Cap(Face.TextBold, Math.Min(9.5, capital * 1.5)), Fount.Cap(Face.TextBold, Math.Min(6.4, capital)));
-        var style = Fount.Cap(Face.Text, Math.Min(4.7, capital * 0.8));
+        var title = Block.Largest(
+            name, context.Measurer, left - 8, TextAlign.Left,
+            TypeScale.Cap(Face.TextBold, Math.Min(TypeScale.CapAtTwoMetres, capital * 2)), TypeScale.Cap(Face.TextBold, Math.Min(9.5, capital * 1.5)), TypeScale.Cap(Face.TextBold, Math.Min(6.4, capital)));
+        var style = TypeScale.Cap(Face.Text, Math.Min(4.7, capital * 0.8));
         var carrying = plan.Ewes.Count(e => e.IsCarrying);
         var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }
-            ? stationery.Language.Say($"{stationery.Language.Count(carrying, "ewe", "ewes")} to lamb, {stationery.Language.Days.Short(first)} to {stationery.Language.Days.Long(last)}")
-            : stationery.Language.Say($"{stationery.Language.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb");
+            ? $"{English.Count(carrying, "ewe", "ewes")} to lamb, {DateText.Short(first)} to {DateText.Long(last)}"
+            : $"{English.Count(plan.Ewes.Length, "ewe", "ewes")}, none in lamb";
         return new Row(
             [
                 // A little air above: tiles show only what lies wholly inside them.
-                new RowCell(Track.Fixed(left), Ink.Column(4, Ink.Gap(Mm(1)), title, Ink.Text(due, style))),
+                new RowCell(Track.Fixed(left), Block.Column(4, Block.Gap(Mm(1)), title, Block.Text(due, style))),
                 new RowCell(
                     Track.Share(),
-                    Ink.Column(
+                    Block.Column(
                         4,
-                        Ink.Gap(Mm(1)),
-                        Ink.Text(WallPlannerSheet.Code, Fount.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
-                        Ink.Text(stationery.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
+                        Block.Gap(Mm(1)),
+                        Block.Text(WallPlannerSheet.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
             ]);
     }
 
-    private static TableRow TableHead(Stationery stationery, PlannerFormat format, ImmutableArray<int> litters, ImmutableArray<Track> columns)
+    private static TableRow TableHead(SheetContext context, PlannerFormat format, ImmutableArray<int> litters, ImmutableArray<Track> columns)
     {
         var small = format.Near with { Size = Math.Min(format.Near.Size, 12) };
-        var starts = PlannerWeeks.FirstWeek(stationery.Plan);
+        var starts = PlannerWeeks.FirstWeek(context.Plan);
         return new TableRow(
             [
-                Ink.Cell(stationery.Language.Say("week of"), small, TextAlign.Right),
+                Block.Cell("week of", small, TextAlign.Right),
                 .. Enumerable.Range(0, 7).Select(i => new TableCell(
-                    Ink.Text(stationery.Language.Days.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(stationery, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
-                Ink.Cell(stationery.Language.Say("what is done, and on which day"), small),
-                new TableCell(Ink.Text(stationery.Language.Say("rounds"), small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
-                new TableCell(FeedHead(stationery, small, litters), Padding: new Edges(1, 2, 1 + format.ForCutMark, 2)),
+                    Block.Text(DateText.Weekday(starts.PlusDays(i).DayOfWeek), WeekdayStyle(context, format, columns[1].Points), TextAlign.Centre), Padding: Edges.Of(0, 2))),
+                Block.Cell("what is done, and on which day", small),
+                new TableCell(Block.Text("rounds", small, TextAlign.Centre), Padding: Edges.Of(1, 2)),
+                new TableCell(FeedHead(context, small, litters), Padding: new Edges(1, 2, 1 + format.ForCutMark, 2)),
             ]);
     }
 
     /// <summary>Points: what stands under a weekday is read leaning in.</summary>
     public const double LeastWeekday = 9;
 
-    private static TextStyle WeekdayStyle(Stationery stationery, PlannerFormat format, double width)
+    private static TextStyle WeekdayStyle(SheetContext context, PlannerFormat format, double width)
     {
         var style = format.NearBold;
-        var wide = Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None).Max(d => stationery.Measurer.WidthOf(stationery.Language.Days.Weekday(d), style));
+        var wide = Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None).Max(d => context.Measurer.WidthOf(DateText.Weekday(d), style));
         return wide <= width - 2 ? style : style with { Size = Math.Max(LeastWeekday, style.Size * (width - 2) / wide) };
     }
 
-    private static Element? FeedHead(Stationery stationery, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Ink.Column(
+    private static Element? FeedHead(SheetContext context, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Block.Column(
         1,
-        Ink.Text(stationery.Language.Say($"{stationery.Amounts.RationUnit} a day, lambs"), style, TextAlign.Centre, 1.05),
+        Block.Text($"{context.Amounts.RationUnit} a day, lambs", style, TextAlign.Centre, 1.05),
         new Row([.. litters.Select(l => new RowCell(
-            Track.Share(), Ink.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
+            Track.Share(), Block.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
 }

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -13,7 +14,7 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// something happens, so that it can be read from across a barn.
 /// </summary>
 /// <param name="runsOn">The planner takes more than a page, and any row may be the last on one.</param>
-internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerWeek> weeks, PlannerFormat format, ImmutableArray<Track> columns, bool runsOn = false)
+internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWeek> weeks, PlannerFormat format, ImmutableArray<Track> columns, bool runsOn = false)
 {
     private readonly double _scale = weeks.SelectMany(w => w.Days).Select(d => Math.Max(d.High, d.ExpectedEwes)).DefaultIfEmpty(0).Max();
 
@@ -39,14 +40,14 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     {
         var week = weeks[index];
         var below = Below(index);
-        var thin = Math.Max(LowRow.Least(format.NearBold, NewMonth / 2, below, stationery.Language), week.Days.Max(d => DayCell.LeastHeight(d, format, below)));
+        var thin = Math.Max(LowRow.Least(format.NearBold, NewMonth / 2, below), week.Days.Max(d => DayCell.LeastHeight(d, format, below)));
         if (!week.IsBusy)
         {
             return thin;
         }
 
         var words = JobWords(week);
-        var text = words is null ? 0 : Heights.Of(words, JobWidth, stationery) + 5;
+        var text = words is null ? 0 : Heights.Of(words, JobWidth, context) + 5;
         var bars = week.IsLambing ? LambingHeight : 0;
         return Math.Max(Math.Max(text, bars), week.Past ? thin : Mm(8));
     }
@@ -56,7 +57,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
     {
         // A single ewe's chances may be spread so thin that no week is a lambing week.
         var lambing = heights.Where((_, i) => weeks[i].IsLambing).ToArray();
-        return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - stationery.Measurer.MetricsOf(format.Near).CapHeight - DayCell.AboveBar) / _scale : 0;
+        return lambing.Length > 0 && _scale > 0 ? (lambing.Min() - context.Measurer.MetricsOf(format.Near).CapHeight - DayCell.AboveBar) / _scale : 0;
     }
 
     private bool BeginsMonth(int index) => index > 0 && weeks[index].Days[6].Date.Month != weeks[index - 1].Days[6].Date.Month;
@@ -84,15 +85,15 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         var low = LowRow.Of(height, style, Below(index));
         return new TableRow(
             [
-                new TableCell(low.Line(stationery.Language.Days.DayMonth(week.Start), style, TextAlign.Right), Padding: low.Padding(5)),
-                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, low, perBar, stationery.Language), Padding: Edges.None, Align: VerticalAlign.Top)),
+                new TableCell(low.Line(DateText.DayMonth(week.Start), style, TextAlign.Right), Padding: low.Padding(5)),
+                .. week.Days.Select(d => new TableCell(DayCell.Of(d, format, low, perBar), Padding: Edges.None, Align: VerticalAlign.Top)),
                 new TableCell(JobWords(week), Padding: PlannerFormat.CellPadding),
                 new TableCell(Rounds(week, low), Padding: low.Padding()),
                 new TableCell(Feed(week, low), Padding: low.Padding() with { Right = format.ForCutMark }),
             ],
             height,
             BeginsMonth(index) ? NewMonth : null,
-            Name: Dated.Name(stationery.Language.Say($"week of {stationery.Language.Days.Short(week.Start)}"), week.Days[6].Date));
+            Name: Dated.Name($"week of {DateText.Short(week.Start)}", week.Days[6].Date));
     }
 
     private Text? Rounds(PlannerWeek week, LowRow low) => week.Rounds == 0 ? null : low.Line(
@@ -129,12 +130,12 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
         return new Text([.. runs], TextAlign.Left, 1.12);
     }
 
-    private string Expected(PlannerWeek week)
+    private static string Expected(PlannerWeek week)
     {
         var ewes = week.Days.Sum(d => d.ExpectedEwes);
         return ewes < 0.75
-            ? stationery.Language.Say("a late or early ewe may lamb")
-            : stationery.Language.Say($"about {stationery.Language.Count((int)Math.Round(ewes, MidpointRounding.AwayFromZero), "ewe", "ewes")} to lamb this week");
+            ? "a late or early ewe may lamb"
+            : $"about {English.Count((int)Math.Round(ewes, MidpointRounding.AwayFromZero), "ewe", "ewes")} to lamb this week";
     }
 
     private Element? Feed(PlannerWeek week, LowRow low)
@@ -146,7 +147,7 @@ internal sealed class PlannerRows(Stationery stationery, ImmutableArray<PlannerW
 
         return new Row([.. week.Rations.Select(r => new RowCell(
             Track.Share(),
-            low.Line(r is { } kg ? stationery.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre),
+            low.Line(r is { } kg ? context.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre),
             VerticalAlign.Middle))]);
     }
 }

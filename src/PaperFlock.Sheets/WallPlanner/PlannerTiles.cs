@@ -3,8 +3,8 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
@@ -18,11 +18,11 @@ internal static class PlannerTiles
     private const double AboveStrip = 2;
 
     /// <summary>Null when the planner goes on one sheet of the printer's paper.</summary>
-    public static TileScheme? SchemeOf(Stationery stationery) => TileScheme.For(stationery.Print.Paper, stationery.Print.Planner) is { } usual
-        ? usual with { Strip = Math.Max(usual.Strip, TallestStrip(stationery, usual) + AboveStrip) }
+    public static TileScheme? SchemeOf(SheetContext context) => TileScheme.For(context.Print.Paper, context.Print.Planner) is { } usual
+        ? usual with { Strip = Math.Max(usual.Strip, TallestStrip(context, usual) + AboveStrip) }
         : null;
 
-    public static Sheet Make(Stationery stationery, TileScheme scheme, string kind, string code, string title)
+    public static Sheet Make(SheetContext context, TileScheme scheme, string kind, string code, string title)
     {
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
@@ -30,8 +30,8 @@ internal static class PlannerTiles
         {
             posters =
             [
-                .. PlannerPoster.ToCut(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles)
-                    .SelectMany(poster => Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true)),
+                .. PlannerPoster.ToCut(context, scheme.Live, scheme.SeamX, scheme.SeamY, TypeScale.CapAtOneMetre, TypeScale.LeastCapOnTiles)
+                    .SelectMany(poster => Paginator.Paginate(poster, design, context.Context, PageSide.Front, singleSided: true)),
             ];
         }
         catch (Exception e) when (e is LayoutException or InvalidOperationException)
@@ -43,17 +43,17 @@ internal static class PlannerTiles
         var pages = ImmutableArray.CreateBuilder<Page>(count);
         foreach (var whole in posters)
         {
-            var marked = stationery.Mark.Issues.MarkedPoster(whole.Content, Part(code, title, posters).Id, stationery.Measurer);
+            var marked = context.Mark.Issues.MarkedPoster(whole.Content, Part(code, title, posters).Id, context.Measurer);
             for (var row = 0; row < scheme.Down; row++)
             {
                 for (var column = 0; column < scheme.Across; column++)
                 {
-                    pages.Add(Tile(stationery, scheme, code, marked, row, column, new PageNumber(pages.Count + 1, count, PageSide.Front)));
+                    pages.Add(Tile(context, scheme, code, marked, row, column, new PageNumber(pages.Count + 1, count, PageSide.Front)));
                 }
             }
         }
 
-        return new Sheet(kind, code, stationery.Language.Say($"{title}, {count} tiles to glue"), SheetUse.Pinned, Binder.Sides(stationery, code, pages.ToImmutable(), isMarked: true))
+        return new Sheet(kind, code, $"{title}, {count} tiles to glue", SheetUse.Pinned, Binder.Sides(context, code, pages.ToImmutable(), isMarked: true))
         {
             Parts = [Part(code, title, posters)],
         };
@@ -63,17 +63,17 @@ internal static class PlannerTiles
     private static SheetPart Part(string code, string title, ImmutableArray<Page> posters) =>
         new(Leaves.Id(code, 1), code, title, [.. posters.Select(p => p.Content)]);
 
-    private static Page Tile(Stationery stationery, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
+    private static Page Tile(SheetContext context, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
     {
         var window = new Size(scheme.Printed.Width, scheme.Printed.Height - scheme.Strip);
         var x = column * (window.Width - TileScheme.Overlap);
         var y = row * (window.Height - TileScheme.Overlap);
-        var (left, top) = (Stationery.Unprintable, Stationery.Unprintable);
+        var (left, top) = (SheetContext.Unprintable, SheetContext.Unprintable);
         var stripAbove = row == 0;
         var windowTop = stripAbove ? top + scheme.Strip : top;
         var stripTop = stripAbove ? top : top + window.Height + AboveStrip;
-        var words = StripWords(stationery, scheme, code, row, column, number, window.Width);
-        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), stationery.Context) is Placement.Fits fits
+        var words = StripWords(context, scheme, code, row, column, number, window.Width);
+        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), context.Context) is Placement.Fits fits
             ? fits.Piece
             : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(code));
         return new Page(
@@ -125,55 +125,55 @@ internal static class PlannerTiles
         new([one, tip, other], Closed: true, Thickness: 0);
 
     /// <summary>Points that the longest of the strips takes: some languages need more than the usual room.</summary>
-    private static double TallestStrip(Stationery stationery, TileScheme scheme)
+    private static double TallestStrip(SheetContext context, TileScheme scheme)
     {
         var last = new PageNumber(99, 99, PageSide.Front);
         var strips =
             from row in Enumerable.Range(0, scheme.Down)
             from column in Enumerable.Range(0, scheme.Across)
-            select Heights.Of(StripWords(stationery, scheme, WallPlannerSheet.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, stationery);
+            select Heights.Of(StripWords(context, scheme, WallPlannerSheet.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, context);
         return strips.Max();
     }
 
     /// <summary>On as many lines as wanted where they fit the width, else each part on a line of its own.</summary>
     /// <param name="wanted">1 or 2.</param>
-    private static ImmutableArray<Element> ControlLines(Stationery stationery, string code, PageNumber number, double width, int wanted)
+    private static ImmutableArray<Element> ControlLines(SheetContext context, string code, PageNumber number, double width, int wanted)
     {
-        var mark = stationery.Mark;
+        var mark = context.Mark;
         var (which, validity) = (mark.WhichPage(code, number), mark.ShortValidity(code, number));
         ImmutableArray<string> lines = wanted == 1 ? [$"{which} · {validity}"] : [which, validity];
-        var fits = lines.All(line => stationery.Measurer.WidthOf(line, Fount.Control) <= width);
-        return [.. (fits ? lines : [which, .. mark.ShortValidityParts(code, number)]).Select(line => Ink.Text(line, Fount.Control))];
+        var fits = lines.All(line => context.Measurer.WidthOf(line, TypeScale.Control) <= width);
+        return [.. (fits ? lines : [which, .. mark.ShortValidityParts(code, number)]).Select(line => Block.Text(line, TypeScale.Control))];
     }
 
-    private static Element StripWords(Stationery stationery, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
+    private static Element StripWords(SheetContext context, TileScheme scheme, string code, int row, int column, PageNumber number, double width)
     {
         var cut = (row > 0, column > 0) switch
         {
-            (true, true) => stationery.Language.Say("Cut along the top and left marks, lay it on the sheets above and beside."),
-            (true, false) => stationery.Language.Say("Cut along the marks at the top, glue it over the strip of the sheet above."),
-            (false, true) => stationery.Language.Say("Cut along the marks at the left, glue it over the strip of the sheet beside."),
-            _ => stationery.Language.Say("Do not cut this one: the others are glued over its strips."),
+            (true, true) => "Cut along the top and left marks, lay it on the sheets above and beside.",
+            (true, false) => "Cut along the marks at the top, glue it over the strip of the sheet above.",
+            (false, true) => "Cut along the marks at the left, glue it over the strip of the sheet beside.",
+            _ => "Do not cut this one: the others are glued over its strips.",
         };
-        var words = Ink.Sentences(
+        var words = Block.Sentences(
             scheme.Across > 1
-                ? stationery.Language.Say($"Row {row + 1} of {scheme.Down}, column {column + 1} of {scheme.Across}.")
-                : stationery.Language.Say($"Row {row + 1} of {scheme.Down}."),
+                ? $"Row {row + 1} of {scheme.Down}, column {column + 1} of {scheme.Across}."
+                : $"Row {row + 1} of {scheme.Down}.",
             cut);
-        var name = Ink.Largest(words, stationery.Measurer, width, TextAlign.Left, Fount.LabelBold, Fount.LabelBold with { Size = 9 });
-        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(stationery.Language));
+        var name = Block.Largest(words, context.Measurer, width, TextAlign.Left, TypeScale.LabelBold, TypeScale.LabelBold with { Size = 9 });
+        var bar = new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element());
         return scheme.IsUpright
-            ? Ink.Column(
+            ? Block.Column(
                 1,
                 name,
                 new Row(
                     [
                         new RowCell(
                             Track.Share(),
-                            Ink.Column(0, ControlLines(stationery, code, number, width - CheckBar.Width - 8, 2))),
+                            Block.Column(0, ControlLines(context, code, number, width - CheckBar.Width - 8, 2))),
                         bar,
                     ],
                     8))
-            : new Row([new RowCell(Track.Share(), Ink.Column(1, [name, .. ControlLines(stationery, code, number, width - CheckBar.Width - 8, 1)])), bar], 8);
+            : new Row([new RowCell(Track.Share(), Block.Column(1, [name, .. ControlLines(context, code, number, width - CheckBar.Width - 8, 1)])), bar], 8);
     }
 }

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.House;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Jobs;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
@@ -68,22 +69,21 @@ internal static class PlannerWeeks
         if (placed.Length > 0)
         {
             var groups = placed.GroupBy(e => e.GroupWords).Select(g => string.Join(", ", g.Select(e => e.Title)) + Bracketed(g.Key));
-            yield return new PlannerLine(plan.Language.Days.WeekdayNumber(day), string.Join(" · ", groups), false);
+            yield return new PlannerLine(DateText.WeekdayNumber(day), string.Join(" · ", groups), false);
         }
 
         foreach (var unplaced in entries.Where(e => e.Job.Date is null))
         {
-            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? plan.Language.Say($"Nearest day: {plan.Language.Days.Short(n)}.") : "";
-            // For the translator: {0} is a job; "NO DAY" stands before it in bold.
-            var words = plan.Language.Say($"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.");
-            yield return new PlannerLine(plan.Language.Say("NO DAY"), Ink.Sentences(words, nearest), true);
+            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? $"Nearest day: {DateText.Short(n)}." : "";
+            var words = $"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.";
+            yield return new PlannerLine("NO DAY", Block.Sentences(words, nearest), true);
         }
 
         foreach (var away in plan.Flock.KeeperDays.Away.Where(a => a.From == day))
         {
-            var to = plan.Language.Days.Short(away.To);
-            var holder = away.Sitter is { } sitter ? plan.Language.Say($"{sitter} has the pack, to {to}") : plan.Language.Say($"Sitter has the pack, to {to}");
-            yield return new PlannerLine(plan.Language.Days.WeekdayNumber(day), holder, true);
+            var to = DateText.Short(away.To);
+            var holder = away.Sitter is { } sitter ? $"{sitter} has the pack, to {to}" : $"Sitter has the pack, to {to}";
+            yield return new PlannerLine(DateText.WeekdayNumber(day), holder, true);
         }
     }
 

@@ -1,6 +1,6 @@
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.WallPlanner;
@@ -22,8 +22,8 @@ internal sealed record TileScheme(Size Tile, int Across, int Down)
 
     /// <summary>What a tile prints, in points.</summary>
     public Size Printed => new(
-        Tile.Width - (2 * Stationery.Unprintable),
-        Tile.Height - Stationery.Unprintable - Stationery.UnprintableFoot);
+        Tile.Width - (2 * SheetContext.Unprintable),
+        Tile.Height - SheetContext.Unprintable - SheetContext.UnprintableFoot);
 
     /// <summary>The planner without the tiles' strips.</summary>
     public Size Live => new(

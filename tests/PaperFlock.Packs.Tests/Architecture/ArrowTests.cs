@@ -2,7 +2,6 @@ using System.Reflection;
 using NetArchTest.Rules;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Pdf;
@@ -15,19 +14,18 @@ public sealed class ArrowTests
 {
     private static readonly Dictionary<string, Assembly> Rooms = new[]
     {
-        typeof(Diagnostic), typeof(Language), typeof(Flock), typeof(SeasonPlan), typeof(ITextMeasurer), typeof(Sheet), typeof(PdfPrinter), typeof(PaperFlock.Cli.App),
+        typeof(Diagnostic), typeof(Flock), typeof(SeasonPlan), typeof(ITextMeasurer), typeof(Sheet), typeof(PdfPrinter), typeof(PaperFlock.Cli.App),
     }.ToDictionary(t => t.Assembly.GetName().Name!, t => t.Assembly, StringComparer.Ordinal);
 
     /// <summary>The room, and all it may refer to besides the runtime.</summary>
     [Theory]
     [InlineData("PaperFlock.Diagnostics", "")]
-    [InlineData("PaperFlock.Languages", "PaperFlock.Diagnostics NodaTime")]
     [InlineData("PaperFlock.Flocks", "PaperFlock.Diagnostics NodaTime YamlDotNet")]
-    [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks NodaTime")]
+    [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Flocks NodaTime")]
     [InlineData("PaperFlock.Layout", "")]
-    [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
+    [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
     [InlineData("PaperFlock.Pdf", "PaperFlock.Layout")]
-    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Languages PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper SkiaSharp")]
+    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper SkiaSharp")]
     public void A_room_refers_only_to_what_it_may(string room, string may)
     {
         var refers = Rooms[room].GetReferencedAssemblies().Select(a => a.Name!).Where(IsNotTheRuntime);

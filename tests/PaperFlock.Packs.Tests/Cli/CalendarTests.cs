@@ -34,8 +34,8 @@ public sealed class CalendarTests
         Assert.Equal(plan.Jobs.Length, events.Count);
         foreach (var (job, read) in plan.Jobs.Zip(events))
         {
-            Assert.Equal(CalendarWords.Summary(job), read.Summary);
-            Assert.Equal(CalendarWords.Description(plan, job), read.Description);
+            Assert.Equal(CalendarText.Summary(job), read.Summary);
+            Assert.Equal(CalendarText.Description(plan, job), read.Description);
             Assert.Contains(job.Why, read.Description, StringComparison.Ordinal);
             Assert.True(read.IsAllDay);
             Assert.Equal(job.ShownOn.ToDateOnly(), read.Start!.Date);

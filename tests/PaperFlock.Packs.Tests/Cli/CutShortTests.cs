@@ -165,7 +165,7 @@ public sealed class CutShortTests
         }
     }
 
-    /// <summary>A few rounds of what tools/PaperFlock.Faults does by the hundred: the real process, killed while it puts files in place.</summary>
+    /// <summary>A few rounds of what tests/PaperFlock.Faults does by the hundred: the real process, killed while it puts files in place.</summary>
     [Fact]
     public async Task A_process_killed_at_the_disk_leaves_one_pack_or_the_other()
     {

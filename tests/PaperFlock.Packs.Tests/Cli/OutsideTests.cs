@@ -32,7 +32,7 @@ public sealed class OutsideTests
     [Fact]
     public void Nobody_to_complain_to_changes_no_status()
     {
-        using var bench = new Workbench { Complaints = new HushedWriter(new FullWriter()) };
+        using var bench = new Workbench { Complaints = new QuietWriter(new FullWriter()) };
         Assert.Equal(ExitStatus.WrongUse, bench.Run("check", "nope.yaml").Status);
         Assert.Equal(ExitStatus.FlockErrors, bench.Run("check", bench.Write("flock.yaml", Samples.BadDate)).Status);
         Assert.Equal(ExitStatus.Clean, bench.Run("check", bench.Write("flock.yaml", Samples.TwoEwes)).Status);

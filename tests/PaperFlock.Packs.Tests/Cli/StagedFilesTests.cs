@@ -83,12 +83,12 @@ public sealed class StagedFilesTests
     [InlineData(unchecked((int)0x80070070))]
     public void A_full_disk_is_called_that(int code)
     {
-        Assert.Equal(Words.DiskFull, FileTrouble.Reason(new IOException("No space left on device", code)));
+        Assert.Equal(Messages.DiskFull, FileTrouble.Reason(new IOException("No space left on device", code)));
     }
 
     [Fact]
     public void A_forbidden_file_is_called_that()
     {
-        Assert.Equal(Words.NotAllowed, FileTrouble.Reason(new UnauthorizedAccessException("Access to the path '/x' is denied.")));
+        Assert.Equal(Messages.NotAllowed, FileTrouble.Reason(new UnauthorizedAccessException("Access to the path '/x' is denied.")));
     }
 }

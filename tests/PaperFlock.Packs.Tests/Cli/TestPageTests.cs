@@ -1,6 +1,5 @@
 using PaperFlock.Cli;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets.TestPage;
@@ -62,7 +61,7 @@ public sealed class TestPageTests
     [MemberData(nameof(Papers))]
     public void Bars_are_100_mm_both_ways_and_rungs_stand_6_and_12_mm_from_every_edge(Paper paper)
     {
-        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer, Language.English);
+        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer);
         foreach (var side in sheet.Sides)
         {
             var (width, height) = (side.Page.Paper.Width, side.Page.Paper.Height);
@@ -85,7 +84,7 @@ public sealed class TestPageTests
     [MemberData(nameof(Papers))]
     public void Crosses_and_holes_fall_behind_each_other_when_the_leaf_is_turned_on_its_long_edge(Paper paper)
     {
-        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer, Language.English);
+        var sheet = PrinterTest.Compose(paper, FontLibrary.Measurer);
         var width = sheet.Paper.Width;
         var (front, back) = (Items(0), Items(1));
         // The arms of a cross are 8 mm each way.

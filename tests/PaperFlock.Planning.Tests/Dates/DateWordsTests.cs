@@ -1,4 +1,3 @@
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -12,5 +11,5 @@ public class DateWordsTests
     [InlineData(10, "10 days")]
     [InlineData(17, "17 days")]
     [InlineData(56, "8 weeks")]
-    public void Only_whole_weeks_are_said_in_weeks(int days, string words) => Assert.Equal(words, DateWords.Span(days, Language.English));
+    public void Only_whole_weeks_are_said_in_weeks(int days, string words) => Assert.Equal(words, DateWords.Span(days));
 }

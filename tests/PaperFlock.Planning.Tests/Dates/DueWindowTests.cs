@@ -2,7 +2,6 @@ using CsCheck;
 using MathNet.Numerics.Distributions;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -35,7 +34,7 @@ public class DueWindowTests
         var day = Sample.Day(mated);
         var flock = Sample.Flock([Sample.OneDay("G", day)], Sample.Ewe(group: "G")) with { Season = Sample.Season(day, day, gestation) };
 
-        var window = DueWindows.Of(flock, flock.Ewes[0], Language.English);
+        var window = DueWindows.Of(flock, flock.Ewes[0]);
 
         Assert.Equal(Sample.Day(due), window.Likely);
         Assert.Equal(Sample.Day(due), window.FirstPossible);
@@ -52,7 +51,7 @@ public class DueWindowTests
     {
         var flock = Sample.Flock(Sample.Ewe(marks: "2026-08-14", scan: scan));
 
-        var window = DueWindows.Of(flock, flock.Ewes[0], Language.English);
+        var window = DueWindows.Of(flock, flock.Ewes[0]);
 
         Assert.Equal(Sample.Day(likely), window.Likely);
         Assert.Equal(new LocalDate(2027, 1, 8), window.FirstPossible);
@@ -66,7 +65,7 @@ public class DueWindowTests
             Breeds = [new Breed("Finn", 144, null), new Breed("Ryeland", null, null)],
         };
 
-        Assert.Equal(new LocalDate(2027, 1, 5), DueWindows.Of(flock, flock.Ewes[0], Language.English).Likely);
+        Assert.Equal(new LocalDate(2027, 1, 5), DueWindows.Of(flock, flock.Ewes[0]).Likely);
     }
 
     /// <summary>
@@ -85,7 +84,7 @@ public class DueWindowTests
         {
             Practice = Sample.Practice() with { GestationSpreadDays = (decimal)spread },
         };
-        var window = DueWindows.Of(flock, flock.Ewes[0], Language.English);
+        var window = DueWindows.Of(flock, flock.Ewes[0]);
         var mean = Sample.TupIn.PlusDays(147);
 
         Assert.Equal(mean, window.Likely);
@@ -109,7 +108,7 @@ public class DueWindowTests
             Practice = Sample.Practice() with { GestationSpreadDays = 0 },
         };
 
-        var window = DueWindows.Of(flock, flock.Ewes[0], Language.English);
+        var window = DueWindows.Of(flock, flock.Ewes[0]);
 
         Assert.Equal(new LocalDate(2027, 1, 4), window.Chances.First);
         Assert.Equal([1.0], window.Chances.Chances);
@@ -121,7 +120,7 @@ public class DueWindowTests
     public void Without_a_mark_conception_falls_off_cycle_by_cycle()
     {
         var chances = ConceptionDays.Given(
-            MatingEvidence.Of(Sample.Ewe(), Sample.Group(), Sample.Practice(), Language.English), Sample.Group(), Sample.Practice());
+            MatingEvidence.Of(Sample.Ewe(), Sample.Group(), Sample.Practice()), Sample.Group(), Sample.Practice());
         const double total = 0.8 + 0.16 + (0.032 * 9 / 17);
 
         Assert.Equal(43, chances.Chances.Length);
@@ -138,7 +137,7 @@ public class DueWindowTests
     public void A_sure_first_cycle_and_none_at_all_still_give_chances(double conception)
     {
         var practice = Sample.Practice() with { ConceptionPerCycle = (decimal)conception };
-        var late = MatingEvidence.Of(Sample.Ewe(stage: ScanStage.Late), Sample.Group(), practice, Language.English);
+        var late = MatingEvidence.Of(Sample.Ewe(stage: ScanStage.Late), Sample.Group(), practice);
 
         var chances = ConceptionDays.Given(late, Sample.Group(), practice);
 
@@ -151,7 +150,7 @@ public class DueWindowTests
     [InlineData("2026-09-05", false)]
     public void A_return_without_a_mark_is_allowed_for_while_the_tup_stays_long_enough(string marked, bool mayReturn)
     {
-        var evidence = MatingEvidence.Of(Sample.Ewe(marks: marked), Sample.Group(), Sample.Practice(), Language.English);
+        var evidence = MatingEvidence.Of(Sample.Ewe(marks: marked), Sample.Group(), Sample.Practice());
 
         var chances = ConceptionDays.Given(evidence, Sample.Group(), Sample.Practice());
 
@@ -162,7 +161,7 @@ public class DueWindowTests
     public void Early_comes_before_an_unsure_date_and_late_after_it()
     {
         var flock = Sample.Flock(Sample.Ewe(), Sample.Ewe("Fern", stage: ScanStage.Early), Sample.Ewe("Sedge", stage: ScanStage.Late));
-        var (unsure, early, late) = (DueWindows.Of(flock, flock.Ewes[0], Language.English), DueWindows.Of(flock, flock.Ewes[1], Language.English), DueWindows.Of(flock, flock.Ewes[2], Language.English));
+        var (unsure, early, late) = (DueWindows.Of(flock, flock.Ewes[0]), DueWindows.Of(flock, flock.Ewes[1]), DueWindows.Of(flock, flock.Ewes[2]));
 
         Assert.True(early.Likely <= unsure.Likely && early.Latest < unsure.Latest);
         Assert.True(late.Earliest > unsure.Earliest && late.Likely > unsure.Likely);
@@ -222,6 +221,6 @@ public class DueWindowTests
                 ChangeoverDays = season.Cycle,
             },
         };
-        return DueWindows.Of(flock, ewe, Language.English);
+        return DueWindows.Of(flock, ewe);
     }
 }

@@ -1,6 +1,5 @@
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -78,7 +77,7 @@ public class GroupDueDateTests
         Assert.NotEqual(Dates("2027-01-04", "2027-02-15"), Dates("2027-01-05", "2027-02-15"));
     }
 
-    private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock, Language.English), Language.English);
+    private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock));
 
     private static GroupDueDates Dates(string first, string last) => new(Sample.Day(first), Sample.Day(last));
 }

@@ -1,6 +1,5 @@
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -23,7 +22,7 @@ public class MatingEvidenceTests
     public void The_strongest_evidence_dates_her_and_says_so(
         string marks, ScanStage? stage, Evidence kind, string first, string last, string words)
     {
-        var evidence = MatingEvidence.Of(Sample.Ewe(marks: marks, stage: stage), Sample.Group(), Sample.Practice(), Language.English);
+        var evidence = MatingEvidence.Of(Sample.Ewe(marks: marks, stage: stage), Sample.Group(), Sample.Practice());
 
         Assert.Equal(new MatingEvidence(kind, Sample.Day(first), Sample.Day(last), words), evidence);
     }
@@ -36,7 +35,7 @@ public class MatingEvidenceTests
         var day = new LocalDate(2026, 8, 14);
         var ewe = Sample.Ewe(marks: "2026-08-14", stage: ScanStage.Late);
 
-        var evidence = MatingEvidence.Of(ewe, Sample.OneDay("Paddock", day, mating), Sample.Practice(), Language.English);
+        var evidence = MatingEvidence.Of(ewe, Sample.OneDay("Paddock", day, mating), Sample.Practice());
 
         Assert.Equal(new MatingEvidence(Evidence.MatingDay, day, day, "mated Fri 14 Aug"), evidence);
     }

@@ -1,5 +1,4 @@
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Tests.Dates;
@@ -19,7 +18,7 @@ public class TupAdviceTests
     [InlineData(Teeth.Worn, Toes.Lame, Teats.Lumpy, TupVerdict.LeaveOut, "lumpy udder")]
     public void The_gravest_finding_decides_and_comes_first(Teeth teeth, Toes toes, Teats teats, TupVerdict verdict, string reason)
     {
-        var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = teeth, Toes = toes, Teats = teats }, Language.English);
+        var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = teeth, Toes = toes, Teats = teats });
 
         Assert.Equal(verdict, advice.Verdict);
         Assert.StartsWith(reason, advice.Reason, StringComparison.Ordinal);
@@ -29,7 +28,7 @@ public class TupAdviceTests
     [Fact]
     public void Every_finding_is_named()
     {
-        var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = Teeth.Worn, Toes = Toes.Lame, Teats = Teats.Lumpy, Condition = 1.5m }, Language.English);
+        var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = Teeth.Worn, Toes = Toes.Lame, Teats = Teats.Lumpy, Condition = 1.5m });
 
         Assert.All(["worn teeth", "lame", "lumpy udder", "thin at condition 1.5"], words => Assert.Contains(words, advice.Reason, StringComparison.Ordinal));
     }
@@ -41,14 +40,14 @@ public class TupAdviceTests
     [InlineData(4.5, "too fat at condition 4.5")]
     public void Condition_is_spoken_of_and_decides_nothing(double condition, string reason)
     {
-        var advice = TupAdvisor.Advise(Sample.Ewe() with { Condition = (decimal)condition }, Language.English);
+        var advice = TupAdvisor.Advise(Sample.Ewe() with { Condition = (decimal)condition });
 
         Assert.Equal(new TupAdvice(TupVerdict.ToTheTup, reason), advice);
     }
 
     [Fact]
     public void A_ewe_the_keeper_keeps_back_is_left_out_and_says_why() =>
-        Assert.Equal(new TupAdvice(TupVerdict.LeaveOut, "kept back by the keeper"), TupAdvisor.Advise(Sample.Ewe() with { ToTup = false }, Language.English));
+        Assert.Equal(new TupAdvice(TupVerdict.LeaveOut, "kept back by the keeper"), TupAdvisor.Advise(Sample.Ewe() with { ToTup = false }));
 
     [Theory]
     [InlineData(null, Teats.Sound, "", null, null, Standing.ToLamb)]
@@ -73,7 +72,7 @@ public class TupAdviceTests
             Lambed = lambed is null ? null : Sample.Day(lambed),
         };
 
-        var plan = EwePlans.Of(Sample.Flock(ewe), Language.English).Single();
+        var plan = EwePlans.Of(Sample.Flock(ewe)).Single();
 
         Assert.Equal(standing, plan.Standing);
         Assert.Equal(standing == Standing.ToLamb, plan.Due is not null);
@@ -85,5 +84,5 @@ public class TupAdviceTests
     [InlineData(null, 3, 3)]
     [InlineData(false, null, 0)]
     public void She_is_planned_for_the_lambs_counted_and_for_one_where_nobody_counted(bool? toTup, int? scan, int litter) =>
-        Assert.Equal(litter, EwePlans.Of(Sample.Flock(Sample.Ewe(scan: scan) with { ToTup = toTup }), Language.English).Single().Litter);
+        Assert.Equal(litter, EwePlans.Of(Sample.Flock(Sample.Ewe(scan: scan) with { ToTup = toTup })).Single().Litter);
 }

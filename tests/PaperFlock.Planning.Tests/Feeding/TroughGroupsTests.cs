@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning.Tests.Feeding;
@@ -74,7 +73,7 @@ public sealed class TroughGroupsTests
             FeedingSample.Ewe(3) with { Standing = Standing.LeftOut, Due = null },
             FeedingSample.Ewe(4),
         ];
-        var (groups, placed) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => Housed, NoPens, Language.English);
+        var (groups, placed) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => Housed, NoPens);
         Assert.Equal(placed[3].Ewe.Tag, Assert.Single(Assert.Single(groups).Ewes).Ewe.Tag);
         Assert.Equal([null, null, null, "Twins"], placed.Select(e => e.TroughGroup));
     }
@@ -114,7 +113,7 @@ public sealed class TroughGroupsTests
         var ewes = FeedingSample.Ewes(4);
         HousingPlan housing = new(
             [Pen("North bay", ewes[2], ewes[0]), Pen("South bay", ewes[1])], 1, "", "");
-        var (groups, placed) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => Housed, housing, Language.English);
+        var (groups, placed) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => Housed, housing);
         Assert.Equal(["Twins, North bay", "Twins, South bay", "Twins, without a pen"], groups.Select(g => g.Name));
         Assert.Equal(["North bay", "South bay", null], groups.Select(g => g.Pen));
         Assert.Equal(["North bay", "South bay", "North bay", null], placed.Select(e => e.Pen));
@@ -126,7 +125,7 @@ public sealed class TroughGroupsTests
     {
         var ewes = FeedingSample.Ewes(2);
         var (groups, _) = TroughGroups.Plan(
-            FeedingSample.Flock(ewes), ewes, _ => Housed, new HousingPlan([Pen("North bay", [.. ewes])], 0, "", ""), Language.English);
+            FeedingSample.Flock(ewes), ewes, _ => Housed, new HousingPlan([Pen("North bay", [.. ewes])], 0, "", ""));
         Assert.Equal(("Twins", "North bay"), (Assert.Single(groups).Name, groups[0].Pen));
     }
 
@@ -137,7 +136,7 @@ public sealed class TroughGroupsTests
         var weeks = Assert.Single(Plan(FeedingSample.Flock(ewes), ewes)).Weeks;
         Assert.All(weeks, w => Assert.Equal(w.WeeksBefore <= 1, w.FromHousing));
 
-        var (outdoors, _) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => null, NoPens, Language.English);
+        var (outdoors, _) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => null, NoPens);
         Assert.All(outdoors[0].Weeks, w => Assert.False(w.FromHousing));
     }
 
@@ -249,7 +248,7 @@ public sealed class TroughGroupsTests
         select (FeedingSample.Flock(ewes).WithFeeds(f => f with { Forage = forage, Ground = ground }), ewes);
 
     private static ImmutableArray<TroughGroup> Plan(Flock flock, IReadOnlyList<EwePlan> ewes) =>
-        TroughGroups.Plan(flock, ewes, _ => Housed, NoPens, Language.English).Groups;
+        TroughGroups.Plan(flock, ewes, _ => Housed, NoPens).Groups;
 
     private static PenPlan Pen(string name, params EwePlan[] ewes) =>
         new(FeedingSample.Pen(name, 6, 4), [.. ewes.Select(e => e.Ewe)], 0, 24, 0, null, 20);

@@ -3,7 +3,6 @@ using CsCheck;
 using MathNet.Numerics.Distributions;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Lambing;
 
 namespace PaperFlock.Planning.Tests.Lambing;
@@ -140,7 +139,7 @@ public sealed class LambingCurvePlannerTests
         var ewes = FeedingSample.Ewes(10);
         var flock = FeedingSample.Flock(ewes);
         flock = flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors, LambingPens = 1 } };
-        var curve = LambingCurvePlanner.Plan(flock, ewes, Language.English);
+        var curve = LambingCurvePlanner.Plan(flock, ewes);
         Assert.Null(curve.ChanceTooFewPens);
         Assert.All(curve.Days, d => Assert.Equal((0, null), (d.PensNeededP90, d.ChanceOverPens)));
         Assert.DoesNotContain("pen", curve.Words, StringComparison.Ordinal);
@@ -206,7 +205,7 @@ public sealed class LambingCurvePlannerTests
     private static LambingCurve Curve(ImmutableArray<EwePlan> ewes, int? pens = null)
     {
         var flock = FeedingSample.Flock(ewes);
-        return LambingCurvePlanner.Plan(flock with { Housing = flock.Housing with { LambingPens = pens } }, ewes, Language.English);
+        return LambingCurvePlanner.Plan(flock with { Housing = flock.Housing with { LambingPens = pens } }, ewes);
     }
 
     private static (double[] Lambing, double[] InPens) Count(ImmutableArray<EwePlan> ewes, LocalDate day)

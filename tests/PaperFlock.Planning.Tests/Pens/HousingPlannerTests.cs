@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Pens;
 
 namespace PaperFlock.Planning.Tests.Pens;
@@ -110,9 +109,9 @@ public sealed class HousingPlannerTests
     {
         var ewes = FeedingSample.Ewes(10, weight: 60);
         var flock = FeedingSample.Flock(ewes).WithPens(FeedingSample.Pen("North bay", 9, 1.2m, 4.5m));
-        Assert.Equal(1, HousingPlanner.Plan(flock, ewes, Language.English).EwesWithoutRoom);
+        Assert.Equal(1, HousingPlanner.Plan(flock, ewes).EwesWithoutRoom);
         var shorn = flock with { Practice = flock.Practice with { Shear = Shearing.AtHousing } };
-        Assert.Equal(0, HousingPlanner.Plan(shorn, ewes, Language.English).EwesWithoutRoom);
+        Assert.Equal(0, HousingPlanner.Plan(shorn, ewes).EwesWithoutRoom);
     }
 
     [Fact]
@@ -126,14 +125,14 @@ public sealed class HousingPlannerTests
     {
         var ewes = FeedingSample.Ewes(5);
         var flock = FeedingSample.Flock(ewes).WithPens(PenFor("A", 5));
-        var outdoors = HousingPlanner.Plan(flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors } }, ewes, Language.English);
+        var outdoors = HousingPlanner.Plan(flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors } }, ewes);
         Assert.Equal((0, 0), (outdoors.Pens.Length, outdoors.EwesWithoutRoom));
         Assert.Contains("outdoors", outdoors.Words, StringComparison.Ordinal);
 
         var unpenned = Plan(ewes);
         Assert.Equal((0, 0), (unpenned.Pens.Length, unpenned.EwesWithoutRoom));
 
-        var empty = HousingPlanner.Plan(flock, [ewes[0] with { Standing = Standing.Empty, Due = null }], Language.English);
+        var empty = HousingPlanner.Plan(flock, [ewes[0] with { Standing = Standing.Empty, Due = null }]);
         Assert.Equal("No ewe is in lamb: nobody is housed.", empty.Words);
         Assert.Empty(Assert.Single(empty.Pens).Ewes);
     }
@@ -219,7 +218,7 @@ public sealed class HousingPlannerTests
                 .ToImmutableArray());
 
     private static HousingPlan Plan(ImmutableArray<EwePlan> ewes, params ImmutableArray<Pen> pens) =>
-        HousingPlanner.Plan(FeedingSample.Flock(ewes).WithPens(pens), ewes, Language.English);
+        HousingPlanner.Plan(FeedingSample.Flock(ewes).WithPens(pens), ewes);
 
     private static NodaTime.LocalDate DueOf(ImmutableArray<EwePlan> ewes, Ewe ewe) =>
         ewes.Single(e => e.Ewe.Tag == ewe.Tag).Due!.FirstPossible;

@@ -1,6 +1,5 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Rounds;
 
 namespace PaperFlock.Planning.Tests.Rounds;
@@ -32,7 +31,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, At(sunset), At(sunset), DarkAllDay: false);
 
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice(), Language.English).For(Date, sun, checks)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(Date, sun, checks)));
     }
 
     [Theory]
@@ -47,7 +46,7 @@ public class RoundTimesTests
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, null, null, DarkAllDay: false);
         var practice = Sample.Practice() with { LastRound = At(last)!.Value.TimeOfDay };
 
-        Assert.Equal(rounds, Words(new RoundTimes(practice, Language.English).For(Date, sun, checks)));
+        Assert.Equal(rounds, Words(new RoundTimes(practice).For(Date, sun, checks)));
     }
 
     [Theory]
@@ -60,7 +59,7 @@ public class RoundTimesTests
         var sun = SunDay.At(Sample.Holding(78.22m, 15.65m, "Arctic/Longyearbyen"), day);
 
         Assert.Null(sun.Dawn);
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice(), Language.English).For(day, sun, 2)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(day, sun, 2)));
     }
 
     [Fact]
@@ -68,7 +67,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(Date.PlusDays(-1).At(new LocalTime(23, 50)), null, At("13:00")!.Value, null, null, DarkAllDay: false);
 
-        Assert.Equal("05:30 first light, 21:30 late", Words(new RoundTimes(Sample.Practice(), Language.English).For(Date, sun, 2)));
+        Assert.Equal("05:30 first light, 21:30 late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2)));
     }
 
     [Fact]
@@ -79,7 +78,7 @@ public class RoundTimesTests
             var practice = Sample.Practice() with { LastRound = LocalTime.Midnight.PlusMinutes(last) };
             var sun = SunDay.At(Sample.Holding(latitude, 0, "UTC"), date);
 
-            var rounds = new RoundTimes(practice, Language.English).For(date, sun, checks);
+            var rounds = new RoundTimes(practice).For(date, sun, checks);
 
             Assert.InRange(rounds.Length, 1, checks);
             Assert.True(rounds.Zip(rounds.Skip(1)).All(p => p.First.At < p.Second.At), Words(rounds));
@@ -92,11 +91,11 @@ public class RoundTimesTests
         var flock = Sample.Flock(Sample.Ewe());
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
 
-        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null, Language.English);
+        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null);
 
         Assert.Equal(137, days.Length);
         Assert.All(days, d => Assert.Equal(d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day("2027-02-15") ? 4 : 2, d.Times.Length));
-        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null, Language.English), d => Assert.Equal(2, d.Times.Length));
+        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null), d => Assert.Equal(2, d.Times.Length));
     }
 
     [Theory]
@@ -107,7 +106,7 @@ public class RoundTimesTests
     {
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
 
-        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing), Language.English);
+        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing));
 
         Assert.All(days, d => Assert.Equal(d.Date <= Sample.Day(heavyUntil) ? 4 : 2, d.Times.Length));
     }
@@ -117,7 +116,7 @@ public class RoundTimesTests
     {
         var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
 
-        Assert.Equal("no ewe is in lamb", Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null, Language.English)).Why);
+        Assert.Equal("no ewe is in lamb", Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null)).Why);
     }
 
     private static LocalDateTime? At(string time) =>

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
-using PaperFlock.Languages;
 using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Stores;
 
@@ -211,7 +210,7 @@ public sealed class StoresPlannerTests
 
     private static ImmutableArray<StoreItem> Plan(Flock flock, ImmutableArray<EwePlan> ewes, LocalDate? housed)
     {
-        var (groups, _) = TroughGroups.Plan(flock, ewes, _ => housed, new HousingPlan([], 0, "", ""), Language.English);
-        return StoresPlanner.Plan(flock, groups, _ => housed, Language.English);
+        var (groups, _) = TroughGroups.Plan(flock, ewes, _ => housed, new HousingPlan([], 0, "", ""));
+        return StoresPlanner.Plan(flock, groups, _ => housed);
     }
 }

@@ -1,6 +1,5 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 
@@ -9,7 +8,7 @@ namespace PaperFlock.Sheets.Tests.Issues;
 public sealed class IssueRecordTextTests
 {
     private static readonly IssueRecord Small = new(
-        "HB-2027", "A4", false, [IssueLine.First(new(2026, 11, 25), Language.English)],
+        "HB-2027", "A4", false, [IssueLine.First(new(2026, 11, 25))],
         [new IssuedLeaf(new Leaf("JOBS 1", "JOBS 1 and 2", "Jobs", new(2027, 1, 2), [new LeafRow("scan", [new LeafCell("Sat 24 Oct"), new LeafCell("", new(2026, 10, 24))])]), 1, null)]);
 
     private static readonly Gen<string> Words = Gen.String[Gen.OneOf(Gen.Char[' ', '~'], Gen.Const('|'), Gen.Const('@'), Gen.Const('\\'), Gen.Const('ŵ')), 0, 12]

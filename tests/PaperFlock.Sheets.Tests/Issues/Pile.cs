@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
 using PaperFlock.Pdf;
@@ -28,7 +27,7 @@ internal sealed class Pile
         var issue = PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything with { Changed = true }, record);
         Assert.Equal(record is null ? WholeReason.NoRecord : WholeReason.NotWhole, issue.Whole);
         var outcome = issue.Outcome!;
-        var printed = issue.Pack.Sheets.Where(s => s.Kind is not ("register" or "changes")).SelectMany(s => Leaves.Of(s, Language.English)).ToImmutableArray();
+        var printed = issue.Pack.Sheets.Where(s => s.Kind is not ("register" or "changes")).SelectMany(s => Leaves.Of(s)).ToImmutableArray();
 
         Assert.Equal(outcome.PutIn.Select(l => l.Leaf.Id), printed.Select(l => l.Id));
         Assert.All(printed, leaf => Assert.False(_leaves.TryGetValue(leaf.Id, out var old) && old.Leaf.SaysOn(day, leaf), $"{leaf.Id} did not change"));
@@ -58,11 +57,11 @@ internal sealed class Pile
 
     private void HoldsExactly(ComposedPack whole, LocalDate day)
     {
-        var wanted = whole.Sheets.Where(s => s.Kind != "register").SelectMany(s => Leaves.Of(s, Language.English)).Where(l => !l.IsOver(day)).ToArray();
+        var wanted = whole.Sheets.Where(s => s.Kind != "register").SelectMany(s => Leaves.Of(s)).Where(l => !l.IsOver(day)).ToArray();
         Assert.Equal(wanted.Select(l => l.Id).Order(StringComparer.Ordinal), _leaves.Keys.Order(StringComparer.Ordinal));
         foreach (var leaf in wanted)
         {
-            var differences = RowDiff.Between(_leaves[leaf.Id].Leaf.Rows, leaf.Rows, day).Select(c => c.Words(day, Language.English));
+            var differences = RowDiff.Between(_leaves[leaf.Id].Leaf.Rows, leaf.Rows, day).Select(c => c.Words(day));
             Assert.True(_leaves[leaf.Id].Leaf.SaysOn(day, leaf), $"{leaf.Id} in the binder is not what a whole pack has: {string.Join("; ", differences)}");
         }
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Sheets.Tests.WorstCases;
 
 namespace PaperFlock.Sheets.Tests.Issues;
@@ -54,7 +53,7 @@ public sealed class PileOfPaperTests
         {
             var day = first.PlusDays(days);
             var issue = pile.Keep(flock.Text, day);
-            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day, Language.English)))}"))}");
+            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
         }
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Languages;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Tests.Issues;
@@ -24,7 +23,7 @@ public sealed class RowDiffTests
     [InlineData("a=", "a=1", "a: was blank")]
     public void A_row_that_says_something_else_is_found_and_one_that_stayed_is_not(string before, string now, string changes)
     {
-        var found = RowDiff.Between(Rows(before), Rows(now), Day).Select(c => c.Words(Day, Language.English)).Order(StringComparer.Ordinal);
+        var found = RowDiff.Between(Rows(before), Rows(now), Day).Select(c => c.Words(Day)).Order(StringComparer.Ordinal);
         Assert.Equal(changes.Split('|', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal), found);
     }
 

@@ -1,38 +1,27 @@
-using PaperFlock.Languages;
-using PaperFlock.Sheets.House;
 
 namespace PaperFlock.Sheets.Tests.PaperRules;
 
-/// <summary>What control lines and the like say in the language of a pack, as far as it does not depend on numbers and days.</summary>
-internal sealed class MarkWords(Language language)
+/// <summary>What control lines and the like say as far as it does not depend on numbers and days.</summary>
+internal sealed class MarkWords()
 {
-    private const string Hole = "§";
+    public string Front { get; } = "front";
 
-    private readonly string _hole = Hole;
+    public string Back { get; } = "back";
 
-    /// <summary>Before the pack's id.</summary>
-    public string Trial { get; } = language.IsEnglish ? "" : PackMark.TrialWords + " · ";
+    public string Issue { get; } = "issue ";
 
-    public string Front { get; } = language.Say("front");
+    public string CardIssue { get; } = "issue ";
 
-    public string Back { get; } = language.Say("back");
+    public string NotAfter { get; } = "not after ";
 
-    public string Issue => Stem(language.Say($"issue {_hole} {_hole}"));
+    public string Replaces { get; } = "replaces issue ";
 
-    public string CardIssue => Stem(language.Say($"issue {_hole}, {_hole}"));
+    public string ReplacesNone { get; } = "replaces none";
 
-    public string NotAfter => Stem(language.Say($"not after {_hole}"));
+    public string CheckBar { get; } = "must measure 100 mm; if not, print again at actual size";
 
-    public string Replaces => Stem(language.Say($"replaces issue {_hole}"));
+    public string Leaves { get; } = "leaves";
 
-    public string ReplacesNone { get; } = language.Say("replaces none");
+    public string LeftBlank { get; } = "pose.";
 
-    public string CheckBar { get; } = language.Say("must measure 100 mm; if not, print again at actual size");
-
-    public string Leaves { get; } = language.Say("leaves");
-
-    public string LeftBlank => language.Say($"The back of {_hole} is left blank on purpose.")[^6..];
-
-    /// <summary>The words before the first hole.</summary>
-    private static string Stem(string phrase) => phrase[..phrase.IndexOf(Hole, StringComparison.Ordinal)];
 }

@@ -14,7 +14,7 @@ internal static class Marks
             var leaf = side.Sheet.Sides[side.IsFront ? side.Index : side.Index - 1];
             var which = side.IsFront ? side.Says.Front : side.Says.Back;
             var joined = string.Join(' ', lines);
-            var good = Math.Min(Times(joined, $"{side.Says.Trial}{side.Pack.Id} CARD-"), Times(joined, $" {which} · {side.Says.CardIssue}"));
+            var good = Math.Min(Times(joined, $"{side.Pack.Id} CARD-"), Times(joined, $" {which} · {side.Says.CardIssue}"));
             return good == leaf.Contents.Length ? [] : [$"{good} of {leaf.Contents.Length} cards have one"];
         }
 

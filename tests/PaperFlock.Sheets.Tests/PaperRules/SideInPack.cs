@@ -2,7 +2,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.WallPlanner;
 
 namespace PaperFlock.Sheets.Tests.PaperRules;
@@ -16,7 +16,7 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
     public static SideInPack Of(SeasonPlan plan, ComposedPack pack, Sheet sheet, int index, PageInk printed) =>
         new(plan, pack, sheet, index, AsRead(plan, sheet.Sides[index], printed), printed);
 
-    public MarkWords Says { get; } = new(Plan.Language);
+    public MarkWords Says { get; } = new();
 
     public SheetSide Side => Sheet.Sides[Index];
 
@@ -39,11 +39,11 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
     public bool IsPunched => !IsCards && !IsPlanner;
 
     /// <summary>Null when the side is not one of several to be glued together.</summary>
-    public TileScheme? Tiles => IsPlanner && !IsBlankBack && !IsOfTheWhole ? PlannerTiles.SchemeOf(new Stationery(Plan, FontLibrary.Measurer)) : null;
+    public TileScheme? Tiles => IsPlanner && !IsBlankBack && !IsOfTheWhole ? PlannerTiles.SchemeOf(new SheetContext(Plan, FontLibrary.Measurer)) : null;
 
     /// <summary>Where it takes two lines, the second says what it replaces; on a card, where nothing else is as small, any may be part of it.</summary>
     public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5
-        && (words.Text.StartsWith($"{Says.Trial}{Pack.Id} ", StringComparison.Ordinal) || words.Text.StartsWith(Says.Replaces, StringComparison.Ordinal) || words.Text.StartsWith(Says.ReplacesNone, StringComparison.Ordinal) || words.Text.StartsWith(Says.NotAfter, StringComparison.Ordinal) || (IsCards && words.Style.Size < 8));
+        && (words.Text.StartsWith($"{Pack.Id} ", StringComparison.Ordinal) || words.Text.StartsWith(Says.Replaces, StringComparison.Ordinal) || words.Text.StartsWith(Says.ReplacesNone, StringComparison.Ordinal) || words.Text.StartsWith(Says.NotAfter, StringComparison.Ordinal) || (IsCards && words.Style.Size < 8));
 
     /// <summary>With other ink on it.</summary>
     public SideInPack Inked(PageInk printed) => Of(Plan, Pack, Sheet, Index, printed);

@@ -1,6 +1,6 @@
 using PaperFlock.Layout.Pages;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets.House;
+using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.WallPlanner;
 using static PaperFlock.Layout.Units;
 
@@ -97,10 +97,10 @@ internal static class Tiles
     /// <summary>Words of the planner in one piece that are on no tile.</summary>
     private static IEnumerable<string> Lost(PackInHand pack, TileScheme scheme, (PageInk Ink, Tile Tile)[] placed)
     {
-        var stationery = new Stationery(pack.Plan, FontLibrary.Measurer);
+        var context = new SheetContext(pack.Plan, FontLibrary.Measurer);
         var design = new PageDesign(scheme.Live, Layout.Edges.None, Layout.Edges.None, null, null, null, 0);
-        var pages = PlannerPoster.ToCut(stationery, scheme.Live, scheme.SeamX, scheme.SeamY, Fount.CapAtOneMetre, Fount.LeastCapOnTiles)
-            .SelectMany(poster => Paginator.Paginate(poster, design, stationery.Context, PageSide.Front, singleSided: true)).ToArray();
+        var pages = PlannerPoster.ToCut(context, scheme.Live, scheme.SeamX, scheme.SeamY, TypeScale.CapAtOneMetre, TypeScale.LeastCapOnTiles)
+            .SelectMany(poster => Paginator.Paginate(poster, design, context.Context, PageSide.Front, singleSided: true)).ToArray();
         for (var i = 0; i < pages.Length; i++)
         {
             var shown = placed.Where(p => p.Tile.Poster == i)

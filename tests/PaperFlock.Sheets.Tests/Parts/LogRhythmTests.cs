@@ -2,9 +2,9 @@ using CsCheck;
 using NodaTime;
 using PaperFlock.Planning;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets.House;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.Tests.WorstCases;
+using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Tests.Parts;
 
@@ -24,7 +24,7 @@ public sealed class LogRhythmTests
                 Practice = $"checks-per-day: {{normal: {normal}, heavy: {Math.Max(normal, heavy)}}}",
             };
             var plan = Composed.PlanOf(flock.ToString(), asOf);
-            var pages = LogRhythm.Of(new Stationery(plan, FontLibrary.Measurer), heavyDays).SelectMany(l => l.Pages).ToArray();
+            var pages = LogRhythm.Of(new SheetContext(plan, FontLibrary.Measurer), heavyDays).SelectMany(l => l.Pages).ToArray();
             var days = pages.SelectMany(p => p.Days).Select(d => d.Date).ToArray();
 
             var first = LocalDate.Max(asOf, plan.From);
@@ -40,14 +40,14 @@ public sealed class LogRhythmTests
     public void A_sitters_log_has_the_days_asked_for_and_no_others()
     {
         var days = new DateInterval(new(2026, 12, 27), new(2027, 1, 2));
-        var pages = LogRhythm.Of(new Stationery(Plan, FontLibrary.Measurer, new PackRequest([], days)), 3).SelectMany(l => l.Pages);
+        var pages = LogRhythm.Of(new SheetContext(Plan, FontLibrary.Measurer, new PackRequest([], days)), 3).SelectMany(l => l.Pages);
         Assert.Equal(days, pages.SelectMany(p => p.Days).Select(d => d.Date));
     }
 
     [Fact]
     public void A_quiet_page_begins_with_the_keepers_week()
     {
-        var quiet = LogRhythm.Of(new Stationery(Plan, FontLibrary.Measurer), 3).SelectMany(l => l.Pages).Where(p => p.Pace == LogPace.QuietWeek).Skip(1).TakeWhile(p => p.Days.Length == 7).ToArray();
+        var quiet = LogRhythm.Of(new SheetContext(Plan, FontLibrary.Measurer), 3).SelectMany(l => l.Pages).Where(p => p.Pace == LogPace.QuietWeek).Skip(1).TakeWhile(p => p.Days.Length == 7).ToArray();
         Assert.NotEmpty(quiet);
         Assert.All(quiet, p => Assert.Equal(IsoDayOfWeek.Sunday, p.Days[0].Date.DayOfWeek));
     }
@@ -55,7 +55,7 @@ public sealed class LogRhythmTests
     [Fact]
     public void All_three_paces_follow_each_other_in_a_season()
     {
-        var paces = LogRhythm.Of(new Stationery(Plan, FontLibrary.Measurer), 3).SelectMany(l => l.Pages).Select(p => p.Pace).ToArray();
+        var paces = LogRhythm.Of(new SheetContext(Plan, FontLibrary.Measurer), 3).SelectMany(l => l.Pages).Select(p => p.Pace).ToArray();
         var turns = paces.Where((p, i) => i == 0 || paces[i - 1] != p).ToArray();
         Assert.Equal([LogPace.QuietWeek, LogPace.HeavyDays, LogPace.LambingDay], turns.Take(3));
     }

@@ -1,4 +1,5 @@
 using PaperFlock.Planning;
+using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Tests.WorstCases;
 using PaperFlock.Sheets.WallPlanner;
 
@@ -22,8 +23,8 @@ public sealed class PlannerWeeksTests
         foreach (var week in PlannerWeeks.Of(plan))
         {
             Assert.Equal(
-                week.Lines.Select(l => l.Day).Where(d => d != plan.Language.Say("NO DAY")).Distinct(),
-                week.Days.Where(d => d.HasJob).Select(d => plan.Language.Days.WeekdayNumber(d.Date)));
+                week.Lines.Select(l => l.Day).Where(d => d != "NO DAY").Distinct(),
+                week.Days.Where(d => d.HasJob).Select(d => DateText.WeekdayNumber(d.Date)));
         }
     }
 }

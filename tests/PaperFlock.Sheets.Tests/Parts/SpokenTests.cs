@@ -1,4 +1,3 @@
-using PaperFlock.Languages;
 using PaperFlock.Sheets.CallSheet;
 
 namespace PaperFlock.Sheets.Tests.Parts;
@@ -13,5 +12,5 @@ public sealed class SpokenTests
     [InlineData("AJ-X", "Alfa Juliett X-ray")]
     [InlineData("", "")]
     [InlineData("  A ", "Alfa,")]
-    public void Letters_and_figures_are_said_one_by_one(string written, string spoken) => Assert.Equal(spoken, Spoken.Of(written, Language.English));
+    public void Letters_and_figures_are_said_one_by_one(string written, string spoken) => Assert.Equal(spoken, Spoken.Of(written));
 }

@@ -169,7 +169,7 @@ internal sealed class LambingResults : IPencilSheet
         var lambs = new[] { result.Alive is { } alive ? $"{Number(alive)} alive" : "", result.Dead is { } dead ? $"{Number(dead)} dead" : "" }.Where(l => l.Length > 0);
         var help = result.Help switch { LambingHelp.None => ", no help", LambingHelp.Hand => ", helped by hand", LambingHelp.Vet => ", helped by the vet", _ => "" };
         var time = result.Time is { } at ? $" at {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
-        return $"lambed {Words.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
+        return $"lambed {Messages.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
     }
 
     /// <summary>A scan may have missed a lamb, but a slip of the finger is likelier.</summary>

@@ -96,5 +96,5 @@ internal sealed class ScanResults : IPencilSheet
     }
 
     private static string Say(int scan, ScanStage? stage) =>
-        (scan == 0 ? "empty" : Words.Count(scan, "lamb")) + stage switch { ScanStage.Early => ", early", ScanStage.Late => ", late", _ => "" };
+        (scan == 0 ? "empty" : Messages.Count(scan, "lamb")) + stage switch { ScanStage.Early => ", early", ScanStage.Late => ", late", _ => "" };
 }

@@ -20,7 +20,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
 
         if (items.Count == 0)
         {
-            bag.Add(Wording.NoEwes(field.KeySpan));
+            bag.Add(FlockMessages.NoEwes(field.KeySpan));
         }
 
         return [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
@@ -65,7 +65,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return tag;
         }
 
-        bag.Add(Wording.DuplicateTag(field.Span, tag, _tags[bare]));
+        bag.Add(FlockMessages.DuplicateTag(field.Span, tag, _tags[bare]));
         return null;
     }
 
@@ -78,7 +78,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
 
         if (!_names.TryAdd(name, field.Span.Line))
         {
-            bag.Add(Wording.SameName(field.Span, name, _names[name]));
+            bag.Add(FlockMessages.SameName(field.Span, name, _names[name]));
         }
 
         return name;
@@ -95,7 +95,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var names = breeds.Select(b => b.Name).ToArray();
         if (!names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest)
         {
-            bag.Add(Wording.BreedSlip(field.Span, breed, nearest));
+            bag.Add(FlockMessages.BreedSlip(field.Span, breed, nearest));
             return null;
         }
 
@@ -114,7 +114,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         // The oldest sheep on record lived into their twenties; from memory, no source.
         if (year > tupIn.Year || year < tupIn.Year - 25)
         {
-            bag.Add(Wording.BornImpossible(field!.Span, year, tupIn.Year));
+            bag.Add(FlockMessages.BornImpossible(field!.Span, year, tupIn.Year));
             return null;
         }
 

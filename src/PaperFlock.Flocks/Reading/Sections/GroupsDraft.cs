@@ -27,7 +27,7 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
 
         if (AreAllNamed && !ewe.IsMistyped("group"))
         {
-            ewe.Bag.Add(Wording.NoGroupGiven(ewe.Span, callName, names));
+            ewe.Bag.Add(FlockMessages.NoGroupGiven(ewe.Span, callName, names));
         }
 
         return null;
@@ -38,7 +38,7 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
         var found = AreListed ? Groups.FirstOrDefault(g => g.Name == typed) : null;
         if (found is null && AreAllNamed)
         {
-            field.Bag.Add(Wording.UnknownGroup(field.Span, typed, AreListed ? names : []));
+            field.Bag.Add(FlockMessages.UnknownGroup(field.Span, typed, AreListed ? names : []));
         }
 
         return found;

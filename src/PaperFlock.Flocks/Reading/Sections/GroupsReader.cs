@@ -74,7 +74,7 @@ internal static class GroupsReader
     {
         if (group.Find("date") is { } date)
         {
-            group.Bag.Add(Wording.DoesNotApply(
+            group.Bag.Add(FlockMessages.DoesNotApply(
                 date.KeySpan, "date", "for natural mating", "give `tup-in` and `tup-out`, or `mating: artificial` or `mating: hand` for one day"));
             return null;
         }
@@ -104,7 +104,7 @@ internal static class GroupsReader
         {
             if (group.Find(key) is { } field)
             {
-                group.Bag.Add(Wording.DoesNotApply(
+                group.Bag.Add(FlockMessages.DoesNotApply(
                     field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this away"));
             }
         }
@@ -116,7 +116,7 @@ internal static class GroupsReader
     {
         if (date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays)
         {
-            field.Bag.Add(Wording.FarFromSeason(field.Span, field.Name, day, tupIn));
+            field.Bag.Add(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn));
             return null;
         }
 

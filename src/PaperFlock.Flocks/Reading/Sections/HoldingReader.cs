@@ -38,7 +38,7 @@ internal static class HoldingReader
                 contacts.Add(new Contact(role, name, phone, note));
                 if (!entry.IsGiven("phone") && !entry.IsMistyped("phone"))
                 {
-                    entry.Bag.Add(Wording.NoPhone(entry.Span, role));
+                    entry.Bag.Add(FlockMessages.NoPhone(entry.Span, role));
                 }
             }
         }
@@ -61,7 +61,7 @@ internal static class HoldingReader
             return zones[name];
         }
 
-        field.Bag.Add(Wording.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
+        field.Bag.Add(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
         return null;
     }
 

@@ -54,7 +54,7 @@ internal static class JobsReader
         {
             if (!job.IsAlternativeMistyped)
             {
-                job.Bag.Add(Wording.JobPlacement(job.Span, title ?? "", placements > 0));
+                job.Bag.Add(FlockMessages.JobPlacement(job.Span, title ?? "", placements > 0));
             }
 
             return false;
@@ -66,7 +66,7 @@ internal static class JobsReader
         }
         else if (job.Find("days") is { } days)
         {
-            job.Bag.Add(Wording.DoesNotApply(days.KeySpan, "days", "beside `on`, which is one day", "take it away, or use `before` or `after`"));
+            job.Bag.Add(FlockMessages.DoesNotApply(days.KeySpan, "days", "beside `on`, which is one day", "take it away, or use `before` or `after`"));
             return false;
         }
 

@@ -20,7 +20,7 @@ internal static class KeeperDaysReader
 
         if (items.Count == 0)
         {
-            field.Bag.Add(Wording.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]"));
+            field.Bag.Add(FlockMessages.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]"));
             return EveryDay;
         }
 
@@ -44,11 +44,11 @@ internal static class KeeperDaysReader
 
             if (last < first)
             {
-                entry.Bag.Add(Wording.AbsenceBackwards(entry.Find("to")!.Span, first, last));
+                entry.Bag.Add(FlockMessages.AbsenceBackwards(entry.Find("to")!.Span, first, last));
             }
             else if (away.Find(a => a.From <= last && first <= a.To) is { } other)
             {
-                entry.Bag.Add(Wording.AbsencesOverlap(entry.Find("from")!.Span, LocalDate.Max(first, other.From), other.Span.Line));
+                entry.Bag.Add(FlockMessages.AbsencesOverlap(entry.Find("from")!.Span, LocalDate.Max(first, other.From), other.Span.Line));
             }
             else
             {

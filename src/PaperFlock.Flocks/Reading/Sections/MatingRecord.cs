@@ -32,7 +32,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
             {
                 if (field.Value is not Yaml.Sequence { Items.IsEmpty: true })
                 {
-                    ewe.Bag.Add(Wording.NotMated(field.KeySpan, field.Name));
+                    ewe.Bag.Add(FlockMessages.NotMated(field.KeySpan, field.Name));
                 }
             }
         }
@@ -47,11 +47,11 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         {
             if (group is not null && (date < group.TupIn || date > group.TupOut))
             {
-                ewe.Bag.Add(Wording.MarkOutsideStay(item.Span, date, group.TupIn, group.TupOut));
+                ewe.Bag.Add(FlockMessages.MarkOutsideStay(item.Span, date, group.TupIn, group.TupOut));
             }
             else if (!marks.Add(date))
             {
-                ewe.Bag.Add(Wording.MarkTwice(item.Span, date));
+                ewe.Bag.Add(FlockMessages.MarkTwice(item.Span, date));
             }
         }
 
@@ -68,7 +68,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
 
         if ((!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0)
         {
-            ewe.Bag.Add(Wording.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0));
+            ewe.Bag.Add(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0));
             return null;
         }
 
@@ -87,7 +87,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         var (earliest, latest) = (group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays));
         if (day < earliest || day > latest)
         {
-            ewe.Bag.Add(Wording.LambedImpossible(field!.Span, day, earliest, latest));
+            ewe.Bag.Add(FlockMessages.LambedImpossible(field!.Span, day, earliest, latest));
             return null;
         }
 

@@ -38,7 +38,7 @@ internal static class PracticeReader
 
         if (pair.First > pair.Second)
         {
-            field.Bag.Add(Wording.WrongOrder(field.Span, field.Name, "the earlier day first", $"[{pair.Second}, {pair.First}]"));
+            field.Bag.Add(FlockMessages.WrongOrder(field.Span, field.Name, "the earlier day first", $"[{pair.Second}, {pair.First}]"));
             return null;
         }
 
@@ -54,7 +54,7 @@ internal static class PracticeReader
 
         if (pair.First < pair.Second)
         {
-            field.Bag.Add(Wording.WrongOrder(field.Span, field.Name, "the earliest week, the larger figure, first", $"[{pair.Second}, {pair.First}]"));
+            field.Bag.Add(FlockMessages.WrongOrder(field.Span, field.Name, "the earliest week, the larger figure, first", $"[{pair.Second}, {pair.First}]"));
             return null;
         }
 

@@ -15,7 +15,7 @@ internal static class SeasonDates
 
         if (season.TupIn is { } tupIn && (date < tupIn.PlusYears(-1) || date > tupIn.PlusYears(2)))
         {
-            field.Bag.Add(Wording.FarFromSeason(field.Span, field.Name, date, tupIn));
+            field.Bag.Add(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn));
             return null;
         }
 

@@ -24,13 +24,13 @@ internal static class SeasonReader
         var lambingFrom = lambingField?.AsDate();
         if (season.CountOfAlternatives == 2)
         {
-            season.Bag.Add(Wording.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
+            season.Bag.Add(FlockMessages.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
         }
         else if (season.IsThere && season.CountOfAlternatives == 0)
         {
             if (!season.IsAlternativeMistyped)
             {
-                season.Bag.Add(Wording.NoSeasonStart(season.Span));
+                season.Bag.Add(FlockMessages.NoSeasonStart(season.Span));
             }
         }
         else if (lambingFrom is { } first && (gestation is null || gestationDays is not null))
@@ -53,13 +53,13 @@ internal static class SeasonReader
     {
         if (tupOut < tupIn)
         {
-            at.Bag.Add(Wording.TupOutBeforeTupIn(at.Span, tupOut, tupIn));
+            at.Bag.Add(FlockMessages.TupOutBeforeTupIn(at.Span, tupOut, tupIn));
             return false;
         }
 
         if (tupOut > tupIn.PlusDays(LongestStayDays))
         {
-            at.Bag.Add(Wording.FarFromSeason(at.Span, at.Name, tupOut, tupIn));
+            at.Bag.Add(FlockMessages.FarFromSeason(at.Span, at.Name, tupOut, tupIn));
             return false;
         }
 

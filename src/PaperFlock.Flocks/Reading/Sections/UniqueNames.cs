@@ -20,7 +20,7 @@ internal sealed class UniqueNames(string what)
             return name;
         }
 
-        entry.Bag.Add(Wording.DuplicateName(field.Span, what, name, _lines[name]));
+        entry.Bag.Add(FlockMessages.DuplicateName(field.Span, what, name, _lines[name]));
         return null;
     }
 }

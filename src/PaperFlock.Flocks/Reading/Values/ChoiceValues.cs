@@ -21,7 +21,7 @@ internal static class ChoiceValues
             }
         }
 
-        field.Bag.Add(Wording.UnknownWord(field.Span, field.Name, text, words.Select(w => w.Word)));
+        field.Bag.Add(FlockMessages.UnknownWord(field.Span, field.Name, text, words.Select(w => w.Word)));
         return null;
     }
 
@@ -38,7 +38,7 @@ internal static class ChoiceValues
             return IsTrue(scalar.Text);
         }
 
-        field.Bag.Add(Wording.NotTrueOrFalse(field.Span, field.Name, scalar.Text));
+        field.Bag.Add(FlockMessages.NotTrueOrFalse(field.Span, field.Name, scalar.Text));
         return null;
     }
 

@@ -23,20 +23,20 @@ internal static class DateValues
         var text = scalar.Text.Trim(' ');
         if (!IsIso(text))
         {
-            field.Bag.Add(Wording.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
+            field.Bag.Add(FlockMessages.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
             return null;
         }
 
         var (year, month, day) = (Figures(text, 0, 4), Figures(text, 5, 2), Figures(text, 8, 2));
         if (WhyNot(year, month, day) is { } why)
         {
-            field.Bag.Add(Wording.NoSuchDate(field.Span, text, why));
+            field.Bag.Add(FlockMessages.NoSuchDate(field.Span, text, why));
             return null;
         }
 
         if (year is < FirstYear or > LastYear)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear.ToString(CultureInfo.InvariantCulture)}", $"the year {LastYear.ToString(CultureInfo.InvariantCulture)}", "year"));
+            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear.ToString(CultureInfo.InvariantCulture)}", $"the year {LastYear.ToString(CultureInfo.InvariantCulture)}", "year"));
             return null;
         }
 
@@ -61,14 +61,14 @@ internal static class DateValues
         if (!isClock || Figures(text, 0, 2) > 23 || Figures(text, 3, 2) > 59)
         {
             var padded = text.Length == 4 && text[1] is ':' or '.' ? $"0{text[0]}:{text[2..]}" : null;
-            field.Bag.Add(Wording.NotATime(field.Span, field.Name, text, padded?.Skip(3).All(char.IsAsciiDigit) is true ? padded : null));
+            field.Bag.Add(FlockMessages.NotATime(field.Span, field.Name, text, padded?.Skip(3).All(char.IsAsciiDigit) is true ? padded : null));
             return null;
         }
 
         var time = new LocalTime(Figures(text, 0, 2), Figures(text, 3, 2));
         if (time < least || time > most)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most), "time"));
+            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most), "time"));
             return null;
         }
 

@@ -18,13 +18,13 @@ internal static class NumberValues
 
         if (!TryParse(scalar.Text, out var number))
         {
-            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
+            field.Bag.Add(FlockMessages.NotANumber(field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
             return null;
         }
 
         if (number < least || number > most)
         {
-            field.Bag.Add(Wording.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
+            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
             return null;
         }
 
@@ -40,7 +40,7 @@ internal static class NumberValues
 
         if (decimal.Truncate(number) != number)
         {
-            field.Bag.Add(Wording.NotAWholeNumber(field.Span, field.Name, field.AsScalar()!.Text));
+            field.Bag.Add(FlockMessages.NotAWholeNumber(field.Span, field.Name, field.AsScalar()!.Text));
             return null;
         }
 
@@ -57,7 +57,7 @@ internal static class NumberValues
 
         if (items.Count != 2)
         {
-            field.Bag.Add(Wording.WrongCount(field.Span, field.Name, "two numbers", example));
+            field.Bag.Add(FlockMessages.WrongCount(field.Span, field.Name, "two numbers", example));
             return null;
         }
 

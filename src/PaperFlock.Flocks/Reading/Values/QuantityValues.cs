@@ -36,28 +36,28 @@ internal static class QuantityValues
         // A figure after the unit's first letter is no unit: 1e3 and 5 st 4 are refused as numbers.
         if (!NumberValues.TryParse(figures, out var number) || unitName.AsSpan().ContainsAnyInRange('0', '9'))
         {
-            field.Bag.Add(Wording.NotANumber(field.Span, field.Name, scalar.Text, null, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
+            field.Bag.Add(FlockMessages.NotANumber(field.Span, field.Name, scalar.Text, null, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
             return null;
         }
 
         if (unitName.Length == 0)
         {
             field.Bag.Add(units == Unit.Parts && number is > 0 and < 1
-                ? Wording.BareFraction(field.Span, field.Name, figures, number * 100)
-                : Wording.MissingUnit(field.Span, field.Name, figures, units.Take(2).Select(u => u.Name)));
+                ? FlockMessages.BareFraction(field.Span, field.Name, figures, number * 100)
+                : FlockMessages.MissingUnit(field.Span, field.Name, figures, units.Take(2).Select(u => u.Name)));
             return null;
         }
 
         if (units.FirstOrDefault(u => u.Is(unitName)) is not { } unit)
         {
-            field.Bag.Add(Wording.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
+            field.Bag.Add(FlockMessages.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
             return null;
         }
 
         // Compared in the unit typed: a number of 24 figures times a factor would overflow.
         if (number < least / unit.Factor || number > most / unit.Factor)
         {
-            field.Bag.Add(Wording.OutOfRange(
+            field.Bag.Add(FlockMessages.OutOfRange(
                 field.Span, field.Name, scalar.Text,
                 $"{NumberValues.Format(least / unit.Factor)} {unit.Name}", $"{NumberValues.Format(most / unit.Factor)} {unit.Name}", "figure and its unit"));
             return null;

@@ -33,18 +33,18 @@ internal static class TextValues
     {
         if (scalar.DoubtfulRemark is { } remark)
         {
-            field.Bag.Add(Wording.TakenForRemark(remark, field.Name));
+            field.Bag.Add(FlockMessages.TakenForRemark(remark, field.Name));
         }
 
         if (text.EnumerateRunes().FirstOrDefault(IsUnprintable, new Rune(' ')) is { Value: not ' ' } odd)
         {
-            field.Bag.Add(Wording.UnprintableText(field.Span, field.Name, odd.Value));
+            field.Bag.Add(FlockMessages.UnprintableText(field.Span, field.Name, odd.Value));
             return null;
         }
 
         if (string.IsNullOrWhiteSpace(text))
         {
-            field.Bag.Add(Wording.UnprintableText(field.Span, field.Name, null));
+            field.Bag.Add(FlockMessages.UnprintableText(field.Span, field.Name, null));
             return null;
         }
 
@@ -52,14 +52,14 @@ internal static class TextValues
         // Inside straight quotes they were meant.
         if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last))
         {
-            field.Bag.Add(Wording.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
+            field.Bag.Add(FlockMessages.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
             return null;
         }
 
         var length = text.EnumerateRunes().Count();
         if (length > longest)
         {
-            field.Bag.Add(Wording.TextTooLong(field.Span, field.Name, length, longest));
+            field.Bag.Add(FlockMessages.TextTooLong(field.Span, field.Name, length, longest));
             return null;
         }
 

@@ -63,7 +63,7 @@ internal static class SyntaxFault
                 char.ToLowerInvariant(reason[0]) + reason[1..].TrimEnd('.'),
                 "each line is `key: value`; look at this line and above it for a slip"),
         };
-        return Wording.Syntax(word, message, advice);
+        return FlockMessages.Syntax(word, message, advice);
 
         bool Says(string part) => reason.Contains(part, StringComparison.OrdinalIgnoreCase);
     }

@@ -13,7 +13,7 @@ internal static class SyntaxSlips
             var at = text.IndexOf('\t', StringComparison.Ordinal);
             if (at >= 0 && at < text.Length - text.TrimStart().Length)
             {
-                return Wording.TabIndent(new SourceSpan(line, at + 1, 1));
+                return FlockMessages.TabIndent(new SourceSpan(line, at + 1, 1));
             }
         }
 
@@ -28,17 +28,17 @@ internal static class SyntaxSlips
             scan.Read(source.Line(line), line);
             if (scan.OpenQuote is { } quote)
             {
-                return Wording.UnclosedQuote(quote with { Length = source.Line(line).Length - quote.Column + 1 }, lastLine);
+                return FlockMessages.UnclosedQuote(quote with { Length = source.Line(line).Length - quote.Column + 1 }, lastLine);
             }
 
             if (scan.OutgrownBracket is { } bracket)
             {
-                return Wording.UnclosedBracket(bracket, source.TextOf(bracket));
+                return FlockMessages.UnclosedBracket(bracket, source.TextOf(bracket));
             }
         }
 
         return lastLine == source.LineCount && scan.OpenBracket is { } left
-            ? Wording.UnclosedBracket(left, source.TextOf(left))
+            ? FlockMessages.UnclosedBracket(left, source.TextOf(left))
             : null;
     }
 
@@ -53,7 +53,7 @@ internal static class SyntaxSlips
             if (colon > 0 && colon + 1 < word.Length && word[colon + 1] != ' ' && word[..colon].All(c => char.IsAsciiLetter(c) || c == '-'))
             {
                 var at = text.Length - word.Length;
-                return Wording.Syntax(
+                return FlockMessages.Syntax(
                     new SourceSpan(line, at + 1, colon + 1),
                     "there is no space after the colon",
                     $"put a space after the colon: `{word[..(colon + 1)]} {word[(colon + 1)..]}`");
@@ -72,13 +72,13 @@ internal static class SyntaxSlips
             var wide = text.IndexOf('\uFF1A', StringComparison.Ordinal);
             if (wide > 0 && FlockKeys.WordOf(text.TrimStart(' ', '-')).Length == text[..wide].TrimStart(' ', '-').Length)
             {
-                return Wording.Syntax(new SourceSpan(line, wide + 1, 1), "this is a wide colon, of another kind than the keyboard's", "write `:` and a space");
+                return FlockMessages.Syntax(new SourceSpan(line, wide + 1, 1), "this is a wide colon, of another kind than the keyboard's", "write `:` and a space");
             }
 
             var star = text.Length - text.TrimStart(' ').Length;
             if (line == fault.Line && text.AsSpan(star).StartsWith("* "))
             {
-                return Wording.Syntax(new SourceSpan(line, star + 1, 1), "a star does not begin an entry of a list", "begin each entry with a dash and a space: `- `");
+                return FlockMessages.Syntax(new SourceSpan(line, star + 1, 1), "a star does not begin an entry of a list", "begin each entry with a dash and a space: `- `");
             }
         }
 
@@ -96,7 +96,7 @@ internal static class SyntaxSlips
             if (word.Length > 0 && FlockKeys.All.Any(t => t.Has(word)) && (bare.Length == word.Length || bare[word.Length] is ' ' or '='))
             {
                 var rest = bare[word.Length..].TrimStart(' ', '=', ':');
-                return Wording.Syntax(
+                return FlockMessages.Syntax(
                     new SourceSpan(line, text.Length - bare.Length + 1, word.Length),
                     $"there is no colon after `{word}`",
                     $"write `{word}:{(rest.Length > 0 ? " " : "")}{rest}`");
@@ -120,7 +120,7 @@ internal static class SyntaxSlips
         var above = source.Line(fault.Line - 1).TrimEnd(' ');
         var key = above.Length - above.TrimStart(' ', '-').Length;
         return key < indent && above.IndexOf(": ", StringComparison.Ordinal) > 0
-            ? Wording.Syntax(
+            ? FlockMessages.Syntax(
                 new SourceSpan(fault.Line, indent + 1, word.Length),
                 "this line is indented further than the one above, which has its value already",
                 $"begin `{word}` straight below the first letter of the line above")
@@ -134,7 +134,7 @@ internal static class SyntaxSlips
         var at = Math.Min(fault.Column - 1, text.Length);
         var quote = at < 1 ? -1 : text.LastIndexOf('\'', at - 1);
         return quote > 0 && at - quote <= 1 && char.IsLetter(text[quote - 1]) && text.IndexOf('\'', StringComparison.Ordinal) < quote
-            ? Wording.Syntax(new SourceSpan(fault.Line, quote + 1, 1), "this apostrophe ends the quoted text", "put double quotes round text that holds an apostrophe")
+            ? FlockMessages.Syntax(new SourceSpan(fault.Line, quote + 1, 1), "this apostrophe ends the quoted text", "put double quotes round text that holds an apostrophe")
             : null;
     }
 }

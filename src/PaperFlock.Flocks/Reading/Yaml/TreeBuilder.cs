@@ -52,7 +52,7 @@ internal sealed class TreeBuilder
         Move();
         if (_events.Current is StreamEnd)
         {
-            _bag.Add(Wording.EmptyFile());
+            _bag.Add(FlockMessages.EmptyFile());
             return null;
         }
 
@@ -67,7 +67,7 @@ internal sealed class TreeBuilder
         Move();
         if (_events.Current is DocumentStart second)
         {
-            _bag.Add(Wording.SecondDocument(SpanOf(second)));
+            _bag.Add(FlockMessages.SecondDocument(SpanOf(second)));
             return null;
         }
 
@@ -113,7 +113,7 @@ internal sealed class TreeBuilder
         var span = SpanOf(current);
         if (current is AnchorAlias alias)
         {
-            _bag.Add(Wording.AliasOrAnchor(span, $"*{alias.Value}"));
+            _bag.Add(FlockMessages.AliasOrAnchor(span, $"*{alias.Value}"));
             return new Unreadable(span);
         }
 
@@ -166,7 +166,7 @@ internal sealed class TreeBuilder
         if (_depth == DeepestNesting)
         {
             // Reading on would cost what the nesting was built to cost.
-            _bag.Add(Wording.TooDeep(span, DeepestNesting));
+            _bag.Add(FlockMessages.TooDeep(span, DeepestNesting));
             _isWhole = false;
             return new Unreadable(span);
         }
@@ -221,7 +221,7 @@ internal sealed class TreeBuilder
             return true;
         }
 
-        _bag.Add(Wording.ListTooLong(SpanOf(_events.Current!), FlockReader.LongestList));
+        _bag.Add(FlockMessages.ListTooLong(SpanOf(_events.Current!), FlockReader.LongestList));
         _isWhole = false;
         return false;
     }
@@ -231,15 +231,15 @@ internal sealed class TreeBuilder
         switch (key)
         {
             case Mapping or Sequence:
-                _bag.Add(Wording.KeyIsNotAWord(key.Span));
+                _bag.Add(FlockMessages.KeyIsNotAWord(key.Span));
                 return null;
             case Scalar { Text: "<<", IsPlain: true }:
-                _bag.Add(Wording.MergeKey(key.Span));
+                _bag.Add(FlockMessages.MergeKey(key.Span));
                 return null;
             case Scalar word when lines.TryAdd(word.Text, word.Span.Line):
                 return word;
             case Scalar word:
-                _bag.Add(Wording.DuplicateKey(word.Span, word.Text, lines[word.Text]));
+                _bag.Add(FlockMessages.DuplicateKey(word.Span, word.Text, lines[word.Text]));
                 return null;
             default:
                 return null;
@@ -250,12 +250,12 @@ internal sealed class TreeBuilder
     {
         if (!node.Anchor.IsEmpty)
         {
-            _bag.Add(Wording.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
+            _bag.Add(FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
         }
 
         if (!node.Tag.IsEmpty)
         {
-            _bag.Add(Wording.Tag(span));
+            _bag.Add(FlockMessages.Tag(span));
         }
     }
 

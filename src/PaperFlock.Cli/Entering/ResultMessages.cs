@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Cli.Entering;
+
+/// <summary>What may be wrong with results from a spreadsheet.</summary>
+internal static class ResultMessages
+{
+    public const string NoTagColumnCode = "CSV010";
+    public const string NoResultColumnCode = "CSV011";
+    public const string ColumnTwiceCode = "CSV012";
+    public const string NoTagCode = "CSV013";
+    public const string UnknownTagCode = "CSV014";
+    public const string TagTwiceCode = "CSV015";
+    public const string RefusedCode = "CSV016";
+    public const string UnknownColumnCode = "CSV020";
+    public const string NotOnTheSheetCode = "CSV021";
+
+    public static Diagnostic NoTagColumn(SourceSpan at) => Error(
+        NoTagColumnCode, at, "no column has the tags", "give that column the heading `tag`; the first row of the file has the headings");
+
+    public static Diagnostic NoResultColumn(SourceSpan at, ImmutableArray<ResultColumn> columns) => Error(
+        NoResultColumnCode, at, "no column has a result in it", $"give a column one of the headings {Messages.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
+
+    public static Diagnostic ColumnTwice(SourceSpan at, string column, string other) => Error(
+        ColumnTwiceCode, at, $"this column and `{other}` both give `{column}`", "keep one of them, or give the other another heading");
+
+    public static Diagnostic NoTag(SourceSpan at) => Error(
+        NoTagCode, at, "there is no tag in this row", "write the ewe's tag as the flock file has it, or take the row away");
+
+    public static Diagnostic UnknownTag(SourceSpan at, string tag, (string Tag, TagDamage Damage)? meant) => Error(
+        UnknownTagCode, at,
+        $"no ewe has the tag `{tag}`",
+        meant switch
+        {
+            { Damage: TagDamage.Blanks } m => $"the flock file has `{m.Tag}`; write it the same, blanks and capitals too, so that no two ewes can be mixed up",
+            { Damage: TagDamage.Zeros } m => $"the flock file has `{m.Tag}`; the spreadsheet has taken the zeros off the front: set the column to Text and type the tags again",
+            { } m => $"the spreadsheet has made a number of it, perhaps of `{m.Tag}`: set the column to Text and type the tags again",
+            null => "check the ear, and that she is in the flock file",
+        });
+
+    public static Diagnostic TagTwice(SourceSpan at, string tag, int firstLine) => Error(
+        TagTwiceCode, at, $"the tag `{tag}` is already on line {firstLine.ToString(CultureInfo.InvariantCulture)}", "keep the row that is right");
+
+    public static Diagnostic Refused(SourceSpan at, string who, string why)
+    {
+        var split = why.IndexOf("; ", StringComparison.Ordinal);
+        return split < 0
+            ? Error(RefusedCode, at, $"{who}: {why}", "put it right in the spreadsheet, and save it again")
+            : Error(RefusedCode, at, $"{who}: {why[..split]}", why[(split + 2)..]);
+    }
+
+    public static Diagnostic UnknownColumn(SourceSpan at, string heading, string? nearest) => Warning(
+        UnknownColumnCode, at, $"the column `{heading}` is left out", nearest is null ? "nothing on this sheet has that name" : $"did you mean `{nearest}`?");
+
+    public static Diagnostic NotOnTheSheet(SourceSpan at, string who, string title) => Warning(
+        NotOnTheSheetCode, at, $"{who} is not on the sheet {title}", "she is entered all the same; check that it is the right ewe");
+
+    private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
+
+    private static Diagnostic Warning(string code, SourceSpan at, string message, string advice) => new(Severity.Warning, code, at, message, advice);
+}

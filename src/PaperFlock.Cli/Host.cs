@@ -1,0 +1,45 @@
+using NodaTime;
+
+namespace PaperFlock.Cli;
+
+/// <summary>All that the program knows of the world outside: where words go, what day it is, where files are.</summary>
+/// <param name="Out">Results.</param>
+/// <param name="Error">Diagnostics, progress and complaints.</param>
+/// <param name="Clock">Asked once, by a command that was given no <c>--as-of</c>.</param>
+/// <param name="Folder">Full path that relative paths start from.</param>
+/// <param name="TempFolder">Where details of a fault of the program are put.</param>
+/// <param name="OutIsTerminal">Somebody reads <paramref name="Out"/> on a screen: borders and wrapping are welcome.</param>
+/// <param name="ErrorIsTerminal">Somebody watches <paramref name="Error"/>: progress is welcome.</param>
+/// <param name="Stop">Cancelled when the user wants the program to end.</param>
+internal sealed record Host(
+    TextWriter Out,
+    TextWriter Error,
+    IClock Clock,
+    string Folder,
+    string TempFolder,
+    bool OutIsTerminal,
+    bool ErrorIsTerminal,
+    CancellationToken Stop)
+{
+    /// <summary>Somebody watches what is being done now. Where several things are done at once there is no such line.</summary>
+    public bool ShowsProgress { get; init; } = ErrorIsTerminal;
+
+    /// <summary>
+    /// Waits for the user to have read what happened, where the window the program writes into is its own and goes with it;
+    /// null where it outlives the program.
+    /// </summary>
+    public Action? WaitBeforeClosing { get; init; }
+    /// <summary>Answers to questions. Nothing, where nobody is to be asked.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
+    /// <summary>Somebody sits at <see cref="In"/> and can be asked again.</summary>
+    public bool InIsTerminal { get; init; }
+
+    /// <summary>Single keys, as they are pressed; null where answers come a line at a time.</summary>
+    public IKeyboard? Keyboard { get; init; }
+
+    /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
+    public Func<string?> HomeZone { get; init; } = () => null;
+
+    public string FullPath(string path) => Path.GetFullPath(path, Folder);
+}

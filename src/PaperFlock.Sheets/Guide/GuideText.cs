@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+
+namespace PaperFlock.Sheets.Guide;
+
+/// <param name="InOrder">The steps are done one after another and are numbered.</param>
+internal sealed record GuidePart(string Title, bool InOrder, ImmutableArray<string> Steps);
+
+/// <summary>The words of the guide. They say the same as the README, for somebody with a binder and no computer.</summary>
+internal static class GuideText
+{
+    public static ImmutableArray<GuidePart> Front() =>
+    [
+        new("Putting it together", InOrder: true,
+        [
+            "Print at actual size (100 %), never \u201cfit to page\u201d, on both sides unless the program said otherwise. Lay a ruler on the bar of the first page: it must be 100 mm.",
+            "Punch at the ticks in the margin and file in the order of the register, sheet REG. Tick each sheet off there.",
+            "Glue the planner from its tiles: leave the first whole, cut the others at the marks, lay them over the strip of their neighbour. Or have it printed whole from the file that ends in -wall.",
+            "Print the cards on stiff paper. One cut down, one cut across, by the marks on the fronts.",
+            "Logs go on a clipboard with a soft pencil. Pencil survives rain; ink runs.",
+        ]),
+    ];
+
+    public static ImmutableArray<(string Code, string Lives, string Use)> Sheets() =>
+    [
+        ("REG", "binder, first", "which sheets there are and which issue of each is right"),
+        ("HAND", "binder", "read through together before the keeper goes, read back, signed by both"),
+        ("CALL", "by the telephone", "where this is, whom to ring, what to say; what is urgent and what is not"),
+        ("WALL", "wall", "the season: what is done on which day, rounds a day, feed, when lambs are due"),
+        ("JOBS", "binder", "every job, why it is on that day, the last day it is any use"),
+        ("TTT", "binder", "before the tup: teeth, toes, teats; ring what you find"),
+        ("RADL", "clipboard", "which raddle colour from which day; the day each ewe was marked"),
+        ("SCAN", "clipboard", "at the scanner\u2019s crate: ring the lambs counted"),
+        ("FEED", "over the bins", "what goes into each trough at each feed, for all of the group together"),
+        ("STOR", "binder", "what to have in, and by when to order it; the lambing kit"),
+        ("HOUS", "binder", "who goes in which pen, and whether there is room"),
+        ("LOG", "clipboard", "each round: when it should be, when it was, what was found, what is left for tomorrow"),
+        ("LAMB", "lambing shed", "a row a ewe in the order they are expected"),
+        ("CARD", "pocket, box", "a ewe: who she is, when she is due, what is done to her; her lambing on the back"),
+        ("SAFE", "binder", "what can hurt people and sheep, and what only the vet decides"),
+    ];
+
+    public static ImmutableArray<GuidePart> Back() =>
+    [
+        new("Every day", InOrder: true,
+        [
+            "Take the page of the log for today. Go at the times it says: they are worked out from the sun.",
+            "Count them. All on their feet? All eating? Water, hay. Tick it; write what is odd, which ewe, what you did, whom you told.",
+            "Feed by the chart of that group: find the week, then the large figure under morning or evening. It is for all of the group, not for one.",
+            "Strike the day off on the planner, and do what stands in its row. Tick the job on JOBS.",
+            "The last line of the log is for whoever comes next.",
+        ]),
+        new("Reading the planner", InOrder: false,
+        [
+            "A heavy box round a day: something is done, and the words beside the week say what. A band over a day: a sitter has the pack.",
+            "A hatched bar: as many ewes as may be expected to lamb that day. The thin line beside it runs from a number that is too low one time in ten to one that is too high one time in ten.",
+        ]),
+        new("Writing on it", InOrder: false,
+        [
+            "Ring or tick what is printed; write only what is not. A mistake: one line through it, initials, the day.",
+            "What you found goes back into the flock file: the keeper types it in with the command enter, in the order of the sheet, and prints again what has changed.",
+        ]),
+        new("When some leaves are printed again", InOrder: false,
+        [
+            "Sheet CHG comes on top: go down it, take out, put in, tick. A bar in the margin stands beside each row that changed.",
+            "The foot of a leaf says which issue it is and which it replaces. A leaf the register does not list, or with another issue, is out of date: bin it.",
+        ]),
+        new("When you are not sure", InOrder: false,
+        [
+            "Ring early. Sheet CALL says whom, in order, and what to say. Nobody minds being woken.",
+            "The chart, the card and the plan are paper: they do not see the sheep. A ewe that is thin, dull, down or in trouble overrules them all, and so do the vet, the label and the law.",
+            "Anyone who is pregnant or may be keeps away from lambing ewes, new lambs, afterbirth and soiled bedding.",
+        ]),
+        new("Words you may meet", InOrder: false,
+        [
+            "Tup: a ram at work. Raddle: the colour on his chest that marks a ewe he has served. Scan: lambs counted before they are born. Dag: to clip dirty wool from round the tail.",
+            "On her back, or cast: a heavy ewe that has rolled over and cannot get up; it kills her if nobody comes. Trough group: ewes that are fed together because they carry as many lambs and lamb at about the same time.",
+        ]),
+    ];
+}

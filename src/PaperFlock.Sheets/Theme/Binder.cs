@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
+
+namespace PaperFlock.Sheets.Theme;
+
+/// <summary>Turns bodies into the sides of a sheet, so that every sheet starts on the front of a leaf.</summary>
+internal static class Binder
+{
+    /// <summary>Pages that follow each other on fronts and backs.</summary>
+    public static ImmutableArray<SheetSide> BothSides(SheetContext context, string code, Element body, PageDesign design)
+    {
+        var pages = Paginate(code, body, design, context, context.SingleSided);
+        return Sides(context, code, pages);
+    }
+
+    /// <summary>Pages on fronts only, each with its back said to be blank: for what is pinned up.</summary>
+    public static ImmutableArray<SheetSide> FrontsOnly(SheetContext context, string code, Element body, PageDesign design) =>
+        Sides(context, code, Paginate(code, body, design, context, singleSided: true));
+
+    /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
+    /// <param name="isMarked">What changed since the last issue is marked already.</param>
+    public static ImmutableArray<SheetSide> Sides(SheetContext context, string code, ImmutableArray<Page> pages, bool isMarked = false)
+    {
+        var sides = ImmutableArray.CreateBuilder<SheetSide>();
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
+            var marked = isMarked ? pages[i] : context.Mark.Issues.Marked(pages[i], code, context.Measurer);
+            var page = i == 0 ? Anchored(marked, code) : marked;
+            sides.Add(new SheetSide(Turn(context, page), label, []));
+            var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
+            if (pages[i].Side == PageSide.Front && !backFollows && !context.SingleSided)
+            {
+                sides.Add(new SheetSide(Turn(context, BlankBack(context, code, pages[i])), $"{label} back", [], IsBlank: true));
+            }
+        }
+
+        return sides.ToImmutable();
+    }
+
+    /// <summary>Pages that will be put together with others on the same leaf.</summary>
+    public static ImmutableArray<Page> Pages(SheetContext context, string code, Element body, PageDesign design, PageSide startsOn, bool frontsOnly) =>
+        Paginate(code, body, design, context, frontsOnly, startsOn);
+
+    private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, SheetContext context, bool singleSided, PageSide startsOn = PageSide.Front)
+    {
+        try
+        {
+            return Paginator.Paginate(body, design, context.Context, startsOn, singleSided);
+        }
+        catch (LayoutException e)
+        {
+            throw new SheetException(code, e.Message, e);
+        }
+    }
+
+    /// <summary>An empty back says so, so that a page that failed to print shows.</summary>
+    private static Page BlankBack(SheetContext context, string code, Page front)
+    {
+        var upright = front.Paper.Width <= front.Paper.Height;
+        var back = upright ? context.Upright(PageSide.Back) : context.Sideways(PageSide.Back);
+        var body = new Align(
+            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
+            TextAlign.Centre,
+            VerticalAlign.Middle);
+        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { Name = PageReading.IssueMark }, 6);
+        return Paginate(code, body, design, context, singleSided: true)[0] with { Side = PageSide.Back };
+    }
+
+    /// <summary>The register's links lead to the first page of each sheet.</summary>
+    private static Page Anchored(Page page, string code) =>
+        page with { Content = page.Content with { Items = page.Content.Items.Insert(0, new AnchorItem(0, 0, code)) } };
+
+    private static Page Turn(SheetContext context, Page page)
+    {
+        if (page.Side == PageSide.Front || context.Print.Duplex != Duplex.ShortEdge)
+        {
+            return page;
+        }
+
+        return page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
+    }
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Sheets.Issues;
+
+namespace PaperFlock.Sheets.Theme;
+
+/// <summary>Short ways to say what sheets say most.</summary>
+internal static class Block
+{
+    public static Text Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = 1.2) =>
+        new(words, style, align, leading);
+
+    /// <summary>Bold words, then plain ones, in one paragraph.</summary>
+    public static Text BoldThen(string bold, string plain, TextStyle plainStyle, double leading = 1.25) =>
+        new([new Run(bold, Bold(plainStyle)), new Run(" " + plain, plainStyle)], TextAlign.Left, leading);
+
+    /// <summary>Sentences one after another; empty ones are left out.</summary>
+    public static string Sentences(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
+
+    public static Column Column(double spacing, params ImmutableArray<Element> children) => new(children, spacing);
+
+    public static TableCell Cell(string words, TextStyle style, TextAlign align = TextAlign.Left, int span = 1) =>
+        new(Text(words, style, align), span);
+
+    public static TableCell Cell(Element? child, int span = 1, VerticalAlign align = VerticalAlign.Middle) => new(child, span, align);
+
+    /// <summary>A cell to write in.</summary>
+    public static TableCell Blank(int span = 1) => new(null, span);
+
+    /// <summary>An empty square to tick, in the middle of the width offered.</summary>
+    /// <param name="side">Outside measure in points.</param>
+    public static Element Tick(double side) => new Align(TickBox(side), TextAlign.Centre);
+
+    public static Picture TickBox(double side)
+    {
+        const double line = Lines.Box;
+        return new Picture(new Size(side, side), [new RectItem(line / 2, line / 2, side - line, side - line, line)]);
+    }
+
+    /// <summary>A tick box with its word to the right of it.</summary>
+    public static Element TickWith(double side, Element words) => new Row(
+        [
+            new RowCell(Track.Fixed(side), TickBox(side), VerticalAlign.Middle),
+            new RowCell(Track.Share(), words, VerticalAlign.Middle),
+        ],
+        Math.Max(5, side * 0.35));
+
+    public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
+
+    /// <summary>A heading and at least <paramref name="least"/> lines to write on below it, to the foot of the page; the two stay together.</summary>
+    /// <param name="row">Height of a line, in points.</param>
+    public static KeepTogether Ruled(string heading, TextStyle style, double row, int least) =>
+        new(Column(3, Text(heading, style), new LogLines(row, AtLeast: least)));
+
+    /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left. Whether there is room for them is no news.</summary>
+    /// <param name="row">Height of a line, in points.</param>
+    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", TypeScale.Label) with { Name = PageReading.IssueMark }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
+
+    /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
+    public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";
+
+    /// <summary>Sets <paramref name="words"/> in the first of the styles in which they stand on one line; in the last they may take more.</summary>
+    public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles)
+    {
+        foreach (var style in styles)
+        {
+            if (measurer.WidthOf(words, style) <= width)
+            {
+                return Text(words, style, align, 1.1);
+            }
+        }
+
+        return Text(words, styles[^1], align, 1.1);
+    }
+
+    public static TextStyle Bold(TextStyle style) => style with
+    {
+        Face = style.Face is Face.Mono or Face.MonoBold ? Face.MonoBold : Face.TextBold,
+    };
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Planning;
+using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
+
+namespace PaperFlock.Sheets.Theme;
+
+/// <summary>What tells this printing from another: holding and season, issue, and the last day it may be used.</summary>
+/// <param name="Id">Initials of the holding and the year of lambing, such as "HB-2027".</param>
+/// <param name="Issues">Which issue this is, and which each page replaces.</param>
+/// <param name="OnlyDays">The only days a sitter's set is for; null for the whole pack.</param>
+internal sealed record PackMark(string Id, IssueContext Issues, LocalDate Issued, LocalDate NotAfter, DateInterval? OnlyDays = null)
+{
+    // Days are all of a length, and this one is wide.
+    private static readonly string WidestDay = DateText.Long(new LocalDate(2026, 11, 25));
+
+    /// <param name="issues">Null for a first issue.</param>
+    public static PackMark Of(SeasonPlan plan, DateInterval? days = null, IssueContext? issues = null)
+    {
+        var year = (plan.Dates.FirstDue ?? plan.Dates.TupIn.PlusDays(plan.Flock.Season.GestationDays)).Year;
+        return new PackMark($"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}", issues ?? new IssueContext(null, plan.AsOf, marked: false), plan.AsOf, days?.End ?? plan.To, days);
+    }
+
+    public int Issue => Issues.Number;
+
+    public string IssueWords => $"issue {Issue}, {DateText.Long(Issued)}";
+
+    public string ControlLine(string code, PageNumber page) => $"{WhichPage(code, page)} · {Validity(code, page)}";
+
+    /// <summary>As long as any issue and any day may make it, so that neither changes where a page ends.</summary>
+    public string WidestControlLine(string code) =>
+        $"{Id} {code} 999/999 · issue 99 {WidestDay} · {ReplacesWords(99)} · not after {WidestDay}";
+
+    /// <summary>As long as <see cref="IssueWords"/> may be.</summary>
+    public static string WidestIssueWords => $"issue 99, {WidestDay}";
+
+    public string WhichPage(string code, PageNumber page) =>
+        $"{Id} {code} {page.Number}/{page.Of} · issue {Issue} {DateText.Long(Issued)}";
+
+    public string Validity(string code, PageNumber page) => Joined(Validity(Issues.Replaces(code, page), DateText.Long(NotAfter)));
+
+    /// <summary>For a narrow strip: the day of issue beside it says which year it is.</summary>
+    public string ShortValidity(string code, PageNumber page) => Joined(ShortValidityParts(code, page));
+
+    /// <summary>The same part by part.</summary>
+    public ImmutableArray<string> ShortValidityParts(string code, PageNumber page) => Validity(Issues.Replaces(code, page), DateText.Short(NotAfter));
+
+    /// <summary>The foot of a card.</summary>
+    /// <param name="face">Front or back, in words.</param>
+    public string CardLine(string leaf, string face)
+    {
+        var replaces = Issues.Replaces(leaf) is { } issue ? $" · {ReplacesWords(issue)}" : "";
+        return $"{Id} {leaf} {face} · {IssueWords}{replaces}";
+    }
+
+    /// <summary>As long as <see cref="CardLine"/> may be, so that what is on a card does not depend on its issue.</summary>
+    public string WidestCardLine(string leaf, string face) => $"{Id} {leaf} {face} · {WidestIssueWords} · {ReplacesWords(99)}";
+
+    /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
+    private ImmutableArray<string> Validity(int? replaced, string notAfter) =>
+    [
+        OnlyDays is { } days ? $"from {DateText.Short(days.Start)}" : ReplacesWords(replaced),
+        $"not after {notAfter}",
+    ];
+
+    private static string Joined(ImmutableArray<string> parts) => string.Join(" · ", parts);
+
+    private static string ReplacesWords(int? replaced) => replaced is { } issue ? $"replaces issue {issue}" : "replaces none";
+
+    /// <summary>First letters of the first four words; a single word gives its first two letters.</summary>
+    private static string Initials(string name)
+    {
+        var words = name.Split([' ', '-', '\''], StringSplitOptions.RemoveEmptyEntries)
+            .Where(w => char.IsLetterOrDigit(w[0])).Take(4).ToArray();
+        var letters = words.Length switch
+        {
+            0 => "PF",
+            1 => words[0].Length > 1 ? words[0][..2] : words[0],
+            _ => string.Concat(words.Select(w => w[0])),
+        };
+        return letters.ToUpperInvariant();
+    }
+}

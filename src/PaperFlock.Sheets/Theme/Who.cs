@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Sheets.Theme;
+
+/// <summary>A ewe in a list: her name, one more mark of hers, and her tag whole and in the mono face.</summary>
+internal static class Who
+{
+    public static readonly TextStyle TagStyle = new(Face.Mono, 10.5);
+
+    /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
+    public static Element Of(EwePlan ewe, string mark = "")
+    {
+        var second = mark.Length > 0 ? mark : Mark(ewe);
+        var name = new List<Run> { new(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold) };
+        if (second.Length > 0)
+        {
+            name.Add(new Run("  " + second, TypeScale.Label));
+        }
+
+        return Block.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
+    }
+
+    /// <summary>What she is called in running text: her name, which stays in one piece; else her tag, in the mono face even there.</summary>
+    public static Run Called(EwePlan ewe, TextStyle style) => ewe.Ewe.Name is { } name
+        ? new Run(name.Replace(' ', '\u00a0'), style)
+        : new Run(ewe.Ewe.Tag, style with { Face = Face.Mono }, Whole: true);
+
+    /// <summary>A sentence of the plan, in which a ewe without a name goes by her tag: the tag is set whole and in the mono face.</summary>
+    public static ImmutableArray<Run> InWords(string words, SeasonPlan plan, TextStyle style)
+    {
+        var runs = ImmutableArray.CreateBuilder<Run>();
+        var from = 0;
+        while (NextTag(words, from, plan) is { } next)
+        {
+            runs.Add(new Run(words[from..next.At], style));
+            runs.Add(new Run(next.Tag, style with { Face = Face.Mono }, Whole: true));
+            from = next.At + next.Tag.Length;
+        }
+
+        runs.Add(new Run(words[from..], style));
+        return runs.ToImmutable();
+    }
+
+    /// <summary>A tag of a few characters is left alone: it may as well be a figure.</summary>
+    private static (int At, string Tag)? NextTag(string words, int from, SeasonPlan plan)
+    {
+        (int At, string Tag)? next = null;
+        foreach (var ewe in plan.Ewes.Where(e => e.Ewe.Name is null && e.Ewe.Tag.Length > 3))
+        {
+            var at = words.IndexOf(ewe.Ewe.Tag, from, StringComparison.Ordinal);
+            if (at >= 0 && (next is not { } best || at < best.At || (at == best.At && ewe.Ewe.Tag.Length > best.Tag.Length)))
+            {
+                next = (at, ewe.Ewe.Tag);
+            }
+        }
+
+        return next;
+    }
+
+    private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
+        ? $"born\u00a0{born}"
+        : ewe.Ewe.Breed ?? "";
+}
