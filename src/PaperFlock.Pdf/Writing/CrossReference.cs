@@ -13,24 +13,31 @@ internal readonly record struct CrossReference(byte Type, uint Where, ushort Ind
 
     public const int Length = 7;
 
+    /// <summary>The entry of number 0, which is no object.</summary>
+    public static readonly CrossReference None = new(0, 0, ushort.MaxValue);
+
     public static CrossReference At(long place) => new(1, checked((uint)place), 0);
 
     public static CrossReference Packed(Reference pack, int index) => new(2, (uint)pack.Number, checked((ushort)index));
 
-    /// <summary>Entries of the objects from number 1 on, after that of number 0, which is none.</summary>
-    /// <exception cref="InvalidOperationException">One was given a number and never written.</exception>
-    public static byte[] Table(IReadOnlyList<CrossReference> places)
+    /// <summary>One entry after another.</summary>
+    public static byte[] Table(IReadOnlyList<CrossReference> entries)
     {
-        var table = new byte[Length * (places.Count + 1)];
-        BinaryPrimitives.WriteUInt16BigEndian(table.AsSpan(5), ushort.MaxValue);
-        for (var i = 0; i < places.Count; i++)
+        var table = new byte[Length * entries.Count];
+        for (var i = 0; i < entries.Count; i++)
         {
-            var row = table.AsSpan(Length * (i + 1), Length);
-            row[0] = places[i].Type is > 0 and var type ? type : throw new InvalidOperationException("an object was given a number and never written");
-            BinaryPrimitives.WriteUInt32BigEndian(row[1..], places[i].Where);
-            BinaryPrimitives.WriteUInt16BigEndian(row[5..], places[i].Index);
+            var row = table.AsSpan(Length * i, Length);
+            row[0] = entries[i].Type;
+            BinaryPrimitives.WriteUInt32BigEndian(row[1..], entries[i].Where);
+            BinaryPrimitives.WriteUInt16BigEndian(row[5..], entries[i].Index);
         }
 
         return table;
+    }
+
+    public static CrossReference Read(ReadOnlySpan<byte> table, int index)
+    {
+        var row = table.Slice(Length * index, Length);
+        return new CrossReference(row[0], BinaryPrimitives.ReadUInt32BigEndian(row[1..]), BinaryPrimitives.ReadUInt16BigEndian(row[5..]));
     }
 }

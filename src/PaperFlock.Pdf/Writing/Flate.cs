@@ -27,17 +27,24 @@ internal static class Flate
         using var zip = new ZLibStream(new MemoryStream(bytes.ToArray(), writable: false), CompressionMode.Decompress);
         using var inflated = new MemoryStream();
         var part = new byte[1 << 14];
-        int read;
-        while ((read = zip.Read(part)) > 0)
+        try
         {
-            if (inflated.Length + read > limit)
+            int read;
+            while ((read = zip.Read(part)) > 0)
             {
-                return null;
+                if (inflated.Length + read > limit)
+                {
+                    return null;
+                }
+
+                inflated.Write(part, 0, read);
             }
 
-            inflated.Write(part, 0, read);
+            return inflated.ToArray();
         }
-
-        return inflated.ToArray();
+        catch (IOException e)
+        {
+            throw new InvalidDataException("the compressed bytes are damaged", e);
+        }
     }
 }
