@@ -130,13 +130,11 @@ public static class PackComposer
     internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(SheetContext context, PackRequest request)
     {
         var makers = Makers.RemoveAll(m => !request.Wants(m.Kind));
-        // The planner in one piece is made along with the sheets.
-        var made = InOrder.All<ImmutableArray<Sheet>>([.. makers.Select(m => (Func<ImmutableArray<Sheet>>)(() => m.Make(context))), () => Planner(context, request)]);
-        return ([.. made[..^1].SelectMany(s => s)], made[^1].SingleOrDefault());
+        return ([.. makers.SelectMany(m => m.Make(context))], Planner(context, request));
     }
 
-    private static ImmutableArray<Sheet> Planner(SheetContext context, PackRequest request) =>
-        request.Wants(WallPlannerSheet.KindWord) && WallPlannerSheet.Whole(context) is { } whole ? [whole] : [];
+    private static Sheet? Planner(SheetContext context, PackRequest request) =>
+        request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(context) : null;
 
     internal static string Title(SheetContext context) => $"{context.Plan.Flock.Holding.Name} {context.Mark.Id}";
 

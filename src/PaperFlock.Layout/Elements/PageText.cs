@@ -18,7 +18,7 @@ public sealed record PageText(Func<PageNumber, string> Words, TextStyle Style, T
             return Wrap(Points.Needs(height, space.Height));
         }
 
-        var metrics = context.MetricsOf(Style);
+        var metrics = context.Measurer.MetricsOf(Style);
         var baseline = TextLine.BaselineIn(height, metrics.Ascent, metrics.Descent);
         return Fit(new Size(space.Width, height), [new PageTextItem(0, baseline, space.Width, Align, Style, Words)]);
     }

@@ -27,32 +27,13 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 
     public override Placement Place(Space space, LayoutContext context)
     {
-        var broken = context.Break(Runs, space.Width);
+        var broken = LineBreaker.Break(Runs, space.Width, context);
         if (broken.TooWide is { } word)
         {
             return Wrap($"word “{word}” {Points.Needs(broken.Needed, space.Width)}");
         }
 
-        return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceAll(broken, space) ?? PlaceLines(broken.Lines, 0, space);
-    }
-
-    /// <summary>The whole paragraph, as it was set the last time if it looked the same then; null where there is no room for it.</summary>
-    private Placement.Fits? PlaceAll(BrokenText broken, Space space)
-    {
-        var look = new TextLook(Align, Leading, Align == TextAlign.Left ? 0 : space.Width, Name);
-        if (broken.LastSet is not { } set || set.Look != look)
-        {
-            if (Height(broken.Lines, 0, broken.Lines.Length) > space.Height + Space.Epsilon)
-            {
-                return null;
-            }
-
-            var widest = broken.Lines.Max(l => l.Width);
-            set = new SetText(look, new Placement.Fits(Set(broken.Lines, 0, broken.Lines.Length, Align == TextAlign.Left ? widest : space.Width)));
-            broken.LastSet = set;
-        }
-
-        return set.Placement.Piece.Size.Height <= space.Height + Space.Epsilon ? set.Placement : null;
+        return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceLines(broken.Lines, 0, space);
     }
 
     /// <param name="first">Index of the first line still to be placed.</param>

@@ -32,9 +32,9 @@ internal sealed class EweCardSheet : ISheetMaker
         var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
         var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
-        var faces = InOrder.Select(ewes, e => (
+        var faces = ewes.Select(e => (
             Front: Card(context, format, e, CardFront.Of(context, format, e, codes[e.Ewe.Tag]), codes),
-            Back: Card(context, format, e, CardBack.Of(context, format, e, codes[e.Ewe.Tag]), codes)));
+            Back: Card(context, format, e, CardBack.Of(context, format, e, codes[e.Ewe.Tag]), codes))).ToArray();
         for (var i = 0; i < leaves.Length; i++)
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 
 namespace PaperFlock.Sheets.Issues;
@@ -10,7 +9,7 @@ internal static class Leaves
 {
     public static IEnumerable<Leaf> Of(Sheet sheet) => sheet.Parts.IsEmpty
         ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides), sheet.Title, sheet.Last, RowsOf(sides.Select(s => s.Page.Content))))
-        : InOrder.Select(sheet.Parts, part => new Leaf(part.Id, part.Label, part.Title, sheet.Last, sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces)));
+        : sheet.Parts.Select(part => new Leaf(part.Id, part.Label, part.Title, sheet.Last, sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces)));
 
     /// <summary>The same leaves by name alone, without reading them.</summary>
     public static IEnumerable<string> IdsOf(Sheet sheet) =>

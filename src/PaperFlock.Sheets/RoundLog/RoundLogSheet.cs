@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
@@ -20,7 +19,7 @@ internal sealed class RoundLogSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        return InOrder.Select([.. LogRhythm.Of(context, HeavyDaysAPage(context))], leaf => Leaf(context, leaf));
+        return [.. LogRhythm.Of(context, HeavyDaysAPage(context)).Select(leaf => Leaf(context, leaf))];
     }
 
     private static Sheet Leaf(SheetContext context, LogLeaf leaf)

@@ -36,7 +36,7 @@ internal static class OurLine
         var flock = Timed("read", () => BenchFlock.Read(file));
         var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf));
         var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
-        Timed("print", () => InOrder.Select(issue.Pack.Documents, line.Print));
+        Timed("print", () => issue.Pack.Documents.Select(line.Print).ToArray());
         Timed("record", () => RecordFile.BytesOf(issue.Composed.Record));
         return steps;
 
