@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
-using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 

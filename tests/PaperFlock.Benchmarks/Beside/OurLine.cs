@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
-using PaperFlock.Layout;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Benchmarks.Beside;
