@@ -5,7 +5,7 @@ using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Cli.Printing;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;

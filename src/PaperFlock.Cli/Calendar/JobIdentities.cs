@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.IO.Hashing;
 using System.Text;
-using PaperFlock.Layout;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Calendar;
@@ -45,5 +45,5 @@ internal static class JobIdentities
     }
 
     private static string Uid(string key, int n) =>
-        $"{Fingerprint.Of(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}")))}@paperflock";
+        $"{Convert.ToHexString(XxHash128.Hash(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}"))))}@paperflock";
 }

@@ -93,14 +93,14 @@ internal sealed class LineBreaker
             AddSpaces(word);
             if (word.EndsLine)
             {
-                EndLine(StyleAt(word.First));
+                EndLine(StyleAt(word.First), spaceFollows: true);
             }
         }
 
         // Nothing follows a line feed at the very end, so it begins no line.
         if (_line.Count > 0)
         {
-            EndLine(default);
+            EndLine(default, spaceFollows: false);
         }
 
         return new BrokenText(_lines.ToImmutable());
@@ -196,7 +196,7 @@ internal sealed class LineBreaker
     {
         if (_line.Count > 0)
         {
-            EndLine(default);
+            EndLine(default, spaceFollows: _spaces.Count > 0);
         }
 
         _spaces.Clear();
@@ -204,7 +204,7 @@ internal sealed class LineBreaker
     }
 
     /// <param name="ofEmpty">The style that gives an empty line its height.</param>
-    private void EndLine(TextStyle ofEmpty)
+    private void EndLine(TextStyle ofEmpty, bool spaceFollows)
     {
         double x = 0, em = 0, ascent = 0, descent = 0;
         var parts = ImmutableArray.CreateBuilder<LinePart>(_line.Count);
@@ -221,7 +221,7 @@ internal sealed class LineBreaker
             Reach(ofEmpty);
         }
 
-        _lines.Add(new TextLine(parts.MoveToImmutable(), _used, em, ascent, descent));
+        _lines.Add(new TextLine(parts.MoveToImmutable(), _used, em, ascent, descent) { SpaceFollows = spaceFollows });
         _line.Clear();
         _spaces.Clear();
         (_used, _spaceWidth) = (0, 0);

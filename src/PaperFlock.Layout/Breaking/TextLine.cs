@@ -8,6 +8,9 @@ namespace PaperFlock.Layout.Breaking;
 /// <param name="Em">The largest em size on the line.</param>
 internal sealed record TextLine(ImmutableArray<LinePart> Parts, double Width, double Em, double Ascent, double Descent)
 {
+    /// <summary>Whether it was broken at a space or a line feed, and not within a word.</summary>
+    public bool SpaceFollows { get; init; }
+
     public double Height(double leading) => leading * Em;
 
     public double Baseline(double leading) => BaselineIn(Height(leading), Ascent, Descent);

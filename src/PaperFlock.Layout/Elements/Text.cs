@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Breaking;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 
@@ -21,6 +22,8 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
         : this([new Run(words, style)], align, leading)
     {
     }
+
+    protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
 
     public override Placement Place(Space space, LayoutContext context)
     {
@@ -118,7 +121,8 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             var x = Align.Offset(line.Width, width);
             foreach (var part in line.Parts)
             {
-                items.Add(new TextItem(x + part.X, y + line.Baseline(Leading), part.Text, part.Style, part.Width));
+                var spaceFollows = line.SpaceFollows && i + 1 < lines.Length && part == line.Parts[^1];
+                items.Add(new TextItem(x + part.X, y + line.Baseline(Leading), part.Text, part.Style, part.Width) { SpaceFollows = spaceFollows });
             }
 
             y += line.Height(Leading);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Issues;
@@ -43,7 +44,7 @@ internal static class ChangeMarks
             }
         }
 
-        var marks = new Piece(page.Size, items.ToImmutable(), PageReading.IssueMark);
+        var marks = new Piece(page.Size, items.ToImmutable(), PageReading.IssueMark) { Tag = StructureTag.Paragraph };
         return page with { Items = page.Items.Add(new PieceItem(0, 0, marks)) };
     }
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.IO.Hashing;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Layout;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -30,7 +30,7 @@ public static class IssueRecordText
     public static void Write(IssueRecord record, Stream output)
     {
         var text = new StringBuilder();
-        var fingerprint = new Fingerprint();
+        var hash = new XxHash128();
         Line(First);
         Line("# What has been printed of this pack, leaf by leaf. `paperflock pack --changed` holds the flock against it.");
         Line("# Leave it as it is: if it is lost or altered, the next issue prints every leaf again, and nothing worse.");
@@ -62,7 +62,7 @@ public static class IssueRecordText
         }
 
         PassOn();
-        Line(Join("sum", fingerprint.ToString()));
+        Line(Join("sum", Convert.ToHexString(hash.GetCurrentHash())));
         PassOn();
 
         void Line(string line) => text.Append(line).Append('\n');
@@ -72,7 +72,7 @@ public static class IssueRecordText
         void PassOn()
         {
             var bytes = Encoding.UTF8.GetBytes(text.ToString());
-            fingerprint.Add(bytes);
+            hash.Append(bytes);
             output.Write(bytes);
             text.Clear();
         }
@@ -202,7 +202,7 @@ public static class IssueRecordText
         }
     }
 
-    private static string Sum(string text) => Fingerprint.Of(Encoding.UTF8.GetBytes(text));
+    private static string Sum(string text) => Convert.ToHexString(XxHash128.Hash(Encoding.UTF8.GetBytes(text)));
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.IO.Hashing;
+using System.Text;
 using NodaTime;
 using NodaTime.Text;
 
@@ -33,24 +35,26 @@ public sealed record Leaf(string Id, string Label, string Title, LocalDate? Last
 
     private static string FingerprintOf(ImmutableArray<LeafRow> rows)
     {
-        var text = new Layout.Fingerprint();
+        var hash = new XxHash128();
         foreach (var row in rows)
         {
-            text.Add(row.Key);
-            text.Add("\u001d");
-            text.Add(Iso(row.Last));
+            Add(row.Key);
+            Add("\u001d");
+            Add(Iso(row.Last));
             foreach (var cell in row.Cells)
             {
-                text.Add("\u001f");
-                text.Add(cell.Words);
-                text.Add("\u001d");
-                text.Add(Iso(cell.Last));
+                Add("\u001f");
+                Add(cell.Words);
+                Add("\u001d");
+                Add(Iso(cell.Last));
             }
 
-            text.Add("\u001e");
+            Add("\u001e");
         }
 
-        return text.ToString();
+        return Convert.ToHexString(hash.GetCurrentHash());
+
+        void Add(string text) => hash.Append(Encoding.UTF8.GetBytes(text));
 
         static string Iso(LocalDate? day) => day is { } d ? LocalDatePattern.Iso.Format(d) : string.Empty;
     }

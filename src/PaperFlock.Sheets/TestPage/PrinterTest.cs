@@ -2,6 +2,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -49,6 +50,6 @@ public static class PrinterTest
             TestBack.Draw(ink, size, paper);
         }
 
-        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items));
+        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items) { Tag = StructureTag.Paragraph });
     }
 }

@@ -84,7 +84,7 @@ internal static class PlannerTiles
                 scheme.Tile,
                 [
                     new PieceItem(left, stripTop, strip),
-                    new PieceItem(left, windowTop, poster.Window(x, y, window.Width, window.Height)),
+                    new PieceItem(left, windowTop, poster.Clip(x, y, window.Width, window.Height)),
                     .. CutMarks(scheme, row, column, left, windowTop, window),
                 ]));
     }

@@ -4,7 +4,7 @@ using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs.Tests.Architecture;
@@ -24,8 +24,8 @@ public sealed class ArrowTests
     [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Flocks NodaTime")]
     [InlineData("PaperFlock.Layout", "")]
     [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
-    [InlineData("PaperFlock.Printing", "PaperFlock.Layout SkiaSharp")]
-    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Printing NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper")]
+    [InlineData("PaperFlock.Pdf", "PaperFlock.Layout")]
+    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper SkiaSharp")]
     public void A_room_refers_only_to_what_it_may(string room, string may)
     {
         var refers = Rooms[room].GetReferencedAssemblies().Select(a => a.Name!).Where(IsNotTheRuntime);

@@ -1,7 +1,7 @@
 using System.Diagnostics;
+using System.IO.Hashing;
 using PaperFlock.Cli;
 using PaperFlock.Cli.Files;
-using PaperFlock.Layout;
 
 namespace PaperFlock.Packs.Tests.Cli;
 
@@ -54,7 +54,7 @@ public sealed class CutShortTests
         using var bench = new Workbench();
         bench.Write("flock.pdf", "old");
         bench.Write(Kept, "old");
-        bench.Write(".paperflock-undo", $"{First}\0flock.pdf\0{Kept}\0{Fingerprint.Of("old"u8)}");
+        bench.Write(".paperflock-undo", $"{First}\0flock.pdf\0{Kept}\0{Hash("old"u8)}");
         CutShort.PutRight(bench.Folder, ".", Stop);
         Assert.Equal(["flock.pdf"], bench.Everything());
         Assert.Equal("old", Said(bench, "flock.pdf"));
@@ -206,14 +206,16 @@ public sealed class CutShortTests
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
+    private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexString(XxHash128.Hash(bytes));
+
     private static string Said(Workbench bench, string name) => File.ReadAllText(bench.PathOf(name));
 
-    private static string State(Workbench bench) => string.Join('\n', bench.Everything().Select(name => $"{name} {Fingerprint.Of(File.ReadAllBytes(bench.PathOf(name)))}"));
+    private static string State(Workbench bench) => string.Join('\n', bench.Everything().Select(name => $"{name} {Hash(File.ReadAllBytes(bench.PathOf(name)))}"));
 
     private static void Note(Workbench bench, params (string Target, string Kept, string New)[] files) => Note(bench, "", files);
 
     private static void Note(Workbench bench, string folder, params (string Target, string Kept, string New)[] files) =>
         bench.Write(
             folder + ".paperflock-undo",
-            string.Join('\0', [First, .. files.SelectMany(f => new[] { f.Target, f.Kept, Fingerprint.Of(System.Text.Encoding.UTF8.GetBytes(f.New)) }), "end"]));
+            string.Join('\0', [First, .. files.SelectMany(f => new[] { f.Target, f.Kept, Hash(System.Text.Encoding.UTF8.GetBytes(f.New)) }), "end"]));
 }

@@ -175,7 +175,7 @@ public sealed class OutsideTests
     {
         var reading = PaperFlock.Flocks.Reading.FlockReader.Read(flock, File.ReadAllBytes(flock));
         var plan = PaperFlock.Planning.SeasonPlanner.Plan(reading.Flock!, new NodaTime.LocalDate(2026, 11, 25));
-        return PackComposer.Compose(plan, PaperFlock.Printing.FontLibrary.Measurer, PackRequest.Everything);
+        return PackComposer.Compose(plan, PaperFlock.Pdf.FontLibrary.Measurer, PackRequest.Everything);
     }
 
     /// <summary>A disk with no room left: ENOSPC, 28 on Linux and macOS.</summary>

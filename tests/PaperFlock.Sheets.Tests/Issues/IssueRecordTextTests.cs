@@ -1,6 +1,6 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Tests.Issues;

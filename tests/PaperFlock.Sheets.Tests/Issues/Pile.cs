@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.PaperRules;
 
