@@ -18,9 +18,15 @@ internal static class FeedingSample
     public static readonly Feeds Feeds = new(
         FeedMethod.PerLamb, Mass.FromPounds(1), Hay, Nuts, new Mass(0.5m), null, 7, 0.1m, Ground.Lowland);
 
-    private static readonly Practice Practice = new(
-        8, (75, 80), 6, 3, 7, Dagging.AtHousing, Shearing.BeforeTupping, (6, 4), new ChecksPerDay(2, 4, 6), 17, 2.3m, (0, 0, 0),
-        0.85m, 40, new LocalTime(22, 0), new LocalTime(6, 0));
+    private static readonly Practice Practice = new()
+    {
+        GestationSpreadDays = 2.3m,
+        GestationLitterDays = (0, 0, 0),
+        ConceptionPerCycle = 0.85m,
+        EwesPerTup = 40,
+        LastRound = new LocalTime(22, 0),
+        FirstRoundNotBefore = new LocalTime(6, 0),
+    };
 
     public static Flock Flock(params IEnumerable<EwePlan> ewes) => new(
         new Holding("Hollin Bank", "Nell Ashworth", 54.46m, -2.74m, DateTimeZone.Utc, null, null, []),
