@@ -10,6 +10,8 @@ internal static class FeedingSample
 {
     public static readonly LocalDate FirstDue = new(2027, 1, 4);
 
+    private const int Gestation = 147;
+
     public static readonly Forage Hay = new(
         ForageKind.Hay, 8.8m, 90m, 0.85m, new Mass(20), AdLib: true, Intake: null, SubstitutionRate: 0);
 
@@ -52,11 +54,10 @@ internal static class FeedingSample
             $"ZZ 0123456 {number:00000}", null, null, "", 2021, weight is { } w ? new Mass(w) : null, condition,
             Teeth.Sound, Toes.Sound, Teats.Sound, [], litter, null, null, null, null, SourceSpan.WholeFile);
         var first = FirstDue.PlusDays(due);
+        var evidence = new MatingEvidence(Evidence.TupStay, first.PlusDays(-Gestation), first.PlusDays(stay - Gestation));
         var window = new DueWindow(
-            Evidence.TupStay, "", first, first.PlusDays(stay), first, first.PlusDays(stay / 2), first.PlusDays(stay),
-            chances ?? Even(first, stay + 1));
-        return new EwePlan(
-            ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice(TupVerdict.ToTheTup, ""), null, null);
+            evidence, Gestation, Gestation, first, first.PlusDays(stay / 2), first.PlusDays(stay), chances ?? Even(first, stay + 1));
+        return new EwePlan(ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice([]), null, null);
     }
 
     public static ImmutableArray<EwePlan> Ewes(int count, int? litter = 2, int from = 1, int due = 0, decimal? weight = 70) =>
