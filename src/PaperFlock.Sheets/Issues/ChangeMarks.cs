@@ -38,7 +38,7 @@ internal static class ChangeMarks
                 items.Add(new RectItem(barAt ?? row.Left + InRow, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
             }
 
-            if (row.Piece is { IsRow: true } piece)
+            if (row.Piece is { Row: not null } piece)
             {
                 items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
             }

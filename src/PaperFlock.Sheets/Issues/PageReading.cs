@@ -33,7 +33,7 @@ internal static class PageReading
         }
 
         var (name, last) = Dated.Parse(piece.Name ?? string.Empty);
-        if (piece.IsRow)
+        if (piece.Row is not null)
         {
             var key = name.Length > 0 ? Tidy(name) : about;
             reading.Rows.Add(new PlacedRow(new LeafRow(key, CellsOf(piece, reading.Words), last ?? until), left, top, piece.Size.Width, piece.Size.Height, piece));
