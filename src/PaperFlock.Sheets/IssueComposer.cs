@@ -60,7 +60,7 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false, again: true));
         var (sheets, planner) = PackComposer.Make(stationery, request);
         var leaves = sheets.SelectMany(s => Leaves.Of(s)).ToImmutableArray();
-        if (!leaves.Select(l => (l.Id, l.Fingerprint)).SequenceEqual(before.Leaves.Select(l => (l.Leaf.Id, l.Leaf.Fingerprint))))
+        if (leaves.Length != before.Leaves.Length || !leaves.Zip(before.Leaves).All(pair => pair.First.Id == pair.Second.Leaf.Id && pair.Second.Leaf.SaysOn(plan.AsOf, pair.First)))
         {
             return null;
         }
@@ -107,6 +107,9 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
     private static ComposedPack Pack(SheetContext stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
         new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner);
 
-    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues) =>
-        new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(l.Leaf, l.Issue, l.Replaces))]);
+    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues)
+    {
+        var numbers = new PhoneNumbers(plan.Flock);
+        return new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(numbers.HiddenIn(l.Leaf), l.Issue, l.Replaces))]);
+    }
 }

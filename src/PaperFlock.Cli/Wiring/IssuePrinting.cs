@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Files;
 using PaperFlock.Layout;
 
 namespace PaperFlock.Cli.Wiring;
@@ -14,7 +13,7 @@ internal static class IssuePrinting
     /// <summary>All documents and the record, at once.</summary>
     public static PrintedIssue Print(this ILine line, Issue issue)
     {
-        var made = InOrder.All<ReadOnlyMemory<byte>>([.. issue.Pack.Documents.Select(document => (Func<ReadOnlyMemory<byte>>)(() => line.Print(document))), () => RecordFile.BytesOf(issue.Composed.Record)]);
+        var made = InOrder.All<ReadOnlyMemory<byte>>([.. issue.Pack.Documents.Select(document => (Func<ReadOnlyMemory<byte>>)(() => line.Print(document))), () => issue.Composed.Record?.ToBytes()]);
         return new PrintedIssue(made[..^1], made[^1]);
     }
 }

@@ -3,6 +3,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -51,7 +52,8 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                 Block.Cell(Advice(plan)),
             ],
             context.TableRow,
-            Name: ewe.CallName);
+            Name: ewe.CallName,
+            About: RowKey.Of(ewe));
     }
 
     private static TableCell Found(string? found, string choices) =>
@@ -90,7 +92,8 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                                 Block.Cell("yes   no", TypeScale.Label, TextAlign.Centre),
                                 Block.Blank(),
                             ],
-                            context.TableRow)),
+                            context.TableRow,
+                            About: RowKey.Named(RowKind.Tup, t))),
                     ])
                 { Name = "tups" }),
             Mm(40));

@@ -3,6 +3,7 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -82,7 +83,8 @@ internal sealed class CallSheetMaker : ISheetMaker
                         Block.Cell(Block.Column(0, Block.Text(c.Role, TypeScale.BodyBold), Block.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), TypeScale.Body))),
                         Block.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
                     ],
-                    Mm(15))),
+                    Mm(15),
+                    About: RowKey.Named(RowKind.Contact, c.Role))),
             ];
         return Block.Column(
             4,

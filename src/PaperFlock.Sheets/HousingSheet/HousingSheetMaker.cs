@@ -3,6 +3,7 @@ using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -89,7 +90,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
                     Block.Cell(context.Amounts.Floor(p.FloorNeeded, p.FloorThere), TypeScale.Body, TextAlign.Centre),
                     Block.Cell(p.TroughThere is { } t ? $"{context.Amounts.Metres(p.TroughNeeded)} of {context.Amounts.Metres(t)}" : $"{context.Amounts.Metres(p.TroughNeeded)}, none named", TypeScale.Body, TextAlign.Centre),
                 ],
-                24)),
+                24,
+                About: RowKey.Named(RowKind.Pen, p.Pen.Name))),
         ])
     { Name = "pens" };
 

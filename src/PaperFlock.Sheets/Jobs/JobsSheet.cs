@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -89,6 +90,7 @@ internal sealed class JobsSheet : ISheetMaker
                 Block.Blank(),
             ],
             Math.Max(context.TableRow, context.TableTick + 5),
-            Name: entry.Title);
+            Name: entry.Title,
+            About: new RowKey(RowKind.Job, entry.Title + entry.GroupWords, entry.Title));
     }
 }

@@ -4,6 +4,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -62,7 +63,8 @@ internal sealed class LambingRecordSheet : ISheetMaker
                 Block.Blank(),
             ],
             context.BarnRow,
-            Name: ewe.Ewe.CallName);
+            Name: ewe.Ewe.CallName,
+            About: RowKey.Of(ewe.Ewe));
     }
 
     private static TableCell Lambs(int? known, EwePlan ewe) => known is { } count

@@ -52,7 +52,7 @@ internal sealed class RoundLogSheet : ISheetMaker
                 {
                     Number = p.Number with { Number = p.Number.Number + before, Of = of },
                     // Once its last day is past, nobody misses the page.
-                    Content = p.Content with { Name = Dated.Name(string.Empty, page.Days[^1].Date) },
+                    Content = p.Content.Concerning(RowKey.Paragraph with { Last = page.Days[^1].Date }),
                 }));
         }
 

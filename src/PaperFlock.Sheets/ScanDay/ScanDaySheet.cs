@@ -4,6 +4,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -53,7 +54,7 @@ internal sealed class ScanDaySheet : ISheetMaker
         var stage = ewe.Ewe.ScanStage is { } s
             ? Block.Cell(s == Flocks.ScanStage.Early ? "early" : "late", TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName);
+        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)

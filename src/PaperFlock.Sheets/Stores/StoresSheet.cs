@@ -74,15 +74,16 @@ internal sealed class StoresSheet : ISheetMaker
                 ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
             ],
             context.TableRow,
-            Name: item.Item);
+            Name: item.Item,
+            About: RowKey.Named(RowKind.Store, item.Item));
     }
 
     /// <summary>A day that is past when the pack is printed does not help anyone: it says so.</summary>
     private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
     {
         null => Block.Text("not ordered", TypeScale.Label),
-        { } by when by < asOf => Block.Column(0, Block.Text("at once", TypeScale.BodyBold), Block.Text($"was {DateText.Short(by)}", TypeScale.Label)) with { Name = Dated.Name("order by", by) },
-        { } by => Block.Text(DateText.Short(by), TypeScale.BodyBold) with { Name = Dated.Name("order by", by) },
+        { } by when by < asOf => Block.Column(0, Block.Text("at once", TypeScale.BodyBold), Block.Text($"was {DateText.Short(by)}", TypeScale.Label)) with { About = RowKey.Of(by) },
+        { } by => Block.Text(DateText.Short(by), TypeScale.BodyBold) with { About = RowKey.Of(by) },
     };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
@@ -124,7 +125,8 @@ internal sealed class StoresSheet : ISheetMaker
                         Block.Cell(DateText.Short(w), TypeScale.Body),
                         .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
                     ],
-                    Name: Dated.Name($"week of {DateText.Short(w)}", w.PlusDays(6)))),
+                    Name: $"week of {DateText.Short(w)}",
+                    About: RowKey.OfWeek(w))),
                 ])
             { Name = "week by week" });
     }

@@ -64,10 +64,10 @@ internal static class Binder
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? context.Upright(PageSide.Back) : context.Sideways(PageSide.Back);
         var body = new Align(
-            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
+            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
             TextAlign.Centre,
             VerticalAlign.Middle);
-        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { Name = PageReading.IssueMark }, 6);
+        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { About = NotContent.Instance }, 6);
         return Paginate(code, body, design, context, singleSided: true)[0] with { Side = PageSide.Back };
     }
 

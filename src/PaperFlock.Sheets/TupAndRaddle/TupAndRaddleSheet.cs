@@ -3,6 +3,7 @@ using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -58,7 +59,8 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
             .. periods.Select(p => Mark(ewe.Ewe.Marks.Where(m => p.From <= m && m <= p.To))),
         ],
         context.BarnRow,
-        Name: ewe.Ewe.CallName);
+        Name: ewe.Ewe.CallName,
+        About: RowKey.Of(ewe.Ewe));
 
     private static TableCell Mark(IEnumerable<LocalDate> marks)
     {
