@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.Swap;
@@ -87,9 +86,9 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         }
 
         var wanted = outcome.PutIn.Select(l => l.Leaf.Id).ToHashSet(StringComparer.Ordinal);
-        ImmutableArray<Sheet> printed = [.. current.Where(s => s.Kind != EweCardSheet.KindWord).Select(s => Leaves.Only(s, wanted.Contains)).OfType<Sheet>(), .. Cards(context, wanted)];
+        ImmutableArray<Sheet> printed = [.. current.SelectMany(s => Only(s, wanted, context))];
         ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
-        var newPlanner = printed.Any(s => s.Kind == PackComposer.PlannerKind) ? planner : null;
+        var newPlanner = printed.Any(s => s.Definition == PackSheets.Planner) ? planner : null;
         var register = RegisterSheet.Make(stationery, new Registered(current, printed, newPlanner, outcome, issues));
         var pack = Pack(stationery, [SwapSheet.Make(stationery, outcome), register, .. printed], newPlanner) with
         {
@@ -98,9 +97,10 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         return new ComposedIssue(pack, outcome, Record(stationery, outcome, issues), WholeReason.NotWhole);
     }
 
-    /// <summary>Cards are printed four to a leaf, whichever they are: they are cut apart.</summary>
-    private ImmutableArray<Sheet> Cards(IssueContext context, HashSet<string> wanted) =>
-        new EweCardSheet().Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted });
+    /// <summary>What is cut up is laid out anew, as many to a leaf as it holds, whichever they are.</summary>
+    private IEnumerable<Sheet> Only(Sheet sheet, HashSet<string> wanted, IssueContext context) => sheet.Use == SheetUse.CutUp
+        ? sheet.Definition.Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted })
+        : Leaves.Only(sheet, wanted.Contains) is { } some ? [some] : [];
 
     private SheetContext SheetContext(IssueContext context) => new(plan, measurer, request, context);
 

@@ -10,10 +10,14 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.HousingSheet;
 
 /// <summary>Bringing them in: who goes in which pen, whether there is room, and the order of the day.</summary>
-internal sealed class HousingSheetMaker : ISheetMaker
+internal static class HousingSheetMaker
 {
-    public const string KindWord = "housing";
-    private const string Code = "HOUS";
+    public static readonly SheetDefinition Definition = new("housing", "HOUS", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "who goes in which pen, and whether there is room",
+        Make = Make,
+    };
 
     /// <summary>Common practice, no source.</summary>
     private static string[] Shed() =>
@@ -22,9 +26,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
         "lambing pens up, clean, with bucket and hay", "lights work", "nothing sharp, no wire, no twine on the floor",
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
         if (!plan.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag))
@@ -32,9 +34,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
             return [];
         }
 
-        var head = context.Head("Housing and dagging", Code, plan.Housing.Words);
-        var body = new Column([.. Parts(context)], 11);
-        return [new Sheet(Kind, Code, "Housing and dagging", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Housing and dagging", plan.Housing.Words, new Column([.. Parts(context)], 11))];
     }
 
     private static IEnumerable<Element> Parts(SheetContext context)

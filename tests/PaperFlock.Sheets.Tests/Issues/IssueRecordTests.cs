@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using CsCheck;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.WorstCases;
 

@@ -1,5 +1,5 @@
 using NodaTime;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.WorstCases;
 

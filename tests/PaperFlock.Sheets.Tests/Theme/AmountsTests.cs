@@ -52,7 +52,7 @@ public sealed class AmountsTests
     [InlineData("2", "2 scoops")]
     [InlineData("12.75", "12¾ scoops")]
     public void Scoops_are_in_quarters(string scoops, string expected) =>
-        Assert.Equal(expected, Amounts.Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(expected, Plain(Amounts.Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture))));
 
     [Theory]
     [InlineData(0, "0 ewes")]
