@@ -106,7 +106,7 @@ internal static class Messages
     private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
 
     public static string AboutSheets { get; } =
-        $"print only some sheets, by name or by the code at their foot: {string.Join(", ", PackComposer.Kinds)}";
+        $"print only some sheets, by name or by the code at their foot: {string.Join(", ", PackSheets.All.Select(s => s.Kind))}";
 
     public static string Version { get; } = $"{Program} {typeof(Messages).Assembly.GetName().Version?.ToString(3)}";
 
@@ -148,7 +148,7 @@ internal static class Messages
 
     public static string NoSuchSheet(string word, string? nearest) =>
         nearest is null
-            ? $"there is no sheet '{word}'; there are {List(PackComposer.Kinds)}"
+            ? $"there is no sheet '{word}'; there are {List(PackSheets.All.Select(s => s.Kind))}"
             : $"there is no sheet '{word}'{DidYouMean(nearest)}";
 
     /// <param name="leaf">Such as "FEED-2".</param>
@@ -174,7 +174,7 @@ internal static class Messages
         $"the plan of this flock runs from {Day(plan.From)} to {Day(plan.To)}, and {Day(day)} is outside it: nothing was written";
 
     public static string NotOfSomeDays(IReadOnlyList<string> kinds) =>
-        $"a pack for some days leaves out {List(kinds)}; it may hold {List(PackComposer.KindsForDays)}";
+        $"a pack for some days leaves out {List(kinds)}; it may hold {List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";
 
     public static string NoSuchPaper(string text) => $"there is no paper '{text}'; there are {List(Enum.GetNames<Flocks.Paper>())}";
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Files;
 
 namespace PaperFlock.Cli.Wiring;
 
@@ -11,5 +10,5 @@ internal sealed record PrintedIssue(ImmutableArray<ReadOnlyMemory<byte>> Documen
 internal static class IssuePrinting
 {
     public static PrintedIssue Print(this ILine line, Issue issue) =>
-        new([.. issue.Pack.Documents.Select(line.Print)], RecordFile.BytesOf(issue.Composed.Record));
+        new([.. issue.Pack.Documents.Select(line.Print)], issue.Composed.Record?.ToBytes());
 }

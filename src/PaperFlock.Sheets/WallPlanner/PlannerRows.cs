@@ -92,7 +92,8 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
             ],
             height,
             BeginsMonth(index) ? NewMonth : null,
-            Name: Dated.Name($"week of {DateText.Short(week.Start)}", week.Days[6].Date));
+            Name: $"week of {DateText.Short(week.Start)}",
+            About: RowKey.OfWeek(week.Start));
     }
 
     private Text? Rounds(PlannerWeek week, LowRow low) => week.Rounds == 0 ? null : low.Line(

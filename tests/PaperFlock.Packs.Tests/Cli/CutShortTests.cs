@@ -8,7 +8,7 @@ namespace PaperFlock.Packs.Tests.Cli;
 /// <summary>What a run that was killed while it put a pack in place leaves to the next one.</summary>
 public sealed class CutShortTests
 {
-    private const string Record = "flock.issues.txt";
+    private const string Record = "flock.issues.json";
     private const string Kept = ".paperflock-aaaaaaaa.bbb.tmp";
     private const string First = "PaperFlock was putting files in place and has not come to an end; its next run in this folder puts these back";
 
@@ -22,7 +22,7 @@ public sealed class CutShortTests
         bench.Write(Record, "old record");
         Note(bench, ("flock.pdf", Kept, "new"), (Record, "", "new record"));
         CutShort.PutRight(bench.Folder, ".", Stop);
-        Assert.Equal(["flock.issues.txt", "flock.pdf"], bench.Everything());
+        Assert.Equal(["flock.issues.json", "flock.pdf"], bench.Everything());
         Assert.Equal(("old", "old record"), (Said(bench, "flock.pdf"), Said(bench, Record)));
     }
 
@@ -161,7 +161,7 @@ public sealed class CutShortTests
         {
             bench.Write("flock.yaml", Samples.TwoEwes);
             Assert.Equal(ExitStatus.Clean, bench.Run("pack", "flock.yaml").Status);
-            Assert.Contains("\nissue | 2 | 2026-11-25", Said(bench, Record), StringComparison.Ordinal);
+            Assert.Contains("\"number\":2,\"on\":\"2026-11-25\"", Said(bench, Record), StringComparison.Ordinal);
         }
     }
 
