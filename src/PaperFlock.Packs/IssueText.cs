@@ -5,40 +5,44 @@ using PaperFlock.Sheets.Issues;
 namespace PaperFlock.Packs;
 
 /// <summary>What is said about an issue of a pack.</summary>
-public static class IssueText
+internal static class IssueText
 {
     private const int MostChanges = 8;
 
     /// <summary>From this share of leaves on, sorting them into the binder is more work than printing all.</summary>
     private const double MuchChanged = 0.6;
 
-    /// <summary>What has changed since the issue before, and why every leaf is printed where only changed ones were asked for. Nothing of a pack that was asked for whole.</summary>
-    /// <param name="dryRun">The issue is not printed: say what it would be, every leaf and every row that says something else.</param>
+    /// <inheritdoc cref="PackMaker.Changes"/>
     public static IEnumerable<string> Of(Pack pack, EarlierIssue before, bool dryRun)
     {
-        ArgumentNullException.ThrowIfNull(pack);
-        ArgumentNullException.ThrowIfNull(before);
-        var (outcome, last) = (pack.Issue.Outcome, before.Record?.Last);
-        string[] why = pack.Issue.Whole switch
+        var (whole, outcome) = (pack.Issue.Whole, pack.Issue.Outcome);
+        if (whole == WholeReason.Asked)
         {
-            WholeReason.NoRecord when before.IsDamaged => [$"{before.File} is damaged, so nobody can say what has been printed: this is a whole pack. Take the old one out of the binder before you file it."],
-            WholeReason.NoRecord => [$"there is no {before.File}, so nobody can say what has been printed: this is a whole pack. Take any old one out of the binder before you file it."],
+            return [];
+        }
+
+        var since = before.Record is { Last: var last } ? $"issue {Figure(last.Number)} of {ScreenText.Day(last.On)}, in {before.File}" : "";
+        string[] said = whole switch
+        {
+            WholeReason.NoRecord => ["no earlier issue of this pack was found, so nobody can say what has been printed: this is a whole pack. Take any old one out of the binder before you file it."],
             WholeReason.OtherPack => [$"{before.File} is of {before.Record!.Pack}: this is the first issue of another pack, and whole."],
             WholeReason.OtherPaper => ["paper, boxes, units or binding are not what they were, so every leaf is another: this is a whole pack."],
-            _ => [],
+            _ when outcome!.IsNothing => [$"nothing has changed since {since}: all {Count(outcome.Leaves.Length)} are good, and nothing was written"],
+            _ when dryRun => [],
+            _ => [$"issue {Figure(outcome.Number)}: {InOut(outcome)} since {since}. Sheet CHG, on top, says which.", .. BetterWhole(outcome)],
         };
-        return pack.Issue.Whole switch
-        {
-            WholeReason.NotWhole when outcome!.IsNothing => [$"nothing has changed since issue {Figure(last!.Number)} of {ScreenText.Day(last.On)}: all {Count(outcome.Leaves.Length)} are good, and nothing was written"],
-            _ when dryRun => [.. why, .. WouldChange(outcome!)],
-            WholeReason.NotWhole => [$"issue {Figure(outcome!.Number)}: {InOut(outcome)}. Sheet CHG, on top, says which.", .. BetterWhole(outcome)],
-            _ => why,
-        };
+        return
+        [
+            .. before.Troubles,
+            .. said,
+            .. dryRun && !(whole == WholeReason.NotWhole && outcome!.IsNothing) ? WouldChange(outcome!, whole == WholeReason.NotWhole ? since : null) : [],
+            .. before.IsOldFile && !pack.Documents.IsEmpty && !dryRun ? [$"what {before.File} says is in the pack itself now: it is no longer needed"] : Array.Empty<string>(),
+        ];
     }
 
-    private static IEnumerable<string> WouldChange(IssueOutcome outcome) =>
+    private static IEnumerable<string> WouldChange(IssueOutcome outcome, string? since) =>
     [
-        $"issue {Figure(outcome.Number)} would be {InOut(outcome)}",
+        $"issue {Figure(outcome.Number)} would be {InOut(outcome)}{(since is null ? "" : $" since {since}")}",
         .. BetterWhole(outcome),
         .. outcome.PutIn.SelectMany(leaf => WouldPutIn(leaf, outcome)),
         .. outcome.TakenOut.SelectMany(l => new[] { "", $"{l.Leaf.Label}  {l.Leaf.Title}, no longer part of the pack" }),

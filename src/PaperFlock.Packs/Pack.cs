@@ -1,27 +1,13 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Pages;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets;
-using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Packs;
 
 /// <summary>An issue of a pack, or some sheets of one, bound for the printer.</summary>
-/// <param name="Documents">One for each way of printing; none where nothing has changed.</param>
-public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue Issue)
-{
-    /// <summary>What is to be remembered of the issue; null where there is nothing new to remember.</summary>
-    public byte[]? ToRecord()
-    {
-        if (Issue.Record is not { } record)
-        {
-            return null;
-        }
-
-        using var text = new MemoryStream();
-        IssueRecordText.Write(record, text);
-        return text.ToArray();
-    }
-}
+/// <param name="Documents">One for each way of printing, the first of which remembers the issue; none where nothing has changed.</param>
+public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue Issue);
 
 /// <summary>Pages that go through the printer together, and become one PDF.</summary>
 /// <param name="Suffix">What follows the flock's name in the file name: empty for the pack itself, such as <c>-wall</c> for a document beside it.</param>
@@ -30,6 +16,11 @@ public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableA
 {
     private const int FontBytes = 100_000;
     private const int PageBytes = 3_000;
+
+    /// <summary>To be painted, or counted.</summary>
+    public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);
+
+    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachments = [attachment] } };
 
     /// <summary>The same document gives the same bytes.</summary>
     public ReadOnlyMemory<byte> ToPdf()

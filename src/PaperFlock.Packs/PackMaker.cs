@@ -20,8 +20,9 @@ namespace PaperFlock.Packs;
 /// <see cref="PackRequestException"/>; any other exception is a fault of the program.
 /// </summary>
 /// <remarks>
-/// In order: <see cref="Read"/> the file, <see cref="Plan"/> it for a day, <see cref="Make"/> an issue of the pack, and turn each of its documents into a
-/// PDF with <see cref="PackDocument.ToPdf"/>, or paint its pages. An issue that is only to be talked about is made and not printed.
+/// In order: <see cref="Read"/> the file, <see cref="Plan"/> it for a day, see what is remembered of an <see cref="Earlier"/> issue, <see cref="Make"/> the next
+/// one, and turn each of its documents into a PDF with <see cref="PackDocument.ToPdf"/>, or paint its pages. <see cref="Changes"/> says what is in it; an issue
+/// that is only to be talked about is made and not printed.
 /// </remarks>
 public static class PackMaker
 {
@@ -45,8 +46,11 @@ public static class PackMaker
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
     }
 
+    /// <summary>What is remembered of this pack in the files that lie where it is going to, by their names: see <see cref="PackFileNames.MayRemember"/>.</summary>
+    public static EarlierIssue Earlier(SeasonPlan plan, IEnumerable<EarlierFile> files) => EarlierIssue.Newest(PackComposer.IdOf(plan), files);
+
     /// <summary>The next issue of a pack, or some sheets of it.</summary>
-    /// <param name="before">What has been printed of it; null for nothing.</param>
+    /// <param name="before">The newest issue there has been; null for none.</param>
     /// <exception cref="PackRequestException">The plan says nothing about some of the days, or those sheets have nothing to say.</exception>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     public static Pack Make(SeasonPlan plan, PackRequest request, IssueRecord? before)
@@ -61,10 +65,20 @@ public static class PackMaker
 
         var issue = PackComposer.Compose(plan, FontLibrary.Measurer, request, before);
         var documents = PackBinding.Bind(issue.Pack, plan.Flock, request.Split);
-        return documents.IsEmpty && issue.Outcome is not { IsNothing: true }
-            ? throw new PackRequestException("your flock gives those sheets nothing to say: nothing was written")
-            : new Pack(documents, issue);
+        if (documents.IsEmpty && issue.Outcome is not { IsNothing: true })
+        {
+            throw new PackRequestException("your flock gives those sheets nothing to say: nothing was written");
+        }
+
+        // Some sheets are no issue, but the file they go into may be the one that remembers the last.
+        var record = issue.Record ?? (documents is [var first, ..] && PackFileNames.MayRemember("", first.Suffix + ".pdf") ? before : null);
+        return new Pack(record is null || documents.IsEmpty ? documents : documents.SetItem(0, documents[0].With(EarlierIssue.Attachment(record))), issue);
     }
+
+    /// <summary>What has changed since the issue before, and why every leaf is printed where only changed ones were asked for. Nothing of a pack that was asked for whole.</summary>
+    /// <param name="dryRun">The issue is not printed: say what it would be, every leaf and every row that says something else.</param>
+    /// <returns>A line each.</returns>
+    public static IEnumerable<string> Changes(Pack pack, EarlierIssue before, bool dryRun) => IssueText.Of(pack, before, dryRun);
 
     /// <summary>A leaf that shows what a printer does to a page.</summary>
     public static PackDocument TestPage(Paper paper) => PackBinding.Leaf(PrinterTest.Compose(paper, FontLibrary.Measurer));

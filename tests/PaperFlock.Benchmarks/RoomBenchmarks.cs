@@ -42,7 +42,4 @@ public class RoomBenchmarks
 
     [Benchmark]
     public long Print() => _pack.Documents.Sum(d => (long)d.ToPdf().Length);
-
-    [Benchmark]
-    public long Record() => _pack.ToRecord()!.Length;
 }

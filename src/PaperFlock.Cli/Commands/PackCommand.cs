@@ -74,7 +74,7 @@ internal static class PackCommand
             return ExitStatus.FlockErrors;
         }
 
-        var before = output.Earlier();
+        var before = PackMaker.Earlier(plan, output.Earlier());
         using var staged = new StagedFiles();
         var pack = Progress.Show(host, step =>
         {
@@ -89,7 +89,7 @@ internal static class PackCommand
         });
         staged.PutInPlace(host.Stop);
 
-        foreach (var said in IssueText.Of(pack, before, options.DryRun))
+        foreach (var said in PackMaker.Changes(pack, before, options.DryRun))
         {
             host.Out.WriteLine(said);
         }
@@ -106,7 +106,7 @@ internal static class PackCommand
 
         if (options.Pictures)
         {
-            host.Out.WriteLine($"wrote {ScreenText.Count(pack.Documents.Sum(d => d.Print.Pages.Length), "picture")} into {output.Of(PackPaths.Pages).Shown}");
+            host.Out.WriteLine($"wrote {ScreenText.Count(pack.Documents.Sum(d => d.Pages.Count()), "picture")} into {output.Of(PackPaths.Pages).Shown}");
         }
 
         if (withAdvice)
@@ -122,25 +122,21 @@ internal static class PackCommand
 
     private static void Stage(Pack pack, PackPaths output, bool pictures, StagedFiles staged, Action<string> step)
     {
-        foreach (var document in pack.Documents)
+        if (pictures)
+        {
+            foreach (var (page, name) in pack.Documents.SelectMany(d => d.Pages).Zip(PackFileNames.Pictures(pack.Documents)))
+            {
+                step($"painting {name}");
+                staged.Add(output.Picture(name), PngPrinter.Paint(page, PictureDotsPerInch));
+            }
+        }
+
+        // The first remembers the issue, so it is put in place last: until then the pack is the old one, and the next run makes all of it again.
+        foreach (var document in pack.Documents.Reverse())
         {
             var file = output.Of(document);
             step($"printing {file.Shown}");
             staged.Add(file, document.ToPdf());
-        }
-
-        if (pack.ToRecord() is { } record)
-        {
-            staged.Add(output.Of(PackPaths.Record), record);
-        }
-
-        if (pictures)
-        {
-            foreach (var (page, name) in pack.Documents.SelectMany(d => d.Print.Pages).Zip(PackFileNames.Pictures(pack.Documents)))
-            {
-                step($"painting {name}");
-                staged.Add(output.Picture(name), PngPrinter.Paint(page.Page, PictureDotsPerInch));
-            }
         }
     }
 

@@ -10,11 +10,6 @@ internal sealed class PackPaths
     /// <summary>What follows the flock's name in the name of the folder of pictures.</summary>
     public const string Pages = "-pages";
 
-    public const string Record = ".issues.txt";
-
-    /// <summary>A record of 3,000 ewes is a few million bytes; nothing so large as this was written by this program.</summary>
-    private const int MostRecordBytes = 1 << 28;
-
     private readonly string _folder;
     private readonly string _name;
     private readonly Host _host;
@@ -47,12 +42,27 @@ internal sealed class PackPaths
     /// <param name="name">Of a page's picture.</param>
     public OutputFile Picture(string name) => OutputFile.In(Of(Pages).Shown, name, _host);
 
-    /// <summary>What is known of issues printed before.</summary>
-    /// <exception cref="UsageException">It cannot be read.</exception>
-    public EarlierIssue Earlier()
+    /// <summary>Files that may remember what has been printed, by name.</summary>
+    /// <exception cref="UsageException">The folder may not be looked into, or one cannot be read.</exception>
+    public IEnumerable<EarlierFile> Earlier()
     {
-        var file = Of(Record);
-        return EarlierIssue.Read(file.Shown, File.Exists(file.Full) ? InputFile.Read(file.Shown, _host, MostRecordBytes) : null);
+        var folder = _host.FullPath(_folder);
+        try
+        {
+            // What is empty is a pipe or a device, which would keep us waiting.
+            return !Directory.Exists(folder) ? [] :
+            [
+                .. new DirectoryInfo(folder).EnumerateFiles(_name + "*")
+                    .Where(f => PackFileNames.MayRemember(_name, f.Name) && f.Length > 0)
+                    .OrderBy(f => f.Name, StringComparer.Ordinal)
+                    .Select(f => OutputFile.In(_folder, f.Name, _host).Shown)
+                    .Select(shown => new EarlierFile(shown, InputFile.Read(shown, _host, EarlierFile.MostBytes + 1))),
+            ];
+        }
+        catch (Exception e) when (FileTrouble.IsOfFiles(e))
+        {
+            throw new UsageException(Messages.CannotRead(_folder, FileTrouble.Reason(e)), e);
+        }
     }
 
     /// <summary>Two flocks whose packs would have one name: the second would be written over the first.</summary>

@@ -33,7 +33,6 @@ internal static class OurLine
         var plan = Timed("plan", () => SeasonPlanner.Plan(flock, BenchFlock.AsOf));
         var pack = Timed("compose", () => PackMaker.Make(plan, PackRequest.Everything, before: null));
         Timed("print", () => pack.Documents.Sum(d => d.ToPdf().Length));
-        Timed("record", pack.ToRecord);
         return steps;
 
         T Timed<T>(string step, Func<T> work)
