@@ -22,7 +22,7 @@ internal static class DiagnosticsOut
             return;
         }
 
-        var console = Consoles.For(host.Error);
+        var console = Terminals.ConsoleFor(host.Error);
         foreach (var diagnostic in diagnostics)
         {
             var picture = DiagnosticRenderer.Draw(source, diagnostic);

@@ -13,6 +13,9 @@ namespace PaperFlock.Sheets;
 /// <summary>The front door of this room: a plan in, finished pages out.</summary>
 public static class PackComposer
 {
+    /// <summary>What tells the packs of one holding and season from those of others, such as "HB-2027".</summary>
+    public static string IdOf(SeasonPlan plan) => PackMark.Of(plan).Id;
+
     /// <summary>A pack by itself, as if none had been printed before.</summary>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     public static ComposedPack Compose(SeasonPlan plan, ITextMeasurer measurer, PackRequest request) => Compose(plan, measurer, request, null).Pack;

@@ -3,7 +3,7 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using NodaTime;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Calendar;
+using PaperFlock.Packs.Calendar;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;

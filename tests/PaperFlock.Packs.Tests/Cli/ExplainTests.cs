@@ -130,9 +130,9 @@ public sealed class ExplainTests
         var day = NodaTime.Text.LocalDatePattern.Iso.Parse(asOf).Value;
         var file = Path.Combine(Samples.Root, "flocks", sample + ".yaml");
         var plan = PaperFlock.Planning.SeasonPlanner.Plan(PaperFlock.Flocks.Reading.FlockReader.Read(file, File.ReadAllBytes(file)).Flock!, day);
-        Assert.All(plan.Jobs, j => Assert.NotEmpty(PaperFlock.Cli.Explain.JobExplainer.Of(j, plan).Lines));
-        Assert.All(plan.Ewes, e => Assert.NotEmpty(PaperFlock.Cli.Explain.EweExplainer.Of(e, plan).Lines));
-        Assert.All(plan.Rounds, r => Assert.NotEmpty(PaperFlock.Cli.Explain.DayExplainer.Of(r.Date, plan).Lines));
+        Assert.All(plan.Jobs, j => Assert.NotEmpty(PaperFlock.Packs.Explain.JobExplainer.Of(j, plan).Lines));
+        Assert.All(plan.Ewes, e => Assert.NotEmpty(PaperFlock.Packs.Explain.EweExplainer.Of(e, plan).Lines));
+        Assert.All(plan.Rounds, r => Assert.NotEmpty(PaperFlock.Packs.Explain.DayExplainer.Of(r.Date, plan).Lines));
     }
 
     [Fact]

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Figures;
+using PaperFlock.Packs.Figures;
 
 namespace PaperFlock.Packs.Tests.Cli;
 

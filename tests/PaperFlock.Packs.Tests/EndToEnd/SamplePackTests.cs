@@ -10,9 +10,9 @@ public sealed class SamplePackTests
 {
     public static TheoryData<string, string, string[]> Flocks => new()
     {
-        { "hollin-bank", "2026-11-25", ["hollin-bank-wall.pdf", "hollin-bank.issues.json", "hollin-bank.pdf"] },
-        { "kanuka-flat", "2027-06-20", ["kanuka-flat-wall.pdf", "kanuka-flat.issues.json", "kanuka-flat.pdf"] },
-        { "smallest", "2026-11-25", ["smallest-wall.pdf", "smallest.issues.json", "smallest.pdf"] },
+        { "hollin-bank", "2026-11-25", ["hollin-bank-wall.pdf", "hollin-bank.pdf"] },
+        { "kanuka-flat", "2027-06-20", ["kanuka-flat-wall.pdf", "kanuka-flat.pdf"] },
+        { "smallest", "2026-11-25", ["smallest-wall.pdf", "smallest.pdf"] },
     };
 
     [Theory]

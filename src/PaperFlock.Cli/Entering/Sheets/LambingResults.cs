@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
@@ -169,7 +170,7 @@ internal sealed class LambingResults : IPencilSheet
         var lambs = new[] { result.Alive is { } alive ? $"{Number(alive)} alive" : "", result.Dead is { } dead ? $"{Number(dead)} dead" : "" }.Where(l => l.Length > 0);
         var help = result.Help switch { LambingHelp.None => ", no help", LambingHelp.Hand => ", helped by hand", LambingHelp.Vet => ", helped by the vet", _ => "" };
         var time = result.Time is { } at ? $" at {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
-        return $"lambed {Messages.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
+        return $"lambed {ScreenText.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
     }
 
     /// <summary>A scan may have missed a lamb, but a slip of the finger is likelier.</summary>
