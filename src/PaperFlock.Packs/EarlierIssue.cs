@@ -39,13 +39,13 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
     }
 
     internal static PdfAttachment Attachment(IssueRecord record) =>
-        new(AttachmentName, "application/json", "What has been printed of this pack, for `paperflock pack --changed`", Bytes(record));
+        new(AttachmentName, "application/json", "What has been printed of this pack, for `paperflock pack --changed`", record.ToBytes());
 
     private static (IssueRecord? Record, string? WhyNot) Read(EarlierFile file)
     {
         if (IsOld(file.Name))
         {
-            return FromBytes(file.Bytes.Span);
+            return OldFromBytes(file.Bytes.Span);
         }
 
         var (outcome, bytes) = PdfAttachments.Read(file.Bytes, AttachmentName, MostRecordBytes);
@@ -61,13 +61,14 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
 
     private static bool IsOld(string name) => name.EndsWith(OldEnding, StringComparison.Ordinal);
 
-    private static (IssueRecord? Record, string? WhyNot) FromBytes(ReadOnlySpan<byte> bytes) =>
+    private static (IssueRecord? Record, string? WhyNot) OldFromBytes(ReadOnlySpan<byte> bytes) =>
         IssueRecordText.Read(Encoding.UTF8.GetString(bytes)) is { } record ? (record, null) : (null, "has a record in it that is damaged");
 
-    private static byte[] Bytes(IssueRecord record)
+    private static (IssueRecord? Record, string? WhyNot) FromBytes(ReadOnlySpan<byte> bytes) => IssueRecord.FromBytes(bytes) switch
     {
-        using var text = new MemoryStream();
-        IssueRecordText.Write(record, text);
-        return text.ToArray();
-    }
+        { Record: { } record } => (record, null),
+        { Fault: RecordFault.Newer } => (null, "was made by a later PaperFlock"),
+        { Fault: RecordFault.Altered } => (null, "has a record in it that is damaged: it is not as it was written"),
+        _ => (null, "has a record in it that is not one of issues"),
+    };
 }

@@ -7,10 +7,10 @@ namespace PaperFlock.Packs;
 /// <summary>The sheets of a pack by the words people ask for them with.</summary>
 public static class SheetChoice
 {
-    private static readonly string[] Known = [.. PackComposer.Kinds, .. PackComposer.Codes.Select(c => c.Code)];
+    private static readonly string[] Known = [.. PackSheets.All.Select(s => s.Kind), .. PackSheets.All.Select(s => s.Code)];
 
     /// <summary>In binding order.</summary>
-    public static ImmutableArray<string> Names => PackComposer.Kinds;
+    public static ImmutableArray<string> Names { get; } = [.. PackSheets.All.Select(s => s.Kind)];
 
     /// <summary>By name, or by the page code they are printed with; capitals do not matter.</summary>
     /// <returns>Each once, in binding order, and what is wrong with any other word.</returns>
@@ -23,20 +23,17 @@ public static class SheetChoice
     /// <returns>Null where a pack for some days may hold all of them.</returns>
     public static string? WhyNotForDays(IEnumerable<string> sheets)
     {
-        var others = sheets.Where(s => !PackComposer.KindsForDays.Contains(s)).ToList();
-        return others.Count == 0 ? null : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackComposer.KindsForDays)}";
+        var others = PackSheets.All.Where(s => sheets.Contains(s.Kind) && !s.IsForSitter).Select(s => s.Kind).ToList();
+        return others.Count == 0 ? null : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";
     }
 
     private static string? KindOf(string word) =>
-        Names.FirstOrDefault(k => string.Equals(k, word, StringComparison.OrdinalIgnoreCase))
-        ?? PackComposer.Codes.FirstOrDefault(c => string.Equals(c.Code, word, StringComparison.OrdinalIgnoreCase)).Kind;
+        PackSheets.All.FirstOrDefault(s => s.Kind.Equals(word, StringComparison.OrdinalIgnoreCase) || s.Code.Equals(word, StringComparison.OrdinalIgnoreCase))?.Kind;
 
     private static string Complaint(string word)
     {
         // FEED-2 and CARD-00101 are codes of one leaf of many.
-        var many = word.IndexOf('-', StringComparison.Ordinal) is > 0 and var dash
-            ? PackComposer.Codes.FirstOrDefault(c => c.Code.AsSpan().Equals(word.AsSpan(0, dash), StringComparison.OrdinalIgnoreCase)).Code
-            : null;
+        var many = PackSheets.OfCode(word)?.Code;
         return many is not null ? $"'{word}' is one leaf of several: --sheets {many} prints them all"
             : NearestWord.Find(word, Known) is { } nearest ? $"there is no sheet '{word}'; did you mean '{nearest}'?"
             : $"there is no sheet '{word}'; there are {ScreenText.List(Names)}";

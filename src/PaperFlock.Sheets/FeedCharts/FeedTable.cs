@@ -130,9 +130,8 @@ internal static class FeedTable
                 Block.Cell(FeedText.Notes(context, group, index, notes)),
             ],
             height,
-            Name: index + 1 < group.Weeks.Length
-                ? Dated.Name($"week of {DateText.Short(week.WeekBeginning)}", week.WeekBeginning.PlusDays(6))
-                : $"week of {DateText.Short(week.WeekBeginning)}");
+            Name: $"week of {DateText.Short(week.WeekBeginning)}",
+            About: index + 1 < group.Weeks.Length ? RowKey.OfWeek(week.WeekBeginning) : RowKey.OfOpenWeek(week.WeekBeginning));
     }
 
     /// <summary>What she gets, and below it what the other method would give her.</summary>

@@ -22,7 +22,7 @@ internal static class ChangeMarks
     /// <param name="lastIsForWords">The last cell of a row is there to be read and never to be written in: it takes words that other cells have no room for.</param>
     public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, bool lastIsForWords, ITextMeasurer measurer)
     {
-        var rows = PageReading.Read(page);
+        var rows = RowOnPage.Of(page);
         var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
         if (changes.Length == 0)
         {
@@ -38,13 +38,13 @@ internal static class ChangeMarks
                 items.Add(new RectItem(barAt ?? row.Left + InRow, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
             }
 
-            if (row.Piece is { IsRow: true } piece)
+            if (row.Piece is { } piece)
             {
                 items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
             }
         }
 
-        var marks = new Piece(page.Size, items.ToImmutable(), PageReading.IssueMark) { Tag = StructureTag.Paragraph };
+        var marks = new Piece(page.Size, items.ToImmutable()) { About = NotContent.Instance, Tag = StructureTag.Paragraph };
         return page with { Items = page.Items.Add(new PieceItem(0, 0, marks)) };
     }
 

@@ -110,8 +110,8 @@ internal static class PlannerPoster
                     Block.Column(
                         4,
                         Block.Gap(Mm(1)),
-                        Block.Text(WallPlannerSheet.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
-                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
+                        Block.Text(WallPlannerSheet.Definition.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { About = NotContent.Instance })),
             ]);
     }
 

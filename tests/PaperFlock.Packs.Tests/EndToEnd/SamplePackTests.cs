@@ -46,7 +46,7 @@ public sealed class SamplePackTests
         Assert.Equal(File.ReadAllBytes(bench.PathOf("once/hollin-bank.pdf")), File.ReadAllBytes(bench.PathOf("again/hollin-bank.pdf")));
     }
 
-    public static TheoryData<string> Kinds => [.. PackComposer.Kinds];
+    public static TheoryData<string> Kinds => [.. PackSheets.All.Select(s => s.Kind)];
 
     [Theory]
     [MemberData(nameof(Kinds))]
