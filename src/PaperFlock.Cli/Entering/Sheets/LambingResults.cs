@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Packs;
 using PaperFlock.Planning;
 
@@ -141,7 +142,7 @@ internal sealed class LambingResults : IPencilSheet
     /// <summary>How many words at the beginning make the date: a month may stand before or after the day, and a year after both.</summary>
     private static int DateWords(string[] words)
     {
-        var hasMonth = words.Length > 1 && (SeasonDay.IsMonth(words[0]) || SeasonDay.IsMonth(words[1]));
+        var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
         return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
     }
 

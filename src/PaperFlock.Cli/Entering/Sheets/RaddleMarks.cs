@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Packs;
 using PaperFlock.Planning;
 
@@ -101,7 +102,7 @@ internal sealed class RaddleMarks : IPencilSheet
         var stay = new DateInterval(group.TupIn, group.TupOut);
         var split = text.IndexOf(' ', StringComparison.Ordinal);
         var word = split < 0 ? "" : text[..split];
-        if (word.Length == 0 || !char.IsLetter(word[0]) || SeasonDay.IsMonth(word))
+        if (word.Length == 0 || !char.IsLetter(word[0]) || WrittenDate.IsMonth(word))
         {
             return SeasonDay.Read(text, [stay], asked.Today, "the tup of her group is in");
         }
