@@ -2,6 +2,7 @@ using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
@@ -42,7 +43,7 @@ public static class PackMaker
 
         var plan = SeasonPlanner.Plan(flock, asOf);
         var found = new DiagnosticBag();
-        found.AddRange([.. reading.Diagnostics, .. WarningText.Of(plan), .. forPaper ? MissingCharacters.In(flock, reading.Source) : []]);
+        found.AddRange([.. reading.Diagnostics, .. WarningText.Of(plan), .. forPaper ? reading.MissingCharacters(FirstMissing) : []]);
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
     }
 
@@ -108,4 +109,7 @@ public static class PackMaker
 
     /// <summary>The jobs as an iCalendar file (RFC 5545).</summary>
     public static byte[] Calendar(SeasonPlan plan) => JobCalendar.Of(plan);
+
+    /// <summary>A tag is set in the mono face, all other words in the text face; the bold faces have the same characters.</summary>
+    private static string? FirstMissing(string text, bool isTag) => FontLibrary.FirstMissing(text, isTag ? Face.Mono : Face.Text);
 }
