@@ -29,7 +29,8 @@ public static class PackMaker
 {
     /// <param name="shownPath">What diagnostics call the file; nothing is opened.</param>
     /// <param name="bytes">As it lies on the disk; of one longer than <see cref="FlockReader.MostBytes"/>, one byte over that is enough.</param>
-    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes) => FlockReader.Read(shownPath, bytes);
+    /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it.</param>
+    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes, Func<DateTimeZone, LocalDate> today) => FlockReader.Read(shownPath, bytes, today);
 
     /// <param name="asOf">Today at the holding, or the day that stands in for it. Of no account where the file has errors.</param>
     /// <param name="forPaper">The words in the file are going to be printed: say which characters cannot be.</param>
