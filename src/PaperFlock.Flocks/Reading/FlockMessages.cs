@@ -404,8 +404,8 @@ internal static class FlockMessages
     /// <param name="isMark">It is her mark; else the day the tup went in, or the day of the mating.</param>
     public static Diagnostic ScannedTooSoon(SourceSpan at, LocalDate mated, bool isMark, LocalDate today) => Error(
         FlockCodes.ScannedTooSoon, at,
-        $"today, {Day(today)}, is too soon to have counted lambs: {(isMark ? "she was marked" : "she can have been mated from")} on {Day(mated)}",
-        $"take `scan` out until {Day(mated.PlusDays(PregnancyScan.EarliestCountableDays))}, day {Number(PregnancyScan.EarliestCountableDays)}; is it last season's count?");
+        $"{Day(today)} is too soon for lambs to be counted: {(isMark ? "she was marked on" : "she had no tup before")} {Day(mated)}",
+        $"take `scan` out until she is scanned, from {Day(mated.PlusDays(PregnancyScan.EarliestCountableDays))} on; is this last season's count?");
 
     public static Diagnostic TooManyLambs(SourceSpan at, int born, int most) => Error(
         FlockCodes.TooManyLambs, at,
