@@ -500,7 +500,7 @@ internal static class FlockMessages
     /// <summary>What was typed, short enough for a sentence; the line below shows the whole.</summary>
     private static string Shown(string text)
     {
-        var line = new string([.. text.Take(41).Select(c => char.IsControl(c) ? ' ' : c)]);
+        var line = new string([.. text.Take(41).Select(c => DisplayWidth.IsUnprintable(c) ? ' ' : c)]);
         return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
     }
 

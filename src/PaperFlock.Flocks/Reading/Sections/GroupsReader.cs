@@ -126,7 +126,7 @@ internal static class GroupsReader
             if (group.Find(key) is { } field)
             {
                 group.Bag.Add(FlockMessages.DoesNotApply(
-                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this away"));
+                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this out"));
             }
         }
 

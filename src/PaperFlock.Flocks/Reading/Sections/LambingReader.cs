@@ -23,7 +23,7 @@ internal static class LambingReader
 
         foreach (var field in Keys.Select(ewe.Find).OfType<Field>())
         {
-            ewe.Bag.Add(FlockMessages.DoesNotApply(field.KeySpan, field.Name, "without `lambed`", "add `lambed:` with the day, or take it away"));
+            ewe.Bag.Add(FlockMessages.DoesNotApply(field.KeySpan, field.Name, "without `lambed`", "add `lambed:` with the day, or take it out"));
         }
 
         return LambingResult.Unknown;
