@@ -23,6 +23,8 @@ public class ContradictionTests
     private static readonly string[] Breeds = ["Ryeland", "ryeland", "Ryland", "Rye-land", "Cheviot"];
     private static readonly (string Tag, int Ear)[] Tags = [("ZZ 01", 1), ("zz01", 1), ("ZZ-01", 1), ("\"ZZ\u00A001\"", 1), ("ZZ\u201301", 1), ("ZZ 02", 2), ("ZZ O1", 3), ("ZZ 010", 4)];
 
+    private static readonly string[] Zones = ["Europe/Berlin", "Europe/Rome", "Africa/Lagos", "Asia/Tokyo"];
+
     /// <summary>The list of pairs: the two keys, and a text with both and what must be said of it.</summary>
     private static readonly (string Keys, Gen<(string Text, Verdict Verdict)> Drawn)[] Pairs =
     [
@@ -127,6 +129,20 @@ public class ContradictionTests
 
         ("ewes.name, ewes.name of another", Gen.Select(Gen.Bool, same => (
             Samples.Text(ewes: $"ewes:\n  - {{tag: ZZ 1, name: Fern}}\n  - {{tag: ZZ 2, name: {(same ? "fern" : "Dock")}}}\n"), Warned(same)))),
+
+        // By the mean sun, an hour for 15 degrees: noon between 10:00 and 15:00, in winter and in summer; and less than 4,500 km to London.
+        ("holding.location, holding.time-zone", Gen.Select(Gen.Int[-179, 179], east => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: 51.5, longitude: {east}}}\n  time-zone: Europe/London\n"),
+            Warned(12 - (east / 15m) is < 10 or > 14)))),
+
+        ("holding.location, holding.time-zone's own country", Gen.Select(Gen.Int[0, 1], Gen.Int[0, 3], (swapped, zone) => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {(swapped == 0 ? "{latitude: 52.5, longitude: 13.4}" : "{latitude: 13.4, longitude: 52.5}")}\n  time-zone: {Zones[zone]}\n"),
+            Warned(swapped == 1 || zone > 1)))),
+
+        // Easting 348, northing 505: the square is 54.43 north and 2.80 west.
+        ("holding.location, holding.grid-reference", Gen.Select(Gen.Int[-12, 12], north => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: {54.434m + (north / 20m)}, longitude: -2.803}}\n  time-zone: Europe/London\n  grid-reference: NY 480 046\n"),
+            Warned(Math.Abs(north) * 5.56 > 20)))),
 
         ("practice.checks-per-day.normal, heavy", Gen.Select(Gen.Int[0, 12], Gen.Int[0, 12], (normal, heavy) => (
             Samples.Text($"practice:\n  checks-per-day: {{{string.Join(", ", new[] { normal > 0 ? $"normal: {normal}" : null, heavy > 0 ? $"heavy: {heavy}" : null }.OfType<string>().DefaultIfEmpty("normal: 2"))}}}\n"),

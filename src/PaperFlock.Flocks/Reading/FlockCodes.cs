@@ -196,6 +196,9 @@ public static class FlockCodes
     /// <summary>More lambs than a ewe can have.</summary>
     public const string TooManyLambs = "FLK072";
 
+    /// <summary>A place in the sea: latitude and longitude are both nought.</summary>
+    public const string NoLandThere = "FLK073";
+
     /// <summary>Warning: two ewes answer to one name.</summary>
     public const string SameName = "FLK090";
 
@@ -240,4 +243,10 @@ public static class FlockCodes
 
     /// <summary>Warning: more hours of work than a day has.</summary>
     public const string TooMuchWork = "FLK140";
+
+    /// <summary>Warning: latitude and longitude are not where the time zone is kept.</summary>
+    public const string PlaceOutsideZone = "FLK141";
+
+    /// <summary>Warning: a grid reference far from latitude and longitude.</summary>
+    public const string GridReferenceElsewhere = "FLK142";
 }

@@ -3,6 +3,7 @@ using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
@@ -263,6 +264,12 @@ internal static class FlockMessages
         $"`{Shown(found)}` cannot be right for `{name}`",
         $"it must lie between {least} and {most}; check the {check}");
 
+    /// <param name="longitude">What stands as the longitude, and may be the latitude.</param>
+    public static Diagnostic LatitudeTooLarge(SourceSpan at, decimal latitude, decimal longitude) => Error(
+        FlockCodes.OutOfRange, at,
+        $"`{Number(latitude)}` cannot be right for `latitude`: latitude and longitude look swapped",
+        $"write {Location(longitude, latitude)}, if that is the place");
+
     public static Diagnostic NotADate(SourceSpan at, string name, string found, string? advice) => Error(
         FlockCodes.NotADate, at,
         $"`{name}` needs a date written year first, not `{Shown(found)}`",
@@ -412,6 +419,11 @@ internal static class FlockMessages
         $"{Number(born)} lambs of one ewe cannot be: the most is {Number(most)}",
         "count again: each lamb is under `lambs-alive` or `lambs-dead`, not under both");
 
+    public static Diagnostic NoLandThere(SourceSpan at) => Error(
+        FlockCodes.NoLandThere, at,
+        "at latitude 0, longitude 0 there is only sea",
+        "write where the sheep are, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both figures");
+
     // Warnings.
 
     public static Diagnostic SameName(SourceSpan at, string name, int firstLine) => Warning(
@@ -491,6 +503,26 @@ internal static class FlockMessages
         $"`{title}` would take {Number(decimal.Round(minutes * ewes / 60))} hours, more than a day holds: {Number(minutes)} minutes for each of {Number(ewes)} ewes",
         "check `minutes-per-ewe`, which is for one ewe");
 
+    public static string NoonAt(LocalTime noon, string zone) =>
+        $"by the clock of {zone} the sun would be highest there at {LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(noon)}";
+
+    public static string FarFromTown(double kilometres, string zone) => $"it is {Kilometres(kilometres)} from the main town of {zone}";
+
+    /// <param name="doubt">Why place and zone do not go together.</param>
+    /// <param name="slip">What looks wrong; null when it cannot be told.</param>
+    /// <param name="meant">The place without the slip; null with it.</param>
+    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant) => Warning(
+        FlockCodes.PlaceOutsideZone, at,
+        $"{slip ?? "place and time zone do not go together"}: {doubt}",
+        meant is null
+            ? "check latitude and longitude, of which south and west are negative, and `time-zone`"
+            : $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place");
+
+    public static Diagnostic GridReferenceElsewhere(SourceSpan at, string text, double kilometres, Place square) => Warning(
+        FlockCodes.GridReferenceElsewhere, at,
+        $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
+        $"check both; this reference is {Location(square.Latitude, square.Longitude)}");
+
     private static Diagnostic Error(string code, SourceSpan at, string message, string advice) =>
         new(Severity.Error, code, at, message, advice);
 
@@ -503,6 +535,10 @@ internal static class FlockMessages
         var line = new string([.. text.Take(41).Select(c => DisplayWidth.IsUnprintable(c) ? ' ' : c)]);
         return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
     }
+
+    private static string Location(decimal latitude, decimal longitude) => $"`{{latitude: {Number(latitude)}, longitude: {Number(longitude)}}}`";
+
+    private static string Kilometres(double kilometres) => $"{Number((decimal)Math.Round(kilometres))} km";
 
     private static string Code(int value) => $"U+{value.ToString("X4", CultureInfo.InvariantCulture)}";
 
