@@ -3,7 +3,7 @@ namespace PaperFlock.Flocks.Reading;
 /// <summary>
 /// Every diagnostic of the flock file, by code. A code has one meaning for good: a new meaning gets a new code. 001 to
 /// 019 are about the file and its YAML, 020 to 029 about keys and shapes, 030 to 049 about single values, 050 to 089
-/// about values that do not agree, and from 090 on are warnings; 101 to 119 are those of the plan.
+/// about values that do not agree, and from 090 on are warnings: 101 to 119 and 121 to 149 are those of the plan, the others the reader's.
 /// </summary>
 public static class FlockCodes
 {
@@ -212,41 +212,41 @@ public static class FlockCodes
     public const string MissingCharacter = "FLK120";
 
     /// <summary>Warning: a season a year and more from today.</summary>
-    public const string AnotherSeason = "FLK130";
+    public const string AnotherSeason = "FLK150";
 
     /// <summary>Warning: a scan that came too soon after her last mark.</summary>
-    public const string ScannedSoonAfterMark = "FLK131";
+    public const string ScannedSoonAfterMark = "FLK151";
 
     /// <summary>Warning: a lambing that does not fit her marks or the tup's stay.</summary>
-    public const string LambedUnlikely = "FLK132";
+    public const string LambedUnlikely = "FLK152";
 
     /// <summary>Warning: a ewe scanned empty has lambed.</summary>
-    public const string EmptyYetLambed = "FLK133";
+    public const string EmptyYetLambed = "FLK153";
 
     /// <summary>Warning: lambs born that are not those counted, by more than a scanner errs.</summary>
-    public const string LambsDoNotAddUp = "FLK134";
+    public const string LambsDoNotAddUp = "FLK154";
 
     /// <summary>Warning: a lambing without a lamb.</summary>
-    public const string LambedNothing = "FLK135";
+    public const string LambedNothing = "FLK155";
 
     /// <summary>Warning: a group with no ewe in it.</summary>
-    public const string EmptyGroup = "FLK136";
+    public const string EmptyGroup = "FLK156";
 
     /// <summary>Warning: a tup with two groups at once.</summary>
-    public const string TupInTwoGroups = "FLK137";
+    public const string TupInTwoGroups = "FLK157";
 
     /// <summary>Warning: fewer rounds for heavy ewes than for others.</summary>
-    public const string FewerHeavyRounds = "FLK138";
+    public const string FewerHeavyRounds = "FLK158";
 
     /// <summary>Warning: the keeper is away on every free day of the season.</summary>
-    public const string NoFreeDay = "FLK139";
+    public const string NoFreeDay = "FLK159";
 
     /// <summary>Warning: more hours of work than a day has.</summary>
-    public const string TooMuchWork = "FLK140";
+    public const string TooMuchWork = "FLK160";
 
     /// <summary>Warning: latitude and longitude are not where the time zone is kept.</summary>
-    public const string PlaceOutsideZone = "FLK141";
+    public const string PlaceOutsideZone = "FLK161";
 
     /// <summary>Warning: a grid reference far from latitude and longitude.</summary>
-    public const string GridReferenceElsewhere = "FLK142";
+    public const string GridReferenceElsewhere = "FLK162";
 }
