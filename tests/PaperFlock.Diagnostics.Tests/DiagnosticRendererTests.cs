@@ -54,6 +54,7 @@ public class DiagnosticRendererTests
     [InlineData("e\u0301e\u0301 word", 6, 4, "   ^^^^")] // accents that stand apart take none
     [InlineData("🐑 word", 4, 4, "   ^^^^")] // one wide letter of two code units
     [InlineData("x 羊羊", 3, 2, "  ^^^^")] // and is underlined in full
+    [InlineData("wo\u200Brd", 3, 1, "  ^")] // what nobody can see is drawn as a mark
     [InlineData("word", 1, 99, "^^^^")] // cut at the end of the line
     [InlineData("word", 5, 1, "    ^")] // just after the line
     [InlineData("", 1, 1, "^")]

@@ -449,7 +449,7 @@ internal static class FlockMessages
     public static Diagnostic AnotherSeason(SourceSpan at, LocalDate tupIn, LocalDate today) => Warning(
         FlockCodes.AnotherSeason, at,
         $"the tup goes in on {Day(tupIn)}, and today is {Day(today)}: this is the season of {Number(tupIn.Year)}",
-        "check the year; for the paper of another season give a day of that season with `--as-of`");
+        "check the year; to print the paper of another season, give a day of that season as today");
 
     public static Diagnostic ScannedSoonAfterMark(SourceSpan at, LocalDate mark, LocalDate today) => Warning(
         FlockCodes.ScannedSoonAfterMark, at,
