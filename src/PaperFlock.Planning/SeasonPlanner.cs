@@ -52,7 +52,7 @@ public static class SeasonPlanner
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
             Housing = housing,
             Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
-            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs),
+            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
         };
     }
 

@@ -59,6 +59,10 @@ public static class WarningText
             w.Job.NearestDay is { } day
                 ? $"the nearest day that would do is {Day(day)}; change the absence, or ask the sitter to do it"
                 : "no day within a year would do; change `keeper-days`"),
+        PlanWarning.PenTooSmall w => (
+            "FLK119",
+            $"no ewe of this flock has room in the pen \"{w.Pen.Name}\"",
+            "check its length, width and trough and their units, or take the pen out"),
         PlanWarning.ShornOutdoors => (
             "FLK109",
             "shearing at housing is asked for, but the ewes lamb outdoors, so no shearing is planned",

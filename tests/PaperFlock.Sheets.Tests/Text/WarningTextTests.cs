@@ -95,6 +95,16 @@ public sealed class WarningTextTests
             "shearing at housing is asked for, but the ewes lamb outdoors, so no shearing is planned", "set `shear` under practice to another time"));
 
     [Fact]
+    public void A_pen_that_holds_nobody_is_named()
+    {
+        var pen = new Pen("Kennel", new Length(1), new Length(1), null, new SourceSpan(12, 5, 6));
+        Is(
+            Flock(Ewe()) with { Housing = Sample.Housing() with { Pens = [pen] } },
+            Before,
+            Warn("FLK119", pen.Span, "no ewe of this flock has room in the pen \"Kennel\"", "check its length, width and trough and their units, or take the pen out"));
+    }
+
+    [Fact]
     public void Warnings_stand_in_the_order_of_the_file() => Assert.Equal(
         [20, 30],
         Of(Flock(

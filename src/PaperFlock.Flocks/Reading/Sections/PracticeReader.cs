@@ -61,10 +61,21 @@ internal static class PracticeReader
         return pair;
     }
 
-    private static ChecksPerDay Checks(Section checks, ChecksPerDay usual) => new(
-        checks.Find("normal")?.AsWhole() ?? usual.Normal,
-        checks.Find("heavy")?.AsWhole() ?? usual.Heavy,
-        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+    private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
+    {
+        var (normalField, heavyField) = (checks.Find("normal"), checks.Find("heavy"));
+        var normal = normalField is null ? usual.Normal : normalField.AsWhole();
+        var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
+        if (heavy < normal)
+        {
+            checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
+        }
+
+        return new ChecksPerDay(
+            normal ?? usual.Normal,
+            heavy ?? usual.Heavy,
+            checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+    }
 
     private static (int Single, int Twin, int More) ByLitter(Section litter, (int Single, int Twin, int More) usual) => (
         litter.Find("single")?.AsWhole() ?? usual.Single,

@@ -1,4 +1,4 @@
-namespace PaperFlock.Planning;
+namespace PaperFlock.Flocks;
 
 /// <summary>What ultrasound through the belly can and cannot see.</summary>
 public static class PregnancyScan
