@@ -7,8 +7,6 @@ namespace PaperFlock.Packs;
 /// <summary>The sheets of a pack by the words people ask for them with.</summary>
 public static class SheetChoice
 {
-    private static readonly string[] Known = [.. PackSheets.All.Select(s => s.Kind), .. PackSheets.All.Select(s => s.Code)];
-
     /// <summary>In binding order.</summary>
     public static ImmutableArray<string> Names { get; } = [.. PackSheets.All.Select(s => s.Kind)];
 
@@ -24,18 +22,16 @@ public static class SheetChoice
     public static string? WhyNotForDays(IEnumerable<string> sheets)
     {
         var others = PackSheets.All.Where(s => sheets.Contains(s.Kind) && !s.IsForSitter).Select(s => s.Kind).ToList();
-        return others.Count == 0 ? null : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";
+        return others.Count == 0 ? null
+            : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";
     }
 
     private static string? KindOf(string word) =>
         PackSheets.All.FirstOrDefault(s => s.Kind.Equals(word, StringComparison.OrdinalIgnoreCase) || s.Code.Equals(word, StringComparison.OrdinalIgnoreCase))?.Kind;
 
-    private static string Complaint(string word)
-    {
-        // FEED-2 and CARD-00101 are codes of one leaf of many.
-        var many = PackSheets.OfCode(word)?.Code;
-        return many is not null ? $"'{word}' is one leaf of several: --sheets {many} prints them all"
-            : NearestWord.Find(word, Known) is { } nearest ? $"there is no sheet '{word}'; did you mean '{nearest}'?"
-            : $"there is no sheet '{word}'; there are {ScreenText.List(Names)}";
-    }
+    /// <param name="word">FEED-2 and CARD-00101 are codes of one leaf of many.</param>
+    private static string Complaint(string word) =>
+        PackSheets.OfCode(word) is { } many ? $"'{word}' is one leaf of several: --sheets {many.Code} prints them all"
+        : NearestWord.Find(word, PackSheets.All.SelectMany(s => new[] { s.Kind, s.Code })) is { } nearest ? $"there is no sheet '{word}'; did you mean '{nearest}'?"
+        : $"there is no sheet '{word}'; there are {ScreenText.List(Names)}";
 }
