@@ -15,7 +15,7 @@ namespace PaperFlock.Flocks;
 public sealed record Practice(
     int TeethToesTeatsWeeksBeforeTupping,
     (int First, int Last) ScanDaysAfterTupIn,
-    int FeedWeeksBeforeLambing,
+    FeedingWeeks FeedWeeksBeforeLambing,
     int TwoFeedsWeeksBeforeLambing,
     int HouseDaysBeforeLambing,
     Dagging Dag,

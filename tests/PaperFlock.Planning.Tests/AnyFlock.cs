@@ -71,7 +71,7 @@ internal static class AnyFlock
         from conception in Gen.Int[10, 100]
         select Sample.Practice() with
         {
-            FeedWeeksBeforeLambing = weeks.Item1,
+            FeedWeeksBeforeLambing = FeedingWeeks.Same(weeks.Item1),
             TwoFeedsWeeksBeforeLambing = weeks.Item2,
             ChecksPerDay = new ChecksPerDay(2, 4, weeks.Item3),
             HouseDaysBeforeLambing = house,

@@ -19,7 +19,7 @@ internal static class FeedingSample
         FeedMethod.PerLamb, Mass.FromPounds(1), Hay, Nuts, new Mass(0.5m), null, 7, 0.1m, Ground.Lowland);
 
     private static readonly Practice Practice = new(
-        8, (75, 80), 6, 3, 7, Dagging.AtHousing, Shearing.BeforeTupping, (6, 4), new ChecksPerDay(2, 4, 6), 17, 2.3m, (0, 0, 0),
+        8, (75, 80), new FeedingWeeks(6, 6, 8, 8), 3, 7, Dagging.AtHousing, Shearing.BeforeTupping, (6, 4), new ChecksPerDay(2, 4, 6), 17, 2.3m, (0, 0, 0),
         0.85m, 40, new LocalTime(22, 0), new LocalTime(6, 0));
 
     public static Flock Flock(params IEnumerable<EwePlan> ewes) => new(

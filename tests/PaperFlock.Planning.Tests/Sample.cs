@@ -57,7 +57,7 @@ internal static class Sample
     public static Practice Practice() => new(
         TeethToesTeatsWeeksBeforeTupping: 8,
         ScanDaysAfterTupIn: (75, 80),
-        FeedWeeksBeforeLambing: 6,
+        FeedWeeksBeforeLambing: new FeedingWeeks(6, 6, 8, 8),
         TwoFeedsWeeksBeforeLambing: 3,
         HouseDaysBeforeLambing: 7,
         Dagging.AtHousing,

@@ -14,8 +14,8 @@ internal static class RationText
 
     /// <summary>How the amounts come about.</summary>
     public static string Method(TroughGroup group, Feeds feeds, Amounts amounts) => feeds.Method == FeedMethod.PerLamb
-        ? $"{Messages.Count(group.Litter, "lamb")} at {amounts.Ration(feeds.PerLamb.Kilograms)} of {feeds.Concentrate.Name} a day each; what energy balance would give stands beside it"
-        : $"energy balance: what she needs less what the forage gives her, made up with {feeds.Concentrate.Name}; what {amounts.Ration(feeds.PerLamb.Kilograms)} a lamb would give stands beside it";
+        ? $"{Messages.Count(group.Litter, "lamb")} at {amounts.Ration((feeds.PerLamb ?? Feeds.UsualPerLamb).Kilograms)} of {feeds.Concentrate.Name} a day each; what energy balance would give stands beside it"
+        : $"energy balance: what she needs less what the forage gives her, made up with {feeds.Concentrate.Name}; what {amounts.Ration((feeds.PerLamb ?? Feeds.UsualPerLamb).Kilograms)} a lamb would give stands beside it";
 
     public static string Week(FeedWeek week, Feeds feeds, Amounts amounts)
     {

@@ -184,6 +184,9 @@ public static class FlockCodes
     /// <summary>A date nowhere near the season.</summary>
     public const string FarFromSeason = "FLK066";
 
+    /// <summary>No scales, and no scoop to measure with.</summary>
+    public const string ScalesWithoutScoop = "FLK080";
+
     /// <summary>Warning: two ewes answer to one name.</summary>
     public const string SameName = "FLK090";
 

@@ -391,6 +391,11 @@ internal static class FlockMessages
         $"{Day(date)} is nowhere near this season, for `{name}`",
         $"the tup goes in on {Day(tupIn)}; check the year");
 
+    public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error(
+        FlockCodes.ScalesWithoutScoop, at,
+        "without scales every amount is in scoops, and no scoop is given",
+        "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");
+
     // Warnings.
 
     public static Diagnostic SameName(SourceSpan at, string name, int firstLine) => Warning(

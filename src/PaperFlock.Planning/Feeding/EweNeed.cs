@@ -9,7 +9,7 @@ internal readonly record struct EweNeed(double Weight, int Litter, decimal? Cond
     /// <summary>Metabolisable energy, MJ/day: maintenance and litter, more for a thin ewe.</summary>
     /// <param name="day">Day of pregnancy, birth on 147.</param>
     /// <param name="qm">Metabolisability of the whole diet, 0 to 1.</param>
-    public double Energy(double day, Whereabouts where, double qm) =>
+    public double Energy(double day, Walking where, double qm) =>
         ConditionCorrection.Factor(Condition)
         * (AfrcEnergy.Maintenance(Weight, where, qm) + ConceptusGrowth.Energy(day, LitterWeight.AtBirth(Weight, Litter)));
 

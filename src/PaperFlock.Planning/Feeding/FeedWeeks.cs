@@ -15,10 +15,10 @@ internal static class FeedWeeks
     public static ImmutableArray<FeedWeek> Of(Flock flock, Mob mob, int ewes, int litter, LocalDate firstDue, LocalDate lastDue)
     {
         var feeds = flock.Feeds;
-        var perLamb = feeds.PerLamb.Kilograms * litter;
+        var perLamb = (feeds.PerLamb ?? Feeds.UsualPerLamb).Kilograms * litter;
         var balance = 0m;
         var weeks = ImmutableArray.CreateBuilder<FeedWeek>();
-        for (var begin = firstDue.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing); begin <= lastDue; begin = begin.PlusWeeks(1))
+        for (var begin = firstDue.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing.Twin); begin <= lastDue; begin = begin.PlusWeeks(1))
         {
             var before = Period.DaysBetween(begin, firstDue) / NodaConstants.DaysPerWeek;
             var middle = begin.PlusDays(NodaConstants.DaysPerWeek / 2);

@@ -14,7 +14,7 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
         JobAnchor.TupIn => Group.TupIn,
         JobAnchor.TupOut => Group.TupOut,
         JobAnchor.Scan => Group.TupIn.PlusDays(practice.ScanDaysAfterTupIn.First),
-        JobAnchor.Feeding => Due.First?.PlusDays(-7 * practice.FeedWeeksBeforeLambing),
+        JobAnchor.Feeding => Due.First?.PlusDays(-7 * practice.FeedWeeksBeforeLambing.Twin),
         JobAnchor.Housing => Due.First?.PlusDays(-practice.HouseDaysBeforeLambing),
         JobAnchor.FirstDue => Due.First,
         JobAnchor.LastDue => Due.Last,
@@ -26,7 +26,7 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates Due, int E
     {
         JobAnchor.TupIn or JobAnchor.TupOut => "the day the flock file gives, or worked back from the day it wants lambs",
         JobAnchor.Scan => $"{English.CountLoose(practice.ScanDaysAfterTupIn.First, "day", "days")} after the tup goes in on {DateText.Loose(Group.TupIn)}",
-        JobAnchor.Feeding => $"{English.CountLoose(practice.FeedWeeksBeforeLambing, "week", "weeks")} before the first is due: {Due.FirstWhy}",
+        JobAnchor.Feeding => $"{English.CountLoose(practice.FeedWeeksBeforeLambing.Twin, "week", "weeks")} before the first is due: {Due.FirstWhy}",
         JobAnchor.Housing => $"{English.CountLoose(practice.HouseDaysBeforeLambing, "day", "days")} before the first is due: {Due.FirstWhy}",
         JobAnchor.FirstDue => Due.FirstWhy,
         JobAnchor.LastDue => Due.LastWhy,

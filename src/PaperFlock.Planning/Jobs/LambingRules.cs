@@ -23,7 +23,7 @@ internal static class LambingRules
 
     private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
     {
-        var feedFrom = -7 * practice.FeedWeeksBeforeLambing;
+        var feedFrom = -7 * practice.FeedWeeksBeforeLambing.Twin;
         yield return JobRule.Fixed(
             JobIds.FeedFrom, "Start feeding", JobAnchor.FirstDue, feedFrom, handled: false,
             $"{Before(feedFrom)}, when the lambs begin to do most of their growing",

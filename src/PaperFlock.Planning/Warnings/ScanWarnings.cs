@@ -19,7 +19,7 @@ internal static class ScanWarnings
 
         var scan = jobs.First(j => j.Id == JobIds.Scan && j.Group == group).ShownOn;
         var warnings = TooEarly(flock, group, unscanned, scan).ToList();
-        var feedFrom = plan.FirstDue?.PlusDays(-7 * flock.Practice.FeedWeeksBeforeLambing);
+        var feedFrom = plan.FirstDue?.PlusDays(-7 * flock.Practice.FeedWeeksBeforeLambing.Twin);
         if (feedFrom is { } feeding && asOf >= feeding)
         {
             warnings.Add(WarningWords.NotScannedByFeeding(group, unscanned.Count, feeding));

@@ -102,7 +102,7 @@ internal static class FeedText
     public static Element Foot(SheetContext context, TroughGroup group)
     {
         var method = context.Flock.Feeds.Method == FeedMethod.PerLamb
-            ? $"{context.Amounts.Ration(context.Flock.Feeds.PerLamb.Kilograms)} for each lamb she carries, level from the feed week."
+            ? $"{context.Amounts.Ration((context.Flock.Feeds.PerLamb ?? Feeds.UsualPerLamb).Kilograms)} for each lamb she carries, level from the feed week."
             : "What she needs, less what the forage gives her, made up with concentrate.";
         var difference = group.Difference.Length > 0 ? " " + group.Difference : "";
         return new Row(

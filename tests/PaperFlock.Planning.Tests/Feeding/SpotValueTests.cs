@@ -48,7 +48,7 @@ public sealed class SpotValueTests
     public void Need_is_near_the_published_figure(Spot spot)
     {
         var need = new EweNeed(spot.Weight, spot.Litter, null)
-            .Energy(147 - (7 * spot.WeeksBefore), Enum.Parse<Whereabouts>(spot.Where), AfrcEnergy.TableMetabolisability);
+            .Energy(147 - (7 * spot.WeeksBefore), Enum.Parse<Walking>(spot.Where), AfrcEnergy.TableMetabolisability);
         var apart = (need - spot.Published) / spot.Published;
         Assert.True(Math.Abs(apart) <= spot.Tolerance, $"{spot.Source}: {need:0.0} against {spot.Published}, {apart:P0}; allowed because {spot.Why}");
     }
@@ -65,9 +65,9 @@ public sealed class SpotValueTests
     public void Need_rises_in_late_pregnancy_by_the_published_shares(int litter, double overEarly, double unstated)
     {
         var ewe = new EweNeed(70, litter, null);
-        var late = Enumerable.Range(0, 56).Average(d => ewe.Energy(147 - d, Whereabouts.Housed, AfrcEnergy.TableMetabolisability));
-        var early = ewe.Energy(147 - 56, Whereabouts.Housed, AfrcEnergy.TableMetabolisability);
-        var maintenance = AfrcEnergy.Maintenance(70, Whereabouts.Housed, AfrcEnergy.TableMetabolisability);
+        var late = Enumerable.Range(0, 56).Average(d => ewe.Energy(147 - d, Walking.Housed, AfrcEnergy.TableMetabolisability));
+        var early = ewe.Energy(147 - 56, Walking.Housed, AfrcEnergy.TableMetabolisability);
+        var maintenance = AfrcEnergy.Maintenance(70, Walking.Housed, AfrcEnergy.TableMetabolisability);
         Assert.Equal(overEarly, (late / early) - 1, 0.03);
         Assert.InRange(unstated, (late / early) - 1, (late / maintenance) - 1);
     }

@@ -14,7 +14,7 @@ internal static class PracticeReader
     public static Practice Read(Section practice) => new(
         practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? 8,
         Rising(practice.Find("scan-days-after-tup-in")) ?? (75, 80),
-        practice.Find("feed-weeks-before-lambing")?.AsWhole() ?? 6,
+        Weeks(practice),
         practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? 3,
         practice.Find("house-days-before-lambing")?.AsWhole() ?? 7,
         practice.Find("dag")?.AsChoice<Dagging>() ?? Dagging.AtHousing,
@@ -28,6 +28,23 @@ internal static class PracticeReader
         practice.Find("ewes-per-tup")?.AsWhole() ?? 50,
         practice.Find("last-round")?.AsTime() ?? new LocalTime(21, 30),
         practice.Find("first-round-not-before")?.AsTime() ?? new LocalTime(5, 0));
+
+    /// <summary>Triplets two weeks before twins: Teagasc, reported by Agriland and the Irish Farmers Journal (8 to 10 weeks); thin ewes too
+    /// (Irish Farmers Journal). Six weeks for the others is common practice, no source.</summary>
+    private static FeedingWeeks Weeks(Section practice)
+    {
+        if (practice.Find("feed-weeks-before-lambing") is { Value: Yaml.Scalar } one)
+        {
+            return FeedingWeeks.Same(one.AsWhole() ?? 6);
+        }
+
+        var each = practice.Below("feed-weeks-before-lambing");
+        return new(
+            each.Find("single")?.AsWhole() ?? 6,
+            each.Find("twin")?.AsWhole() ?? 6,
+            each.Find("triplet")?.AsWhole() ?? 8,
+            each.Find("thin")?.AsWhole() ?? 8);
+    }
 
     private static (int First, int Last)? Rising(Field? field)
     {
