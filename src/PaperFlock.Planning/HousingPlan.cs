@@ -12,6 +12,7 @@ public sealed record HousingPlan(ImmutableArray<PenPlan> Pens, int EwesWithoutRo
 /// <param name="FloorNeeded">Square metres the ewes planned into it want.</param>
 /// <param name="TroughNeeded">Metres of trough they want.</param>
 /// <param name="Capacity">How many average ewes of this flock it could hold, by floor and trough together.</param>
+/// <param name="CapacityWithLambs">How many ewes with lambs at foot its floor holds.</param>
 public sealed record PenPlan(
     Pen Pen,
     ImmutableArray<Ewe> Ewes,
@@ -19,4 +20,5 @@ public sealed record PenPlan(
     decimal FloorThere,
     decimal TroughNeeded,
     decimal? TroughThere,
-    int Capacity);
+    int Capacity,
+    int CapacityWithLambs);

@@ -6,6 +6,7 @@ using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Jobs;
 using PaperFlock.Planning.Lambing;
 using PaperFlock.Planning.Pens;
+using PaperFlock.Planning.Places;
 using PaperFlock.Planning.Rounds;
 using PaperFlock.Planning.Stores;
 using PaperFlock.Planning.Warnings;
@@ -37,13 +38,18 @@ public static class SeasonPlanner
 
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
         var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
-        LocalDate? Housed(EwePlan ewe) => housedOn[ewe.Ewe.Group];
-        var housing = HousingPlanner.Plan(flock, dated);
-        var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing);
-        var stores = StoresPlanner.Plan(flock, troughGroups, Housed);
-        var lambing = LambingCurvePlanner.Plan(flock, ewes);
-
+        var fed = FedEwe.Of(flock, dated, ewe => housedOn[ewe.Ewe.Group]);
+        var (housing, pens) = HousingPlanner.Plan(flock, dated, fed);
+        var moves = Sorting.Moves(flock, fed, jobs.Jobs, ewe => housedOn[ewe.Group], pens);
         var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
+        var known = LocalDate.Min(from, asOf);
+        var whereabouts = WhereaboutsPlanner.Plan(flock, dated, known, to, moves);
+        var ifNobodyLambed = WhereaboutsPlanner.Plan(flock, dated.Select(InLambStill), known, to, moves);
+        var feeding = FeedingPlanner.Plan(flock, dated, fed, ifNobodyLambed, whereabouts);
+        ImmutableArray<EwePlan> ewes = [.. dated.Select(e => e with { Chart = feeding.CodeOf(e.Ewe), Pen = e.IsCarrying ? pens.GetValueOrDefault(e.Ewe.Tag) : null })];
+        var stores = StoresPlanner.Plan(flock, feeding, fed);
+        var lambing = LambingCurvePlanner.Plan(flock, ewes);
+        var all = WithFeeding(jobs.Jobs, feeding);
         return new(
             flock,
             asOf,
@@ -52,15 +58,22 @@ public static class SeasonPlanner
             to,
             groups,
             ewes,
-            jobs.Jobs,
+            all,
             jobs.Gatherings,
-            troughGroups,
+            whereabouts,
+            feeding,
             stores,
             lambing,
             housing,
             RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
             PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
     }
+
+    private static EwePlan InLambStill(EwePlan ewe) =>
+        ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;
+
+    private static ImmutableArray<PlannedJob> WithFeeding(ImmutableArray<PlannedJob> jobs, FeedingPlan feeding) =>
+        [.. jobs.Concat(FeedJobs.Of(feeding.Charts)).OrderBy(j => j.ShownOn)];
 
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));

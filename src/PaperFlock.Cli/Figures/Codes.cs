@@ -32,4 +32,25 @@ internal static class Codes
         TupVerdict.Cull => "cull",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
+
+    public static string Of(PlaceKind kind) => kind switch
+    {
+        PlaceKind.Field => "field",
+        PlaceKind.Pen => "pen",
+        PlaceKind.LambingPen => "lambing-pen",
+        PlaceKind.WithLambs => "with-lambs",
+        PlaceKind.Gone => "gone",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    public static string Of(EweState state) => state switch
+    {
+        EweState.WithTup => "with-tup",
+        EweState.InLamb => "in-lamb",
+        EweState.Lambed => "lambed",
+        EweState.NotInLamb => "not-in-lamb",
+        EweState.LeftOut => "left-out",
+        EweState.Gone => "gone",
+        _ => throw new ArgumentOutOfRangeException(nameof(state)),
+    };
 }

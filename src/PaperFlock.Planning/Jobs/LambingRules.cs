@@ -24,21 +24,12 @@ internal static class LambingRules
     private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
     {
         var feedFrom = -7 * practice.FeedWeeksBeforeLambing.Twin;
-        yield return JobRule.Fixed(
-            JobIds.FeedFrom, "Start feeding", JobAnchor.FirstDue, feedFrom, handled: false,
-            $"{Before(feedFrom)}, when the lambs begin to do most of their growing",
-            "common practice; RHET: 6 to 8 weeks before lambing");
         if (buckets)
         {
             yield return JobRule.Fixed(
                 JobIds.BucketsOut, "Buckets out", JobAnchor.FirstDue, feedFrom, handled: false,
                 $"{Before(feedFrom)}, with the feeding", CommonPractice());
         }
-
-        var twoFeeds = -7 * practice.TwoFeedsWeeksBeforeLambing;
-        yield return JobRule.Fixed(
-            JobIds.TwoFeeds, "Two feeds a day", JobAnchor.FirstDue, twoFeeds, handled: false,
-            $"{Before(twoFeeds)}: she has less room, so feed little and often", CommonPractice());
 
         var heavy = -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing;
         yield return JobRule.Fixed(

@@ -16,7 +16,7 @@ internal static class HousingWords
     /// <param name="ewes">How many are to be housed.</param>
     /// <param name="without">Those with no room.</param>
     public static string Of(
-        Flock flock, int ewes, ImmutableArray<EwePlan> without, ImmutableArray<FeedingClass> classes, ImmutableArray<PenPlan> pens)
+        Flock flock, int ewes, ImmutableArray<EwePlan> without, ImmutableArray<FedEwe> fed, ImmutableArray<PenPlan> pens)
     {
         var sentences = new List<string>
         {
@@ -25,13 +25,14 @@ internal static class HousingWords
                 : TooSmall(without),
         };
 
-        var classesIn = pens.Select(p => (p.Pen, Classes: classes.Where(c => IsIn(c, p)).Select(c => c.NameIn()).ToList())).ToList();
+        var classes = fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).ToList();
+        var classesIn = pens.Select(p => (p.Pen, Classes: classes.Where(c => IsIn(c, p)).Select(c => Name(c.Key)).ToList())).ToList();
         foreach (var feeding in classes)
         {
             var where = pens.Where(p => IsIn(feeding, p)).Select(p => p.Pen.Name).ToList();
             if (where.Count > 1)
             {
-                sentences.Add($"{feeding.NameIn()}: split between {Listed(where)}.");
+                sentences.Add($"{Name(feeding.Key)}: split between {Listed(where)}.");
             }
         }
 
@@ -64,8 +65,16 @@ internal static class HousingWords
             $"The shed is too small: {without.Length} ewes have no room ({names}).");
     }
 
-    private static bool IsIn(FeedingClass feeding, PenPlan pen) =>
-        feeding.Ewes.Any(e => pen.Ewes.Any(p => string.Equals(p.Tag, e.Ewe.Tag, StringComparison.Ordinal)));
+    private static string Name(FeedKind kind) => kind switch
+    {
+        FeedKind.Singles => "Singles",
+        FeedKind.Twins => "Twins",
+        FeedKind.Triplets => "Triplets",
+        _ => "Not scanned",
+    };
+
+    private static bool IsIn(IEnumerable<FedEwe> feeding, PenPlan pen) =>
+        feeding.Any(e => pen.Ewes.Any(p => string.Equals(p.Tag, e.Tag, StringComparison.Ordinal)));
 
     private static string Listed(IReadOnlyList<string> items) => items.Count switch
     {

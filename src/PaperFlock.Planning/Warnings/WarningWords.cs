@@ -31,7 +31,7 @@ internal static class WarningWords
 
     public static Diagnostic NotScannedByFeeding(TuppingGroup group, int ewes, LocalDate feedFrom) => Warn(
         "FLK105", group.Span,
-        $"{Count(ewes, "ewe")}{Of(group)} not scanned, and feeding starts on {Day(feedFrom)}: fed as if each carried one lamb",
+        $"{Count(ewes, "ewe")}{Of(group)} not scanned, and feeding starts on {Day(feedFrom)}: fed as the average of the flock",
         "write `scan:` under each ewe, or feed by her condition and the vet's word");
 
     public static Diagnostic TooManyEwes(TuppingGroup group, int ewes, int limit) => Warn(

@@ -1,46 +1,64 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
+using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.FeedCharts;
 
-/// <summary>Pinned over the feed bins: what goes into the trough, for the whole group, at each feed, week by week.</summary>
+/// <summary>Pinned over the feed bins: count the heads at the trough and read off what goes into it, week by week.</summary>
 internal sealed class FeedChartSheet : ISheetMaker
 {
     public const string KindWord = "feed";
     private const string CodePrefix = "FEED-";
 
-    /// <summary>Points between the table and the words below it.</summary>
-    private const double AboveFoot = 5;
+    /// <summary>Points between the table and the words above and below it.</summary>
+    private const double Apart = 5;
+
+    private static readonly double TallestRow = Mm(9.5);
+    private static readonly double LeastRow = Mm(7);
 
     public string Kind => KindWord;
 
-    public ImmutableArray<Sheet> Make(SheetContext context) =>
-        [.. context.Plan.TroughGroups.Where(g => g.Weeks.Any(w => context.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(context, g))];
+    public ImmutableArray<Sheet> Make(SheetContext context)
+    {
+        var charts = context.Plan.Feeding.Charts
+            .Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To)))
+            .Select(c => Chart(context, c));
+        return [.. charts, .. LambedChart.Make(context)];
+    }
 
     public static bool IsCode(string code) => code.StartsWith(CodePrefix, StringComparison.Ordinal);
 
-    private static Sheet Chart(SheetContext context, TroughGroup group)
+    private static Sheet Chart(SheetContext context, FeedChart chart)
     {
-        var code = CodePrefix + group.Number.ToString(CultureInfo.InvariantCulture);
-        var where = group.Pen is null ? "" : $" · {group.Pen}";
-        var title = $"{group.Name}{where} · {English.Count(group.Ewes.Length, "ewe", "ewes")}";
-        var head = context.Head(title, code, FeedText.Lead(context, group), context.Mark.IssueWords, sideways: true);
-        var table = FeedTable.Of(context, group, RoomForTable(context, head, FeedText.Foot(context, group)));
-        var body = new Column([table, FeedText.Foot(context, group)], AboveFoot) { Name = title };
-        var sides = Binder.FrontsOnly(context, code, body, context.SidewaysDesign(code, head));
-        var named = $"Feed chart: {group.Name}{where}";
-        return new Sheet(KindWord, code, named, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, named, sides)] };
+        var title = FeedText.Class(chart);
+        var foot = FeedFoot.Of(context);
+        var lead = FeedLead.Of(context, chart);
+        var head = context.Head(title, chart.Code, sideways: true);
+        var room = Room(context, head, lead, foot);
+        var rows = ReckonerTable.Shown(context, chart).Length;
+        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, LeastRow, TallestRow));
+        var body = new Column([lead, table, foot], Apart) { Name = title };
+        return Pinned(context, chart.Code, title, body, head);
     }
 
-    /// <summary>What head, foot words and control line leave for the table, in points.</summary>
-    private static double RoomForTable(SheetContext context, Element head, Element foot)
+    internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head)
+    {
+        var sides = Binder.FrontsOnly(context, code, body, context.SidewaysDesign(code, head));
+        return new Sheet(KindWord, code, $"Feed chart: {title}", SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, $"Feed chart: {title}", sides)] };
+    }
+
+    /// <summary>What everything else on the page leaves for the table, in points.</summary>
+    private static double Room(SheetContext context, params ReadOnlySpan<Element> others)
     {
         var body = context.SidewaysBody;
-        return body.Height - Heights.Of(head, body.Width, context) - Heights.Of(foot, body.Width, context)
-            - Heights.Of(context.ControlLine("FEED", body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - AboveFoot - 1;
+        var room = body.Height - Heights.Of(context.ControlLine("FEED", body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - (2 * Apart) - 2;
+        foreach (var other in others)
+        {
+            room -= Heights.Of(other, body.Width, context);
+        }
+
+        return room;
     }
 }

@@ -42,7 +42,7 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
         // On pages on their side rows end at the same edge of the paper on fronts and backs.
         var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
         var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
-        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer, FeedChartSheet.IsCode(code)) };
+        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer) };
     }
 
     /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>

@@ -17,7 +17,7 @@ public class JobTableTests
             {
                 TeethToesTeatsWeeksBeforeTupping = 10,
                 ScanDaysAfterTupIn = (80, 90),
-                FeedWeeksBeforeLambing = 8,
+                FeedWeeksBeforeLambing = FeedingWeeks.Same(8),
                 TwoFeedsWeeksBeforeLambing = 4,
                 HouseDaysBeforeLambing = 9,
                 BoosterWeeksBeforeLambing = (5, 4),
@@ -30,7 +30,6 @@ public class JobTableTests
         var due = Sample.Day("2027-01-04");
         Assert.Equal((-56, -56, -56), Offsets(plan, JobIds.FeedFrom, due));
         Assert.Equal((-56, -56, -56), Offsets(plan, JobIds.BucketsOut, due));
-        Assert.Equal((-28, -28, -28), Offsets(plan, JobIds.TwoFeeds, due));
         Assert.Equal((-21, -21, -21), Offsets(plan, JobIds.HeavyRounds, due));
         Assert.Equal((-35, -32, -28), Offsets(plan, JobIds.Booster, due));
         Assert.Equal((-12, -9, -7), Offsets(plan, JobIds.House, due));

@@ -12,7 +12,7 @@ internal static class FeedsReader
         var scales = feeds.Find("scales")?.AsFlag() ?? true;
         if (!scales && !forageOnly && !concentrate.IsGiven("scoop"))
         {
-            feeds.Bag.Add(Wording.ScalesWithoutScoop(feeds.Find("scales")!.Span));
+            feeds.Bag.Add(FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
         }
 
         return Made(feeds, concentrate) with
