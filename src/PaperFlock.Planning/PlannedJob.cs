@@ -64,6 +64,7 @@ public static class JobIds
     public const string RaddleChange = "raddle-change";
     public const string TupOut = "tup-out";
     public const string Scan = "scan";
+    public const string Sort = "sort";
     public const string FeedFrom = "feed-from";
     public const string BucketsOut = "buckets-out";
     public const string Booster = "booster";

@@ -73,7 +73,7 @@ public static class SeasonPlanner
         ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;
 
     private static ImmutableArray<PlannedJob> WithFeeding(ImmutableArray<PlannedJob> jobs, FeedingPlan feeding) =>
-        [.. jobs.Concat(FeedJobs.Of(feeding.Charts)).OrderBy(j => j.ShownOn)];
+        [.. jobs.Concat(FeedJobs.Of(feeding)).OrderBy(j => j.ShownOn)];
 
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));

@@ -29,6 +29,7 @@ internal static class FeedingPlanner
             Troughs.Of(flock, placed, made, whereabouts),
             LambedRations.Of(flock, fed, made),
             without,
+            Sorts(placed, whereabouts),
             FeedWarnings.Of(flock, fed, classes, made));
     }
 
@@ -38,19 +39,18 @@ internal static class FeedingPlanner
 
     private static ImmutableArray<FeedClass> Classes(Flock flock, ImmutableArray<FedEwe> fed, Whereabouts ifNobodyLambed)
     {
+        // Who has not begun yet stands there all the same, and eats with her class when it does.
+        var first = fed.Select(e => FedFrom(flock, e)).DefaultIfEmpty(ifNobodyLambed.From).Min();
         var together = Together.Spans(
             from ewe in fed
             from stay in ifNobodyLambed.Of(ewe.Plan.Ewe)
-            where stay.State == EweState.InLamb
-            let first = FedFrom(flock, ewe)
-            where stay.To >= first
+            where stay.State == EweState.InLamb && stay.To >= first
             select (stay.Place, LocalDate.Max(stay.From, first), stay.To, ewe.Plan.Ewe));
         List<(Place Place, ImmutableArray<Ewe> Ewes)> companies =
             [.. together.Select(t => (t.Key, t.Ewes)).DistinctBy(t => (t.Key, string.Join('\n', t.Ewes.Select(e => e.Tag))))];
         return FeedClasses.Of(flock, fed, companies, (place, company, troughs) => FitsParted(flock, place, company, troughs));
     }
 
-    /// <summary>Before then she is nobody's company at a trough.</summary>
     private static LocalDate FedFrom(Flock flock, FedEwe ewe) =>
         KeeperWeek.FirstDay(ewe.Anchor.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing.For(ewe.Carries, ewe.IsThin)), flock.ChangeDay);
 
@@ -65,13 +65,23 @@ internal static class FeedingPlanner
         return needed + (HurdleMetres * (troughs - 1)) <= trough.Metres;
     }
 
-    /// <summary>By due week, counted from the first in which anybody of the season can lamb; one already taken goes on to the next that is free.</summary>
+    /// <summary>Read off where they go: from one field to another after the tup.</summary>
+    private static ImmutableArray<FieldSort> Sorts(ImmutableArray<EwePlan> ewes, Whereabouts whereabouts) =>
+    [
+        .. from ewe in ewes
+           let stays = whereabouts.Of(ewe.Ewe)
+           from turn in stays.Zip(stays.Skip(1))
+           where turn.First.Place.Kind == PlaceKind.Field && turn.Second.Place is { Kind: PlaceKind.Field, Name: not null } && turn.Second.Place != turn.First.Place
+               && turn.Second.State is EweState.InLamb or EweState.NotInLamb
+           group ewe by (turn.Second.From, Field: turn.Second.Place.Name!, Kind: turn.Second.State == EweState.InLamb ? FedEwe.KindOf(ewe.Litter) : (FeedKind?)null) into sorted
+           orderby sorted.Key.From, sorted.Key.Field
+           select new FieldSort(sorted.Key.From, sorted.Key.Field, sorted.Key.Kind, [.. sorted.Select(e => e.Ewe)]),
+    ];
+
+    /// <summary>By due week, counted from the one in which the first lambs of the season can be looked for; one already taken goes on to the next that is free.</summary>
     private static ImmutableArray<int> Numbers(Flock flock, ImmutableArray<FeedClass> classes)
     {
-        var shortest = flock.Breeds.Select(b => b.GestationDays ?? flock.Season.GestationDays).Append(flock.Season.GestationDays).Min();
-        var litter = flock.Practice.GestationLitterDays;
-        var first = flock.Groups.Min(g => g.TupIn).PlusDays(shortest + Math.Min(0, Math.Min(litter.Single, Math.Min(litter.Twin, litter.More))));
-        var week = KeeperWeek.FirstDay(first, flock.ChangeDay);
+        var week = KeeperWeek.FirstDay(flock.Groups.Min(g => g.TupIn).PlusDays(flock.Season.GestationDays), flock.ChangeDay);
         var taken = new HashSet<(FeedKind, int)>();
         return
         [

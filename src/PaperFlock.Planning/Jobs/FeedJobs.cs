@@ -1,14 +1,21 @@
-using System.Collections.Immutable;
 using NodaTime;
 
 namespace PaperFlock.Planning.Jobs;
 
-/// <summary>The jobs of feeding, taken from the charts: when each begins, and when a second feed is given.</summary>
+/// <summary>The jobs of feeding: when ewes are sorted, and from the charts when each begins and a second feed is given.</summary>
 internal static class FeedJobs
 {
-    public static IEnumerable<PlannedJob> Of(ImmutableArray<FeedChart> charts)
+    public static IEnumerable<PlannedJob> Of(FeedingPlan feeding)
     {
-        foreach (var chart in charts.Where(c => !c.IsForageOnly))
+        foreach (var day in feeding.Sorts.Select(s => s.Day).Distinct())
+        {
+            yield return Job(JobIds.Sort, "Sort by lambs carried", day, "the scan says who carries how many") with
+            {
+                Basis = new JobBasis(day, "scanning", "the day they are scanned"),
+            };
+        }
+
+        foreach (var chart in feeding.Charts.Where(c => !c.IsForageOnly))
         {
             var first = chart.Rows.First(r => r.KgPerEwePerDay > 0);
             yield return Job(JobIds.FeedFrom, $"Start feeding by {chart.Code}", chart, first.From);
@@ -19,10 +26,11 @@ internal static class FeedJobs
         }
     }
 
-    private static PlannedJob Job(string id, string title, FeedChart chart, LocalDate day) => new(
-        id, title, Group: null, day, day, day, day, Handled: false, Fixed: true, Minutes: null,
-        Why: $"{chart.Code} says so", JobSources.CommonPractice(), Trouble: null)
+    private static PlannedJob Job(string id, string title, FeedChart chart, LocalDate day) => Job(id, title, day, $"{chart.Code} says so") with
     {
         Basis = new JobBasis(chart.CountedFrom, "the day their weeks are counted back from", $"the first of the ewes fed by {chart.Code}"),
     };
+
+    private static PlannedJob Job(string id, string title, LocalDate day, string why) => new(
+        id, title, Group: null, day, day, day, day, Handled: false, Fixed: true, Minutes: null, why, JobSources.CommonPractice(), Trouble: null);
 }

@@ -50,7 +50,7 @@ internal static class ReckonerTable
     [
         Track.Fixed(Mm(13)),
         context.DayColumn(Mm(32), Day),
-        Track.Fixed(Mm(38)),
+        Track.Fixed(Mm(43)),
         .. Enumerable.Repeat(Track.Share(), heads),
         context.DayColumn(Mm(28), Fed),
     ];

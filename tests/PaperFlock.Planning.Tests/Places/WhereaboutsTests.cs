@@ -24,7 +24,7 @@ public sealed class WhereaboutsTests
     [Fact]
     public void A_ewe_in_lamb_goes_from_her_groups_field_to_her_kinds_and_into_the_shed_and_stays_there() => Assert.Equal(
         [
-            "2026-05-25 NotInLamb Field Low Paddock",
+            "2026-06-01 NotInLamb Field Low Paddock",
             "2026-08-10 WithTup Field Low Paddock",
             "2026-09-22 InLamb Field Low Paddock",
             "2026-10-24 InLamb Field Orchard",
@@ -46,7 +46,7 @@ public sealed class WhereaboutsTests
     public void Ewes_not_in_lamb_run_in_their_own_field()
     {
         Assert.Equal(["2026-09-22 NotInLamb Field Low Paddock", "2026-10-24 NotInLamb Field Top Field"], Spans("Mallow").Skip(2));
-        Assert.Equal(["2026-05-25 LeftOut Field Low Paddock", "2026-08-10 LeftOut Field Top Field"], Spans("Sedge"));
+        Assert.Equal(["2026-06-01 LeftOut Field Low Paddock", "2026-08-10 LeftOut Field Top Field"], Spans("Sedge"));
     }
 
     [Fact]
