@@ -39,14 +39,16 @@ public static class SeasonPlanner
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
         var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
         var fed = FedEwe.Of(flock, dated, ewe => housedOn[ewe.Ewe.Group]);
-        var (housing, pens) = HousingPlanner.Plan(flock, dated, fed);
-        var moves = Sorting.Moves(flock, fed, jobs.Jobs, ewe => housedOn[ewe.Group], pens);
         var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
         var known = LocalDate.Min(from, asOf);
+        ImmutableArray<EwePlan> stillInLamb = [.. dated.Select(InLambStill)];
+        var sorted = Sorting.Moves(flock, fed, jobs.Jobs);
+        var inFields = FeedingPlanner.Classes(flock, fed, FeedClasses.Of(flock, fed), WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, sorted));
+        var (housing, pens) = HousingPlanner.Plan(flock, dated, fed, inFields);
+        var moves = sorted.Into(pens, ewe => housedOn[ewe.Group]);
         var whereabouts = WhereaboutsPlanner.Plan(flock, dated, known, to, moves);
-        var ifNobodyLambed = WhereaboutsPlanner.Plan(flock, dated.Select(InLambStill), known, to, moves);
-        var feeding = FeedingPlanner.Plan(flock, dated, fed, ifNobodyLambed, whereabouts);
-        ImmutableArray<EwePlan> ewes = [.. dated.Select(e => e with { Chart = feeding.CodeOf(e.Ewe), Pen = e.IsCarrying ? pens.GetValueOrDefault(e.Ewe.Tag) : null })];
+        var feeding = FeedingPlanner.Plan(flock, dated, fed, inFields, WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, moves), whereabouts);
+        ImmutableArray<EwePlan> ewes = [.. dated.Select(e => e with { Chart = feeding.CodeOf(e.Ewe), Pen = e.IsCarrying ? pens?.GetValueOrDefault(e.Ewe.Tag) : null })];
         var stores = StoresPlanner.Plan(flock, feeding, fed);
         var lambing = LambingCurvePlanner.Plan(flock, ewes);
         var all = WithFeeding(jobs.Jobs, feeding);

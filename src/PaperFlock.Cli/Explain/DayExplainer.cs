@@ -84,7 +84,7 @@ internal static class DayExplainer
             var together = row.FedAt.IsEmpty
                 ? "forage alone"
                 : $"{amounts.Plain(row.KgPerFeedByHeads[trough.Ewes.Length - 1])} for all of them at {string.Join(" and ", row.FedAt.Select(FeedText.Time))}";
-            return $"{FeedText.Trough(trough)}, {Messages.Count(trough.Ewes.Length, "ewe")}: {together}, by {chart.Code}, {RationText.Before(chart, row)}";
+            return $"{FeedText.Trough(trough, plan.Feeding)}, {Messages.Count(trough.Ewes.Length, "ewe")}: {together}, by {chart.Code}, {RationText.Before(chart, row)}";
         });
     }
 

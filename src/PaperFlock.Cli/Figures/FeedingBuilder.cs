@@ -21,7 +21,7 @@ internal static class FeedingBuilder
     ];
 
     public static ImmutableArray<TroughFigures> Troughs(SeasonPlan plan) =>
-        [.. plan.Feeding.Troughs.Select(t => new TroughFigures(FeedText.Trough(t), FeedText.Place(t.Place), t.Chart, Date(t.From), Date(t.To), Tags(t.Ewes)))];
+        [.. plan.Feeding.Troughs.Select(t => new TroughFigures(FeedText.Trough(t, plan.Feeding), FeedText.Place(t.Place), t.Chart, Date(t.From), Date(t.To), Tags(t.Ewes)))];
 
     public static ImmutableArray<FeedingFigures> Rows(SeasonPlan plan) =>
     [

@@ -7,37 +7,63 @@ namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Who is fed by one chart: by lambs and due week, so that no ewe is parted alone and nobody shares a trough with a ewe of
 /// another chart.</summary>
-internal static class FeedClasses
+internal sealed class FeedClasses
 {
     /// <summary>Classes whose rations are never so far apart are one, kg a day.</summary>
     private const decimal Alike = 0.1m;
 
+    /// <summary>A ewe that has been moved so often and is still alone brings the two classes together.</summary>
+    private const int MostMoves = 2;
+
+    private readonly List<FeedClass> _classes;
+    private readonly Dictionary<string, int> _moves = new(StringComparer.Ordinal);
+
+    private FeedClasses(IEnumerable<FeedClass> classes) => _classes = [.. classes];
+
+    /// <summary>By lambs and due week, wherever they stand.</summary>
     /// <param name="ewes">In the order of the flock file.</param>
+    public static ImmutableArray<FeedClass> Of(Flock flock, ImmutableArray<FedEwe> ewes) =>
+        [.. ewes.GroupBy(e => e.Kind).OrderBy(g => g.Key).SelectMany(g => ByDueWeek(flock, [.. g]))];
+
+    /// <summary>The same, once it is seen who stands together.</summary>
     /// <param name="companies">Who is together in one place, ewes that have lambed since included.</param>
     /// <param name="fitsParted">Whether so many ewes of a place can be parted into so many troughs.</param>
-    public static ImmutableArray<FeedClass> Of(
-        Flock flock, ImmutableArray<FedEwe> ewes, IReadOnlyList<(Place Place, ImmutableArray<Ewe> Ewes)> companies, Func<Place, ImmutableArray<Ewe>, int, bool> fitsParted)
+    public static ImmutableArray<FeedClass> Settled(
+        Flock flock,
+        ImmutableArray<FeedClass> classes,
+        IReadOnlyList<(Place Place, ImmutableArray<Ewe> Ewes)> companies,
+        Func<Place, ImmutableArray<Ewe>, int, bool> fitsParted)
     {
-        var classes = ewes.GroupBy(e => e.Kind).OrderBy(g => g.Key).SelectMany(g => ByDueWeek(flock, [.. g])).ToList();
-        if (flock.Feeds.Parted == Parting.ByLambs)
+        var settling = new FeedClasses(classes);
+        var parted = flock.Feeds.Parted == Parting.ByLambs;
+        if (parted)
         {
-            NobodyAlone(classes, companies);
+            settling.NobodyAlone(companies);
         }
 
         foreach (var (place, company) in companies)
         {
-            if (flock.Feeds.Parted == Parting.No || !fitsParted(place, company, classes.Count(c => company.Any(c.Has))))
+            while (settling.In(company) is { Count: > 1 } here && !(parted && fitsParted(place, company, here.Count)))
             {
-                Unite(classes, company);
+                settling.Unite(company, parted ? Nearest(here) : here);
             }
         }
 
-        if (flock.Feeds.Parted == Parting.ByLambs)
+        if (parted)
         {
-            NobodyAlone(classes, companies);
+            settling.NobodyAlone(companies);
         }
 
-        return [.. classes.OrderBy(c => c.Kind).ThenBy(c => c.FirstOwn)];
+        return [.. settling._classes.OrderBy(c => c.Kind).ThenBy(c => c.FirstOwn)];
+    }
+
+    private List<FeedClass> In(ImmutableArray<Ewe> company) => [.. _classes.Where(c => company.Any(c.Has))];
+
+    /// <summary>The two whose ewes want the most alike.</summary>
+    private static List<FeedClass> Nearest(List<FeedClass> classes)
+    {
+        var byNeed = classes.OrderBy(c => c.Rank).ThenByDescending(c => c.Anchor).ToList();
+        return [.. byNeed.Zip(byNeed.Skip(1)).MinBy(p => p.Second.Rank - p.First.Rank) is var (first, second) ? new[] { first, second } : []];
     }
 
     private static IEnumerable<FeedClass> ByDueWeek(Flock flock, ImmutableArray<FedEwe> ewes)
@@ -76,80 +102,78 @@ internal static class FeedClasses
         return most;
     }
 
-    private static void NobodyAlone(List<FeedClass> classes, IReadOnlyList<(Place Place, ImmutableArray<Ewe> Ewes)> companies)
+    private void NobodyAlone(IReadOnlyList<(Place Place, ImmutableArray<Ewe> Ewes)> companies)
     {
-        // Every round makes two classes one, or moves a ewe that was not moved before.
+        // Every round makes two classes one, or moves a ewe that may be moved.
         for (var i = 0; i < companies.Count; i++)
         {
-            if (Alone(classes, companies[i].Ewes) is not { } alone)
+            if (Alone(companies[i].Ewes) is { } alone)
             {
-                continue;
+                Join(alone.Class, alone.Ewe, alone.With);
+                i = -1;
             }
-
-            Join(classes, alone.Class, alone.Ewe, alone.With);
-            i = -1;
         }
     }
 
-    private static void Join(List<FeedClass> classes, FeedClass left, FedEwe ewe, FeedClass with)
+    private void Join(FeedClass left, FedEwe ewe, FeedClass with)
     {
-        classes.Remove(left);
-        classes.Remove(with);
-        if (left.Kind == with.Kind || left.Kind == FeedKind.Mixed || left.Joined.Contains(ewe))
+        _classes.Remove(left);
+        _classes.Remove(with);
+        if ((left.Kind == with.Kind && ewe.Kind == left.Kind) || _moves.GetValueOrDefault(ewe.Tag) >= MostMoves)
         {
-            classes.Add(with.With(left));
+            _classes.Add(with.With(left));
             return;
         }
 
-        var stays = left.Own.Remove(ewe);
-        classes.Add(with with { Joined = [.. with.Joined, ewe, .. stays.IsEmpty ? left.Joined : []] });
-        if (!stays.IsEmpty)
+        _moves[ewe.Tag] = _moves.GetValueOrDefault(ewe.Tag) + 1;
+        var stays = left with { Own = left.Own.Remove(ewe), Joined = left.Joined.Remove(ewe) };
+        var grown = with.Kind == ewe.Kind ? with with { Own = [.. with.Own, ewe] } : with with { Joined = [.. with.Joined, ewe] };
+        if (stays.Own.IsEmpty)
         {
-            classes.Add(left with { Own = stays });
+            _classes.Add(grown with { Joined = [.. grown.Joined, .. stays.Joined] });
+            return;
         }
+
+        _classes.Add(grown);
+        _classes.Add(stays);
     }
 
     /// <summary>A ewe that would eat by herself beside others, and whom she eats with instead: her own kind, else the one above, else the one below.</summary>
-    private static (FeedClass Class, FedEwe Ewe, FeedClass With)? Alone(List<FeedClass> classes, ImmutableArray<Ewe> company)
+    private (FeedClass Class, FedEwe Ewe, FeedClass With)? Alone(ImmutableArray<Ewe> company)
     {
-        var here = classes.Select(c => (Class: c, Ewes: c.All.Where(e => company.Any(o => o.Tag == e.Tag)).ToList())).Where(c => c.Ewes.Count > 0).ToList();
+        var here = _classes.Select(c => (Class: c, Ewes: c.All.Where(e => company.Any(o => o.Tag == e.Tag)).ToList())).Where(c => c.Ewes.Count > 0).ToList();
         if (here.Count < 2 || here.FirstOrDefault(c => c.Ewes.Count == 1) is not { Class: { } left } lonely)
         {
             return null;
         }
 
+        var ewe = lonely.Ewes[0];
         var others = here.Select(c => c.Class).Where(c => !ReferenceEquals(c, left)).ToList();
-        FeedClass Nearest(IEnumerable<FeedClass> of) => of.MinBy(c => Math.Abs(Period.DaysBetween(c.Anchor, lonely.Ewes[0].Anchor)))!;
-        var with = others.Any(c => c.Kind == left.Kind) ? Nearest(others.Where(c => c.Kind == left.Kind))
-            : others.Any(c => c.Rank > left.Rank) ? Nearest(others.GroupBy(c => c.Rank).Where(g => g.Key > left.Rank).MinBy(g => g.Key)!)
-            : Nearest(others.GroupBy(c => c.Rank).MaxBy(g => g.Key)!);
-        return (left, lonely.Ewes[0], with);
+        FeedClass Closest(IEnumerable<FeedClass> of) => of.MinBy(c => Math.Abs(Period.DaysBetween(c.Anchor, ewe.Anchor)))!;
+        var with = others.Any(c => c.Kind == ewe.Kind) ? Closest(others.Where(c => c.Kind == ewe.Kind))
+            : others.Any(c => c.Rank > ewe.Lambs) ? Closest(others.GroupBy(c => c.Rank).Where(g => g.Key > ewe.Lambs).MinBy(g => g.Key)!)
+            : Closest(others.GroupBy(c => c.Rank).MaxBy(g => g.Key)!);
+        return (left, ewe, with);
     }
 
-    /// <summary>Makes one class of all ewes of a company, whatever class they were in; who stands elsewhere keeps hers.</summary>
-    private static void Unite(List<FeedClass> classes, ImmutableArray<Ewe> company)
+    /// <summary>Makes one class of those ewes of a company that are in some classes; who stands elsewhere keeps hers.</summary>
+    private void Unite(ImmutableArray<Ewe> company, List<FeedClass> here)
     {
-        var here = classes.Where(c => company.Any(c.Has)).ToList();
-        if (here.Count < 2)
-        {
-            return;
-        }
-
         var moved = new List<FedEwe>();
         foreach (var each in here)
         {
-            classes.Remove(each);
+            _classes.Remove(each);
 
             // Mixed ewes stay together wherever they stand, or the next company would undo what this one did.
             var stays = each.Kind == FeedKind.Mixed ? [] : each.Own.Where(e => company.All(o => o.Tag != e.Tag)).ToImmutableArray();
             moved.AddRange(each.All.Except(stays));
             if (!stays.IsEmpty)
             {
-                classes.Add(new FeedClass(each.Kind, stays, []));
+                _classes.Add(new FeedClass(each.Kind, stays, []));
             }
         }
 
         var kinds = moved.Select(e => e.Kind).Distinct().ToList();
-        classes.Add(new FeedClass(kinds.Count == 1 ? kinds[0] : FeedKind.Mixed, [.. moved], []));
+        _classes.Add(new FeedClass(kinds.Count == 1 ? kinds[0] : FeedKind.Mixed, [.. moved], []));
     }
 }

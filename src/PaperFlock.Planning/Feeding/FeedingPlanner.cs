@@ -10,12 +10,13 @@ namespace PaperFlock.Planning.Feeding;
 internal static class FeedingPlanner
 {
     /// <param name="fed">Ewes that were to lamb this season.</param>
+    /// <param name="inFields">Their classes before they are housed.</param>
     /// <param name="ifNobodyLambed">Where each of them would stand: charts are made by it, so that a lambing moves none.</param>
     /// <param name="whereabouts">Where each stands as the file has it: troughs are filled by it.</param>
     public static FeedingPlan Plan(
-        Flock flock, ImmutableArray<EwePlan> ewes, ImmutableArray<FedEwe> fed, Whereabouts ifNobodyLambed, Whereabouts whereabouts)
+        Flock flock, ImmutableArray<EwePlan> ewes, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> inFields, Whereabouts ifNobodyLambed, Whereabouts whereabouts)
     {
-        var classes = Classes(flock, fed, ifNobodyLambed);
+        var classes = Classes(flock, fed, inFields, ifNobodyLambed);
         var numbers = Numbers(flock, classes);
         var charts = classes.Select((c, i) => (Class: c, Number: numbers[i])).ToList();
         var codeOf = charts.SelectMany(c => c.Class.All.Select(e => (e.Tag, Code: FeedCodes.Of(c.Class.Kind, c.Number))))
@@ -37,7 +38,9 @@ internal static class FeedingPlanner
     /// all the right boxes when housing sheep", takes off 600 mm where a walk-through trough meets a barrier.</summary>
     public const decimal HurdleMetres = 0.6m;
 
-    private static ImmutableArray<FeedClass> Classes(Flock flock, ImmutableArray<FedEwe> fed, Whereabouts ifNobodyLambed)
+    /// <summary>Who is fed alike, by who stands together.</summary>
+    /// <param name="classes">To begin with.</param>
+    public static ImmutableArray<FeedClass> Classes(Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> classes, Whereabouts ifNobodyLambed)
     {
         // Who has not begun yet stands there all the same, and eats with her class when it does.
         var first = fed.Select(e => FedFrom(flock, e)).DefaultIfEmpty(ifNobodyLambed.From).Min();
@@ -48,7 +51,7 @@ internal static class FeedingPlanner
             select (stay.Place, LocalDate.Max(stay.From, first), stay.To, ewe.Plan.Ewe));
         List<(Place Place, ImmutableArray<Ewe> Ewes)> companies =
             [.. together.Select(t => (t.Key, t.Ewes)).DistinctBy(t => (t.Key, string.Join('\n', t.Ewes.Select(e => e.Tag))))];
-        return FeedClasses.Of(flock, fed, companies, (place, company, troughs) => FitsParted(flock, place, company, troughs));
+        return FeedClasses.Settled(flock, classes, companies, (place, company, troughs) => FitsParted(flock, place, company, troughs));
     }
 
     private static LocalDate FedFrom(Flock flock, FedEwe ewe) =>

@@ -10,19 +10,19 @@ internal static class HousingPlanner
     /// <summary>Every ewe of the season is reckoned in at once, those that have lambed too: nobody's place moves when another lambs.</summary>
     /// <param name="ewes">In the order of the flock file.</param>
     /// <param name="fed">Those that were to lamb this season.</param>
-    /// <returns>The plan for those still to lamb, and the pen of each, by tag, of those that have lambed as well.</returns>
-    public static (HousingPlan Plan, IReadOnlyDictionary<string, string> Pens) Plan(Flock flock, IReadOnlyList<EwePlan> ewes, ImmutableArray<FedEwe> fed)
+    /// <param name="fedAlike">Them, by classes that are to stand together.</param>
+    /// <returns>The plan for those still to lamb, and the pen of each, by tag, of those that have lambed as well; null where no pens are planned.</returns>
+    public static (HousingPlan Plan, IReadOnlyDictionary<string, string>? Pens) Plan(Flock flock, IReadOnlyList<EwePlan> ewes, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> fedAlike)
     {
-        var nowhere = new Dictionary<string, string>(StringComparer.Ordinal);
         if (flock.Housing.Lambing == LambingPlace.Outdoors)
         {
-            return (new HousingPlan([], 0, "The ewes lamb outdoors: no pens are planned.", RoomNeeded.Source()), nowhere);
+            return (new HousingPlan([], 0, "The ewes lamb outdoors: no pens are planned.", RoomNeeded.Source()), null);
         }
 
         var pens = flock.Housing.Pens;
         if (pens.IsEmpty)
         {
-            return (new HousingPlan([], 0, "The flock file names no pens, so nobody is placed in one.", RoomNeeded.Source()), nowhere);
+            return (new HousingPlan([], 0, "The flock file names no pens, so nobody is placed in one.", RoomNeeded.Source()), null);
         }
 
         // First due, most lambs first: who is left out, if anyone, is the last to lamb.
@@ -34,7 +34,7 @@ internal static class HousingPlanner
         var housed = EwesThatFit.Choose([.. carrying.Select(e => RoomOf(flock, e.Plan.Ewe))], empty)
             .Select(i => carrying[i])
             .ToImmutableArray();
-        var penOf = Place(flock, housed, empty);
+        var penOf = Place(flock, housed, fedAlike, empty);
 
         var average = Average(flock, carrying);
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
@@ -46,13 +46,16 @@ internal static class HousingPlanner
             penOf.ToDictionary(p => p.Key, p => pens[p.Value].Name, StringComparer.Ordinal));
     }
 
-    private static Dictionary<string, int> Place(Flock flock, ImmutableArray<FedEwe> housed, ImmutableArray<PenRoom> empty)
+    private static Dictionary<string, int> Place(
+        Flock flock, ImmutableArray<FedEwe> housed, ImmutableArray<FeedClass> fedAlike, ImmutableArray<PenRoom> empty)
     {
         var place = new Dictionary<string, int>(StringComparer.Ordinal);
 
-        // Filled trough by trough: ewes of one kind together, those due first first.
+        // Filled trough by trough: ewes that are fed alike together, those due first first.
         ImmutableArray<ImmutableArray<FedEwe>> classes =
-            [.. housed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => g.OrderBy(e => e.Due.FirstPossible).ToImmutableArray())];
+        [
+            .. fedAlike.Select(c => housed.Where(e => c.Has(e.Plan.Ewe)).OrderBy(e => e.Due.FirstPossible).ToImmutableArray()).Where(c => !c.IsEmpty),
+        ];
         if (PenAllocation.Of([.. classes.Select(c => c.Select(e => RoomOf(flock, e.Plan.Ewe)).ToImmutableArray())], empty) is { } byClass)
         {
             foreach (var (ewe, pen) in classes.SelectMany((c, i) => c.Zip(byClass[i])))

@@ -8,20 +8,16 @@ namespace PaperFlock.Planning.Places;
 /// <summary>Who is sorted into which field by the lambs she carries, and when.</summary>
 internal static class Sorting
 {
-    /// <param name="housed">The day a ewe goes in; null when she stays out.</param>
-    /// <param name="pens">Pen of each ewe that has one, by tag.</param>
-    public static EweMoves Moves(
-        Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<PlannedJob> jobs, Func<Ewe, LocalDate?> housed, IReadOnlyDictionary<string, string> pens)
+    /// <summary>Before anybody is housed.</summary>
+    public static EweMoves Moves(Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<PlannedJob> jobs)
     {
-        var scanOf = jobs.Where(j => j.Id == JobIds.Scan && j.Group is not null).ToDictionary(j => j.Group!.Name, j => j.ShownOn, StringComparer.Ordinal);
+        var scanOf = jobs.Where(j => j.Id == JobIds.Scan && j.Group is not null).ToDictionary(j => j.Group!.Name, j => (LocalDate?)j.ShownOn, StringComparer.Ordinal);
         var fieldOf = Fields(flock, fed);
-        var none = flock.Housing.Pens.IsEmpty;
         return new(
-            Sorted: ewe => ewe.Scan is not null ? scanOf.GetValueOrDefault(ewe.Group) is var day && day != default ? day : null : null,
+            Sorted: ewe => ewe.Scan is null ? null : scanOf.GetValueOrDefault(ewe.Group),
             SortedField: ewe => fieldOf.GetValueOrDefault(ewe.Tag),
-            // A shed with pens that hold no more leaves her out; without pens nobody says where she stands in it.
-            Housed: ewe => none || pens.ContainsKey(ewe.Tag) ? housed(ewe) : null,
-            Pen: ewe => pens.GetValueOrDefault(ewe.Tag));
+            Housed: _ => null,
+            Pen: _ => null);
     }
 
     /// <summary>By kind; one that would run alone goes with the kind above, or where there is none with the one below.</summary>

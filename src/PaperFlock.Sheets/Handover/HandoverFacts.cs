@@ -58,7 +58,7 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
         var ewes = English.Count(trough.Ewes.Length, "ewe", "ewes");
         var rows = chart.Rows.Where(r => r.From <= away.To && r.To >= away.From && !r.FedAt.IsEmpty)
             .Select((r, i) => (i == 0 ? "" : $"from {DateText.Short(r.From)} ") + $"{context.Amounts.Plain(r.KgPerFeedByHeads[trough.Ewes.Length - 1])} at {string.Join(" and ", r.FedAt.Select(FeedText.Time))}").ToList();
-        return $"{FeedText.Trough(trough)}: {ewes}, {(rows.Count == 0 ? "forage alone" : $"all of them together {string.Join(", ", rows)}")}. Chart {chart.Code}.";
+        return $"{FeedText.Trough(trough, context.Plan.Feeding)}: {ewes}, {(rows.Count == 0 ? "forage alone" : $"all of them together {string.Join(", ", rows)}")}. Chart {chart.Code}.";
     }
 
     private static ImmutableArray<string> JobsThen(SeasonPlan plan, Absence away)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
@@ -30,13 +31,24 @@ public static class FeedText
         _ => "Gone",
     };
 
-    /// <summary>"North bay, twins".</summary>
-    public static string Trough(Trough trough) => (trough.Kind, trough.LambsAtFoot) switch
+    /// <summary>"North bay, twins"; where twins have more than one chart, "North bay, twins 3" by its number.</summary>
+    public static string Trough(Trough trough, FeedingPlan feeding)
     {
-        ({ } kind, _) => $"{Place(trough.Place)}, {Lower(Kind(kind))}",
-        (_, { } lambs) => $"{Place(trough.Place)}, {AtFoot(lambs)}",
-        _ => $"{Place(trough.Place)}, not in lamb",
-    };
+        var place = Place(trough.Place);
+        if (trough.LambsAtFoot is { } lambs)
+        {
+            return $"{place}, {AtFoot(lambs)}";
+        }
+
+        if (trough.Kind is not { } kind)
+        {
+            return $"{place}, not in lamb";
+        }
+
+        var alike = feeding.Charts.Count(c => c.Kind == kind) == 1;
+        var number = alike ? "" : " " + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
+        return $"{place}, {Lower(Kind(kind))}{number}";
+    }
 
     /// <summary>As the rounds are called.</summary>
     public static string Time(FeedTime time) => time switch

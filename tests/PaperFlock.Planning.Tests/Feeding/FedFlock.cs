@@ -19,7 +19,7 @@ internal static class FedFlock
         var moves = new EweMoves(_ => null, _ => null, _ => housed, e => pen?.Invoke(e));
         var still = ewes.Select(e => e with { Standing = e.Standing == Standing.Lambed ? Standing.ToLamb : e.Standing, Ewe = e.Ewe with { Lambed = null } });
         return FeedingPlanner.Plan(
-            flock, ewes, fed,
+            flock, ewes, fed, FeedClasses.Of(flock, fed),
             WhereaboutsPlanner.Plan(flock, still, flock.Season.TupIn, To, moves),
             WhereaboutsPlanner.Plan(flock, ewes, flock.Season.TupIn, To, moves));
     }

@@ -218,8 +218,12 @@ public sealed class HousingPlannerTests
             pens.Select((p, i) => FeedingSample.Pen($"Pen {i + 1}", p.Item1 / 10m, p.Item2 / 10m, p.Item3 ? p.Item1 / 10m : null))
                 .ToImmutableArray());
 
-    private static HousingPlan Planned(Flock flock, ImmutableArray<EwePlan> ewes) =>
-        HousingPlanner.Plan(flock, ewes, FedEwe.Of(flock, ewes, _ => null)).Plan;
+    /// <summary>By kind, whenever they are due.</summary>
+    private static HousingPlan Planned(Flock flock, ImmutableArray<EwePlan> ewes)
+    {
+        var fed = FedEwe.Of(flock, ewes, _ => null);
+        return HousingPlanner.Plan(flock, ewes, fed, [.. fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => new FeedClass(g.Key, [.. g], []))]).Plan;
+    }
 
     private static HousingPlan Plan(ImmutableArray<EwePlan> ewes, params ImmutableArray<Pen> pens) =>
         Planned(FeedingSample.Flock(ewes).WithPens(pens), ewes);
