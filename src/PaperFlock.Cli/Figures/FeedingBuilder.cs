@@ -25,9 +25,8 @@ internal static class FeedingBuilder
 
     public static ImmutableArray<FeedingFigures> Rows(SeasonPlan plan) =>
     [
-        .. plan.Feeding.Charts.SelectMany(c => c.Rows.Select(r => (Chart: c, Row: r))).OrderBy(f => f.Row.From).Select(f => Row(plan, f.Chart, f.Row)),
+        .. plan.Feeding.Charts.SelectMany(c => c.Rows.Select(r => Row(plan, c, r))).Concat(NotInLamb(plan)).OrderBy(f => f.From, StringComparer.Ordinal),
         .. plan.Feeding.Lambed.Select(r => Row(plan, r)),
-        .. NotInLamb(plan),
     ];
 
     private static FeedingFigures Row(SeasonPlan plan, FeedChart chart, FeedRow row) => new(

@@ -11,7 +11,7 @@ internal sealed class ClassRation
     private const decimal LeastPerLamb = 0.1m;
 
     /// <summary>A single's energy sum may go over the keeper's figure up to this, kg a day: a figure made for twins must not starve her.</summary>
-    private const decimal MostOverFigure = 0.6m;
+    public const decimal MostOverFigure = 0.6m;
 
     private readonly Feeds _feeds;
     private readonly Mob _mob;

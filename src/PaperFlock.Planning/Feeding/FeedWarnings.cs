@@ -113,7 +113,8 @@ internal static class FeedWarnings
         }
 
         var largest = Worst([.. chart.Rows], r => r.KgPerEwePerDay);
-        if (feeds.PerLamb is null && largest.KgPerEwePerDay > Feeds.UsualPerLamb.Kilograms * chart.Lambs + FeedCaps.Grain)
+        var pounds = Math.Max(Feeds.UsualPerLamb.Kilograms * chart.Lambs, ClassRation.MostOverFigure);
+        if (feeds.PerLamb is null && chart.Kind != FeedKind.NotScanned && largest.KgPerEwePerDay > pounds + FeedCaps.Grain)
         {
             yield return Warn(FeedWarningKind.OverAPoundALamb, spans.Forage, largest.KgPerEwePerDay / chart.Lambs, Feeds.UsualPerLamb.Kilograms);
         }

@@ -94,10 +94,17 @@ internal static class HousingPlanner
             return [.. found];
         }
 
-        var asChosen = PenPacking.Of([.. housed.Select(e => RoomOf(flock, e.Plan.Ewe))], empty)
-            ?? throw new InvalidOperationException("ewes chosen because they fit do not fit");
-        var penOf = housed.Zip(asChosen).ToDictionary(h => h.First.Tag, h => h.Second, StringComparer.Ordinal);
-        return [.. all.Select(e => penOf[e.Ewe.Tag])];
+        var byRoom = housed.OrderBy(e => RoomOf(flock, e.Plan.Ewe).Floor).ThenBy(e => RoomOf(flock, e.Plan.Ewe).Trough).ToImmutableArray();
+        foreach (var order in new[] { housed, byRoom })
+        {
+            if (PenPacking.Of([.. order.Select(e => RoomOf(flock, e.Plan.Ewe))], empty) is { } asChosen)
+            {
+                var penOf = order.Zip(asChosen).ToDictionary(h => h.First.Tag, h => h.Second, StringComparer.Ordinal);
+                return [.. all.Select(e => penOf[e.Ewe.Tag])];
+            }
+        }
+
+        throw new InvalidOperationException("ewes chosen because they fit do not fit");
     }
 
     private static PenPlan PlanOf(Flock flock, Pen pen, ImmutableArray<Ewe> ewes, RoomNeeded average)

@@ -12,9 +12,10 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
     private readonly FeedChart _chart = feeding.Charts.First(c => c.Ewes.Any(e => e.Ewe.Tag == ewe.Tag));
     private readonly FeedCaps _caps = new(flock.Feeds);
 
-    public LocalDate From => _chart.Start;
+    /// <summary>The first row of her chart, or the day she lambed if that was before it.</summary>
+    public LocalDate From => LocalDate.Min(_chart.Start, Lambs);
 
-    public LocalDate Lambs => ewe.Plan.Ewe.Lambed ?? LocalDate.Max(ewe.Due.Latest, From).PlusDays(1);
+    public LocalDate Lambs => ewe.Plan.Ewe.Lambed ?? LocalDate.Max(ewe.Due.Latest, _chart.Start).PlusDays(1);
 
     /// <summary>Included.</summary>
     public LocalDate To => Lambs.PlusDays(Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));

@@ -15,8 +15,7 @@ internal sealed class FeedChartSheet : ISheetMaker
     /// <summary>Points between the table and the words above and below it.</summary>
     private const double Apart = 5;
 
-    private static readonly double TallestRow = Mm(9.5);
-    private static readonly double LeastRow = Mm(7);
+    private static readonly double TallestRow = Mm(11);
 
     public string Kind => KindWord;
 
@@ -38,7 +37,7 @@ internal sealed class FeedChartSheet : ISheetMaker
         var head = context.Head(title, chart.Code, sideways: true);
         var room = Room(context, head, lead, foot);
         var rows = ReckonerTable.Shown(context, chart).Length;
-        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, LeastRow, TallestRow));
+        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, context.TableTick + 3, TallestRow));
         var body = new Column([lead, table, foot], Apart) { Name = title };
         return Pinned(context, chart.Code, title, body, head);
     }

@@ -66,7 +66,9 @@ internal static class FeedFoot
         return new Picture(
             new Size(width + handle, height),
             [
-                new PathItem([(Left(0), 0.5), (Left(height), height - 0.5), (Right(height), height - 0.5), (Right(0), 0.5)], true, Lines.Box),
+                new LineItem(Left(0), 0.5, Left(height), height - 0.5, Lines.Box),
+                new LineItem(Right(0), 0.5, Right(height), height - 0.5, Lines.Box),
+                new LineItem(Left(0), 0.5, Right(0), 0.5, Lines.Box),
                 new PathItem([(Left(top), top + 0.5), (Left(height), height - 0.5), (Right(height), height - 0.5), (Right(top), top + 0.5)], true, 0),
                 new LineItem(Right(1), 1.5, width + handle, 1.5, 2),
             ]);

@@ -26,16 +26,17 @@ internal static class FeedLead
                 1.2),
         ]);
 
-    /// <summary>Places they stand in from today on, in the order they come to them, with the most of them that are there.</summary>
+    /// <summary>Places they stand in while it lasts, in the order they come to them, with the most of them that are there. Today has no part in it: days
+    /// that pass change no sheet.</summary>
     private static IEnumerable<Element> Places(SheetContext context, FeedChart chart)
     {
         var plan = context.Plan;
-        var troughs = plan.Feeding.Troughs.Where(t => t.Chart == chart.Code && (t.To >= plan.AsOf || plan.AsOf > plan.To)).ToList();
+        var troughs = plan.Feeding.Troughs.Where(t => t.Chart == chart.Code).ToList();
         var runs = ImmutableArray.CreateBuilder<Run>();
         foreach (var place in troughs.GroupBy(t => t.Place))
         {
             var fullest = place.MaxBy(t => t.Ewes.Length)!;
-            var later = place.Min(t => t.From) is var from && from > chart.Start && from > plan.AsOf ? $" from {DateText.Short(from)}" : "";
+            var later = place.Min(t => t.From) is var from && from > chart.Start ? $" from {DateText.Short(from)}" : "";
             runs.Add(new Run($"{(runs.Count == 0 ? "" : "    ")}{FeedText.Place(place.Key)} {fullest.Ewes.Length}{later} ", TypeScale.BodyBold));
             var ewes = plan.Ewes.Where(e => fullest.Ewes.Any(o => o.Tag == e.Ewe.Tag)).ToList();
             if (ewes.Count > MostNamed)

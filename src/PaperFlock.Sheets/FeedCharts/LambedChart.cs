@@ -15,7 +15,7 @@ internal static class LambedChart
     public static IEnumerable<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
-        if (plan.Feeding.Charts.IsEmpty && plan.Feeding.NotInLamb.IsEmpty)
+        if (!plan.Feeding.Troughs.Any(t => context.Concerns(t.From, t.To)))
         {
             return [];
         }

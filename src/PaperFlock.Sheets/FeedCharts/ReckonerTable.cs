@@ -25,11 +25,25 @@ internal static class ReckonerTable
     private static readonly TextStyle Heads = TypeScale.Cap(Face.TextBold, 5.6);
     private static readonly TextStyle Fed = new(Face.Text, 12);
 
-    /// <summary>Rows still to come, and the last in any case: it is the ration of a ewe that is late. A season that is over is shown whole.</summary>
+    /// <summary>Steps still to come, and the last in any case: it is the ration of a ewe that is late. Weeks with the same feed are one row. A season that is over is
+    /// shown whole.</summary>
     public static ImmutableArray<FeedRow> Shown(SheetContext context, FeedChart chart)
     {
         var plan = context.Plan;
-        return [.. chart.Rows.Where((r, i) => i + 1 == chart.Rows.Length || plan.AsOf > plan.To || r.To >= plan.AsOf)];
+        var steps = new List<FeedRow>();
+        foreach (var row in chart.Rows)
+        {
+            if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
+            {
+                steps[^1] = steps[^1] with { To = row.To };
+            }
+            else
+            {
+                steps.Add(row);
+            }
+        }
+
+        return [.. steps.Where((r, i) => i + 1 == steps.Count || plan.AsOf > plan.To || r.To >= plan.AsOf)];
     }
 
     public static Table Of(SheetContext context, FeedChart chart, double rowHeight)
@@ -38,7 +52,7 @@ internal static class ReckonerTable
         var amounts = Shown(context, chart).SelectMany(r => heads.Select(h => Amount(context, r, h))).ToList();
         var figure = Figure(context, amounts, rowHeight, heads.Length);
         var rows = Shown(context, chart).Select((r, i) => Row(context, chart, r, heads, figure, rowHeight, i > 0 && Shown(context, chart)[i - 1].FedAt.Length != r.FedAt.Length));
-        return new Table(Columns(context, heads.Length), [Head(heads)], [.. rows], HeadRule: Lines.Section, LeastCarried: LeastRows) { Name = "rations" };
+        return new Table(Columns(context, heads.Length), [Head(chart, heads)], [.. rows], HeadRule: Lines.Section, LeastCarried: LeastRows) { Name = "rations" };
     }
 
     /// <summary>From all of them down to 1; 0 stands for each ewe.</summary>
@@ -55,12 +69,14 @@ internal static class ReckonerTable
         context.DayColumn(Mm(28), Fed),
     ];
 
-    private static TableRow Head(ImmutableArray<int> heads) => new(
+    private static TableRow Head(FeedChart chart, ImmutableArray<int> heads) => new(
         [
             Block.Blank(),
             Block.Cell("from", TypeScale.Label, TextAlign.Centre),
             Block.Cell("fed at", TypeScale.Label, TextAlign.Centre),
-            .. heads.Select(h => h == 0 ? Block.Cell("each\newe", TypeScale.LabelBold, TextAlign.Centre) : Block.Cell(Amounts.Figure(h, "0"), Heads, TextAlign.Centre)),
+            .. heads.Select(h => h == 0 ? Block.Cell("each\newe", TypeScale.LabelBold, TextAlign.Centre)
+                : chart.Ewes is [{ Ewe.Name: { } name }] ? Block.Cell(name, TypeScale.Heading, TextAlign.Centre)
+                : Block.Cell(Amounts.Figure(h, "0"), Heads, TextAlign.Centre)),
             Block.Cell("from", TypeScale.Label, TextAlign.Centre),
         ],
         HeadHeight);
@@ -70,7 +86,7 @@ internal static class ReckonerTable
         var name = $"from {DateText.Short(row.From)}";
         return new TableRow(
             [
-                Block.Cell(Block.Tick(Math.Min(context.TableTick, height - 6))),
+                new TableCell(Block.Tick(context.TableTick), Padding: Edges.Of(2, 1)),
                 Block.Cell(DateText.Short(row.From), Day),
                 Block.Cell(Times(row)),
                 .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
@@ -78,7 +94,7 @@ internal static class ReckonerTable
             ],
             height,
             RuleAbove: moreFeeds ? Lines.Section : null,
-            Name: row == chart.Rows[^1] ? name : Dated.Name(name, row.To));
+            Name: row.To == chart.Rows[^1].To ? name : Dated.Name(name, row.To));
     }
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
@@ -113,6 +129,6 @@ internal static class ReckonerTable
         var widest = amounts.Max(a => context.Measurer.WidthOf(a, one));
         var tracks = Columns(context, columns);
         var width = (context.SidewaysBody.Width - tracks.Sum(t => t.Points)) / columns;
-        return TypeScale.Cap(Face.Text, Math.Min(Math.Min(5.6, (rowHeight / PointsPerMillimetre) * 0.62), (width - 5) / widest));
+        return TypeScale.Cap(Face.Text, Math.Min(Math.Min(5.6, (rowHeight / PointsPerMillimetre) * 0.62), (width - 9) / widest));
     }
 }

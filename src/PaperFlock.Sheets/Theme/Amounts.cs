@@ -9,15 +9,15 @@ public sealed class Amounts(Flocks.Units units)
     /// <summary>A weight of feed with its unit, and no trailing zero: "3 kg", "0.65 kg", "1.4 lb". Where both are wanted, both.</summary>
     public string Plain(decimal kilograms) => units switch
     {
-        Flocks.Units.Metric => Join(kilograms, "0.##", "kg"),
-        Flocks.Units.Imperial => Join(kilograms / Mass.KilogramsPerPound, "0.#", "lb"),
-        _ => $"{Join(kilograms, "0.##", "kg")} ({Join(kilograms / Mass.KilogramsPerPound, "0.#", "lb")})",
+        Flocks.Units.Metric => Join(Down(kilograms, 2), "0.##", "kg"),
+        Flocks.Units.Imperial => Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb"),
+        _ => $"{Join(Down(kilograms, 2), "0.##", "kg")} ({Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb")})",
     };
 
     /// <summary>The figure alone, in <see cref="FeedUnit"/>.</summary>
     public string PlainFigure(decimal kilograms) => IsImperialFirst
-        ? Figure(kilograms / Mass.KilogramsPerPound, "0.#")
-        : Figure(kilograms, "0.##");
+        ? Figure(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#")
+        : Figure(Down(kilograms, 2), "0.##");
 
     /// <summary>"kg", or "lb" where only pounds are wanted.</summary>
     public string FeedUnit => IsImperialFirst ? "lb" : "kg";
@@ -45,6 +45,9 @@ public sealed class Amounts(Flocks.Units units)
     }
 
     public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    /// <summary>Never more than is meant; a ten-thousandth short is a whole number of pounds that was once in kilograms.</summary>
+    private static decimal Down(decimal amount, int decimals) => decimal.Round(amount + 0.0001m, decimals, MidpointRounding.ToZero);
 
     private bool IsImperialFirst => units == Flocks.Units.Imperial;
 

@@ -1,5 +1,5 @@
 using NodaTime;
-using PaperFlock.Planning.Feeding;
+using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning.Tests.Feeding;
 
@@ -49,15 +49,20 @@ internal static class FeedingParts
             Assert.All(row.KgPerFeedByHeads, (kilograms, i) => AmountIsTrue(plan, row, kilograms, i + 1));
             foreach (var ewe in chart.Ewes)
             {
-                var weight = EweWeights.Of(plan.Flock, ewe.Ewe);
+                var weight = WeightOf(plan.Flock, ewe.Ewe);
                 var concentrate = row.KgPerEwePerDay * feeds.Concentrate.DryMatter;
-                var appetite = weight * (feeds.Forage.Intake ?? ForageIntake.Usual(feeds.Forage.Kind)) - (feeds.Forage.SubstitutionRate * concentrate);
+                var appetite = weight * (feeds.Forage.Intake ?? UsualShare(feeds.Forage.Kind)) - (feeds.Forage.SubstitutionRate * concentrate);
                 var forage = Math.Max(0, Math.Min(appetite, (0.025m * weight) - concentrate));
                 Assert.True(concentrate + forage <= (0.025m * weight) + Grain, $"{chart.Code} dry matter");
                 Assert.True(concentrate <= (0.6m * (concentrate + forage)) + Grain, $"{chart.Code} concentrate");
             }
         }
     }
+
+    private static decimal WeightOf(Flock flock, Ewe ewe) =>
+        (ewe.Weight ?? flock.Breeds.FirstOrDefault(b => b.Name == ewe.Breed)?.MatureWeight ?? new Mass(70)).Kilograms;
+
+    private static decimal UsualShare(ForageKind kind) => kind switch { ForageKind.Silage => 0.014m, ForageKind.Straw => 0.010m, _ => 0.015m };
 
     private static void AmountIsTrue(SeasonPlan plan, FeedRow row, decimal kilograms, int heads)
     {
@@ -111,7 +116,7 @@ internal static class FeedingParts
                 Assert.True(row.KgPerFeed > 0 && row.KgPerFeed <= (row.KgPerDay / row.FedAt.Length) + Grain);
                 Assert.All(
                     plan.Ewes.Where(e => e.Ewe.Scan >= lambs && e.Standing is (Standing.ToLamb or Standing.Lambed)),
-                    e => Assert.True(row.KgPerDay * plan.Flock.Feeds.Concentrate.DryMatter <= (0.6m * 0.035m * EweWeights.Of(plan.Flock, e.Ewe)) + Grain));
+                    e => Assert.True(row.KgPerDay * plan.Flock.Feeds.Concentrate.DryMatter <= (0.6m * 0.035m * WeightOf(plan.Flock, e.Ewe)) + Grain));
             }
         }
     }
