@@ -73,6 +73,6 @@ public enum FeedWarningKind
     /// <summary>Scoops are more than a tenth out. Kilograms measured, and meant.</summary>
     ScoopInexact,
 
-    /// <summary>No weight is given. Kilograms taken.</summary>
+    /// <summary>Others are weighed and she is not. Kilograms taken.</summary>
     Unweighed,
 }

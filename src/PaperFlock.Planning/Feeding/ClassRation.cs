@@ -8,7 +8,7 @@ namespace PaperFlock.Planning.Feeding;
 internal sealed class ClassRation
 {
     /// <summary>Nothing is fed for a lamb under this, kg a day; common practice, no source.</summary>
-    private const decimal LeastPerLamb = 0.1m;
+    public const decimal LeastPerLamb = 0.1m;
 
     /// <summary>A single's energy sum may go over the keeper's figure up to this, kg a day: a figure made for twins must not starve her.</summary>
     public const decimal MostOverFigure = 0.6m;

@@ -50,7 +50,7 @@ internal static class FeedWarnings
         foreach (var lambs in Enumerable.Range(1, 3))
         {
             var (asked, most) = (feeds.Lambed.For(lambs).Kilograms, LambedRations.MostFor(flock, ewes, lambs));
-            if (most < asked)
+            if (most < asked && feeds.Lambed != LambedFeeds.Usual)
             {
                 yield return new(FeedWarningKind.LambedHeld, spans.Feeds, FeedCodes.Lambed, [], most, asked);
             }
@@ -63,7 +63,9 @@ internal static class FeedWarnings
         FeedWarning Warn(FeedWarningKind kind, SourceSpan span, decimal number, decimal against, IEnumerable<FedEwe>? whom = null) =>
             new(kind, span, chart.Code, whom is null ? [] : [.. whom.Select(e => e.Plan.Ewe)], number, against);
 
-        if (feeding.All.Where(e => EweWeights.IsAssumed(flock, e.Plan.Ewe)).ToList() is { Count: > 0 } unweighed)
+        // A file in which nobody is weighed or scanned is a beginning; one ewe scanned and without a weight among others is forgotten.
+        if (flock.Ewes.Any(e => !EweWeights.IsAssumed(flock, e))
+            && feeding.All.Where(e => e.Plan.IsScanned && EweWeights.IsAssumed(flock, e.Plan.Ewe)).ToList() is { Count: > 0 } unweighed)
         {
             yield return Warn(FeedWarningKind.Unweighed, unweighed[0].Plan.Ewe.Span, EweWeights.Default, EweWeights.Default, unweighed);
         }
@@ -101,7 +103,8 @@ internal static class FeedWarnings
         }
 
         if (Worst(full, r => r.KgPerEwePerDay - r.EnergyBalanceKg) is var most
-            && most.KgPerEwePerDay >= Over * most.EnergyBalanceKg && most.KgPerEwePerDay - most.EnergyBalanceKg >= Worth)
+            && most.KgPerEwePerDay >= Over * most.EnergyBalanceKg && most.KgPerEwePerDay - most.EnergyBalanceKg >= Worth
+            && most.KgPerEwePerDay > (ClassRation.LeastPerLamb * Math.Max(2, chart.Lambs)) + FeedCaps.Grain)
         {
             yield return Warn(FeedWarningKind.OverEnergySum, spans.PerLamb, most.KgPerEwePerDay, most.EnergyBalanceKg);
         }

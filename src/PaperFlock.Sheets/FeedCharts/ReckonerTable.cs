@@ -25,13 +25,14 @@ internal static class ReckonerTable
     private static readonly TextStyle Heads = TypeScale.Cap(Face.TextBold, 5.6);
     private static readonly TextStyle Fed = new(Face.Text, 12);
 
-    /// <summary>Steps still to come, and the last in any case: it is the ration of a ewe that is late. Weeks with the same feed are one row. A season that is over is
+    /// <summary>Steps still to come, and the last in any case: it is the ration of a ewe that is late. Weeks with the same feed are one row, and weeks
+    /// before the first feed none. A season that is over is
     /// shown whole.</summary>
     public static ImmutableArray<FeedRow> Shown(SheetContext context, FeedChart chart)
     {
         var plan = context.Plan;
         var steps = new List<FeedRow>();
-        foreach (var row in chart.Rows)
+        foreach (var row in chart.Rows.SkipWhile(r => r.FedAt.IsEmpty))
         {
             if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
             {
@@ -100,11 +101,6 @@ internal static class ReckonerTable
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
     private static Text Times(FeedRow row)
     {
-        if (row.FedAt.IsEmpty)
-        {
-            return Block.Text("hay alone", Fed, TextAlign.Centre);
-        }
-
         var runs = ImmutableArray.CreateBuilder<Run>();
         for (var i = 0; i < row.FedAt.Length; i++)
         {
@@ -120,7 +116,7 @@ internal static class ReckonerTable
     }
 
     private static string Amount(SheetContext context, FeedRow row, int heads) =>
-        row.FedAt.IsEmpty ? "none" : context.Amounts.PlainFigure(row.KgPerFeedByHeads[Math.Max(1, heads) - 1]);
+        context.Amounts.PlainFigure(row.KgPerFeedByHeads[Math.Max(1, heads) - 1]);
 
     /// <summary>As large as the row and the narrowest column allow.</summary>
     private static TextStyle Figure(SheetContext context, List<string> amounts, double rowHeight, int columns)
