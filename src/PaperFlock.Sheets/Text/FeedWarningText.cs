@@ -20,7 +20,8 @@ public static class FeedWarningText
 
     private static (string Code, string Message, string Advice) Words(FeedWarning warning, Amounts amounts)
     {
-        string Kg(decimal kilograms) => amounts.Plain(kilograms);
+        // On screen lines may break anywhere, and people search for what they see.
+        string Kg(decimal kilograms) => amounts.Plain(kilograms).Replace('\u00a0', ' ');
         var (number, against) = (warning.Number, warning.Against);
         return warning.Kind switch
         {
@@ -82,7 +83,7 @@ public static class FeedWarningText
                 $"{warning.Chart}: in half scoops {Kg(against)} becomes {Kg(number)}, more than a tenth out",
                 "a smaller `scoop`, or a spring balance and `scales: yes`"),
             _ => ("FLK138",
-                $"{warning.Chart}: no weight for {Names(warning)}, so {amounts.Weight(number)} is taken",
+                $"{warning.Chart}: no weight for {Names(warning)}, so {amounts.Weight(number).Replace('\u00a0', ' ')} is taken",
                 "write her `weight`, or a `mature-weight` under breeds: what is safe to feed goes by it"),
         };
     }
