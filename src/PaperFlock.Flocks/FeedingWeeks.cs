@@ -12,6 +12,9 @@ public sealed record FeedingWeeks(int Single, int Twin, int Triplet, int Thin)
 
     public int Thin { get; init; } = Require.Within(Thin, 1, int.MaxValue);
 
+    /// <summary>The earliest that any ewe can begin.</summary>
+    public int Most => Math.Max(Math.Max(Single, Twin), Math.Max(Triplet, Thin));
+
     /// <summary>The same for every ewe.</summary>
     public static FeedingWeeks Same(int weeks) => new(weeks, weeks, weeks, weeks);
 

@@ -77,7 +77,7 @@ internal static class ChartRows
     /// <summary>Nobody has the whole of the largest ration before the rumen has had its days.</summary>
     private static decimal Brought(decimal ration, decimal largest, LocalDate day, LocalDate start) =>
         Period.DaysBetween(start, day) < FeedCaps.IntroductionDays && largest > FeedCaps.Grain
-            ? Math.Min(ration, FeedCaps.Down(largest - FeedCaps.Grain))
+            ? Math.Min(ration, Math.Max(FeedCaps.Grain, FeedCaps.Down(largest - FeedCaps.Grain)))
             : ration;
 
     /// <summary>The next step towards a ration; a last step too small to weigh is shared with the one before.</summary>

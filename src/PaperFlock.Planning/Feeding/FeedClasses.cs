@@ -45,7 +45,7 @@ internal sealed class FeedClasses
         {
             while (settling.In(company) is { Count: > 1 } here && !(parted && fitsParted(place, company, here.Count)))
             {
-                settling.Unite(company, parted ? Nearest(here) : here);
+                settling.Unite(company, parted ? Nearest(here) : here, whole: !parted);
             }
         }
 
@@ -156,9 +156,17 @@ internal sealed class FeedClasses
         return (left, ewe, with);
     }
 
-    /// <summary>Makes one class of those ewes of a company that are in some classes; who stands elsewhere keeps hers.</summary>
-    private void Unite(ImmutableArray<Ewe> company, List<FeedClass> here)
+    /// <summary>Makes one class of those ewes of a company that are in some classes; who stands elsewhere keeps hers, unless all are of one kind.</summary>
+    /// <param name="whole">Nobody keeps hers: where no place is parted, one that stays behind would share a trough again elsewhere.</param>
+    private void Unite(ImmutableArray<Ewe> company, List<FeedClass> here, bool whole)
     {
+        if (whole || here.All(c => c.Kind == here[0].Kind))
+        {
+            _classes.RemoveAll(here.Contains);
+            _classes.Add(here.Aggregate((one, other) => one.With(other)));
+            return;
+        }
+
         var moved = new List<FedEwe>();
         foreach (var each in here)
         {

@@ -55,7 +55,7 @@ internal static class FeedingPlanner
     }
 
     private static LocalDate FedFrom(Flock flock, FedEwe ewe) =>
-        KeeperWeek.FirstDay(ewe.Anchor.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing.For(ewe.Carries, ewe.IsThin)), flock.ChangeDay);
+        KeeperWeek.FirstDay(ewe.Anchor.PlusWeeks(-flock.Practice.FeedWeeksBeforeLambing.Most), flock.ChangeDay);
 
     private static bool FitsParted(Flock flock, Place place, ImmutableArray<Ewe> company, int troughs)
     {

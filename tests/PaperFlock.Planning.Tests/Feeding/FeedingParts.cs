@@ -91,7 +91,8 @@ internal static class FeedingParts
         }
 
         Assert.Equal(plan.To, chart.Rows[^1].To);
-        if (chart.Rows.Max(r => r.KgPerEwePerDay) is > 0.05m and var most)
+        // Where feeding begins so late that she never comes to her ration there is nothing to be brought on to.
+        if (!chart.Rows[^1].IsStep && chart.Rows.Max(r => r.KgPerEwePerDay) is > 0.05m and var most)
         {
             var first = chart.Rows.First(r => r.KgPerEwePerDay > 0).From;
             var full = chart.Rows.First(r => r.KgPerEwePerDay == most).From;
