@@ -31,8 +31,7 @@ internal sealed class FlockLoader(string path, LocalDate? asOf, Host host, ILine
 
         host.Stop.ThrowIfCancellationRequested();
         var plan = line.Plan(flock, asOf ?? Today(flock.Holding.TimeZone));
-        AddAll(found, plan.Warnings);
-        AddAll(found, plan.Feeding.Warnings.Select(w => FeedWarningText.Of(w, flock)));
+        AddAll(found, WarningText.Of(plan));
         if (forPaper)
         {
             AddAll(found, MissingCharacters.In(flock, reading.Source, line.FirstMissing));

@@ -7,7 +7,7 @@ namespace PaperFlock.Cli;
 /// <summary>The sheets named after <c>--sheets</c>, with commas between.</summary>
 internal static class SheetChoice
 {
-    private static readonly string[] All = [.. PackComposer.Kinds, .. PackComposer.Codes.Select(c => c.Code)];
+    private static readonly string[] All = [.. PackSheets.All.Select(s => s.Kind), .. PackSheets.All.Select(s => s.Code)];
 
     /// <summary>By name, or by the page code they are printed with; capitals do not matter.</summary>
     /// <returns>Each once, in binding order.</returns>
@@ -32,19 +32,15 @@ internal static class SheetChoice
             argument.AddError(Messages.NoSheets);
         }
 
-        return [.. PackComposer.Kinds.Where(chosen.Contains)];
+        return [.. PackSheets.All.Select(s => s.Kind).Where(chosen.Contains)];
     }
 
     private static string? KindOf(string word) =>
-        PackComposer.Kinds.FirstOrDefault(k => string.Equals(k, word, StringComparison.OrdinalIgnoreCase))
-        ?? PackComposer.Codes.FirstOrDefault(c => string.Equals(c.Code, word, StringComparison.OrdinalIgnoreCase)).Kind;
+        PackSheets.All.FirstOrDefault(s => s.Kind.Equals(word, StringComparison.OrdinalIgnoreCase) || s.Code.Equals(word, StringComparison.OrdinalIgnoreCase))?.Kind;
 
     private static string Complaint(string word)
     {
         // Such as FEED-2 or CARD-00101: the code of one leaf of many.
-        var many = word.IndexOf('-', StringComparison.Ordinal) is > 0 and var dash && !All.Contains(word, StringComparer.OrdinalIgnoreCase)
-            ? PackComposer.Codes.FirstOrDefault(c => c.Code.AsSpan().Equals(word.AsSpan(0, dash), StringComparison.OrdinalIgnoreCase)).Code
-            : null;
-        return many is null ? Messages.NoSuchSheet(word, NearestWord.Find(word, All)) : Messages.OneLeafOnly(word, many);
+        return PackSheets.OfCode(word) is { } many ? Messages.OneLeafOnly(word, many.Code) : Messages.NoSuchSheet(word, NearestWord.Find(word, All));
     }
 }

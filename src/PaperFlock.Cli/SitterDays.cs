@@ -33,7 +33,7 @@ internal static class SitterDays
             throw new UsageException(Messages.DaysReversed(first, last));
         }
 
-        var others = sheets.Where(s => !PackComposer.KindsForDays.Contains(s)).ToList();
+        var others = PackSheets.All.Where(s => sheets.Contains(s.Kind) && !s.IsForSitter).Select(s => s.Kind).ToList();
         return others.Count == 0 ? new DateInterval(first, last) : throw new UsageException(Messages.NotOfSomeDays(others));
     }
 

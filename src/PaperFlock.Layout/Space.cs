@@ -1,6 +1,6 @@
 namespace PaperFlock.Layout;
 
-/// <summary>The room an element is offered, in points. An element never sees a negative size: <see cref="Offering"/> clamps at zero.</summary>
+/// <summary>The room an element is offered, in points. An element never sees a negative size: <see cref="ChildPlacing"/> clamps at zero.</summary>
 /// <param name="Height">What is left on this page.</param>
 /// <param name="FullHeight">What the same slot has on a fresh page; never less than <paramref name="Height"/>.</param>
 public readonly record struct Space(double Width, double Height, double FullHeight)

@@ -11,7 +11,7 @@ namespace PaperFlock.Planning;
 /// <param name="Number">What is, in the unit its kind says.</param>
 /// <param name="Against">What it is held against.</param>
 public sealed record FeedWarning(
-    FeedWarningKind Kind, SourceSpan Span, string Chart, ImmutableArray<Ewe> Ewes, decimal Number, decimal Against)
+    FeedWarningKind Kind, SourceSpan Span, string Chart, ImmutableArray<Ewe> Ewes, decimal Number, decimal Against) : PlanWarning(Span)
 {
     /// <summary>The ewes whose lack is meant, where they share a trough.</summary>
     public FeedKind? Of { get; init; }

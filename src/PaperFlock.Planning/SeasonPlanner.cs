@@ -25,11 +25,7 @@ public static class SeasonPlanner
         var dated = EwePlans.Of(flock);
         var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
         var jobs = JobPlanner.Plan(flock, anchors);
-        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs))
-        {
-            FirstDueWhy = a.Due.FirstWhy,
-            LastDueWhy = a.Due.LastWhy,
-        })];
+        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due, HousedOn(a.Group, jobs)))];
         var dates = new SeasonDates(
             flock.Groups.Min(g => g.TupIn),
             flock.Groups.Max(g => g.TupOut),
@@ -39,10 +35,10 @@ public static class SeasonPlanner
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
         var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
         var fed = FedEwe.Of(flock, dated, ewe => housedOn[ewe.Ewe.Group]);
-        var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
+        var (from, to) = Covered(flock, jobs, dates.LastDue);
         var known = LocalDate.Min(from, asOf);
         ImmutableArray<EwePlan> stillInLamb = [.. dated.Select(InLambStill)];
-        var sorted = Sorting.Moves(flock, fed, jobs.Jobs);
+        var sorted = Sorting.Moves(flock, fed, jobs);
         var inFields = FeedingPlanner.Classes(flock, fed, FeedClasses.Of(flock, fed), WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, sorted));
         var (housing, pens) = HousingPlanner.Plan(flock, dated, fed, inFields);
         var moves = sorted.Into(pens, ewe => housedOn[ewe.Group]);
@@ -50,41 +46,37 @@ public static class SeasonPlanner
         var feeding = FeedingPlanner.Plan(flock, dated, fed, inFields, WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, moves), whereabouts);
         ImmutableArray<EwePlan> ewes = [.. dated.Select(e => e with { Chart = feeding.CodeOf(e.Ewe), Pen = e.IsCarrying ? pens?.GetValueOrDefault(e.Ewe.Tag) : null })];
         var stores = StoresPlanner.Plan(flock, feeding, fed);
-        var lambing = LambingCurvePlanner.Plan(flock, ewes);
-        var all = WithFeeding(jobs.Jobs, feeding);
-        return new(
-            flock,
-            asOf,
-            dates,
-            from,
-            to,
-            groups,
-            ewes,
-            all,
-            jobs.Gatherings,
-            whereabouts,
-            feeding,
-            stores,
-            lambing,
-            housing,
-            RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
-            PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
+        var all = JobPlanner.Sorted(flock, [.. jobs, .. FeedJobs.Of(feeding)]);
+        return new(flock, asOf)
+        {
+            Dates = dates,
+            From = from,
+            To = to,
+            Groups = groups,
+            Ewes = ewes,
+            Jobs = all,
+            Gatherings = Gathering.Of(all),
+            Whereabouts = whereabouts,
+            Feeding = feeding,
+            Stores = stores,
+            Lambing = LambingCurvePlanner.Plan(flock, ewes),
+            Housing = housing,
+            Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
+            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs),
+        };
     }
 
     private static EwePlan InLambStill(EwePlan ewe) =>
         ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;
 
-    private static ImmutableArray<PlannedJob> WithFeeding(ImmutableArray<PlannedJob> jobs, FeedingPlan feeding) =>
-        [.. jobs.Concat(FeedJobs.Of(feeding)).OrderBy(j => j.ShownOn)];
-
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
 
-    private static LocalDate? HousedOn(TuppingGroup group, PlannedJobs planned) =>
-        planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.ShownOn;
+    private static LocalDate? HousedOn(TuppingGroup group, ImmutableArray<Job> jobs) =>
+        jobs.FirstOrDefault(j => j.Kind == JobKind.House && j.Group == group)?.ShownOn;
 
     /// <summary>Whole weeks at the start, so that the planner's first row is full; at the end the day itself.</summary>
-    private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<PlannedJob> jobs, LocalDate? lastDue)
+    private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<Job> jobs, LocalDate? lastDue)
     {
         var from = KeeperWeek.FirstDay(jobs[0].ShownOn, flock.Print.WeekStarts);
         var last = jobs[^1].ShownOn;

@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
-using PaperFlock.Layout;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -44,7 +43,7 @@ public class RoomBenchmarks
     public object Compose() => _line.Compose(_plan, PackRequest.Everything, null);
 
     [Benchmark]
-    public long Print() => InOrder.Select(_issue.Pack.Documents, _line.Print).Sum(pdf => (long)pdf.Length);
+    public long Print() => _issue.Pack.Documents.Select(_line.Print).Sum(pdf => (long)pdf.Length);
 
     [Benchmark]
     public long Record() => RecordFile.BytesOf(_issue.Composed.Record).Length;

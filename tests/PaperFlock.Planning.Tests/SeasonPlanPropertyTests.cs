@@ -1,4 +1,3 @@
-using CsCheck;
 using NodaTime;
 
 namespace PaperFlock.Planning.Tests;

@@ -3,7 +3,7 @@ using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Sheets.Tests;

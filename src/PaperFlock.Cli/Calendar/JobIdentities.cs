@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.IO.Hashing;
 using System.Text;
-using PaperFlock.Layout;
+using PaperFlock.Cli.Figures;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Calendar;
@@ -10,7 +11,7 @@ namespace PaperFlock.Cli.Calendar;
 internal static class JobIdentities
 {
     /// <summary>
-    /// Of the holding, the year the tup goes in, the kind of job and its group; of the keeper's own jobs the title too; and where several are alike, such
+    /// Of the holding, the year the tup goes in, the kind of job and its group; of the keeper's own jobs the title too, of those of a feed chart its code; and where several are alike, such
     /// as the changes of raddle, which of them it is by its window. Never of a day, so that a job that moves is moved in the calendar and not doubled.
     /// The year tells one season's jobs from the next's; it changes only if the tup's day is moved over New Year.
     /// </summary>
@@ -31,19 +32,19 @@ internal static class JobIdentities
     }
 
     /// <summary>Lengths in front, so that no two lists of words run together into one key.</summary>
-    private static string Key(SeasonPlan plan, PlannedJob job)
+    private static string Key(SeasonPlan plan, Job job)
     {
         string[] parts =
         [
             plan.Flock.Holding.Name,
             plan.Dates.TupIn.Year.ToString(CultureInfo.InvariantCulture),
-            job.Id,
+            Codes.Of(job.Kind),
             job.Group is null ? "flock" : $"group {job.Group.Name}",
-            job.Id == JobIds.Own ? job.Title : string.Empty,
+            job.Rule.Own?.Title ?? job.Rule.Chart ?? string.Empty,
         ];
         return string.Concat(parts.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Length}:{p}")));
     }
 
     private static string Uid(string key, int n) =>
-        $"{Fingerprint.Of(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}")))}@paperflock";
+        $"{Convert.ToHexString(XxHash128.Hash(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}"))))}@paperflock";
 }

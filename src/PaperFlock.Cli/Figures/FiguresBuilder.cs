@@ -14,17 +14,17 @@ internal static class FiguresBuilder
         plan.Flock.Holding.TimeZone.Id,
         new SeasonFigures(Date(plan.Dates.TupIn), Date(plan.Dates.TupOut), Date(plan.Dates.FirstDue), Date(plan.Dates.LastDue)),
         [.. plan.Groups.Select(Group)],
-        [.. plan.Jobs.OrderBy(j => j.ShownOn).Select(Job)],
-        [.. plan.Gatherings.OrderBy(g => g.Date).Select(g => new GatheringFigures(Date(g.Date), [.. g.Jobs.Select(j => j.Id)]))],
+        [.. plan.Jobs.Select(j => Job(j, plan))],
+        [.. plan.Gatherings.Select(g => new GatheringFigures(Date(g.Date), [.. g.Jobs.Select(j => Codes.Of(j.Kind))]))],
         [.. plan.Ewes.Select(Ewe)],
         FeedingBuilder.Whereabouts(plan),
         FeedingBuilder.Troughs(plan),
         FeedingBuilder.Rows(plan),
         [.. plan.Stores.OrderBy(s => s.NeededFrom).Select(s => Store(s, plan.Flock))],
         [.. plan.Lambing.Days.Select(Lambing)],
-        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), plan.Lambing.Words),
-        Housing(plan.Housing),
-        [.. plan.Rounds.OrderBy(r => r.Date).Select(Rounds)]);
+        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), LambingText.Of(plan.Lambing, plan.Flock.Housing)),
+        Housing(plan),
+        [.. plan.Rounds.Select(Rounds)]);
 
     private static GroupFigures Group(GroupPlan group) => new(
         group.Group.Name,
@@ -35,20 +35,20 @@ internal static class FiguresBuilder
         Date(group.LastDue),
         Date(group.Housed));
 
-    private static JobFigures Job(PlannedJob job) => new(
-        job.Id,
-        job.Title,
+    private static JobFigures Job(Job job, SeasonPlan plan) => new(
+        Codes.Of(job.Kind),
+        JobText.Title(job, plan.Flock),
         job.Group?.Name,
         Date(job.Earliest),
         Date(job.Best),
         Date(job.Date),
         Date(job.Latest),
         job.Handled,
-        job.Fixed,
+        job.IsFixed,
         job.Minutes,
-        job.Why,
-        job.Source,
-        job.Trouble is { } trouble ? new TroubleFigures(trouble.Words, Date(trouble.NearestDay)) : null);
+        JobText.Why(job, plan),
+        FigureSourceText.Of(job.Rule.Source),
+        JobText.Trouble(job) is { } trouble ? new TroubleFigures(trouble, Date(job.NearestDay)) : null);
 
     private static EweFigures Ewe(EwePlan ewe) => new(
         ewe.Ewe.Tag,
@@ -57,13 +57,13 @@ internal static class FiguresBuilder
         Codes.Of(ewe.Standing),
         ewe.Litter,
         ewe.IsScanned,
-        ewe.Due is { } dated ? Codes.Of(dated.Evidence) : ewe.Standing == Standing.Lambed ? Codes.Of(Evidence.Lambed) : null,
-        ewe.Due?.Words,
+        ewe.Due is { } dated ? Codes.Of(dated.Evidence.Kind) : ewe.Standing == Standing.Lambed ? Codes.Of(Evidence.Lambed) : null,
+        ewe.Due is { } known ? EvidenceText.Of(known.Evidence) : null,
         ewe.Due is { } due
             ? new DueFigures(Date(due.Earliest), Date(due.Likely), Date(due.Latest), Date(due.FirstPossible), Date(due.LastPossible))
             : null,
         Codes.Of(ewe.Advice.Verdict),
-        Messages.Advice(ewe.Advice),
+        TupAdviceText.Of(ewe),
         ewe.Chart,
         ewe.Pen);
 
@@ -87,9 +87,9 @@ internal static class FiguresBuilder
         day.PensNeededP90,
         Chance(day.ChanceOverPens));
 
-    private static HousingFigures Housing(HousingPlan housing) => new(
+    private static HousingFigures Housing(SeasonPlan plan) => new(
         [
-            .. housing.Pens.Select(p => new PenFigures(
+            .. plan.Housing.Pens.Select(p => new PenFigures(
                 p.Pen.Name,
                 [.. p.Ewes.Select(e => e.Tag)],
                 Decimals(p.FloorNeeded, 2),
@@ -99,9 +99,9 @@ internal static class FiguresBuilder
                 p.Capacity,
                 p.CapacityWithLambs)),
         ],
-        housing.EwesWithoutRoom,
-        housing.Words,
-        housing.Source);
+        plan.Housing.WithoutRoom.Length,
+        HousingText.Of(plan.Housing, plan.Flock.Housing).ToString(),
+        FigureSourceText.Of(FigureSource.HousingRoom));
 
     private static RoundFigures Rounds(RoundDay day) => new(
         Date(day.Date),
@@ -109,6 +109,6 @@ internal static class FiguresBuilder
         Time(day.Sunrise),
         Time(day.Sunset),
         Time(day.Dusk),
-        [.. day.Times.Select(r => Time(r.At))],
-        [.. day.Times.Select(r => r.Name)]);
+        [.. day.Times.Select(r => DateText.Clock(r.At))],
+        [.. day.Times.Select(RoundText.Name)]);
 }

@@ -3,66 +3,53 @@ using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Cli.Files;
 
-/// <summary>The record of what has been printed of a pack, in a text file beside it.</summary>
-/// <param name="record">Null where there is none that can be trusted.</param>
+/// <summary>The record of what has been printed of a pack, in a file beside it.</summary>
 /// <param name="bytes">What it was read from; null where there is no file.</param>
-internal sealed class RecordFile(IssueRecord? record, byte[]? bytes)
+internal sealed class RecordFile(RecordReading? reading, byte[]? bytes)
 {
     /// <summary>What follows the flock's name.</summary>
-    public const string Ending = ".issues.txt";
+    public const string Ending = ".issues.json";
 
-    /// <summary>A record of 3,000 ewes is a few million bytes; nothing so large as this was written by this program.</summary>
-    private const long MostBytes = 1L << 28;
+    /// <summary>The same of a record of format 1, which is read where there is no other.</summary>
+    private const string EarlierEnding = ".issues.txt";
 
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+    /// <summary>Nothing so large was written by this program.</summary>
+    private const long MostBytes = 1L << 25;
 
-    public IssueRecord? Record => record;
+    public IssueRecord? Record => reading?.Record;
 
-    /// <summary>There is a file, and it is not a whole record.</summary>
-    public bool IsDamaged => bytes is not null && record is null;
+    /// <summary>What is wrong with it; none where there is no file.</summary>
+    public RecordFault Fault => reading?.Fault ?? RecordFault.None;
 
     /// <summary>Whether no other run has written one since this was read.</summary>
     /// <exception cref="UsageException">There is one, and it cannot be read.</exception>
-    public bool IsLatest(PackPaths paths) => Bytes(paths) is { } now ? bytes is not null && now.AsSpan().SequenceEqual(bytes) : bytes is null;
+    public bool IsLatest(PackPaths paths) => (Bytes(paths, Ending) ?? Bytes(paths, EarlierEnding)) is { } now ? bytes is not null && now.AsSpan().SequenceEqual(bytes) : bytes is null;
 
     /// <exception cref="UsageException">There is one, and it cannot be read.</exception>
     public static RecordFile Read(PackPaths paths)
     {
-        var bytes = Bytes(paths);
-        try
+        if (Bytes(paths, Ending) is { } bytes)
         {
-            return new RecordFile(bytes is { Length: > 0 } ? IssueRecordText.Read(Utf8.GetString(bytes)) : null, bytes);
+            return new RecordFile(IssueRecord.FromBytes(bytes), bytes);
         }
-        catch (DecoderFallbackException)
-        {
-            return new RecordFile(null, bytes);
-        }
+
+        return Bytes(paths, EarlierEnding) is { } earlier ? new RecordFile(Earlier(earlier), earlier) : new RecordFile(null, null);
     }
 
+    private static RecordReading Earlier(byte[] bytes) =>
+        IssueRecordText.Read(Encoding.UTF8.GetString(bytes)) is { } record ? new RecordReading(record) : new RecordReading(null, RecordFault.Altered);
+
     /// <returns>Null where there is no file; none at all of one far too large, or of a pipe or device, which would keep us waiting.</returns>
-    private static byte[]? Bytes(PackPaths paths)
+    private static byte[]? Bytes(PackPaths paths, string ending)
     {
-        var full = paths.File(Ending);
+        var full = paths.File(ending);
         try
         {
             return !File.Exists(full) ? null : new FileInfo(full).Length is 0 or > MostBytes ? [] : File.ReadAllBytes(full);
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Messages.CannotRead(paths.ShownFile(Ending), FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotRead(paths.ShownFile(ending), FileTrouble.Reason(e)), e);
         }
-    }
-
-    /// <returns>What is written of it; nothing of none.</returns>
-    public static ReadOnlyMemory<byte> BytesOf(IssueRecord? record)
-    {
-        if (record is null)
-        {
-            return default;
-        }
-
-        var text = new MemoryStream();
-        IssueRecordText.Write(record, text);
-        return text.GetBuffer().AsMemory(0, (int)text.Length);
     }
 }

@@ -1,5 +1,5 @@
+using System.IO.Hashing;
 using System.Text;
-using PaperFlock.Layout;
 
 namespace PaperFlock.Cli.Files;
 
@@ -39,7 +39,7 @@ internal sealed class UndoNote
             }
         }
 
-        _files.Add((target, kept, Fingerprint.Of(content)));
+        _files.Add((target, kept, Convert.ToHexString(XxHash128.Hash(content))));
     }
 
     /// <summary>From here on the old files are put back, if not by this run then by the next.</summary>
@@ -139,7 +139,7 @@ internal sealed class UndoNote
 
     /// <summary>A pipe would say nothing, and for ever.</summary>
     private static bool Says(string file, string fingerprint) =>
-        new FileInfo(file) is { Exists: true, Length: > 0 } && Fingerprint.Of(File.ReadAllBytes(file)) == fingerprint;
+        new FileInfo(file) is { Exists: true, Length: > 0 } && Convert.ToHexString(XxHash128.Hash(File.ReadAllBytes(file))) == fingerprint;
 
     private static void Copy(string file, string second)
     {

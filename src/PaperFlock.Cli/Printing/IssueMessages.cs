@@ -20,13 +20,21 @@ internal static class IssueMessages
         var name = paths.ShownFile(RecordFile.Ending);
         return reason switch
         {
-            WholeReason.NoRecord when file.IsDamaged => $"{name} is damaged, so nobody can say what has been printed: this is a whole pack. Take the old one out of the binder before you file it.",
+            WholeReason.NoRecord when Fault(file.Fault) is { } fault => $"{name} {fault}, so nobody can say what has been printed: this is a whole pack. Take the old one out of the binder before you file it.",
             WholeReason.NoRecord => $"there is no {name}, so nobody can say what has been printed: this is a whole pack. Take any old one out of the binder before you file it.",
             WholeReason.OtherPack => $"{name} is of {file.Record!.Pack}: this is the first issue of another pack, and whole.",
             WholeReason.OtherPaper => "paper, boxes, units or binding are not what they were, so every leaf is another: this is a whole pack.",
             _ => null,
         };
     }
+
+    private static string? Fault(RecordFault fault) => fault switch
+    {
+        RecordFault.None => null,
+        RecordFault.Newer => "was written by a later PaperFlock",
+        RecordFault.Altered => "is damaged: it is not as it was written",
+        _ => "is not a record of issues",
+    };
 
     public static string NothingChanged(IssueOutcome outcome, IssueRecord before) =>
         $"nothing has changed since issue {Figure(before.Last.Number)} of {Messages.Day(before.Last.On)}: all {Count(outcome.Leaves.Length)} are good, and nothing was written";

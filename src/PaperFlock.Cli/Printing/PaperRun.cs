@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Layout.Pages;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Printing;

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Files;
-using PaperFlock.Layout;
 
 namespace PaperFlock.Cli.Wiring;
 
@@ -11,10 +9,6 @@ internal sealed record PrintedIssue(ImmutableArray<ReadOnlyMemory<byte>> Documen
 
 internal static class IssuePrinting
 {
-    /// <summary>All documents and the record, at once.</summary>
-    public static PrintedIssue Print(this ILine line, Issue issue)
-    {
-        var made = InOrder.All<ReadOnlyMemory<byte>>([.. issue.Pack.Documents.Select(document => (Func<ReadOnlyMemory<byte>>)(() => line.Print(document))), () => RecordFile.BytesOf(issue.Composed.Record)]);
-        return new PrintedIssue(made[..^1], made[^1]);
-    }
+    public static PrintedIssue Print(this ILine line, Issue issue) =>
+        new([.. issue.Pack.Documents.Select(line.Print)], issue.Composed.Record?.ToBytes());
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Wiring;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Wiring;
@@ -17,9 +17,9 @@ internal static class PackOutline
         var page = 0;
         for (var i = 0; i < sheets.Length;)
         {
-            var kind = sheets[i].Kind;
+            var sheet = sheets[i].Definition;
             var children = ImmutableArray.CreateBuilder<OutlineEntry>();
-            for (; i < sheets.Length && sheets[i].Kind == kind; i++)
+            for (; i < sheets.Length && sheets[i].Definition == sheet; i++)
             {
                 children.Add(EntryOf(sheets[i], page));
                 page += sheets[i].Sides.Length;
@@ -27,7 +27,7 @@ internal static class PackOutline
 
             if (children.Count > 1)
             {
-                entries.Add(new OutlineEntry(Several(kind), children[0].Page, children.ToImmutable()));
+                entries.Add(new OutlineEntry(sheet.Together ?? sheet.Kind, children[0].Page, children.ToImmutable()));
             }
             else
             {
@@ -43,13 +43,4 @@ internal static class PackOutline
         var things = sheet.Sides.SelectMany((side, i) => side.Contents.Select(thing => new OutlineEntry(thing, first + i, [])));
         return new OutlineEntry($"{sheet.Code} {sheet.Title}", first, [.. things]);
     }
-
-    /// <summary>What several sheets of a kind are together.</summary>
-    private static string Several(string kind) => kind switch
-    {
-        "handover" => "Handovers",
-        "feed" => "Feed charts",
-        "log" => "Round log",
-        _ => kind,
-    };
 }

@@ -13,8 +13,8 @@ internal sealed record PrintWay(string Name, Func<Sheet, bool> Holds, bool BothS
     public static readonly ImmutableArray<PrintWay> All =
     [
         new("binder", s => s.Use == SheetUse.Binder, BothSides: true),
-        new("planner", s => s.Use == SheetUse.Pinned && s.Kind == PackComposer.PlannerKind, BothSides: false),
-        new("pinned", s => s.Use == SheetUse.Pinned && s.Kind != PackComposer.PlannerKind, BothSides: false),
+        new("planner", s => s.Definition == PackSheets.Planner, BothSides: false),
+        new("pinned", s => s.Use == SheetUse.Pinned && s.Definition != PackSheets.Planner, BothSides: false),
         new("cards", s => s.Use == SheetUse.CutUp, BothSides: true, TwoPasses: true),
         new("logs", s => s.Use == SheetUse.Clipboard, BothSides: false),
     ];

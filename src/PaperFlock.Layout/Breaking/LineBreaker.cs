@@ -29,57 +29,9 @@ internal sealed class LineBreaker
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : OneLine(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+        IsBlank(runs) ? new BrokenText([]) : new LineBreaker(runs, width, context).Break();
 
-    /// <summary>A number, a name, a sentence that is no longer than its line: most of all that is set. Null for what takes more lines.</summary>
-    private static BrokenText? OneLine(ImmutableArray<Run> runs, double width, LayoutContext context)
-    {
-        // Spaces at the end of a line take no room.
-        var last = runs.Length - 1;
-        while (last >= 0 && runs[last].Words.AsSpan().TrimEnd(WordSplitter.Spaces).IsEmpty)
-        {
-            last--;
-        }
-
-        double x = 0, em = 0, ascent = 0, descent = 0;
-        var parts = ImmutableArray.CreateBuilder<LinePart>(last + 1);
-        for (var i = 0; i <= last; i++)
-        {
-            var (words, style) = (i == last ? runs[i].Words.TrimEnd(WordSplitter.Spaces) : runs[i].Words, runs[i].Style);
-            if (words.AsSpan().ContainsAny('\n', '\r', '\t'))
-            {
-                return null;
-            }
-
-            if (words.Length > 0)
-            {
-                var wide = context.WidthOf(words, style);
-                if (x + wide > width + Space.Epsilon)
-                {
-                    return null;
-                }
-
-                var metrics = context.MetricsOf(style);
-                parts.Add(new LinePart(words, style, x, wide));
-                (x, em, ascent, descent) = (x + wide, Math.Max(em, style.Size), Math.Max(ascent, metrics.Ascent), Math.Max(descent, metrics.Descent));
-            }
-        }
-
-        return parts.Count == 0 ? null : new BrokenText([new TextLine(parts.DrainToImmutable(), x, em, ascent, descent)]);
-    }
-
-    private static bool IsBlank(ImmutableArray<Run> runs)
-    {
-        foreach (var run in runs)
-        {
-            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+    private static bool IsBlank(ImmutableArray<Run> runs) => runs.All(run => run.Words.All(c => c is ' ' or '\t' or '\r' or '\n'));
 
     private BrokenText Break()
     {
@@ -93,14 +45,14 @@ internal sealed class LineBreaker
             AddSpaces(word);
             if (word.EndsLine)
             {
-                EndLine(StyleAt(word.First));
+                EndLine(StyleAt(word.First), spaceFollows: true);
             }
         }
 
         // Nothing follows a line feed at the very end, so it begins no line.
         if (_line.Count > 0)
         {
-            EndLine(default);
+            EndLine(default, spaceFollows: false);
         }
 
         return new BrokenText(_lines.ToImmutable());
@@ -137,7 +89,7 @@ internal sealed class LineBreaker
             {
                 // A letter and its accents stay together: text elements, the grapheme clusters of Unicode Standard Annex 29.
                 var length = run.Whole ? fragment.Length : StringInfo.GetNextTextElementLength(text.AsSpan(at, fragment.End - at));
-                var letters = new Fragment(fragment.Run, at, length, _context.WidthOf(text.AsSpan(at, length), run.Style));
+                var letters = new Fragment(fragment.Run, at, length, _context.Measurer.WidthOf(text.AsSpan(at, length), run.Style));
                 if (_used + letters.Width > _width + Space.Epsilon)
                 {
                     StartLine();
@@ -196,7 +148,7 @@ internal sealed class LineBreaker
     {
         if (_line.Count > 0)
         {
-            EndLine(default);
+            EndLine(default, spaceFollows: _spaces.Count > 0);
         }
 
         _spaces.Clear();
@@ -204,7 +156,7 @@ internal sealed class LineBreaker
     }
 
     /// <param name="ofEmpty">The style that gives an empty line its height.</param>
-    private void EndLine(TextStyle ofEmpty)
+    private void EndLine(TextStyle ofEmpty, bool spaceFollows)
     {
         double x = 0, em = 0, ascent = 0, descent = 0;
         var parts = ImmutableArray.CreateBuilder<LinePart>(_line.Count);
@@ -221,14 +173,14 @@ internal sealed class LineBreaker
             Reach(ofEmpty);
         }
 
-        _lines.Add(new TextLine(parts.MoveToImmutable(), _used, em, ascent, descent));
+        _lines.Add(new TextLine(parts.MoveToImmutable(), _used, em, ascent, descent) { SpaceFollows = spaceFollows });
         _line.Clear();
         _spaces.Clear();
         (_used, _spaceWidth) = (0, 0);
 
         void Reach(TextStyle style)
         {
-            var metrics = _context.MetricsOf(style);
+            var metrics = _context.Measurer.MetricsOf(style);
             em = Math.Max(em, style.Size);
             ascent = Math.Max(ascent, metrics.Ascent);
             descent = Math.Max(descent, metrics.Descent);

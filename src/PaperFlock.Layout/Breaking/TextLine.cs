@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
 
 namespace PaperFlock.Layout.Breaking;
 
@@ -8,6 +7,9 @@ namespace PaperFlock.Layout.Breaking;
 /// <param name="Em">The largest em size on the line.</param>
 internal sealed record TextLine(ImmutableArray<LinePart> Parts, double Width, double Em, double Ascent, double Descent)
 {
+    /// <summary>Whether it was broken at a space or a line feed, and not within a word.</summary>
+    public bool SpaceFollows { get; init; }
+
     public double Height(double leading) => leading * Em;
 
     public double Baseline(double leading) => BaselineIn(Height(leading), Ascent, Descent);
@@ -26,13 +28,4 @@ internal readonly record struct LinePart(string Text, TextStyle Style, double X,
 /// <param name="Lines">None for a paragraph with nothing to show, and none when a word is too wide.</param>
 /// <param name="TooWide">The first word that cannot be broken and is wider than the line.</param>
 /// <param name="Needed">Its width.</param>
-internal sealed record BrokenText(ImmutableArray<TextLine> Lines, string? TooWide = null, double Needed = 0)
-{
-    /// <summary>All its lines as they were last set: a pack says most things many times, and mostly in one look. Written by any thread; each writes a right one.</summary>
-    public SetText? LastSet { get; set; }
-}
-
-/// <param name="Width">What the lines are aligned in; 0 where they are set to the left.</param>
-internal readonly record struct TextLook(TextAlign Align, double Leading, double Width, string? Name);
-
-internal sealed record SetText(TextLook Look, Placement.Fits Placement);
+internal sealed record BrokenText(ImmutableArray<TextLine> Lines, string? TooWide = null, double Needed = 0);

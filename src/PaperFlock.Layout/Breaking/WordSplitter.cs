@@ -12,15 +12,12 @@ internal sealed class WordSplitter
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
 
-    /// <summary>Lines may break after them, and they take no room at the end of one.</summary>
-    public static readonly char[] Spaces = [' ', ThinSpace];
-
     private readonly ImmutableArray<Run> _runs;
     private readonly string[] _words;
     private readonly LayoutContext _context;
 
-    private readonly List<Fragment> _fragments;
-    private readonly List<Word> _found;
+    private readonly List<Fragment> _fragments = [];
+    private readonly List<Word> _found = [];
     private int _first;
     private int _letters;
     private double _width;
@@ -29,16 +26,7 @@ internal sealed class WordSplitter
     public WordSplitter(ImmutableArray<Run> runs, LayoutContext context)
     {
         (_runs, _context) = (runs, context);
-        _words = new string[runs.Length];
-        for (var i = 0; i < runs.Length; i++)
-        {
-            _words[i] = Plain(runs[i]);
-        }
-
-        // As long as they will be in all but strange texts: most are short, and lists that grow as they are filled cost more than what is in them.
-        var spaces = _words.Sum(words => words.AsSpan().Count(' '));
-        _found = new List<Word>(spaces + 1);
-        _fragments = new List<Fragment>((2 * spaces) + runs.Length);
+        _words = [.. runs.Select(Plain)];
     }
 
     /// <summary>The words of each run as they are set: tabs and, in whole runs, line feeds are spaces.</summary>
@@ -115,7 +103,7 @@ internal sealed class WordSplitter
             EndWord(endsLine: false);
         }
 
-        var width = _context.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
+        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
         _fragments.Add(new Fragment(run, start, length, width));
         _letters++;
         _width += width;
@@ -123,7 +111,7 @@ internal sealed class WordSplitter
 
     private void AddSpaces(int run, int start, int length)
     {
-        var width = _context.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
+        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
         _fragments.Add(new Fragment(run, start, length, width));
         _spaceWidth += width;
     }
@@ -164,16 +152,12 @@ internal sealed class WordSplitter
         return '\0';
     }
 
+    /// <summary>Lines may break after it, and it takes no room at the end of one.</summary>
     private static bool IsSpace(char letter) => letter is ' ' or ThinSpace;
 
     private static string Plain(Run run)
     {
-        var text = run.Words;
-        if (text.AsSpan().IndexOfAny('\t', '\r') >= 0)
-        {
-            text = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Replace('\t', ' ');
-        }
-
+        var text = run.Words.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Replace('\t', ' ');
         return run.Whole ? text.Replace('\n', ' ') : text;
     }
 }

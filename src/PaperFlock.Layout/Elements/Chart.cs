@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 
@@ -7,9 +8,11 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Width">Points; null for the width offered.</param>
 /// <param name="Height">Points; null for the height offered.</param>
 /// <param name="Draw">Given the size and the measurer, the items; must not draw outside the size.</param>
-/// <param name="Says">What it shows, in words.</param>
+/// <param name="Says">What it shows, in words; null where its own words say it, and it is no figure but a paragraph.</param>
 public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasurer, ImmutableArray<Item>> Draw, string? Says = null) : Element
 {
+    protected internal override StructureTag? UsualTag => Says is null ? StructureTag.Paragraph : StructureTag.Figure(Says);
+
     public override Placement Place(Space space, LayoutContext context)
     {
         var size = new Size(Width ?? space.Width, Height ?? space.Height);
@@ -24,6 +27,6 @@ public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasur
             return Wrap(Points.Needs(Math.Max(1, size.Height), space.Height));
         }
 
-        return new Placement.Fits(new Piece(size, Draw(size, context.Measurer), Name) { Says = Says });
+        return new Placement.Fits(new Piece(size, Draw(size, context.Measurer), Name));
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 
@@ -10,6 +11,18 @@ public abstract record Element
 {
     /// <summary>What it is called in a message about it; null stays out of the path.</summary>
     public string? Name { get; init; }
+
+    /// <summary>Null where what is round it says so, or nothing does.</summary>
+    public Subject? About { get; init; }
+
+    /// <summary>What it is to whoever has the page read out; null for what it usually is, which for most elements is nothing.</summary>
+    public StructureTag? Tag { get; init; }
+
+    /// <summary>Shared by elements that are parts of one thing, such as the front and the back of a card. An element that splits sees to it by itself.</summary>
+    public StructureId? TagId { get; init; }
+
+    /// <summary>The tag of an element that is given none.</summary>
+    protected internal virtual StructureTag? UsualTag => null;
 
     /// <summary>Places as much of the element as the space holds.</summary>
     /// <returns>

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>A drawing of a stated size, such as a tick box.</summary>
 public sealed record Picture(Size Size, ImmutableArray<Item> Items) : Element
 {
+    protected internal override StructureTag? UsualTag => Items.Any(item => item is TextItem) ? StructureTag.Paragraph : null;
+
     public override Placement Place(Space space, LayoutContext context)
     {
         if (Size.Width > space.Width + Space.Epsilon)

@@ -1,3 +1,4 @@
+using PaperFlock.Layout.Structure;
 using System.Collections.Immutable;
 using PaperFlock.Layout.Tables;
 
@@ -22,8 +23,13 @@ public sealed record Table(
     double HeadRule = 1,
     int LeastCarried = 1) : Element
 {
+    /// <summary>Whether the first cell of a body row is the header of those beside it: it says what the row is about.</summary>
+    public bool RowHeaders { get; init; }
+
     /// <summary>Of a cell that names none: points left and right, above and below.</summary>
     public static readonly Edges UsualPadding = Edges.Of(4, 2);
+
+    protected internal override StructureTag? UsualTag => StructureTag.Table;
 
     public override Placement Place(Space space, LayoutContext context) => PlaceFrom(0, space, context);
 
@@ -44,12 +50,18 @@ public sealed record Table(
 /// <param name="MinHeight">Points.</param>
 /// <param name="RuleAbove">Thickness of the line above the row where it differs from the grid.</param>
 /// <param name="KeepWithNext">Never the last row on a page while another follows, unless a whole page is not enough for such rows.</param>
-public sealed record TableRow(ImmutableArray<TableCell> Cells, double MinHeight = 0, double? RuleAbove = null, bool KeepWithNext = false, string? Name = null);
+/// <param name="Name">What it is called in a message about it.</param>
+public sealed record TableRow(
+    ImmutableArray<TableCell> Cells, double MinHeight = 0, double? RuleAbove = null, bool KeepWithNext = false, string? Name = null, Subject? About = null);
 
 /// <param name="Child">Null for a cell to write in.</param>
 /// <param name="Span">Columns it covers; the spans of a row add up to the table's columns.</param>
 /// <param name="RuleLeft">Whether there is a line to its left. The outer frame is there in any case.</param>
-public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align = VerticalAlign.Middle, Edges? Padding = null, bool RuleLeft = true);
+public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align = VerticalAlign.Middle, Edges? Padding = null, bool RuleLeft = true)
+{
+    /// <summary>For a header cell in an unusual place; null where its place says it: the head, or the first column of a table with <see cref="Table.RowHeaders"/>.</summary>
+    public HeaderScope? Scope { get; init; }
+}
 
 /// <summary>A table from a body row onwards: an index and not a copy, so that a long table stays linear.</summary>
 internal sealed record TableRest : Element

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Breaking;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 
@@ -22,34 +23,20 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     {
     }
 
+    /// <summary>All of it, as it was given.</summary>
+    public string Words => Runs.Length == 1 ? Runs[0].Words : string.Concat(Runs.Select(r => r.Words));
+
+    protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
+
     public override Placement Place(Space space, LayoutContext context)
     {
-        var broken = context.Break(Runs, space.Width);
+        var broken = LineBreaker.Break(Runs, space.Width, context);
         if (broken.TooWide is { } word)
         {
             return Wrap($"word “{word}” {Points.Needs(broken.Needed, space.Width)}");
         }
 
-        return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceAll(broken, space) ?? PlaceLines(broken.Lines, 0, space);
-    }
-
-    /// <summary>The whole paragraph, as it was set the last time if it looked the same then; null where there is no room for it.</summary>
-    private Placement.Fits? PlaceAll(BrokenText broken, Space space)
-    {
-        var look = new TextLook(Align, Leading, Align == TextAlign.Left ? 0 : space.Width, Name);
-        if (broken.LastSet is not { } set || set.Look != look)
-        {
-            if (Height(broken.Lines, 0, broken.Lines.Length) > space.Height + Space.Epsilon)
-            {
-                return null;
-            }
-
-            var widest = broken.Lines.Max(l => l.Width);
-            set = new SetText(look, new Placement.Fits(Set(broken.Lines, 0, broken.Lines.Length, Align == TextAlign.Left ? widest : space.Width)));
-            broken.LastSet = set;
-        }
-
-        return set.Placement.Piece.Size.Height <= space.Height + Space.Epsilon ? set.Placement : null;
+        return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceLines(broken.Lines, 0, space);
     }
 
     /// <param name="first">Index of the first line still to be placed.</param>
@@ -118,14 +105,18 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             var x = Align.Offset(line.Width, width);
             foreach (var part in line.Parts)
             {
-                items.Add(new TextItem(x + part.X, y + line.Baseline(Leading), part.Text, part.Style, part.Width));
+                var spaceFollows = line.SpaceFollows && i + 1 < lines.Length && part == line.Parts[^1];
+                items.Add(new TextItem(x + part.X, y + line.Baseline(Leading), part.Text, part.Style, part.Width) { SpaceFollows = spaceFollows });
             }
 
             y += line.Height(Leading);
         }
 
-        return new Piece(new Size(width, y), items.ToImmutable(), Name);
+        return new Piece(new Size(width, y), items.ToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
     }
+
+    private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>
+        string.Concat(lines[first..end].Select(line => string.Concat(line.Parts.Select(part => part.Text)) + (line.SpaceFollows ? " " : "")));
 }
 
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>

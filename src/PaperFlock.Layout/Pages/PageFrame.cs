@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Pages;
 
@@ -55,15 +56,16 @@ internal sealed class PageFrame
         }
     }
 
-    /// <summary>The whole page, in reading order.</summary>
-    public Piece Assemble()
+    /// <summary>The whole page, in reading order. What stands on every page is read out once: the head of the first.</summary>
+    /// <param name="section">All pages of the sheet.</param>
+    public Piece Assemble(StructureId section)
     {
         var items = ImmutableArray.CreateBuilder<Item>(4);
-        Add(_head, _margins.Left, _margins.Top);
+        Add(IsFirst ? _head : _head?.As(StructureTag.RunningHead), _margins.Left, _margins.Top);
         Add(Body, _margins.Left, _margins.Top + _bodyTop);
-        Add(_foot, _margins.Left, _paper.Height - _margins.Bottom - (_foot?.Size.Height ?? 0));
-        Add(_marks, 0, 0);
-        return new Piece(_paper, items.ToImmutable());
+        Add(_foot?.As(StructureTag.RunningFoot), _margins.Left, _paper.Height - _margins.Bottom - (_foot?.Size.Height ?? 0));
+        Add(_marks?.As(StructureTag.PrintersMark), 0, 0);
+        return new Piece(_paper, items.ToImmutable()).As(StructureTag.Section, section);
 
         void Add(Piece? piece, double x, double y)
         {

@@ -33,7 +33,7 @@ internal static class PageTexts
     private static TextItem Resolve(PageTextItem item, PageNumber number, LayoutContext context, string? name)
     {
         var words = item.Words(number);
-        var width = context.WidthOf(words, item.Style);
+        var width = context.Measurer.WidthOf(words, item.Style);
         if (width > item.Width + Space.Epsilon)
         {
             throw new LayoutException($"“{words}” {Points.NeedsWidth(width, item.Width)}", name is null ? [] : [name]);

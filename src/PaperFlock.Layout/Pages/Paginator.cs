@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Pages;
 
@@ -7,7 +8,7 @@ namespace PaperFlock.Layout.Pages;
 public static class Paginator
 {
     /// <param name="startsOn">The side of the first page; sides alternate unless <paramref name="singleSided"/>, when all are fronts.</param>
-    /// <returns>At least one page, page texts resolved, links not checked.</returns>
+    /// <returns>At least one page, page texts resolved, links not checked. Together they are one section.</returns>
     /// <exception cref="LayoutException">Something does not fit an empty page.</exception>
     /// <exception cref="ArgumentException">The margins of front and back leave different sizes, or none.</exception>
     public static ImmutableArray<Page> Paginate(Element body, PageDesign design, LayoutContext context, PageSide startsOn = PageSide.Front, bool singleSided = false)
@@ -26,11 +27,12 @@ public static class Paginator
             }
         }
 
+        var section = new StructureId();
         var pages = ImmutableArray.CreateBuilder<Page>(frames.Count);
         foreach (var frame in frames)
         {
             var number = new PageNumber(pages.Count + 1, frames.Count, frame.Side);
-            pages.Add(new Page(design.Paper, frame.Side, number, PageTexts.Resolve(frame.Assemble(), number, context)));
+            pages.Add(new Page(design.Paper, frame.Side, number, PageTexts.Resolve(frame.Assemble(section), number, context)));
         }
 
         return pages.MoveToImmutable();

@@ -12,55 +12,55 @@ internal static class Flattener
         return items.DrainToImmutable();
     }
 
-    private static void Add(Piece piece, Pose pose, ImmutableArray<Item>.Builder items)
+    private static void Add(Piece piece, Transform transform, ImmutableArray<Item>.Builder items)
     {
         foreach (var item in piece.Items)
         {
             if (item is PieceItem nested)
             {
-                Add(nested.Piece, pose.Of(nested), items);
+                Add(nested.Piece, transform.Of(nested), items);
             }
             else
             {
-                items.Add(Move(item, pose));
+                items.Add(Move(item, transform));
             }
         }
     }
 
-    private static Item Move(Item item, Pose pose)
+    private static Item Move(Item item, Transform transform)
     {
         switch (item)
         {
             case TextItem text:
-                return pose.Turns == 0
-                    ? text with { X = pose.X + text.X, Baseline = pose.Y + text.Baseline }
-                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, pose);
+                return transform.QuarterTurns == 0
+                    ? text with { X = transform.X + text.X, Baseline = transform.Y + text.Baseline }
+                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, transform);
             case PageTextItem text:
-                return pose.Turns == 0
-                    ? text with { X = pose.X + text.X, Baseline = pose.Y + text.Baseline }
-                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, pose);
+                return transform.QuarterTurns == 0
+                    ? text with { X = transform.X + text.X, Baseline = transform.Y + text.Baseline }
+                    : Turn(TextBox.Of(text), text with { X = 0, Baseline = TextBox.AscentOfEm * text.Style.Size }, transform);
             case LineItem line:
-                var (from, to) = (pose.Apply(line.X1, line.Y1), pose.Apply(line.X2, line.Y2));
+                var (from, to) = (transform.Apply(line.X1, line.Y1), transform.Apply(line.X2, line.Y2));
                 return line with { X1 = from.X, Y1 = from.Y, X2 = to.X, Y2 = to.Y };
             case RectItem rect:
-                var sides = pose.Apply(new Extent(rect.X, rect.Y, rect.Width, rect.Height));
+                var sides = transform.Apply(new Extent(rect.X, rect.Y, rect.Width, rect.Height));
                 return rect with { X = sides.X, Y = sides.Y, Width = sides.Width, Height = sides.Height };
             case LinkItem link:
-                var area = pose.Apply(new Extent(link.X, link.Y, link.Width, link.Height));
+                var area = transform.Apply(new Extent(link.X, link.Y, link.Width, link.Height));
                 return link with { X = area.X, Y = area.Y, Width = area.Width, Height = area.Height };
             case PathItem path:
                 var points = ImmutableArray.CreateBuilder<(double X, double Y)>(path.Points.Length);
                 foreach (var point in path.Points)
                 {
-                    points.Add(pose.Apply(point.X, point.Y));
+                    points.Add(transform.Apply(point.X, point.Y));
                 }
 
                 return path with { Points = points.MoveToImmutable() };
             case CircleItem circle:
-                var centre = pose.Apply(circle.X, circle.Y);
+                var centre = transform.Apply(circle.X, circle.Y);
                 return circle with { X = centre.X, Y = centre.Y };
             case AnchorItem anchor:
-                var place = pose.Apply(anchor.X, anchor.Y);
+                var place = transform.Apply(anchor.X, anchor.Y);
                 return anchor with { X = place.X, Y = place.Y };
             default:
                 throw new InvalidOperationException($"{item.GetType().Name} is not known to flattening");
@@ -68,9 +68,9 @@ internal static class Flattener
     }
 
     // Glyphs cannot be turned by moving their corners: painting turns the piece they are in.
-    private static PieceItem Turn(Extent box, Item text, Pose pose)
+    private static PieceItem Turn(Extent box, Item text, Transform transform)
     {
-        var turned = pose.Apply(box);
-        return new PieceItem(turned.X, turned.Y, new Piece(new Size(box.Width, box.Height), [text]), pose.Turns);
+        var turned = transform.Apply(box);
+        return new PieceItem(turned.X, turned.Y, new Piece(new Size(box.Width, box.Height), [text]), transform.QuarterTurns);
     }
 }

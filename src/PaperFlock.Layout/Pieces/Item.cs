@@ -8,7 +8,11 @@ public abstract record Item;
 /// <summary>A run of text on one line.</summary>
 /// <param name="X">Left end.</param>
 /// <param name="Baseline">Height of the baseline.</param>
-public sealed record TextItem(double X, double Baseline, string Text, TextStyle Style, double Width) : Item;
+public sealed record TextItem(double X, double Baseline, string Text, TextStyle Style, double Width) : Item
+{
+    /// <summary>A space that is read out and takes no room: the one at which the line was broken.</summary>
+    public bool SpaceFollows { get; init; }
+}
 
 /// <summary>Text known only when all pages are: <see cref="Pages.Paginator"/> turns it into a <see cref="TextItem"/>.</summary>
 /// <param name="Width">Room kept for it.</param>
@@ -36,7 +40,8 @@ public sealed record CircleItem(double X, double Y, double Radius, double Thickn
 public sealed record PieceItem(double X, double Y, Piece Piece, int QuarterTurns = 0) : Item;
 
 /// <summary>An area that leads to the anchor named <paramref name="Target"/>.</summary>
-public sealed record LinkItem(double X, double Y, double Width, double Height, string Target) : Item;
+/// <param name="Says">Its words, for whoever does not see where they stand.</param>
+public sealed record LinkItem(double X, double Y, double Width, double Height, string Target, string Says) : Item;
 
 /// <summary>A place links can lead to.</summary>
 public sealed record AnchorItem(double X, double Y, string Target) : Item;

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Pieces;
 
@@ -7,30 +9,50 @@ namespace PaperFlock.Layout.Pieces;
 /// <param name="Name">The element it came from.</param>
 public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name = null)
 {
-    /// <summary>A row of a table; its items are one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
-    public bool IsRow { get; init; }
+    /// <summary>What it is about, where its element says so.</summary>
+    public Subject? About { get; init; }
+
+    /// <summary>The row of a table that it shows: its items are then one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
+    public TableRow? Row { get; init; }
 
     /// <summary>A row that is repeated at the head of every part of its table.</summary>
     public bool IsHead { get; init; }
 
-    /// <summary>What a drawing says, in words, for whoever compares pages without looking at them.</summary>
-    public string? Says { get; init; }
+    /// <summary>What it is to whoever has the page read out; null where that is for what is round it, and in it, to say.</summary>
+    public StructureTag? Tag { get; init; }
+
+    /// <summary>Shared with the other pieces of what was tagged; null where this is all of it.</summary>
+    public StructureId? TagId { get; init; }
+
+    /// <summary>What a figure says, in words, for whoever compares pages without looking at them.</summary>
+    public string? Says => Tag?.Says;
+
+    /// <summary>The words of the paragraph that it shows, or of the part of it that stands here.</summary>
+    public string? Words { get; init; }
+
+    /// <summary>The same piece, which is about something. What a part of it is about already, that part stays.</summary>
+    public Piece Concerning(Subject about) => (About is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { About = about };
 
     /// <summary>
-    /// The same drawing with every item in this piece's own coordinates. Nested pieces are gone but for one kind:
+    /// The same drawing with every item in this piece's own coordinates. Nested pieces and their tags are gone but for one kind:
     /// text that does not read from left to right is alone in a piece of its own, turned, as large as its <see cref="TextBox"/>.
     /// </summary>
     public Piece Flatten() => new(Size, Flattener.Flatten(this), Name);
 
-    /// <summary>A flattened piece of the given size that shows what of this one lies in the window: a tile of a poster.</summary>
+    /// <summary>A flattened piece of the given size that shows what of this one lies in an area of that size: a tile of a poster. It is tagged as a paragraph.</summary>
     /// <remarks>
-    /// Text is kept only when its <see cref="TextBox"/> lies wholly inside. Lines and outlines are cut where their centre line leaves the window, at right angles;
-    /// the outline of a rectangle that is cut becomes its sides, and a circle that is cut a path of short chords. Filled shapes and links are cut to the window.
-    /// A line along the edge between two windows belongs to the one below or to the right; one along the far edge of the piece to the last.
+    /// Text is kept only when its <see cref="TextBox"/> lies wholly inside. Lines and outlines are cut where their centre line leaves the area, at right angles;
+    /// the outline of a rectangle that is cut becomes its sides, and a circle that is cut a path of short chords. Filled shapes and links are cut to the area.
+    /// A line along the edge between two areas belongs to the one below or to the right; one along the far edge of the piece to the last.
     /// </remarks>
-    /// <param name="x">Left edge of the window, in this piece's coordinates.</param>
+    /// <param name="x">Left edge of the area, in this piece's coordinates.</param>
     /// <param name="y">Its upper edge.</param>
-    public Piece Window(double x, double y, double width, double height) => new(new Size(width, height), Windower.Cut(this, x, y, width, height), Name);
+    public Piece Clip(double x, double y, double width, double height) =>
+        new(new Size(width, height), Clipper.Cut(this, x, y, width, height), Name) { Tag = StructureTag.Paragraph };
+
+    /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that.</summary>
+    public Piece As(StructureTag tag, StructureId? id = null) =>
+        (Tag is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { Tag = tag, TagId = id };
 
     /// <summary>All words in reading order, each with its box in this piece's coordinates. Page texts still without words are left out.</summary>
     public IEnumerable<PlacedText> Texts()

@@ -16,11 +16,3 @@ public static class TextBox
     private static Extent Of(double x, double baseline, double width, double em) =>
         new(x, baseline - (AscentOfEm * em), width, (AscentOfEm + DescentOfEm) * em);
 }
-
-/// <summary>A rectangle with its sides along the axes.</summary>
-internal readonly record struct Extent(double X, double Y, double Width, double Height)
-{
-    public double Right => X + Width;
-
-    public double Bottom => Y + Height;
-}

@@ -2,14 +2,17 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Tables;
 
 /// <summary>Places the cells of one row, all as high as the highest.</summary>
 internal static class TableMeasurer
 {
+    /// <param name="first">What the first cell is the header of; null for none.</param>
+    /// <param name="others">The same of the other cells.</param>
     /// <returns>Fits or wraps: a row is never torn.</returns>
-    public static Placement Place(TableRow row, double[] edges, Space space, LayoutContext context)
+    public static Placement Place(TableRow row, HeaderScope? first, HeaderScope? others, double[] edges, Space space, LayoutContext context)
     {
         Check(row, edges.Length - 1);
 
@@ -39,10 +42,10 @@ internal static class TableMeasurer
 
         return height > space.Height + Space.Epsilon
             ? new Placement.Wraps(Points.Needs(height, space.Height), [])
-            : new Placement.Fits(Assemble(row, edges, pieces, height));
+            : new Placement.Fits(Assemble(row, first, others, edges, pieces, height));
     }
 
-    private static Piece Assemble(TableRow row, double[] edges, Piece?[] pieces, double height)
+    private static Piece Assemble(TableRow row, HeaderScope? first, HeaderScope? others, double[] edges, Piece?[] pieces, double height)
     {
         var items = ImmutableArray.CreateBuilder<Item>(pieces.Length);
         var column = 0;
@@ -53,11 +56,12 @@ internal static class TableMeasurer
             var width = Math.Max(0, edges[column + cell.Span] - edges[column] - padding.Horizontal);
             var piece = pieces[i] ?? new Piece(new Size(width, 0), []);
             var y = padding.Top + cell.Align.Offset(piece.Size.Height, height - padding.Vertical);
-            items.Add(new PieceItem(edges[column] + padding.Left, y, piece));
+            var tag = (cell.Scope ?? (i == 0 ? first : others)) is { } scope ? StructureTag.HeaderCell(scope, cell.Span) : StructureTag.Cell(cell.Span);
+            items.Add(new PieceItem(edges[column] + padding.Left, y, piece.As(tag)));
             column += cell.Span;
         }
 
-        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { IsRow = true };
+        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { Row = row, Tag = StructureTag.Row };
     }
 
     private static void Check(TableRow row, int columns)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Tables;
 
@@ -51,10 +52,11 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
     {
         // On a fresh page a body row has all that the head leaves.
         var left = new Space(space.Width, Math.Max(0, space.Height - _used), Math.Max(0, space.FullHeight - (isHead ? _used : _headHeight)));
-        switch (TableMeasurer.Place(row, edges, left, context))
+        HeaderScope? others = isHead ? HeaderScope.Column : null;
+        switch (TableMeasurer.Place(row, isHead || !table.RowHeaders ? others : HeaderScope.Row, others, edges, left, context))
         {
             case Placement.Fits fits:
-                _rows.Add(new PlacedRow(row, isHead, _used, isHead ? fits.Piece with { IsHead = true } : fits.Piece));
+                _rows.Add(new PlacedRow(row, isHead, _used, isHead ? Head(fits.Piece) : fits.Piece));
                 _used += fits.Piece.Size.Height;
                 return null;
             case Placement.Wraps wraps:
@@ -64,6 +66,9 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
                 throw new InvalidOperationException("a row either fits or wraps");
         }
     }
+
+    /// <summary>Said once, however often it is printed.</summary>
+    private Piece Head(Piece row) => row with { IsHead = true, Tag = first == 0 ? row.Tag : StructureTag.RunningHead };
 
     /// <summary>The index to carry on from, so that no row or two stand alone on the last page.</summary>
     private int SparedFrom(int next)

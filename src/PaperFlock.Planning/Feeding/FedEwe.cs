@@ -33,7 +33,7 @@ internal sealed record FedEwe(EwePlan Plan, DueWindow Due, FeedKind Kind, decima
         FedEwe Made(EwePlan ewe)
         {
             var due = ewe.Due ?? DueWindows.Of(flock, ewe.Ewe);
-            var anchor = due.Evidence is (Evidence.Mark or Evidence.MatingDay) ? due.Likely : due.FirstPossible;
+            var anchor = due.Evidence.IsOneDay ? due.Likely : due.FirstPossible;
             var made = new FedEwe(ewe, due, FeedKind.NotScanned, average, anchor, EweWeights.Of(flock, ewe.Ewe), housed(ewe));
             if (ewe.Ewe.Scan is not ({ } scan and > 0))
             {

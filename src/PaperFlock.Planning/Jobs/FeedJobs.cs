@@ -1,36 +1,33 @@
 using NodaTime;
+using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The jobs of feeding: when ewes are sorted, and from the charts when each begins and a second feed is given.</summary>
 internal static class FeedJobs
 {
-    public static IEnumerable<PlannedJob> Of(FeedingPlan feeding)
+    public static IEnumerable<Job> Of(FeedingPlan feeding)
     {
         foreach (var day in feeding.Sorts.Select(s => s.Day).Distinct())
         {
-            yield return Job(JobIds.Sort, "Sort by lambs carried", day, "the scan says who carries how many") with
-            {
-                Basis = new JobBasis(day, "scanning", "the day they are scanned"),
-            };
+            yield return On(day, day, new JobRule(JobKind.Sort, JobAnchor.Scan, JobWindow.Day(0), Handled: false, JobReason.ScanTellsLambs, FigureSource.CommonPractice));
         }
 
         foreach (var chart in feeding.Charts.Where(c => !c.IsForageOnly))
         {
-            var first = chart.Rows.First(r => r.KgPerEwePerDay > 0);
-            yield return Job(JobIds.FeedFrom, $"Start feeding by {chart.Code}", chart, first.From);
+            yield return By(chart, JobKind.FeedFrom, chart.Rows.First(r => r.KgPerEwePerDay > 0).From);
             if (chart.Rows.FirstOrDefault(r => r.FedAt.Length > 1) is { } two)
             {
-                yield return Job(JobIds.TwoFeeds, $"Two feeds a day by {chart.Code}", chart, two.From);
+                yield return By(chart, JobKind.TwoFeeds, two.From);
             }
         }
     }
 
-    private static PlannedJob Job(string id, string title, FeedChart chart, LocalDate day) => Job(id, title, day, $"{chart.Code} says so") with
+    private static Job By(FeedChart chart, JobKind kind, LocalDate day)
     {
-        Basis = new JobBasis(chart.CountedFrom, "the day their weeks are counted back from", $"the first of the ewes fed by {chart.Code}"),
-    };
+        var window = JobWindow.Day(Period.DaysBetween(chart.CountedFrom, day));
+        return On(day, chart.CountedFrom, new JobRule(kind, null, window, Handled: false, JobReason.FeedChartSaysSo, FigureSource.CommonPractice) { Chart = chart.Code });
+    }
 
-    private static PlannedJob Job(string id, string title, LocalDate day, string why) => new(
-        id, title, Group: null, day, day, day, day, Handled: false, Fixed: true, Minutes: null, why, JobSources.CommonPractice(), Trouble: null);
+    private static Job On(LocalDate day, LocalDate anchor, JobRule rule) => new(rule with { IsFixed = true }, Group: null, anchor) { Date = day };
 }

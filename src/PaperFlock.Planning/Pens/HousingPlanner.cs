@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 
@@ -14,15 +15,10 @@ internal static class HousingPlanner
     /// <returns>The plan for those still to lamb, and the pen of each, by tag, of those that have lambed as well; null where no pens are planned.</returns>
     public static (HousingPlan Plan, IReadOnlyDictionary<string, string>? Pens) Plan(Flock flock, IReadOnlyList<EwePlan> ewes, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> fedAlike)
     {
-        if (flock.Housing.Lambing == LambingPlace.Outdoors)
-        {
-            return (new HousingPlan([], 0, "The ewes lamb outdoors: no pens are planned.", RoomNeeded.Source()), null);
-        }
-
         var pens = flock.Housing.Pens;
-        if (pens.IsEmpty)
+        if (flock.Housing.Lambing == LambingPlace.Outdoors || pens.IsEmpty)
         {
-            return (new HousingPlan([], 0, "The flock file names no pens, so nobody is placed in one.", RoomNeeded.Source()), null);
+            return (HousingPlan.None, null);
         }
 
         // First due, most lambs first: who is left out, if anyone, is the last to lamb.
@@ -39,10 +35,10 @@ internal static class HousingPlanner
         var average = Average(flock, carrying);
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
             PlanOf(flock, pen, [.. ewes.Where(e => e.IsCarrying && penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
-        ImmutableArray<EwePlan> without = [.. carrying.Where(e => e.Plan.IsCarrying && !penOf.ContainsKey(e.Tag)).Select(e => e.Plan)];
-        var words = HousingWords.Of(flock, carrying.Count(e => e.Plan.IsCarrying), without, fed, plans);
+        ImmutableArray<Ewe> without = [.. carrying.Where(e => e.Plan.IsCarrying && !penOf.ContainsKey(e.Tag)).Select(e => e.Plan.Ewe)];
+        ImmutableArray<HousedKind> kinds = [.. fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => new HousedKind(g.Key, [.. g.Select(e => e.Plan.Ewe)]))];
         return (
-            new HousingPlan(plans, without.Length, words, RoomNeeded.Source()),
+            new HousingPlan(plans, without, kinds),
             penOf.ToDictionary(p => p.Key, p => pens[p.Value].Name, StringComparer.Ordinal));
     }
 
@@ -104,7 +100,8 @@ internal static class HousingPlanner
             }
         }
 
-        throw new InvalidOperationException("ewes chosen because they fit do not fit");
+        // They were chosen because they fit.
+        throw new UnreachableException();
     }
 
     private static PenPlan PlanOf(Flock flock, Pen pen, ImmutableArray<Ewe> ewes, RoomNeeded average)

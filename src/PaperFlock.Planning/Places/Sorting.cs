@@ -9,9 +9,9 @@ namespace PaperFlock.Planning.Places;
 internal static class Sorting
 {
     /// <summary>Before anybody is housed.</summary>
-    public static EweMoves Moves(Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<PlannedJob> jobs)
+    public static EweMoves Moves(Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<Job> jobs)
     {
-        var scanOf = jobs.Where(j => j.Id == JobIds.Scan && j.Group is not null).ToDictionary(j => j.Group!.Name, j => (LocalDate?)j.ShownOn, StringComparer.Ordinal);
+        var scanOf = jobs.Where(j => j.Kind == JobKind.Scan && j.Group is not null).ToDictionary(j => j.Group!.Name, j => (LocalDate?)j.ShownOn, StringComparer.Ordinal);
         var fieldOf = Fields(flock, fed);
         return new(
             Sorted: ewe => ewe.Scan is null ? null : scanOf.GetValueOrDefault(ewe.Group),

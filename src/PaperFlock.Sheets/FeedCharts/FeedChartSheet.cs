@@ -7,27 +7,31 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>Pinned over the feed bins: count the heads at the trough and read off what goes into it, week by week.</summary>
-internal sealed class FeedChartSheet : ISheetMaker
+internal static class FeedChartSheet
 {
-    public const string KindWord = "feed";
-    private const string CodePrefix = "FEED-";
+    public static readonly SheetDefinition Definition = new("feed", "FEED", SheetUse.Pinned)
+    {
+        Lives = "over the bins",
+        Purpose = "what goes into a trough at each feed, by the heads that stand at it",
+        IsForSitter = true,
+        IsFrontsOnly = true,
+        IsOneLeaf = true,
+        Together = "Feed charts",
+        Make = Make,
+    };
 
     /// <summary>Points between the table and the words above and below it.</summary>
     private const double Apart = 5;
 
     private static readonly double TallestRow = Mm(11);
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var charts = context.Plan.Feeding.Charts
             .Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To)))
             .Select(c => Chart(context, c));
         return [.. charts, .. LambedChart.Make(context)];
     }
-
-    public static bool IsCode(string code) => code.StartsWith(CodePrefix, StringComparison.Ordinal);
 
     private static Sheet Chart(SheetContext context, FeedChart chart)
     {
@@ -42,17 +46,14 @@ internal sealed class FeedChartSheet : ISheetMaker
         return Pinned(context, chart.Code, title, body, head);
     }
 
-    internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head)
-    {
-        var sides = Binder.FrontsOnly(context, code, body, context.SidewaysDesign(code, head));
-        return new Sheet(KindWord, code, $"Feed chart: {title}", SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, $"Feed chart: {title}", sides)] };
-    }
+    internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head) =>
+        Binder.Bind(context, Definition, code, $"Feed chart: {title}", body, context.SidewaysDesign(code, head));
 
     /// <summary>What everything else on the page leaves for the table, in points.</summary>
     private static double Room(SheetContext context, params ReadOnlySpan<Element> others)
     {
         var body = context.SidewaysBody;
-        var room = body.Height - Heights.Of(context.ControlLine("FEED", body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - (2 * Apart) - 2;
+        var room = body.Height - Heights.Of(context.ControlLine(Definition.Code, body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - (2 * Apart) - 2;
         foreach (var other in others)
         {
             room -= Heights.Of(other, body.Width, context);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.FeedCharts;
@@ -46,7 +45,7 @@ internal static class FeedLead
 
             for (var i = 0; i < ewes.Count; i++)
             {
-                runs.Add(Who.Called(ewes[i], TypeScale.Body));
+                runs.Add(Who.Called(ewes[i].Ewe, TypeScale.Body));
                 var dots = chart.Joined.Any(j => j.Ewe.Tag == ewes[i].Ewe.Tag) || chart.Kind == FeedKind.Mixed ? "\u00a0" + new string('\u2022', Math.Max(1, ewes[i].Litter)) : "";
                 runs.Add(new Run(dots + (i + 1 < ewes.Count ? " \u00b7 " : ""), TypeScale.Body));
             }

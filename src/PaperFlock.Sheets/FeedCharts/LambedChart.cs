@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -72,7 +73,8 @@ internal static class LambedChart
                     : cells.Select(c => Cell(context, c)),
             ],
             RowHeight,
-            Name: Mornings(from, to));
+            Name: Mornings(from, to),
+            About: RowKey.Named(RowKind.Ration, Mornings(from, to)));
     }
 
     private static TableCell Cell(SheetContext context, LambedRow row) => row switch
@@ -110,7 +112,7 @@ internal static class LambedChart
         runs.Add(new Run($"Not in lamb, {ewes.Length}: {FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} alone. ", TypeScale.BodyBold));
         for (var i = 0; i < ewes.Length; i++)
         {
-            runs.Add(Who.Called(ewes[i], TypeScale.Body));
+            runs.Add(Who.Called(ewes[i].Ewe, TypeScale.Body));
             runs.Add(new Run(i + 1 < ewes.Length ? " \u00b7 " : "", TypeScale.Body));
         }
 

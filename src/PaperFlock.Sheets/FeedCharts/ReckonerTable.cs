@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -84,7 +83,6 @@ internal static class ReckonerTable
 
     private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds)
     {
-        var name = $"from {DateText.Short(row.From)}";
         return new TableRow(
             [
                 new TableCell(Block.Tick(context.TableTick), Padding: Edges.Of(2, 1)),
@@ -95,7 +93,8 @@ internal static class ReckonerTable
             ],
             height,
             RuleAbove: moreFeeds ? Lines.Section : null,
-            Name: row.To == chart.Rows[^1].To ? name : Dated.Name(name, row.To));
+            Name: $"from {DateText.Short(row.From)}",
+            About: RowKey.OfRation(row.From, row.To == chart.Rows[^1].To ? null : row.To));
     }
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>

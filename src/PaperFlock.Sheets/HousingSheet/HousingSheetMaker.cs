@@ -2,17 +2,21 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.HousingSheet;
 
 /// <summary>Bringing them in: who goes in which pen, whether there is room, and the order of the day.</summary>
-internal sealed class HousingSheetMaker : ISheetMaker
+internal static class HousingSheetMaker
 {
-    public const string KindWord = "housing";
-    private const string Code = "HOUS";
+    public static readonly SheetDefinition Definition = new("housing", "HOUS", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "who goes in which pen, and whether there is room",
+        Make = Make,
+    };
 
     /// <summary>Common practice, no source.</summary>
     private static string[] Shed() =>
@@ -21,27 +25,23 @@ internal sealed class HousingSheetMaker : ISheetMaker
         "lambing pens up, clean, with bucket and hay", "lights work", "nothing sharp, no wire, no twine on the floor",
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
-        if (!plan.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag))
+        if (!plan.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag))
         {
             return [];
         }
 
-        var head = context.Head("Housing and dagging", Code, plan.Housing.Words);
-        var body = new Column([.. Parts(context)], 11);
-        return [new Sheet(Kind, Code, "Housing and dagging", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Housing and dagging", HousingText.Of(plan.Housing, plan.Flock.Housing), new Column([.. Parts(context)], 11))];
     }
 
     private static IEnumerable<Element> Parts(SheetContext context)
     {
         var plan = context.Plan;
-        foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag)))
+        foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag)))
         {
-            var what = gathering.Jobs.Select(j => j.Title.ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
+            var what = gathering.Jobs.Select(j => JobText.Title(j, plan.Flock).ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
             yield return Block.BoldThen(
                 DateText.Long(gathering.Date) + ":",
                 $"{what}. " + "Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
@@ -56,18 +56,14 @@ internal sealed class HousingSheetMaker : ISheetMaker
         if (!plan.Housing.Pens.IsEmpty)
         {
             yield return PenTable(context);
-            yield return Block.Text($"Room by {plan.Housing.Source}.", TypeScale.Label);
+            yield return Block.Text($"Room by {FigureSourceText.Of(FigureSource.HousingRoom)}.", TypeScale.Label);
             foreach (var pen in plan.Housing.Pens.Where(p => !p.Ewes.IsEmpty))
             {
                 yield return PenList(context, pen);
             }
         }
 
-        if (plan.Flock.Housing.LambingPens is not null || plan.Lambing.Words.Length > 0)
-        {
-            yield return Block.BoldThen("Lambing pens.", plan.Lambing.Words, TypeScale.Body);
-        }
-
+        yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
         yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.TableRow, 2);
     }
 
@@ -89,7 +85,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
                     Block.Cell(context.Amounts.Floor(p.FloorNeeded, p.FloorThere), TypeScale.Body, TextAlign.Centre),
                     Block.Cell(p.TroughThere is { } t ? $"{context.Amounts.Metres(p.TroughNeeded)} of {context.Amounts.Metres(t)}" : $"{context.Amounts.Metres(p.TroughNeeded)}, none named", TypeScale.Body, TextAlign.Centre),
                 ],
-                24)),
+                24,
+                About: RowKey.Named(RowKind.Pen, p.Pen.Name))),
         ])
     { Name = "pens" };
 

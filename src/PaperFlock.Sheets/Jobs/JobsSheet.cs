@@ -1,44 +1,45 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>Every job month by month, why it is on that day, the last day it is any use, and what became of it.</summary>
-internal sealed class JobsSheet : ISheetMaker
+internal static class JobsSheet
 {
-    public const string KindWord = "jobs";
-    private const string Code = "JOBS";
+    public static readonly SheetDefinition Definition = new("jobs", "JOBS", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "every job, why it is on that day, the last day it is any use",
+        IsForSitter = true,
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         if (context.OnlyDays is { } days)
         {
-            return DaysJobs.Make(context, days, Code);
+            return DaysJobs.Make(context, days);
         }
 
-        var entries = JobEntries.Of(context.Plan);
-        if (entries.IsEmpty)
+        var lines = JobLine.Of(context.Plan);
+        if (lines.IsEmpty)
         {
             return [];
         }
 
         var gatherings = context.Plan.Gatherings.Length;
-        var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all: the fewest that will do.";
-        var head = context.Head("Jobs", Code, lead);
-        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().ShownOn), [.. month]));
-        var sides = Binder.BothSides(context, Code, new Column([.. months, AddedByHand(context)], 10), context.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
+        var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all, no more than needed.";
+        var months = lines.GroupBy(e => (e.Job.ShownOn.Year, e.Job.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().Job.ShownOn), [.. month]));
+        return [Binder.Upright(context, Definition, "Jobs", lead, new Column([.. months, AddedByHand(context)], 10))];
     }
 
     public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
-    public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobEntry> entries)
+    public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobLine> lines)
     {
         var tick = context.Column(Mm(16), TypeScale.Label, "done", "not done", "not needed");
         var table = new Table(
@@ -51,31 +52,28 @@ internal sealed class JobsSheet : ISheetMaker
                     Block.Cell("not needed", TypeScale.Label, TextAlign.Centre), Block.Cell("day, initials", TypeScale.Label),
                 ]),
             ],
-            [.. entries.Select(e => Row(context, e))])
+            [.. lines.Select(l => Row(context, l))])
         { Name = title };
         return new NeedSpace(
             Block.Column(4, Block.Text(title, TypeScale.Heading), table),
             Mm(38));
     }
 
-    private static TableRow Row(SheetContext context, JobEntry entry)
+    private static TableRow Row(SheetContext context, JobLine line)
     {
-        var words = new List<Element> { new Text([new Run(entry.Title, TypeScale.BodyBold), new Run(entry.GroupWords, TypeScale.Body)]) };
-        if (entry.Job.Trouble is { } trouble)
-        {
-            var nearest = trouble.NearestDay is { } day ? $"The nearest day that would do is {DateText.Short(day)}." : "";
-            words.Add(Block.Text(Block.Sentences("NOT PLACED.", trouble.Words, nearest), TypeScale.BodyBold));
-        }
-        else
-        {
-            words.Add(Block.Text(entry.WhyIn(), TypeScale.Body));
-        }
-
+        var words = new Column(
+            [
+                new Text([new Run(line.Title, TypeScale.BodyBold), new Run(line.Groups.Length > 0 ? $" · {line.Groups}" : "", TypeScale.Body)]),
+                JobText.Trouble(line.Job) is { } trouble
+                    ? Block.Text($"NOT PLACED. {trouble}", TypeScale.BodyBold)
+                    : Block.Text(line.Why(context.Plan), TypeScale.Body),
+            ],
+            1);
         var day1 = new List<Element>
         {
-            Block.Text(entry.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
+            Block.Text(line.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
         };
-        if (entry.Job.Handled && entry.Job.Date is not null)
+        if (line.Job.Handled && line.Job.Date is not null)
         {
             day1.Add(Block.Text("gather", TypeScale.Label));
         }
@@ -84,11 +82,12 @@ internal sealed class JobsSheet : ISheetMaker
         return new TableRow(
             [
                 Block.Cell(new Column([.. day1])),
-                Block.Cell(new Column([.. words], 1)),
+                Block.Cell(words),
                 tick, tick, tick,
                 Block.Blank(),
             ],
             Math.Max(context.TableRow, context.TableTick + 5),
-            Name: entry.Title);
+            Name: line.Title,
+            About: new RowKey(RowKind.Job, line.Title + line.Groups, line.Title));
     }
 }

@@ -4,7 +4,6 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Swap;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -14,14 +13,18 @@ namespace PaperFlock.Sheets.Register;
 /// <summary>The first leaf: which sheets there are, which issue of each is right, and how to print and file them.</summary>
 internal static class RegisterSheet
 {
-    public const string Kind = "register";
-    public const string Code = "REG";
+    public static readonly SheetDefinition Definition = new("register", "REG", SheetUse.Binder)
+    {
+        Lives = "binder, first",
+        Purpose = "which sheets there are and which issue of each is right",
+        IsForSitter = true,
+    };
+
     private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
 
     public static Sheet Make(SheetContext context, Registered registered)
     {
         var title = context.OnlyDays is { } days ? $"Register, {DateText.Span(days)}" : "Register";
-        var head = context.Head(title, Code, Season(context), context.Mark.IssueWords);
         var body = new Column(
             [
                 HowToPrint(context, registered),
@@ -29,8 +32,7 @@ internal static class RegisterSheet
                 .. context.OnlyDays is null ? [IssueTable.Of(context, registered.Issues)] : Array.Empty<Element>(),
             ],
             12);
-        var sides = Binder.BothSides(context, Code, body, context.UprightDesign(Code, head));
-        return new Sheet(Kind, Code, title, SheetUse.Binder, sides);
+        return Binder.Upright(context, Definition, title, Season(context), body, context.Mark.IssueWords);
     }
 
     private static string Season(SheetContext context)
@@ -60,7 +62,7 @@ internal static class RegisterSheet
                 ? $"Tick each sheet off below as it goes in. The set is for {DateText.Span(days)} only: when those days are over, keep what was written on and bin the rest."
                 : registered.IsWhole
                     ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
-                    : $"Go by sheet {SwapSheet.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
+                    : $"Go by sheet {SwapSheet.Definition.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
         };
         if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
         {
@@ -120,7 +122,7 @@ internal static class RegisterSheet
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
     private static Text CardNames(ILookup<string, EwePlan> ewes, ImmutableArray<string> names)
     {
-        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Label), Who.Called(ewes[c].First(), TypeScale.Label) });
+        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Label), Who.Called(ewes[c].First().Ewe, TypeScale.Label) });
         return new Text([.. runs], Leading: 1.2);
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 
@@ -32,10 +31,10 @@ internal static class HeavyDays
             new Table(
                 RoundTable.Columns(context),
                 [RoundTable.Head(context)],
-                [.. day.Times.Select(t => RoundTable.Row(context, t)), RoundTable.LeftForTomorrow(context)]),
+                [.. day.Times.Select(t => RoundTable.Row(context, day.Date, t)), RoundTable.LeftForTomorrow(context)]),
         ],
         3)
-    { Name = Dated.Name(DateText.Short(day.Date), day.Date) };
+    { Name = DateText.Short(day.Date), About = RowKey.Of(day.Date) };
 
     private static Row DayHead(SheetContext context, RoundDay day) => new(
         [

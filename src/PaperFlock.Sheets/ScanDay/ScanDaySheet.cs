@@ -3,21 +3,23 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.ScanDay;
 
 /// <summary>At the scanner's crate: a row a ewe, lambs to ring, early or late to ring.</summary>
-internal sealed class ScanDaySheet : ISheetMaker
+internal static class ScanDaySheet
 {
-    public const string KindWord = "scan";
-    private const string Code = "SCAN";
+    public static readonly SheetDefinition Definition = new("scan", "SCAN", SheetUse.Clipboard)
+    {
+        Lives = "clipboard",
+        Purpose = "at the scanner\u2019s crate: ring the lambs counted",
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var ewes = PencilLists.ScanDay(context.Plan);
         if (ewes.Length == 0)
@@ -25,9 +27,9 @@ internal sealed class ScanDaySheet : ISheetMaker
             return [];
         }
 
-        var days = context.Plan.Jobs.Where(j => j.Id == JobIds.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
+        var days = context.Plan.Jobs.Where(j => j.Kind == JobKind.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
         var on = days.Length == 0 ? "" : $"On {days.Select(DateText.Long).Aggregate((before, after) => $"{before} and {after}")}.";
-        var head = context.Head("Scan day", Code, Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best."));
+        var lead = Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.");
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
@@ -41,7 +43,7 @@ internal sealed class ScanDaySheet : ISheetMaker
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
         var body = new Column([table, Block.Notes(context.BarnRow)], 12);
-        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Scan day", lead, body)];
     }
 
     private static TableRow Row(SheetContext context, EwePlan ewe)
@@ -51,16 +53,16 @@ internal sealed class ScanDaySheet : ISheetMaker
             ? Block.Cell($"scanned {n}", TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
         var stage = ewe.Ewe.ScanStage is { } s
-            ? Block.Cell(s == Flocks.ScanStage.Early ? "early" : "late", TypeScale.BodyBold, TextAlign.Centre)
+            ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName);
+        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)
     {
         var group = context.Flock.GroupOf(ewe.Ewe);
         var mated = group.IsOneDay ? group.TupIn : ewe.Ewe.Marks.IsEmpty ? (LocalDate?)null : ewe.Ewe.Marks[^1];
-        var day = context.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.Scan && j.Group?.Name == group.Name)?.Date;
+        var day = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.Scan && j.Group?.Name == group.Name)?.Date;
         if (mated is not { } m)
         {
             return Block.Text("no mark seen", TypeScale.Label);

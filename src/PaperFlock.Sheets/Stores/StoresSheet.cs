@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -10,10 +9,14 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.Stores;
 
 /// <summary>What to have in, how much of it, and by when to order it; and the lambing kit.</summary>
-internal sealed class StoresSheet : ISheetMaker
+internal static class StoresSheet
 {
-    public const string KindWord = "stores";
-    private const string Code = "STOR";
+    public static readonly SheetDefinition Definition = new("stores", "STOR", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "what to have in, and by when to order it; the lambing kit",
+        Make = Make,
+    };
 
     /// <summary>Common practice, no source. What is medicine is the vet's to choose.</summary>
     private static string[] Kit() =>
@@ -23,9 +26,7 @@ internal sealed class StoresSheet : ISheetMaker
         "heat lamp or warm box, checked", "head halter and hurdles", "pencil and the ewe cards", "the vet\u2019s number, on the call sheet", "soap, hot water, somewhere to wash",
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var stores = context.Plan.Stores;
         if (stores.IsEmpty)
@@ -35,11 +36,11 @@ internal sealed class StoresSheet : ISheetMaker
 
         var margin = context.Flock.Feeds.Margin;
         var spare = margin > 0 ? $"The bags and bales hold {Amounts.Figure(margin * 100, "0.#")}\u00a0% to spare." : "Nothing to spare is reckoned in.";
-        var head = context.Head("Stores", Code, Block.Sentences(
+        var lead = Block.Sentences(
                 $"Order by the day named: deliveries take {English.Count(context.Flock.Feeds.OrderLeadDays, "day", "days")} and days marked closed are passed over.",
-                spare));
+                spare);
         var body = new Column([Items(context), ByWeek(context), KitList(context), More(context)], 12);
-        return [new Sheet(Kind, Code, "Stores", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Stores", lead, body)];
     }
 
     private static Table Items(SheetContext context) => new(
@@ -74,15 +75,16 @@ internal sealed class StoresSheet : ISheetMaker
                 ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
             ],
             context.TableRow,
-            Name: StoreText.Name(item, context.Flock));
+            Name: StoreText.Name(item, context.Flock),
+            About: RowKey.Named(RowKind.Store, StoreText.Name(item, context.Flock)));
     }
 
     /// <summary>A day that is past when the pack is printed does not help anyone: it says so.</summary>
     private static Element OrderBy(StoreItem item, LocalDate asOf) => item.OrderBy switch
     {
         null => Block.Text("not ordered", TypeScale.Label),
-        { } by when by < asOf => Block.Column(0, Block.Text("at once", TypeScale.BodyBold), Block.Text($"was {DateText.Short(by)}", TypeScale.Label)) with { Name = Dated.Name("order by", by) },
-        { } by => Block.Text(DateText.Short(by), TypeScale.BodyBold) with { Name = Dated.Name("order by", by) },
+        { } by when by < asOf => Block.Column(0, Block.Text("at once", TypeScale.BodyBold), Block.Text($"was {DateText.Short(by)}", TypeScale.Label)) with { About = RowKey.Of(by) },
+        { } by => Block.Text(DateText.Short(by), TypeScale.BodyBold) with { About = RowKey.Of(by) },
     };
 
     /// <summary>What has no weight is counted in its packs, or, like water, poured.</summary>
@@ -116,7 +118,8 @@ internal sealed class StoresSheet : ISheetMaker
                         Block.Cell(DateText.Short(w), TypeScale.Body),
                         .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
                     ],
-                    Name: Dated.Name($"week of {DateText.Short(w)}", w.PlusDays(6)))),
+                    Name: $"week of {DateText.Short(w)}",
+                    About: RowKey.OfWeek(w))),
                 ])
             { Name = "week by week" });
     }

@@ -2,6 +2,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.TestPage;
@@ -20,10 +21,9 @@ public static class PrinterTest
     {
         var size = Papers.Of(paper);
         return new Sheet(
-            "testpage",
+            new SheetDefinition("testpage", Code, SheetUse.Binder),
             Code,
             "Printer test page",
-            SheetUse.Binder,
             [
                 new SheetSide(Side(size, PageSide.Front, paper, measurer), $"{Code} 1 front", []),
                 new SheetSide(Side(size, PageSide.Back, paper, measurer), $"{Code} 2 back", []),
@@ -49,6 +49,6 @@ public static class PrinterTest
             TestBack.Draw(ink, size, paper);
         }
 
-        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items));
+        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items) { Tag = StructureTag.Paragraph });
     }
 }

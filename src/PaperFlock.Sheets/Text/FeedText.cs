@@ -2,7 +2,6 @@ using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Sheets;
 

@@ -1,24 +1,14 @@
-using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets;
 
 /// <summary>What is odd about the rations, in words, each with its numbers and what to change.</summary>
-public static class FeedWarningText
+internal static class FeedWarningText
 {
     private const int MostNamed = 4;
 
-    public static Diagnostic Of(FeedWarning warning, Flock flock)
-    {
-        var amounts = new Amounts(flock.Print.Units);
-        var (code, message, advice) = Words(warning, amounts);
-        return new(warning.Kind == FeedWarningKind.NoRation ? Severity.Error : Severity.Warning, code, warning.Span, message, advice);
-    }
-
-    private static (string Code, string Message, string Advice) Words(FeedWarning warning, Amounts amounts)
+    public static (string Code, string Message, string Advice) Words(FeedWarning warning, Amounts amounts)
     {
         // On screen lines may break anywhere, and people search for what they see.
         string Kg(decimal kilograms) => amounts.Plain(kilograms).Replace('\u00a0', ' ');
@@ -96,7 +86,7 @@ public static class FeedWarningText
             named.Add(English.CountLoose(warning.Ewes.Length - MostNamed, "other", "others"));
         }
 
-        return named.Count < 2 ? string.Concat(named) : $"{string.Join(", ", named[..^1])} and {named[^1]}";
+        return English.List(named);
     }
 
     private static string Mega(decimal energy) => Amounts.Figure(energy, "0.0");

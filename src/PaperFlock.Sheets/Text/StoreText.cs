@@ -1,6 +1,5 @@
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -111,8 +110,8 @@ internal static class PlannerPoster
                     Block.Column(
                         4,
                         Block.Gap(Mm(1)),
-                        Block.Text(WallPlannerSheet.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
-                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
+                        Block.Text(WallPlannerSheet.Definition.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { About = NotContent.Instance })),
             ]);
     }
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
-using PaperFlock.Layout;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Benchmarks.Beside;
@@ -36,7 +35,7 @@ internal static class OurLine
         var flock = Timed("read", () => BenchFlock.Read(file));
         var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf));
         var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
-        Timed("print", () => InOrder.Select(issue.Pack.Documents, line.Print));
+        Timed("print", () => issue.Pack.Documents.Select(line.Print).ToArray());
         Timed("record", () => RecordFile.BytesOf(issue.Composed.Record));
         return steps;
 

@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using CsCheck;
+using PaperFlock.Layout.Breaking;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Layout.Tests.Fakes;
@@ -117,68 +117,24 @@ public class LineBreakingTests
         text 6 9.25 6 b
         """);
 
-    [Fact]
-    public void Each_word_is_measured_once_in_a_style_however_often_it_is_set()
+    /// <summary>For whoever has it read out: the space is not printed, but two words are still two.</summary>
+    [Theory]
+    [InlineData("count the ewes", 60, "count the|ewes", "10")]
+    [InlineData("count the\newes", 200, "count the|ewes", "10")]
+    [InlineData("wintergreen", 42, "winterg|reen", "00")]
+    [InlineData("back-quarter", 45, "back-|quarter", "00")]
+    [InlineData("one two ", 100, "one two", "0")]
+    public void A_space_follows_where_a_line_was_broken_at_one(string words, double width, string lines, string follows)
     {
-        var measurer = new FakeMeasurer();
-        var context = new LayoutContext(measurer);
-        Element[] texts = [Words("due due due"), Words("due"), new Text("due", Bold), Words("twins due")];
-
-        foreach (var width in new[] { 100, 50, 20 })
-        {
-            foreach (var text in texts)
-            {
-                text.Place(new Space(width, 100, 100), context);
-            }
-        }
-
-        Assert.Equal(measurer.Asked.Distinct().Count(), measurer.Asked.Count);
-        Assert.Equal(2, measurer.Asked.Count(asked => asked.Text == "due"));
-    }
-
-    [Fact]
-    public void Many_threads_at_once_get_the_same_lines()
-    {
-        var texts = Enumerable.Range(0, 50).Select(n => Words($"ewe {n} is due in the week of the {n} and carries twins or triplets")).ToArray();
-        var shared = Context();
-
-        var together = texts.Concat(texts).Concat(texts).AsParallel().AsOrdered().WithDegreeOfParallelism(8)
-            .Select(text => Placed(text, shared)).ToArray();
-
-        Assert.Equal(texts.Concat(texts).Concat(texts).Select(text => Placed(text, Context())), together);
-    }
-
-    /// <summary>A line feed at the very end starts no line, but what has one is taken apart word by word.</summary>
-    [Fact]
-    public void What_fits_a_line_is_the_same_line_as_when_it_is_made_word_by_word() => Gen.Select(Gen.Select(Gen.String[Gen.Char["ab -/\u2009"], 0, 6], Gen.Bool).Array[1, 4], Gen.Double[1, 200]).Sample((drawn, width) =>
-    {
-        if (drawn.All(run => string.IsNullOrWhiteSpace(run.Item1)))
-        {
-            // Nothing to show is no line, and with a line feed an empty one.
-            return;
-        }
-
-        ImmutableArray<Run> runs = [.. drawn.Select(run => new Run(run.Item1, run.Item2 ? Bold : Ten))];
-        var (whole, taken) = (Context().Break(runs, width), Context().Break([.. runs, new Run("\n", Ten)], width));
-        Assert.Equal((whole.TooWide, whole.Lines.Length), (taken.TooWide, taken.Lines.Length));
-        foreach (var (one, other) in whole.Lines.Zip(taken.Lines))
-        {
-            Assert.Equal(one.Parts.Select(part => (part.Text, part.Style)), other.Parts.Select(part => (part.Text, part.Style)));
-            Assert.All(one.Parts.Zip(other.Parts), pair => Assert.Equal(pair.First.X, pair.Second.X, 1e-9));
-            Assert.Equal(one.Width, other.Width, 1e-9);
-            Assert.Equal((one.Em, one.Ascent, one.Descent), (other.Em, other.Ascent, other.Descent));
-        }
-    });
-
-    private static string Placed(Text text, LayoutContext context)
-    {
-        var placement = Assert.IsType<Placement.Fits>(text.Place(new Space(100, 1000, 1000), context));
-        return string.Join('|', placement.Piece.Items.OfType<TextItem>());
+        var placement = Assert.IsType<Placement.Fits>(Words(words).Place(new Space(width, 1000, 1000), Context()));
+        var items = placement.Piece.Items.Cast<TextItem>().ToArray();
+        Assert.Equal(lines, string.Join('|', items.Select(item => item.Text)));
+        Assert.Equal(follows, string.Concat(items.Select(item => item.SpaceFollows ? '1' : '0')));
     }
 
     private static string Broken(IEnumerable<Run> runs, double width)
     {
-        var broken = Context().Break([.. runs], width);
+        var broken = LineBreaker.Break([.. runs], width, Context());
         Assert.Null(broken.TooWide);
         Assert.All(broken.Lines, line => Assert.True(line.Width <= width + Space.Epsilon));
         return string.Join('|', broken.Lines.Select(line => string.Concat(line.Parts.Select(part => part.Text))));

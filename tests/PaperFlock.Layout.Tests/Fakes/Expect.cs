@@ -56,17 +56,17 @@ internal static class Expect
 
     private static string[] Rows(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
-    private static void Describe(Piece piece, Pose pose, int page, StringBuilder lines)
+    private static void Describe(Piece piece, Transform transform, int page, StringBuilder lines)
     {
         if (piece.Name is not null)
         {
-            var box = pose.Apply(new Extent(0, 0, piece.Size.Width, piece.Size.Height));
+            var box = transform.Apply(new Extent(0, 0, piece.Size.Width, piece.Size.Height));
             lines.Append(CultureInfo.InvariantCulture, $"{page} {piece.Name} {box.X:0.##} {box.Y:0.##} {box.Width:0.##} {box.Height:0.##}\n");
         }
 
         foreach (var nested in piece.Items.OfType<PieceItem>())
         {
-            Describe(nested.Piece, pose.Of(nested), page, lines);
+            Describe(nested.Piece, transform.Of(nested), page, lines);
         }
     }
 

@@ -16,7 +16,7 @@ public class FlattenTests
         new RectItem(10, 5, 20, 30, 2),
         new PathItem([(0, 0), (10, 0), (10, 5)], true, 0),
         new CircleItem(50, 10, 4, 1),
-        new LinkItem(60, 10, 20, 5, "there"),
+        new LinkItem(60, 10, 20, 5, "there", "a link"),
         new AnchorItem(90, 30, "here"),
     ]);
 

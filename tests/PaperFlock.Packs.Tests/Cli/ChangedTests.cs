@@ -5,7 +5,7 @@ namespace PaperFlock.Packs.Tests.Cli;
 /// <summary>An issue of changed leaves, as somebody types it.</summary>
 public sealed class ChangedTests
 {
-    private const string Record = "flock.issues.txt";
+    private const string Record = "flock.issues.json";
     private const string Later = "2026-11-26";
 
     [Fact]
@@ -48,7 +48,8 @@ public sealed class ChangedTests
     [Theory]
     [InlineData("lost", "there is no ")]
     [InlineData("cut short", "is damaged")]
-    [InlineData("not text", "is damaged")]
+    [InlineData("not text", "is not a record of issues")]
+    [InlineData("of a later version", "a later PaperFlock")]
     [InlineData("other season", "the first issue of another pack")]
     [InlineData("other paper", "every leaf is another")]
     public void Without_a_record_to_go_by_the_pack_is_whole_and_says_so(string trouble, string said)
@@ -66,6 +67,9 @@ public sealed class ChangedTests
             case "not text":
                 File.WriteAllBytes(file, [0xff, 0xfe, 0]);
                 break;
+            case "of a later version":
+                File.WriteAllText(file, File.ReadAllText(file).Replace("\"version\":2", "\"version\":3", StringComparison.Ordinal));
+                break;
             case "other season":
                 bench.Write("flock.yaml", Samples.TwoEwes.Replace("2026-08-1", "2027-08-1", StringComparison.Ordinal));
                 break;
@@ -79,6 +83,20 @@ public sealed class ChangedTests
         Assert.Contains(said, outcome.Out, StringComparison.Ordinal);
         Assert.Equal(["flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Contains("nothing has changed", bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-27" : "2026-11-27").Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Until then a record was a text file: it is read once more, and the next one is what it is now.</summary>
+    [Fact]
+    public void A_record_of_the_earlier_format_is_taken_over()
+    {
+        using var bench = new Workbench();
+        bench.Write("hollin-bank.yaml", File.ReadAllText(Samples.HollinBank).Replace("note: Needs a quiet corner", "note: Lame behind", StringComparison.Ordinal));
+        bench.Write("hollin-bank.issues.txt", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "records", "hollin-bank.issues.txt")));
+        var outcome = bench.Run("pack", "hollin-bank.yaml", "--changed", "--as-of", "2026-11-26");
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        Assert.Contains("issue 2: ", outcome.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("whole pack", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("nothing has changed since issue 2", bench.Run("pack", "hollin-bank.yaml", "--changed", "--as-of", "2026-11-27").Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,6 +1,6 @@
 using PaperFlock.Cli;
 using PaperFlock.Layout;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 
 namespace PaperFlock.Packs.Tests.Cli;
 

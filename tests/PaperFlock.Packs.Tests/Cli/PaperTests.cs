@@ -5,7 +5,7 @@ using PaperFlock.Cli.Wiring;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets;
 using static PaperFlock.Layout.Units;
 

@@ -23,7 +23,7 @@ public sealed class SplitTests
     {
         using var bench = new Workbench();
         var outcome = Split(bench);
-        Assert.Equal([.. Files.Select(f => f.Data.Item1), "hollin-bank.issues.txt"], bench.Everything());
+        Assert.Equal([.. Files.Select(f => f.Data.Item1), "hollin-bank.issues.json"], bench.Everything());
         foreach (var (file, duplex) in Files.Select(f => f.Data))
         {
             var advice = outcome.Out[outcome.Out.IndexOf($"To print {file}:", StringComparison.Ordinal)..].Split("\n\n")[0];

@@ -1,7 +1,7 @@
 using PaperFlock.Cli;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.TestPage;
 using static PaperFlock.Layout.Units;
 

@@ -16,7 +16,7 @@ public sealed class KillTests
     [Fact]
     public async Task What_was_read_back_is_in_the_file_and_the_file_is_whole()
     {
-        var random = new Random(20261125);
+        var random = new Random(RandomCases.First);
         var killedHalfWay = 0;
         for (var run = 0; run < 8; run++)
         {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Printing.Tests;
+using PaperFlock.Pdf.Tests;
 using PaperFlock.Sheets.Tests.PaperRules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -51,9 +51,10 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
 
     private Words WordsOf(Letter[] run)
     {
-        var (first, last) = (run[0].StartBaseLine, run[^1].EndBaseLine);
+        // The space at which a line was broken is there to be read, and takes no room.
+        var (first, last) = (run[0].StartBaseLine, run.Last(l => !string.IsNullOrWhiteSpace(l.Value)).EndBaseLine);
         var style = StyleOf(run[0]);
-        var text = string.Concat(run.Select(l => l.Value));
+        var text = string.Concat(run.Select(l => l.Value)).TrimEnd(' ');
         var (x, y, toX, toY) = (first.X, _height - first.Y, last.X, _height - last.Y);
         var length = Math.Max(1e-9, Math.Sqrt(((toX - x) * (toX - x)) + ((toY - y) * (toY - y))));
         var (upX, upY) = ((toY - y) / length, (x - toX) / length);

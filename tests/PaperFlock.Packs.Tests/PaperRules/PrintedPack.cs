@@ -7,9 +7,10 @@ using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
-using PaperFlock.Printing;
-using PaperFlock.Printing.Tests;
+using PaperFlock.Pdf;
+using PaperFlock.Pdf.Tests;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Tests.PaperRules;
 using UglyToad.PdfPig;
@@ -29,10 +30,10 @@ internal sealed record PrintedPack(PackInHand InHand, ImmutableArray<PdfSide> Si
     /// <summary>The same run is made once for all tests.</summary>
     public static PrintedPack Of(PrintRun run) => Made.GetOrAdd(run, p => new Lazy<PrintedPack>(() => Fresh(p))).Value;
 
-    /// <summary>A page by itself, printed and read back. Its links would lead nowhere and are left out.</summary>
+    /// <summary>A page by itself, printed and read back without its structure. Its links would lead nowhere and are left out.</summary>
     public static ReadPage ReadAlone(Page page)
     {
-        var alone = page with { Content = new Piece(page.Paper, page.Content.Flatten().Items.RemoveAll(i => i is LinkItem)) };
+        var alone = page with { Content = new Piece(page.Paper, page.Content.Flatten().Items.RemoveAll(i => i is LinkItem)).As(StructureTag.Paragraph) };
         using var pdf = Open(new PrintDocument("A page", null, "en-GB", [new PrintPage(alone, "PAGE")], [], DuplexHint.Simplex));
         return PdfPageReader.Read(pdf, pdf.GetPage(1));
     }

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using PaperFlock.Layout;
+using System.IO.Hashing;
 
 namespace PaperFlock.Packs.Tests.Properties;
 
@@ -44,5 +44,5 @@ public sealed class SameBytesTests
     }
 
     private static string[] All(Workbench bench) =>
-        [.. bench.Everything().Where(n => File.Exists(bench.PathOf(n))).Select(n => $"{n} {Fingerprint.Of(File.ReadAllBytes(bench.PathOf(n)))}")];
+        [.. bench.Everything().Where(n => File.Exists(bench.PathOf(n))).Select(n => $"{n} {Convert.ToHexString(XxHash128.Hash(File.ReadAllBytes(bench.PathOf(n))))}")];
 }

@@ -49,8 +49,9 @@ public sealed class AfrcProteinTests
         Assert.Equal(72.8127, AfrcProtein.Supply(new Diet(1, 0), silage, FeedingSample.Nuts, 10.8), 1e-6);
     }
 
-    /// <summary>The trade's advice is to raise protein where forage is straw (18 to 20 % with hay or silage, more with straw: Darlington
-    /// and Stockton Times; Agriland reporting Teagasc), so straw with low-protein barley must look short and hay with 18 % nuts must not.</summary>
+    /// <summary>The trade's advice is more protein where forage is straw: 16 to 18 % in the concentrate with hay or silage and 20 % with straw (Darlington and
+    /// Stockton Times, a feed firm's author). Agriland, reporting Teagasc, and the Irish Farmers Journal say 18 to 20 %. So straw with
+    /// barley of 11 % must look short; hay with nuts of 18 %, which is inside both, must not.</summary>
     [Theory]
     [InlineData(ForageKind.Hay, 90, 180, false)]
     [InlineData(ForageKind.Straw, 40, 110, true)]

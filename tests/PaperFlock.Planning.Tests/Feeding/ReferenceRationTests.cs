@@ -173,7 +173,7 @@ public sealed class ReferenceRationTests
     [Fact]
     public void A_ewe_that_has_lambed_stays_two_mornings_and_rises_a_tenth_a_day()
     {
-        var ewes = FeedingSample.Ewes(5).Select(e => e with { Due = e.Due! with { Evidence = Evidence.Mark, Earliest = Due.PlusDays(7) } }).ToImmutableArray();
+        var ewes = FeedingSample.Ewes(5).Select(e => e with { Due = e.Due! with { Evidence = e.Due.Evidence with { Kind = Evidence.Mark }, Earliest = Due.PlusDays(7) } }).ToImmutableArray();
         var plan = Charts(ewes, f => f with { PerLamb = Feeds.UsualPerLamb });
         var twins = plan.Lambed.Where(r => r.Lambs == 2).ToList();
         Assert.Equal((0, 1, null), (twins[0].DayFrom, twins[0].DayTo, twins[0].KgPerDay));

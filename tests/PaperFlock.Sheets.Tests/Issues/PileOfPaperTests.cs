@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using CsCheck;
 using NodaTime;
 using PaperFlock.Sheets.Tests.WorstCases;
@@ -12,7 +13,7 @@ public sealed class PileOfPaperTests
 
     [Fact]
     public void Any_edits_in_any_order_keep_the_pile_equal_to_a_whole_pack() =>
-        Gen.Select(Gen.Int[1, 9], Gen.Int[0, 200], Edits.Array[2, 4], Gen.Int[0, 3]).Sample((ewes, start, edits, print) =>
+        Gen.Select(Gen.Int[1, 9], Gen.Int[0, 240], Edits.Array[2, 4], Gen.Int[0, 3]).Sample((ewes, start, edits, print) =>
         {
             var flock = SmallFlock.Of(ewes, print);
             var day = new LocalDate(2026, 7, 1).PlusDays(start);
@@ -64,9 +65,11 @@ public sealed class PileOfPaperTests
 
     private sealed record SmallFlock(ImmutableSortedDictionary<int, ImmutableSortedDictionary<string, string>> Ewes, string[] Away, string Feeds, string Print)
     {
+        private static readonly LocalDate[] TupIn = [new(2026, 8, 10), new(2026, 8, 24)];
+
         public string Text => new FlockText
         {
-            Groups = ["{name: G0, tup-in: 2026-08-10, tup-out: 2026-09-21}", "{name: G1, tup-in: 2026-08-24, tup-out: 2026-10-05}"],
+            Groups = [.. TupIn.Select((day, n) => $"{{name: G{n}, tup-in: {day:R}, tup-out: {day.PlusDays(42):R}}}")],
             Ewes = Ewes.Select(e => FlockText.Ewe(e.Key, string.Join(", ", e.Value.Select(k => $"{k.Key}: {k.Value}")), e.Key % 4 == 3 ? null : $"Ewe {(char)('A' + e.Key)}")),
             Away = Away,
             Feeds = Feeds,
@@ -75,27 +78,37 @@ public sealed class PileOfPaperTests
         }.ToString();
 
         public static SmallFlock Of(int ewes, int print) => new(
-            Enumerable.Range(1, ewes).ToImmutableSortedDictionary(n => n, n => ImmutableSortedDictionary<string, string>.Empty.Add("group", $"G{n % 2}")),
+            Enumerable.Range(1, ewes).ToImmutableSortedDictionary(n => n, n => Newcomer(n % 2)),
             ["{from: 2026-12-20, to: 2026-12-27, sitter: Tom Birkett}"],
             "",
             print switch { 0 => "", 1 => "paper: Letter\nplanner: Letter\ngloves: false", 2 => "duplex: short-edge", _ => "duplex: single-sided\nunits: both" });
 
+        /// <summary>What happens to a ewe happens to her on days her group could have had, and not before it has come to that; otherwise she is weighed.</summary>
         public SmallFlock Edited(Edit edit, LocalDate day)
         {
             var tag = Ewes.Keys.ElementAt(edit.Which % Ewes.Count);
+            var marked = TupIn[Ewes[tag]["group"] == "G0" ? 0 : 1].PlusDays(10);
+            var lambs = marked.PlusDays(145 + (edit.Which % 5));
             return edit.What switch
             {
-                0 => With(tag, "scan", (edit.Which % 4).ToString(System.Globalization.CultureInfo.InvariantCulture)),
-                1 => With(tag, "marks", tag % 2 == 0 ? "[2026-08-20]" : "[2026-09-01]"),
+                0 when day >= marked.PlusDays(70) && !Has(tag, "lambed") => With(tag, "scan", (edit.Which % 4).ToString(CultureInfo.InvariantCulture)),
+                1 when day >= marked => With(tag, "marks", $"[{marked:R}]"),
                 2 when Ewes.Count > 1 => this with { Ewes = Ewes.Remove(tag) },
-                3 => this with { Ewes = Ewes.Add(Ewes.Keys.Max() + 1, ImmutableSortedDictionary<string, string>.Empty.Add("group", $"G{edit.Which % 2}")) },
+                3 => this with { Ewes = Ewes.Add(Ewes.Keys.Max() + 1, Newcomer(edit.Which % 2)) },
                 4 => With(tag, "note", $"\"look at her, {edit.Which}\""),
                 5 when Away.Length < 2 => this with { Away = [.. Away, "{from: 2027-01-20, to: 2027-01-22}"] },
                 6 => this with { Feeds = Feeds.Length == 0 ? "method: energy-balance" : "" },
-                7 when day > new LocalDate(2027, 1, 10) => With(tag, "lambed", "2027-01-10"),
+                7 when day >= lambs && !IsEmpty(tag) => With(tag, "lambed", $"{lambs:R}"),
                 _ => With(tag, "weight", $"{60 + (edit.Which % 30)} kg"),
             };
         }
+
+        private static ImmutableSortedDictionary<string, string> Newcomer(int group) =>
+            ImmutableSortedDictionary<string, string>.Empty.Add("group", $"G{group}");
+
+        private bool Has(int tag, string key) => Ewes[tag].ContainsKey(key);
+
+        private bool IsEmpty(int tag) => Ewes[tag].GetValueOrDefault("scan") == "0";
 
         private SmallFlock With(int tag, string key, string value) => this with { Ewes = Ewes.SetItem(tag, Ewes[tag].SetItem(key, value)) };
     }

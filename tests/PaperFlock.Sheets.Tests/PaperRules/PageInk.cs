@@ -159,7 +159,7 @@ internal sealed record PageInk(
         var em = text.Style.Size;
         Area From(double up, double down) => new(text.X, text.Baseline - (up * em), text.X + text.Width, text.Baseline + (down * em));
         return new Words(
-            text.Text, text.Style, text.Baseline, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
+            text.Text.TrimEnd(' '), text.Style, text.Baseline, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
     }
 
     /// <summary>Turned text lies alone in a piece as large as its box.</summary>
@@ -174,7 +174,7 @@ internal sealed record PageInk(
             3 => new Area(nested.X + feet - (up * em), nested.Y, nested.X + feet + (down * em), nested.Y + size.Width),
             _ => new Area(nested.X, nested.Y + feet - (up * em), nested.X + size.Width, nested.Y + feet + (down * em)),
         };
-        return new Words(text.Text, text.Style, From(0, 0).Bottom, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
+        return new Words(text.Text.TrimEnd(' '), text.Style, From(0, 0).Bottom, From(HighestOfEm(text.Text), LowestOfEm(text.Text)), From(CapitalOfEm, 0), From(XHeightOfEm, 0));
     }
 
     private static Stroke Line(double x1, double y1, double x2, double y2, double thickness)

@@ -1,5 +1,5 @@
 using PaperFlock.Layout.Pages;
-using PaperFlock.Printing;
+using PaperFlock.Pdf;
 using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.WallPlanner;
 using static PaperFlock.Layout.Units;

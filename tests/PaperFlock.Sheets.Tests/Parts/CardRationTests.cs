@@ -1,5 +1,3 @@
-using PaperFlock.Planning.Text;
-
 namespace PaperFlock.Sheets.Tests.Parts;
 
 public sealed class CardRationTests

@@ -31,22 +31,18 @@ internal static class AnyFlock
         Gen.Int[0, 365 * 99], Gen.Int[1, 5], Ewes, Numbers, Numbers, Gen.Int[-70, 260],
         (day, groups, ewes, how, what, asOf) => Make(new LocalDate(2000, 2, 1).PlusDays(day), groups, ewes, how, what, asOf));
 
-    /// <summary>
-    /// The same flocks in every run, so that a fault nobody has made today is not found today; <c>FLOCKS=1000</c> in the environment tries more of them,
-    /// <c>FLOCKS_FROM=5000</c> others.
-    /// </summary>
+    /// <summary>The same flocks in every run, as <see cref="RandomCases"/> counts them.</summary>
     /// <param name="few">As many as a run of all tests has time for.</param>
     public static void Each(int few, Action<DrawnFlock> test)
     {
-        var first = Variable("FLOCKS_FROM") ?? 1;
-        var tried = Parallel.For(first, first + (Variable("FLOCKS") ?? few), new ParallelOptions { MaxDegreeOfParallelism = 2 }, number => One(number, test));
+        var first = RandomCases.First;
+        var tried = Parallel.For(first, first + RandomCases.Count(few), new ParallelOptions { MaxDegreeOfParallelism = 2 }, number => One(number, test));
         Assert.True(tried.IsCompleted);
     }
 
-    /// <param name="number">As <c>FLOCKS_FROM</c> counts them.</param>
     public static void One(int number, Action<DrawnFlock> test)
     {
-        var drawn = Drawn.Generate(new PCG((uint)number, 20261125), null, out _);
+        var drawn = Drawn.Generate(RandomCases.Source(number), null, out _);
         try
         {
             test(drawn);
@@ -56,9 +52,6 @@ internal static class AnyFlock
             throw new InvalidOperationException($"Flock {number.ToString(CultureInfo.InvariantCulture)}: {e.Message}\n{drawn}", e);
         }
     }
-
-    private static int? Variable(string name) =>
-        Environment.GetEnvironmentVariable(name) is { Length: > 0 } text ? int.Parse(text, CultureInfo.InvariantCulture) : null;
 
     private static DrawnFlock Make(LocalDate tupIn, int groups, int[][] ewes, int[] how, int[] what, int asOf) => new(
         new FlockText

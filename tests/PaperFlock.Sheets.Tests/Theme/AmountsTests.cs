@@ -1,5 +1,4 @@
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Tests.Theme;

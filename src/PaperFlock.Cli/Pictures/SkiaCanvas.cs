@@ -1,0 +1,149 @@
+using System.Runtime.InteropServices;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Painting;
+using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
+using PaperFlock.Pdf;
+using SkiaSharp;
+
+namespace PaperFlock.Cli.Pictures;
+
+/// <summary>Draws on one of Skia's canvases, whose units are points.</summary>
+internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
+{
+    private static readonly Lazy<SKTypeface>[] Typefaces = [.. Enum.GetValues<Face>().Select(face => new Lazy<SKTypeface>(() => Load(face)))];
+
+    private readonly SKPaint _fill = new() { Color = SKColors.Black, IsAntialias = true };
+    private readonly SKPaint _stroke = new() { Color = SKColors.Black, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeCap = SKStrokeCap.Butt };
+    private readonly Dictionary<TextStyle, SKFont> _fonts = [];
+    private readonly SKTextBlobBuilder _line = new();
+    private readonly List<ushort> _glyphs = [];
+    private readonly List<float> _places = [];
+
+    public void Text(string text, TextStyle style, double x, double y, int quarterTurns)
+    {
+        Set(text, style);
+        if (_glyphs.Count == 0)
+        {
+            return;
+        }
+
+        _line.AddHorizontalRun(CollectionsMarshal.AsSpan(_glyphs), FontOf(style), CollectionsMarshal.AsSpan(_places), 0);
+        using var line = _line.Build();
+        canvas.Save();
+        canvas.Translate((float)x, (float)y);
+        canvas.RotateDegrees(90 * quarterTurns);
+        canvas.DrawText(line, 0, 0, _fill);
+        canvas.Restore();
+    }
+
+    public void Line(double x1, double y1, double x2, double y2, double thickness) =>
+        canvas.DrawLine((float)x1, (float)y1, (float)x2, (float)y2, Pen(thickness));
+
+    public void Rectangle(Extent box, double thickness) =>
+        canvas.DrawRect((float)box.X, (float)box.Y, (float)box.Width, (float)box.Height, Pen(thickness));
+
+    public void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness)
+    {
+        using var builder = new SKPathBuilder();
+        builder.MoveTo((float)points[0].X, (float)points[0].Y);
+        foreach (var (x, y) in points[1..])
+        {
+            builder.LineTo((float)x, (float)y);
+        }
+
+        if (closed)
+        {
+            builder.Close();
+        }
+
+        using var outline = builder.Detach();
+        canvas.DrawPath(outline, Pen(thickness));
+    }
+
+    public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
+
+    /// <summary>A picture has no structure and leads nowhere.</summary>
+    public void Begin(StructureTag tag, StructureId? id, Extent box)
+    {
+    }
+
+    public void End()
+    {
+    }
+
+    public void Link(Extent area, string target, string says)
+    {
+    }
+
+    public void Anchor(double x, double y, string name)
+    {
+    }
+
+    public void Dispose()
+    {
+        foreach (var font in _fonts.Values)
+        {
+            font.Dispose();
+        }
+
+        _line.Dispose();
+        _fill.Dispose();
+        _stroke.Dispose();
+    }
+
+    /// <summary>Glyph after glyph, each where the advances of those before it lead.</summary>
+    private void Set(string text, TextStyle style)
+    {
+        _glyphs.Clear();
+        _places.Clear();
+        var face = FontLibrary.Of(style.Face);
+        var units = 0L;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var glyph = face[rune];
+            if (glyph.IsPrinted)
+            {
+                _glyphs.Add(glyph.Id);
+                _places.Add((float)(units * style.Size / face.UnitsPerEm));
+                units += glyph.Advance;
+            }
+        }
+    }
+
+    private SKPaint Pen(double thickness)
+    {
+        if (thickness == 0)
+        {
+            return _fill;
+        }
+
+        _stroke.StrokeWidth = (float)thickness;
+        return _stroke;
+    }
+
+    private SKFont FontOf(TextStyle style)
+    {
+        if (!_fonts.TryGetValue(style, out var font))
+        {
+            // Set as a printer will: outlines placed exactly, nothing snapped to the pixels of a screen.
+            font = new SKFont(Typefaces[(int)style.Face].Value, (float)style.Size)
+            {
+                Hinting = SKFontHinting.None,
+                Subpixel = true,
+                LinearMetrics = true,
+                BaselineSnap = false,
+                Edging = SKFontEdging.Antialias,
+            };
+            _fonts.Add(style, font);
+        }
+
+        return font;
+    }
+
+    private static SKTypeface Load(Face face)
+    {
+        using var data = SKData.CreateCopy(FontLibrary.Of(face).Bytes.Span);
+        return SKTypeface.FromData(data);
+    }
+}

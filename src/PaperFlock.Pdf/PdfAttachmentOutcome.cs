@@ -1,0 +1,18 @@
+namespace PaperFlock.Pdf;
+
+public enum PdfAttachmentOutcome
+{
+    Found,
+
+    /// <summary>Our PDF, whole, with no attachment of that name.</summary>
+    Missing,
+
+    /// <summary>No PDF, or one that another program has written.</summary>
+    Foreign,
+
+    /// <summary>Our PDF, but cut short, altered, or saved anew by another program.</summary>
+    Damaged,
+
+    /// <summary>The file or the attachment is larger than one of ours ever is.</summary>
+    TooLarge,
+}

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+
+namespace PaperFlock.Pdf;
+
+/// <summary>Finished pages and what a PDF says about them.</summary>
+/// <param name="Language">BCP 47, such as "en-GB".</param>
+public sealed record PrintDocument(
+    string Title,
+    string? Author,
+    string Language,
+    ImmutableArray<PrintPage> Pages,
+    ImmutableArray<OutlineEntry> Outline,
+    DuplexHint Duplex)
+{
+    /// <summary>Files that travel in the PDF, each under a name of its own.</summary>
+    public ImmutableArray<PdfAttachment> Attachments { get; init; } = [];
+}

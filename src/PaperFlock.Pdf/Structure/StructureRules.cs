@@ -1,0 +1,70 @@
+using PaperFlock.Layout.Structure;
+
+namespace PaperFlock.Pdf.Structure;
+
+/// <summary>What a structure tree must be for a reader to make sense of it: ISO 32000-1, 14.8.4, and ISO 14289-1, 7.</summary>
+internal static class StructureRules
+{
+    /// <returns>What is wrong, with the 0-based page it begins on.</returns>
+    public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree) => Inside(tree.Document).Concat(Headings(tree.Document));
+
+    private static IEnumerable<(int Page, string Problem)> Inside(StructureElement element)
+    {
+        foreach (var problem in Problems(element))
+        {
+            yield return (element.Page, problem);
+        }
+
+        foreach (var fault in element.Elements.SelectMany(Inside))
+        {
+            yield return fault;
+        }
+    }
+
+    private static IEnumerable<string> Problems(StructureElement element)
+    {
+        if (!IsInItsPlace(element))
+        {
+            yield return $"{element.Type} stands in {element.Parent?.Type}";
+        }
+
+        // 7.3 and 7.18.5: what replaces them for whoever does not see them.
+        if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Says))
+        {
+            yield return "a figure without words for what it shows";
+        }
+
+        // 7.5: so that every cell has the header of its column.
+        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
+        {
+            yield return $"the rows of a table cover {string.Join(" or ", widths)} columns";
+        }
+    }
+
+    private static bool IsInItsPlace(StructureElement element) => element.Kind switch
+    {
+        StructureKind.Row => element.Parent?.Kind == StructureKind.Table,
+        StructureKind.HeaderCell or StructureKind.Cell => element.Parent?.Kind == StructureKind.Row,
+        StructureKind.ListItem => element.Parent?.Parent?.Kind == StructureKind.List,
+        StructureKind.Label => element.Parent?.Type == "LI",
+        null => true,
+        _ => element.Parent?.Kind is not (StructureKind.Table or StructureKind.Row or StructureKind.List),
+    };
+
+    /// <summary>7.4.2: the first is of level 1, and none skips a level on the way down.</summary>
+    private static IEnumerable<(int Page, string Problem)> Headings(StructureElement document)
+    {
+        var level = 0;
+        foreach (var heading in All(document).Where(element => element.Kind == StructureKind.Heading))
+        {
+            if (heading.Level > level + 1)
+            {
+                yield return (heading.Page, level == 0 ? $"the first heading is of level {heading.Level}" : $"a heading of level {heading.Level} follows one of level {level}");
+            }
+
+            level = heading.Level;
+        }
+    }
+
+    private static IEnumerable<StructureElement> All(StructureElement element) => element.Elements.SelectMany(inner => All(inner).Prepend(inner));
+}

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Structure;
+using PaperFlock.Pdf.Structure;
+
+namespace PaperFlock.Pdf.Writing;
+
+/// <summary>14.7: the objects of a structure tree, and the way back to them from what is painted.</summary>
+internal sealed class StructureWriter
+{
+    private readonly PdfFile _file;
+    private readonly ImmutableArray<Reference> _pages;
+    private readonly ImmutableArray<(Reference Annotation, int Page)> _links;
+    private readonly OrderedDictionary<StructureElement, Reference> _numbers = [];
+
+    private StructureWriter(PdfFile file, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links) => (_file, _pages, _links) = (file, pages, links);
+
+    /// <param name="links">The annotation of each link of the document, and its 0-based page.</param>
+    /// <param name="owners">The element of each link.</param>
+    /// <returns>The root.</returns>
+    public static Reference Write(PdfFile file, StructureTree tree, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links, IEnumerable<StructureElement> owners)
+    {
+        var writer = new StructureWriter(file, pages, links);
+        var root = file.Next();
+        writer.Number(tree.Document);
+        foreach (var (element, number) in writer._numbers)
+        {
+            writer.WriteElement(element, number, element.Parent is { } parent ? writer._numbers[parent] : root);
+        }
+
+        var parents = writer.WriteParents(tree, owners);
+        file.Begin(root).Add($"<</Type/StructTreeRoot/K {writer._numbers[tree.Document]}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
+        file.End();
+        return root;
+    }
+
+    /// <summary>The key in the tree of parents by which a link finds its element: they follow those of the pages.</summary>
+    public static int KeyOfLink(int index, int pages) => pages + index;
+
+    /// <summary>Parents come before what is in them, as their numbers do.</summary>
+    private void Number(StructureElement element)
+    {
+        _numbers.Add(element, _file.Next());
+        foreach (var inner in element.Elements)
+        {
+            Number(inner);
+        }
+    }
+
+    private void WriteElement(StructureElement element, Reference number, Reference parent)
+    {
+        var body = _file.Begin(number);
+        body.Add($"<</S/{element.Type}/P {parent}");
+        AddAttributes(body, element);
+        AddKids(body, element);
+        body.Add(">>"u8);
+        _file.EndPacked();
+    }
+
+    /// <summary>14.8.5.</summary>
+    private static void AddAttributes(PdfBuffer body, StructureElement element)
+    {
+        if (element.Says is { } says)
+        {
+            body.Add("/Alt "u8);
+            body.AddText(says);
+            body.Add($"/A<</O/Layout/BBox[{element.Box.X} {element.Box.Y} {element.Box.Right} {element.Box.Bottom}]>>");
+        }
+
+        if (element.Scope is not null || element.Columns > 1)
+        {
+            body.Add("/A<</O/Table"u8);
+            body.Add(element.Scope switch
+            {
+                HeaderScope.Column => "/Scope/Column"u8,
+                HeaderScope.Row => "/Scope/Row"u8,
+                _ => ""u8,
+            });
+            if (element.Columns > 1)
+            {
+                body.Add($"/ColSpan {element.Columns}");
+            }
+
+            body.Add(">>"u8);
+        }
+    }
+
+    private void AddKids(PdfBuffer body, StructureElement element)
+    {
+        if (element.Kids.Count == 0)
+        {
+            return;
+        }
+
+        var page = element.Kids.OfType<StructureKid.Content>().FirstOrDefault()?.Page;
+        if (page is { } usual)
+        {
+            body.Add($"/Pg {_pages[usual]}");
+        }
+
+        body.Add("/K["u8);
+        foreach (var kid in element.Kids)
+        {
+            switch (kid)
+            {
+                case StructureKid.Content content when content.Page == page:
+                    body.Add($"{content.Number} ");
+                    break;
+                case StructureKid.Content content:
+                    body.Add($"<</Type/MCR/Pg {_pages[content.Page]}/MCID {content.Number}>>");
+                    break;
+                case StructureKid.Annotation annotation:
+                    body.Add($"<</Type/OBJR/Obj {_links[annotation.Index].Annotation}/Pg {_pages[_links[annotation.Index].Page]}>>");
+                    break;
+                case StructureKid.Element { Inner: var inner }:
+                    body.Add($"{_numbers[inner]} ");
+                    break;
+            }
+        }
+
+        body.Add("]"u8);
+    }
+
+    private Reference WriteParents(StructureTree tree, IEnumerable<StructureElement> owners)
+    {
+        var number = _file.Next();
+        var body = _file.Begin(number);
+        body.Add("<</Nums["u8);
+        for (var page = 0; page < _pages.Length; page++)
+        {
+            body.Add($"{page}");
+            body.AddArray(tree.Contents[page].Select(element => _numbers[element]));
+        }
+
+        foreach (var (index, owner) in owners.Index())
+        {
+            body.Add($"{KeyOfLink(index, _pages.Length)} {_numbers[owner]} ");
+        }
+
+        body.Add("]>>"u8);
+        _file.EndPacked();
+        return number;
+    }
+}
