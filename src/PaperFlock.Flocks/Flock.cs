@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 
 namespace PaperFlock.Flocks;
 
@@ -25,6 +26,11 @@ public sealed record Flock(
     public ImmutableArray<OwnJob> OwnJobs { get; init; } = Require.Made(OwnJobs);
 
     public ImmutableArray<Ewe> Ewes { get; init; } = EachInAGroup(Require.Unique(Ewes, e => TagKey.Of(e.Tag)), Groups);
+
+    public ClassFields Fields { get; init; } = ClassFields.None;
+
+    /// <summary>The weekday on which every ration changes.</summary>
+    public IsoDayOfWeek ChangeDay => Feeds.ChangeDay ?? Print.WeekStarts;
 
     /// <summary>The group a ewe runs with. Every ewe has exactly one.</summary>
     public TuppingGroup GroupOf(Ewe ewe) => Groups.First(g => g.Name == ewe.Group);

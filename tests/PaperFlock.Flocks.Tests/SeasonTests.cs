@@ -17,7 +17,7 @@ public class SeasonTests
         Assert.Equal(["yellow", "orange", "red", "blue"], group.Raddle);
         Assert.Equal(7, flock.KeeperDays.Free.Length);
         Assert.Empty(flock.KeeperDays.Away);
-        Assert.Equal(0.45359237m, flock.Feeds.PerLamb.Kilograms);
+        Assert.Null(flock.Feeds.PerLamb);
         Assert.Null(flock.Feeds.Buckets);
         Assert.Null(flock.Feeds.Concentrate.Scoop);
         Assert.Null(flock.Housing.LambingPens);

@@ -199,6 +199,9 @@ public static class FlockCodes
     /// <summary>A place in the sea: latitude and longitude are both nought.</summary>
     public const string NoLandThere = "FLK073";
 
+    /// <summary>No scales, and no scoop to measure with.</summary>
+    public const string ScalesWithoutScoop = "FLK080";
+
     /// <summary>Warning: two ewes answer to one name.</summary>
     public const string SameName = "FLK090";
 

@@ -424,6 +424,11 @@ internal static class FlockMessages
         "at latitude 0, longitude 0 there is only sea",
         "write where the sheep are, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both figures");
 
+    public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error(
+        FlockCodes.ScalesWithoutScoop, at,
+        "without scales every amount is in scoops, and no scoop is given",
+        "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");
+
     // Warnings.
 
     public static Diagnostic SameName(SourceSpan at, string name, int firstLine) => Warning(

@@ -63,6 +63,7 @@ public static class FlockReader
         var season = SeasonReader.Read(top.RequireBelow("season"), asOf);
         var breeds = SeasonReader.Breeds(top);
         var groups = GroupsReader.Read(top, season);
+        var fields = FieldsReader.Read(top.Below("fields"));
         var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season);
         var practice = PracticeReader.Read(top.Below("practice"));
         var jobs = JobsReader.Read(top, season);
@@ -76,7 +77,10 @@ public static class FlockReader
         return bag.HasErrors
             ? null
             : new Flock(
-                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes);
+                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes)
+            {
+                Fields = fields,
+            };
     }
 
     private static void CheckVersion(Section top)

@@ -77,6 +77,7 @@ internal static class GroupsReader
     private static TuppingGroup? Group(Section group, string name, SeasonDraft season)
     {
         var tup = group.Find("tup")?.AsText();
+        var runsIn = group.Find("field")?.AsText();
         var matingField = group.Find("mating");
         var mating = matingField?.AsChoice<Mating>();
         var raddle = group.Find("raddle") is { } field ? Raddle(field) : UsualRaddle;
@@ -87,7 +88,7 @@ internal static class GroupsReader
 
         var stay = mating is null or Mating.Natural ? NaturalStay(group, season) : OneDay(group, season);
         return stay is { } days
-            ? new TuppingGroup(name, tup, mating ?? Mating.Natural, days.In, days.Out, mating is null or Mating.Natural ? raddle : [], group.Span)
+            ? new TuppingGroup(name, tup, mating ?? Mating.Natural, days.In, days.Out, mating is null or Mating.Natural ? raddle : [], group.Span) { Field = runsIn }
             : null;
     }
 
