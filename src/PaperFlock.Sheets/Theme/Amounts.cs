@@ -4,7 +4,7 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
-public sealed class Amounts(Flocks.Units units)
+public sealed class Amounts(UnitSystem units)
 {
     /// <summary>A weight of feed: to 0.1 kg or lb, and to 0.01 under 2, where a tenth would be a tenth of it.</summary>
     public string Feed(decimal kilograms) => Say(kilograms, FeedFormat(kilograms), FeedFormat(kilograms / Mass.KilogramsPerPound));
@@ -25,16 +25,16 @@ public sealed class Amounts(Flocks.Units units)
 
     public string Metres(decimal metres) => units switch
     {
-        Flocks.Units.Metric => Join(metres, "0.0", "m"),
-        Flocks.Units.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
+        UnitSystem.Metric => Join(metres, "0.0", "m"),
+        UnitSystem.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
         _ => $"{Join(metres, "0.0", "m")} ({Join(metres / Length.MetresPerFoot, "0", "ft")})",
     };
 
     /// <summary>The largest type goes to one unit; the other follows smaller, where both are wanted.</summary>
     public (string First, string? Second) FeedParts(decimal kilograms) => units switch
     {
-        Flocks.Units.Metric => (FeedKg(kilograms), null),
-        Flocks.Units.Imperial => (FeedLb(kilograms), null),
+        UnitSystem.Metric => (FeedKg(kilograms), null),
+        UnitSystem.Imperial => (FeedLb(kilograms), null),
         _ => (FeedKg(kilograms), FeedLb(kilograms)),
     };
 
@@ -44,7 +44,7 @@ public sealed class Amounts(Flocks.Units units)
         const decimal squareFoot = Length.MetresPerFoot * Length.MetresPerFoot;
         var metric = $"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²";
         var imperial = $"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft";
-        return units switch { Flocks.Units.Metric => metric, Flocks.Units.Imperial => imperial, _ => $"{metric} ({imperial})" };
+        return units switch { UnitSystem.Metric => metric, UnitSystem.Imperial => imperial, _ => $"{metric} ({imperial})" };
     }
 
     /// <summary>"1½ scoops", "¾ scoop".</summary>
@@ -58,7 +58,7 @@ public sealed class Amounts(Flocks.Units units)
 
     public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
-    private bool IsImperialFirst => units == Flocks.Units.Imperial;
+    private bool IsImperialFirst => units == UnitSystem.Imperial;
 
     private static string FeedKg(decimal kilograms) => Join(kilograms, FeedFormat(kilograms), "kg");
 
@@ -74,7 +74,7 @@ public sealed class Amounts(Flocks.Units units)
     {
         var kg = Join(kilograms, metric, "kg");
         var lb = Join(kilograms / Mass.KilogramsPerPound, imperial, "lb");
-        return units switch { Flocks.Units.Metric => kg, Flocks.Units.Imperial => lb, _ => $"{kg} ({lb})" };
+        return units switch { UnitSystem.Metric => kg, UnitSystem.Imperial => lb, _ => $"{kg} ({lb})" };
     }
 
     private static string Join(decimal value, string format, string unit) => $"{Figure(value, format)}\u00a0{unit}";

@@ -40,7 +40,7 @@ public sealed class WholeLineTests
     /// </summary>
     private static void EveryWeekOfTheFeedChartsAddsUp(SeasonPlan plan, PrintedPack printed)
     {
-        if (plan.Flock.Print.Units != Flocks.Units.Metric)
+        if (plan.Flock.Print.Units != UnitSystem.Metric)
         {
             return;
         }

@@ -7,14 +7,14 @@ namespace PaperFlock.Sheets.Tests.Theme;
 public sealed class AmountsTests
 {
     [Theory]
-    [InlineData(Units.Metric, "0.907", "0.91 kg", "0.91 kg", "1 kg")]
-    [InlineData(Units.Imperial, "0.907", "2.00 lb", "2.00 lb", "2 lb")]
-    [InlineData(Units.Both, "0.907", "0.91 kg (2.00 lb)", "0.91 kg (2.00 lb)", "1 kg (2 lb)")]
-    [InlineData(Units.Metric, "0", "0.00 kg", "0.00 kg", "0 kg")]
-    [InlineData(Units.Metric, "0.05", "0.05 kg", "0.05 kg", "0 kg")]
-    [InlineData(Units.Imperial, "1000", "2204.6 lb", "2204.62 lb", "2,205 lb")]
-    [InlineData(Units.Metric, "1234.5", "1234.5 kg", "1234.50 kg", "1,235 kg")]
-    public void A_weight_is_rounded_and_has_its_unit(Units units, string kilograms, string feed, string ration, string weight)
+    [InlineData(UnitSystem.Metric, "0.907", "0.91 kg", "0.91 kg", "1 kg")]
+    [InlineData(UnitSystem.Imperial, "0.907", "2.00 lb", "2.00 lb", "2 lb")]
+    [InlineData(UnitSystem.Both, "0.907", "0.91 kg (2.00 lb)", "0.91 kg (2.00 lb)", "1 kg (2 lb)")]
+    [InlineData(UnitSystem.Metric, "0", "0.00 kg", "0.00 kg", "0 kg")]
+    [InlineData(UnitSystem.Metric, "0.05", "0.05 kg", "0.05 kg", "0 kg")]
+    [InlineData(UnitSystem.Imperial, "1000", "2204.6 lb", "2204.62 lb", "2,205 lb")]
+    [InlineData(UnitSystem.Metric, "1234.5", "1234.5 kg", "1234.50 kg", "1,235 kg")]
+    public void A_weight_is_rounded_and_has_its_unit(UnitSystem units, string kilograms, string feed, string ration, string weight)
     {
         var amounts = new Amounts(units);
         var kg = decimal.Parse(kilograms, System.Globalization.CultureInfo.InvariantCulture);
@@ -24,16 +24,16 @@ public sealed class AmountsTests
     }
 
     [Theory]
-    [InlineData(Units.Metric, "9.0 m")]
-    [InlineData(Units.Imperial, "30 ft")]
-    [InlineData(Units.Both, "9.0 m (30 ft)")]
-    public void A_length_has_its_unit(Units units, string expected) => Assert.Equal(expected, Plain(new Amounts(units).Metres(9)));
+    [InlineData(UnitSystem.Metric, "9.0 m")]
+    [InlineData(UnitSystem.Imperial, "30 ft")]
+    [InlineData(UnitSystem.Both, "9.0 m (30 ft)")]
+    public void A_length_has_its_unit(UnitSystem units, string expected) => Assert.Equal(expected, Plain(new Amounts(units).Metres(9)));
 
     [Theory]
-    [InlineData(Units.Metric, "5.4 kg", null, "0.91", "kg")]
-    [InlineData(Units.Imperial, "12.0 lb", null, "2.00", "lb")]
-    [InlineData(Units.Both, "5.4 kg", "12.0 lb", "0.91", "kg")]
-    public void The_first_unit_leads(Units units, string first, string? second, string figure, string unit)
+    [InlineData(UnitSystem.Metric, "5.4 kg", null, "0.91", "kg")]
+    [InlineData(UnitSystem.Imperial, "12.0 lb", null, "2.00", "lb")]
+    [InlineData(UnitSystem.Both, "5.4 kg", "12.0 lb", "0.91", "kg")]
+    public void The_first_unit_leads(UnitSystem units, string first, string? second, string figure, string unit)
     {
         var amounts = new Amounts(units);
         var (one, other) = amounts.FeedParts(12 * Mass.KilogramsPerPound);
@@ -62,7 +62,7 @@ public sealed class AmountsTests
     [Fact]
     public void A_figure_never_parts_from_its_unit()
     {
-        Assert.DoesNotContain(' ', new Amounts(Units.Metric).Feed(1));
+        Assert.DoesNotContain(' ', new Amounts(UnitSystem.Metric).Feed(1));
         Assert.DoesNotContain(' ', Amounts.Scoops(1.5m));
         Assert.DoesNotContain(' ', English.Count(3, "ewe", "ewes"));
     }
