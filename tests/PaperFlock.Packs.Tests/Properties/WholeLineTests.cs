@@ -1,3 +1,4 @@
+using PaperFlock.Flocks;
 using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Tests.PaperRules;
