@@ -23,6 +23,7 @@ public class ContradictionTests
     private static readonly string[] Breeds = ["Ryeland", "ryeland", "Ryland", "Rye-land", "Cheviot"];
     private static readonly (string Tag, int Ear)[] Tags = [("ZZ 01", 1), ("zz01", 1), ("ZZ-01", 1), ("\"ZZ\u00A001\"", 1), ("ZZ\u201301", 1), ("ZZ 02", 2), ("ZZ O1", 3), ("ZZ 010", 4)];
 
+    private static readonly string[] Fields = [", field: Croft", ", field: Low Paddock", ""];
     private static readonly string[] Zones = ["Europe/Berlin", "Europe/Rome", "Africa/Lagos", "Asia/Tokyo"];
 
     /// <summary>The list of pairs: the two keys, and a text with both and what must be said of it.</summary>
@@ -59,6 +60,13 @@ public class ContradictionTests
                 "{name: A, tup: Bramley, tup-in: 2026-08-10, tup-out: 2026-09-10}",
                 $"{{name: B, tup: {(same ? "BRAMLEY" : "Damson")}, {Stay(mating, TupIn.PlusDays(from), TupIn.PlusDays(from + until))}}}"),
             Warned(same && from < 31 && mating switch { 0 => from + until > 0, 2 => from > 0, _ => false })))),
+
+        ("groups.tup, groups.field", Gen.Select(Gen.Int[0, 2], Gen.Int[0, 2], (one, other) => (
+            TwoGroups($"{{name: A, tup: Bramley{Fields[one]}}}", $"{{name: B, tup: Bramley{Fields[other]}}}"), Warned(one != other || one == 2)))),
+
+        ("feeds.scales, feeds.concentrate.scoop", Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, (scales, scoop, fed) => (
+            Samples.Text($"feeds:\n  scales: {(scales ? "yes" : "no")}\n  concentrate: {(!fed ? "none" : scoop ? "{scoop: 1 kg}" : "{bag: 20 kg}")}\n"),
+            Refused(!scales && fed && !scoop)))),
 
         ("groups.name, ewes.group", Gen.Select(Gen.Int[0, 3], which => (
             InGroups("{name: A}", "ewes:\n  - {tag: ZZ 1" + which switch { 0 => ", group: A", 1 => ", group: B", 2 => ", group: a", _ => "" } + "}\n"),

@@ -490,7 +490,7 @@ internal static class FlockMessages
     public static Diagnostic TupInTwoGroups(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning(
         FlockCodes.TupInTwoGroups, at,
         $"`{tup}` is with `{other}` too, from {Day(from)} to {Day(to)}",
-        "check his name and the days; ewes that run with one tup are one group");
+        "check his name and the days; if both groups run in one field, write the same `field:` under each");
 
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
     public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => Warning(

@@ -15,7 +15,7 @@ internal static class FeedWarningText
         var (number, against) = (warning.Number, warning.Against);
         return warning.Kind switch
         {
-            FeedWarningKind.NoRation => ("FLK120",
+            FeedWarningKind.NoRation => ("FLK140",
                 $"no ration can be made for {Names(warning)}: she may have {Amounts.Figure(number * 1000, "0")} g a day and her need asks for {Kg(against)}",
                 "check her `weight`, and `intake` and `largest-feed` under feeds; ask the vet"),
             FeedWarningKind.NeedNotMet => ("FLK121",

@@ -27,7 +27,7 @@ public sealed class FeedCheckTests
         var file = bench.Write("flock.yaml", Flock("forage: {intake: 0.3 %, substitution: 1}").Replace("weight: 72 kg", "weight: 15 kg", StringComparison.Ordinal));
         var outcome = bench.Run("check", file);
         Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
-        Assert.Contains("error FLK120: no ration can be made for Bracken", outcome.Out + outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("error FLK140: no ration can be made for Bracken", outcome.Out + outcome.Error, StringComparison.Ordinal);
     }
 
     private static string Flock(string feeds) =>

@@ -47,7 +47,7 @@ internal static class GroupsReader
     }
 
     /// <summary>
-    /// One tup with two groups at once: either they are one group, or a name or a date is wrong. Artificial mating needs no tup in
+    /// One tup with two groups at once: either they run in one field, or a name or a date is wrong. Artificial mating needs no tup in
     /// the field, and on the day he changes over he may be written down in both.
     /// </summary>
     private static void CheckTup(Section entry, TuppingGroup? made, IEnumerable<GroupDraft> before)
@@ -58,7 +58,8 @@ internal static class GroupsReader
         }
 
         var other = before.Select(g => g.Made).OfType<TuppingGroup>().FirstOrDefault(g =>
-            g.Tup is { } his && TagKey.Of(his) == TagKey.Of(tup) && g.Mating != Mating.Artificial && made.TupIn < g.TupOut && g.TupIn < made.TupOut);
+            g.Tup is { } his && TagKey.Of(his) == TagKey.Of(tup) && g.Mating != Mating.Artificial && made.TupIn < g.TupOut && g.TupIn < made.TupOut
+            && (made.Field is null || made.Field != g.Field));
         if (other is not null)
         {
             entry.Bag.Add(FlockMessages.TupInTwoGroups(
