@@ -14,9 +14,10 @@ internal static class FlockLoader
     /// <exception cref="UsageException">The file cannot be read.</exception>
     public static PlannedFlock Plan(string path, LocalDate? asOf, bool forPaper, Host host)
     {
-        var reading = PackMaker.Read(path, InputFile.Read(path, host));
+        var day = asOf;
+        var reading = PackMaker.Read(path, InputFile.Read(path, host), zone => day ??= host.Today(zone));
         host.Stop.ThrowIfCancellationRequested();
-        var planned = PackMaker.Plan(reading, asOf ?? host.Today(reading.Flock?.Holding.TimeZone ?? DateTimeZone.Utc), forPaper);
+        var planned = PackMaker.Plan(reading, day ?? host.Today(DateTimeZone.Utc), forPaper);
         DiagnosticsOut.Write(planned.Source, planned.Diagnostics, host);
         return planned;
     }

@@ -1,4 +1,5 @@
 using NodaTime;
+using NodaTime.Text;
 using Spectre.Console;
 
 namespace PaperFlock.Cli;
@@ -40,7 +41,14 @@ internal sealed record Host(
     /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
     public Func<string?> HomeZone { get; init; } = () => null;
 
-    public LocalDate Today(DateTimeZone zone) => Clock.GetCurrentInstant().InZone(zone).Date;
+    /// <exception cref="UsageException">The clock stands at a day before this program was thought of: it was never set, or its battery is empty.</exception>
+    public LocalDate Today(DateTimeZone zone)
+    {
+        var day = Clock.GetCurrentInstant().InZone(zone).Date;
+        return day.Year >= 2020
+            ? day
+            : throw new UsageException($"this computer's clock says {LocalDatePattern.Iso.Format(day)}: set it, or say what day it is, such as --as-of 2026-11-25");
+    }
 
     /// <summary>A line of results, in a style where somebody reads them on a screen.</summary>
     public void WriteLine(string line, Style style)

@@ -2,6 +2,7 @@ using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
@@ -28,7 +29,8 @@ public static class PackMaker
 {
     /// <param name="shownPath">What diagnostics call the file; nothing is opened.</param>
     /// <param name="bytes">As it lies on the disk; of one longer than <see cref="FlockReader.MostBytes"/>, one byte over that is enough.</param>
-    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes) => FlockReader.Read(shownPath, bytes);
+    /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it.</param>
+    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes, Func<DateTimeZone, LocalDate> today) => FlockReader.Read(shownPath, bytes, today);
 
     /// <param name="asOf">Today at the holding, or the day that stands in for it. Of no account where the file has errors.</param>
     /// <param name="forPaper">The words in the file are going to be printed: say which characters cannot be.</param>
@@ -42,7 +44,7 @@ public static class PackMaker
 
         var plan = SeasonPlanner.Plan(flock, asOf);
         var found = new DiagnosticBag();
-        found.AddRange([.. reading.Diagnostics, .. WarningText.Of(plan), .. forPaper ? MissingCharacters.In(flock, reading.Source) : []]);
+        found.AddRange([.. reading.Diagnostics, .. WarningText.Of(plan), .. forPaper ? reading.MissingCharacters(FirstMissing) : []]);
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
     }
 
@@ -108,4 +110,7 @@ public static class PackMaker
 
     /// <summary>The jobs as an iCalendar file (RFC 5545).</summary>
     public static byte[] Calendar(SeasonPlan plan) => JobCalendar.Of(plan);
+
+    /// <summary>A tag is set in the mono face, all other words in the text face; the bold faces have the same characters.</summary>
+    private static string? FirstMissing(string text, bool isTag) => FontLibrary.FirstMissing(text, isTag ? Face.Mono : Face.Text);
 }

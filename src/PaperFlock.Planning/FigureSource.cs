@@ -16,7 +16,6 @@ public enum FigureSource
     EweCondition,
     RaddleChange,
     Scanning,
-    FeedingStart,
     Booster,
     WinterShearing,
     HousingRoom,

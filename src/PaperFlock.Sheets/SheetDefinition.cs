@@ -27,9 +27,6 @@ public sealed record SheetDefinition(string Kind, string Code, SheetUse Use)
     /// <summary>All pages of a sheet are put in and taken out together: rows move from page to page as others fall away.</summary>
     internal bool IsOneLeaf { get; init; }
 
-    /// <summary>The last cell of a row is there to be read and never to be written in: it takes words of a change that other cells have no room for.</summary>
-    internal bool HasWordsInLastCell { get; init; }
-
     /// <summary>Gives none when the flock gives the sheet nothing to say. The register is made from all the others, and not by this.</summary>
     internal Func<SheetContext, ImmutableArray<Sheet>> Make { get; init; } = _ => [];
 }

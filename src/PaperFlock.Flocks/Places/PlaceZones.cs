@@ -44,13 +44,15 @@ public static class PlaceZones
             ?? OnlyOne(Source.ZoneLocations!.Where(t => Is(t.CountryCode, wanted) || Is(t.CountryName.Replace(' ', '_'), wanted)));
     }
 
-    public static string? CountryOf(string zone) => Source.ZoneLocations!.FirstOrDefault(t => Is(t.ZoneId, zone))?.CountryCode;
+    public static string? CountryOf(string zone) => TownOf(zone)?.CountryCode;
 
     /// <summary>The town of a zone: somewhere in it, which is better than nowhere.</summary>
     public static Place? MiddleOf(string zone) =>
-        Source.ZoneLocations!.FirstOrDefault(t => Is(t.ZoneId, zone)) is { } town
+        (TownOf(zone) ?? (Source.CanonicalIdMap.TryGetValue(zone, out var canonical) ? TownOf(canonical) : null)) is { } town
             ? new Place(Math.Round((decimal)town.Latitude, 2), Math.Round((decimal)town.Longitude, 2), null)
             : null;
+
+    private static TzdbZoneLocation? TownOf(string zone) => Source.ZoneLocations!.FirstOrDefault(t => Is(t.ZoneId, zone));
 
     private static string? OnlyOne(IEnumerable<TzdbZoneLocation> towns)
     {

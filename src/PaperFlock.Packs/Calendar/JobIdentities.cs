@@ -11,7 +11,7 @@ namespace PaperFlock.Packs.Calendar;
 internal static class JobIdentities
 {
     /// <summary>
-    /// Of the holding, the year the tup goes in, the kind of job and its group; of the keeper's own jobs the title too; and where several are alike, such
+    /// Of the holding, the year the tup goes in, the kind of job and its group; of the keeper's own jobs the title too, of those of a feed chart its code; and where several are alike, such
     /// as the changes of raddle, which of them it is by its window. Never of a day, so that a job that moves is moved in the calendar and not doubled.
     /// The year tells one season's jobs from the next's; it changes only if the tup's day is moved over New Year.
     /// </summary>
@@ -40,7 +40,7 @@ internal static class JobIdentities
             plan.Dates.TupIn.Year.ToString(CultureInfo.InvariantCulture),
             Codes.Of(job.Kind),
             job.Group is null ? "flock" : $"group {job.Group.Name}",
-            job.Rule.Own?.Title ?? string.Empty,
+            job.Rule.Own?.Title ?? job.Rule.Chart ?? string.Empty,
         ];
         return string.Concat(parts.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Length}:{p}")));
     }

@@ -30,7 +30,7 @@ internal static class DayExplainer
                 .. Explanation.List("could be done", plan.Jobs.Where(j => IsElsewhere(j, day)).Select(j => $"{Name(j)}: planned for {ScreenText.Day(j.Date!.Value)}")),
                 .. Rounds(day, plan),
                 .. Explanation.List("feed", Feeding(day, plan)),
-                .. Explanation.List("order by today", plan.Stores.Where(s => s.OrderBy == day).Select(s => $"{s.Item}, needed from {ScreenText.Day(s.NeededFrom)}")),
+                .. Explanation.List("order by today", plan.Stores.Where(s => s.OrderBy == day).Select(s => $"{StoreText.Name(s, plan.Flock)}, needed from {ScreenText.Day(s.NeededFrom)}")),
                 ("lambing", Lambing(day, plan)),
                 .. Explanation.List("most likely", plan.Ewes.Where(e => e.Due?.Likely == day).Select(e => $"{e.Ewe.CallName}: {EvidenceText.Of(e.Due!.Evidence)}")),
             ]);
@@ -78,10 +78,15 @@ internal static class DayExplainer
     private static IEnumerable<string> Feeding(LocalDate day, SeasonPlan plan)
     {
         var amounts = new Amounts(plan.Flock.Print.Units);
-        return plan.TroughGroups
-            .Select(g => (Group: g, Week: g.Weeks.LastOrDefault(w => w.WeekBeginning <= day && day < w.WeekBeginning.PlusWeeks(1))))
-            .Where(f => f.Week is not null)
-            .Select(f => $"{f.Group.Name}, {ScreenText.Count(f.Week!.Ewes, "ewe")}: {amounts.Ration(f.Week.KgPerEwePerDay)} a ewe in {ScreenText.Count(f.Week.FeedsPerDay, "feed")}, {RationText.Before(f.Week)}");
+        return plan.Feeding.On(day).Where(t => t.Kind is not null).Select(trough =>
+        {
+            var chart = plan.Feeding.Charts.First(c => c.Code == trough.Chart);
+            var row = chart.On(day)!;
+            var together = row.FedAt.IsEmpty
+                ? "forage alone"
+                : $"{amounts.Plain(row.KgPerFeedByHeads[trough.Ewes.Length - 1])} for all of them at {string.Join(" and ", row.FedAt.Select(FeedText.Time))}";
+            return $"{FeedText.Trough(trough, plan.Feeding)}, {ScreenText.Count(trough.Ewes.Length, "ewe")}: {together}, by {chart.Code}, {RationText.Before(chart, row)}";
+        });
     }
 
     private static string? Lambing(LocalDate day, SeasonPlan plan)

@@ -56,23 +56,20 @@ internal static class EweExplainer
 
     private static IEnumerable<(string Label, string? Text)> Feeding(EwePlan plan, SeasonPlan season)
     {
-        if (plan.TroughGroup is null || season.TroughGroups.FirstOrDefault(g => g.Name == plan.TroughGroup) is not { } trough)
+        if (!plan.IsCarrying || season.Feeding.ChartOf(plan) is not { } chart)
         {
             return [];
         }
 
         var amounts = new Amounts(season.Flock.Print.Units);
-        var feeds = season.Flock.Feeds;
         return
         [
-            ("fed with", $"{trough.Name}, {ScreenText.Count(trough.Ewes.Length, "ewe")}, the first of them due {ScreenText.Day(trough.FirstDue)}: chart FEED-{trough.Number}"),
-            ("ration", RationText.Method(trough, feeds, amounts)),
-            .. Explanation.List("from", trough.Weeks.Select(w => RationText.Week(w, feeds, amounts))),
-            ("mind", Joined(trough.Difference, trough.Protein, trough.Assumed)),
+            ("fed by", $"{chart.Code} ({FeedText.Class(chart)}), {ScreenText.Count(chart.Ewes.Length, "ewe")}"),
+            ("ration", RationText.Method(season.Flock.Feeds, amounts)),
+            .. Explanation.List("from", chart.Rows.Select(r => RationText.Row(chart, r, amounts))),
+            .. Explanation.List("mind", season.Feeding.Warnings.Where(w => w.Chart == chart.Code && w.Span != plan.Ewe.Span).Select(w => WarningText.Of(w, season.Flock).Message)),
         ];
     }
 
     private static IEnumerable<Job> Jobs(Ewe ewe, SeasonPlan season) => season.Jobs.Where(j => j.Group is null || j.Group.Name == ewe.Group);
-
-    private static string Joined(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
 }

@@ -1,30 +1,40 @@
 using System.Globalization;
+using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Packs.Explain;
 
-/// <summary>A trough group's ration, week by week, with what it is held against.</summary>
+/// <summary>A chart's ration, row by row, with what it is held against.</summary>
 internal static class RationText
 {
-    public static string Before(FeedWeek week) => week.WeeksBefore > 0
-        ? $"{ScreenText.Count(week.WeeksBefore, "week")} before the first of them is due"
-        : "once lambs may come";
-
     /// <summary>How the amounts come about.</summary>
-    public static string Method(TroughGroup group, Feeds feeds, Amounts amounts) => feeds.Method == FeedMethod.PerLamb
-        ? $"{ScreenText.Count(group.Litter, "lamb")} at {amounts.Ration(feeds.PerLamb.Kilograms)} of {feeds.Concentrate.Name} a day each; what energy balance would give stands beside it"
-        : $"energy balance: what she needs less what the forage gives her, made up with {feeds.Concentrate.Name}; what {amounts.Ration(feeds.PerLamb.Kilograms)} a lamb would give stands beside it";
-
-    public static string Week(FeedWeek week, Feeds feeds, Amounts amounts)
+    public static string Method(Feeds feeds, Amounts amounts) => feeds switch
     {
-        var other = feeds.Method == FeedMethod.PerLamb
-            ? $"by energy {amounts.Ration(week.EnergyBalanceKg)}"
-            : $"by the lamb {amounts.Ration(week.PerLambKg)}";
-        return $"{ScreenText.Day(week.WeekBeginning)}, {Before(week)}, {(week.FromHousing ? "in" : "out")}: {amounts.Ration(week.KgPerEwePerDay)} in {ScreenText.Count(week.FeedsPerDay, "feed")} ({other}); "
-            + $"needs {Mega(week.Need.Energy)} MJ and {Grams(week.Need.Protein)} g protein, gets {Mega(week.Supply.Energy)} MJ and {Grams(week.Supply.Protein)} g";
+        { ForageOnly: true } => "forage alone, no concentrate",
+        { Method: FeedMethod.PerLamb } => $"{amounts.Plain((feeds.PerLamb ?? Feeds.UsualPerLamb).Kilograms)} of {feeds.Concentrate.Name} a lamb a day, reached by steps; the energy sum stands beside it",
+        { Method: FeedMethod.EnergyBalance } => $"the energy sum: what she needs less what the forage gives her, made up with {feeds.Concentrate.Name}",
+        { PerLamb: { } figure } => $"stepped: the energy sum of each week, never less than the week before, up to {amounts.Plain(figure.Kilograms)} of {feeds.Concentrate.Name} a lamb",
+        _ => $"stepped: the energy sum of each week, never less than the week before, made up with {feeds.Concentrate.Name}",
+    };
+
+    public static string Row(FeedChart chart, FeedRow row, Amounts amounts)
+    {
+        var feeds = row.FedAt.IsEmpty ? "" : $" at {string.Join(" and ", row.FedAt.Select(FeedText.Time))}";
+        return $"{ScreenText.Day(row.From)}, {Before(chart, row)}: {amounts.Plain(row.KgPerEwePerDay)} a day{feeds}{(row.IsStep ? ", a step" : "")} (energy sum {amounts.Plain(row.EnergyBalanceKg)}, by the lamb {amounts.Plain(row.PerLambKg)}); "
+            + $"needs {Mega(row.Need.Energy)} MJ and {Grams(row.Need.Protein)} g protein, gets up to {Mega(row.Supply.Energy)} MJ and {Grams(row.Supply.Protein)} g; "
+            + $"eats {Percent(row.DryMatterShare)} of her weight, {Percent(row.ConcentrateShare)} of it concentrate";
     }
+
+    public static string Before(FeedChart chart, FeedRow row)
+    {
+        var days = Period.DaysBetween(row.From, chart.CountedFrom);
+        return days > 0 ? $"{ScreenText.Count(days, "day")} before the first of them is due" : "once lambs may come";
+    }
+
+    private static string Percent(decimal share) => (share * 100).ToString("0.#", CultureInfo.InvariantCulture) + " %";
 
     private static string Mega(decimal energy) => Rounded(energy, 1).ToString("0.0", CultureInfo.InvariantCulture);
 

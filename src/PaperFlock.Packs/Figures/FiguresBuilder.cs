@@ -1,3 +1,4 @@
+using PaperFlock.Flocks;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 using static PaperFlock.Packs.Figures.Shown;
@@ -16,14 +17,10 @@ internal static class FiguresBuilder
         [.. plan.Jobs.Select(j => Job(j, plan))],
         [.. plan.Gatherings.Select(g => new GatheringFigures(Date(g.Date), [.. g.Jobs.Select(j => Codes.Of(j.Kind))]))],
         [.. plan.Ewes.Select(Ewe)],
-        [
-            .. plan.TroughGroups
-                .SelectMany(g => g.Weeks.Select(w => (Group: g, Week: w)))
-                .OrderBy(f => f.Week.WeekBeginning)
-                .ThenBy(f => f.Group.Number)
-                .Select(f => Feeding(f.Group, f.Week)),
-        ],
-        [.. plan.Stores.OrderBy(s => s.NeededFrom).Select(Store)],
+        FeedingBuilder.Whereabouts(plan),
+        FeedingBuilder.Troughs(plan),
+        FeedingBuilder.Rows(plan),
+        [.. plan.Stores.OrderBy(s => s.NeededFrom).Select(s => Store(s, plan.Flock))],
         [.. plan.Lambing.Days.Select(Lambing)],
         new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), LambingText.Of(plan.Lambing, plan.Flock.Housing)),
         Housing(plan),
@@ -67,43 +64,20 @@ internal static class FiguresBuilder
             : null,
         Codes.Of(ewe.Advice.Verdict),
         TupAdviceText.Of(ewe),
-        ewe.TroughGroup,
+        ewe.Chart,
         ewe.Pen);
 
-    private static FeedingFigures Feeding(TroughGroup group, FeedWeek week) => new(
-        group.Name,
-        Date(week.WeekBeginning),
-        week.WeeksBefore,
-        week.Ewes,
-        group.Litter,
-        group.Scanned,
-        group.Pen,
-        week.FromHousing,
-        Decimals(week.KgPerEwePerDay, 3),
-        week.FeedsPerDay,
-        Decimals(week.KgPerFeedForGroup, 2),
-        week.ScoopsPerFeed,
-        Decimals(week.PerLambKg, 3),
-        Decimals(week.EnergyBalanceKg, 3),
-        Decimals(week.Need.Energy, 2),
-        Decimals(week.Supply.Energy, 2),
-        Decimals(week.Need.Protein, 1),
-        Decimals(week.Supply.Protein, 1),
-        group.Difference,
-        group.Protein,
-        group.Assumed);
-
-    private static StoreFigures Store(StoreItem item) => new(
-        item.Item,
+    private static StoreFigures Store(StoreItem item, Flock flock) => new(
+        StoreText.Name(item, flock),
         item.Kg is { } kg ? Decimals(kg, 1) : null,
         item.Packs,
-        item.PackName,
+        item.Pack?.ToString().ToLowerInvariant() ?? "",
         item.PackKg is { } packKg ? Decimals(packKg, 2) : null,
         Date(item.OrderBy),
         Date(item.NeededFrom),
         Date(item.NeededTo),
         [.. item.Weeks.Select(w => new StoreWeekFigures(Date(w.WeekBeginning), Decimals(w.Amount, 1)))],
-        item.Basis);
+        StoreText.Basis(item, flock));
 
     private static LambingFigures Lambing(LambingDay day) => new(
         Date(day.Date),
@@ -122,7 +96,8 @@ internal static class FiguresBuilder
                 Decimals(p.FloorThere, 2),
                 Decimals(p.TroughNeeded, 2),
                 p.TroughThere is { } there ? Decimals(there, 2) : null,
-                p.Capacity)),
+                p.Capacity,
+                p.CapacityWithLambs)),
         ],
         plan.Housing.WithoutRoom.Length,
         HousingText.Of(plan.Housing, plan.Flock.Housing).ToString(),

@@ -14,6 +14,8 @@ internal sealed record PlanFigures(
     ImmutableArray<JobFigures> Jobs,
     ImmutableArray<GatheringFigures> Gatherings,
     ImmutableArray<EweFigures> Ewes,
+    ImmutableArray<StayFigures> Whereabouts,
+    ImmutableArray<TroughFigures> Troughs,
     ImmutableArray<FeedingFigures> Feeding,
     ImmutableArray<StoreFigures> Stores,
     ImmutableArray<LambingFigures> Lambing,
@@ -65,7 +67,7 @@ internal sealed record EweFigures(
     DueFigures? Due,
     string Verdict,
     string Advice,
-    string? TroughGroup,
+    string? Chart,
     string? Pen);
 
 /// <param name="Earliest">5 % point.</param>
@@ -75,35 +77,47 @@ internal sealed record EweFigures(
 /// <param name="LastPossible">Gestation after the last day it allows.</param>
 internal sealed record DueFigures(string Earliest, string Likely, string Latest, string FirstPossible, string LastPossible);
 
-/// <param name="Housed">She is indoors that week.</param>
-/// <param name="ScoopsPerFeed">Level scoops for the whole group; null when the feed is weighed.</param>
+/// <summary>Both ends are days of it.</summary>
+/// <param name="Kind"><c>field</c>, <c>pen</c>, <c>lambing-pen</c>, <c>with-lambs</c> or <c>gone</c>.</param>
+/// <param name="State"><c>with-tup</c>, <c>in-lamb</c>, <c>lambed</c>, <c>not-in-lamb</c>, <c>left-out</c> or <c>gone</c>.</param>
+internal sealed record StayFigures(string Tag, string From, string To, string Place, string Kind, string State);
+
+/// <summary>Ewes that eat together; both ends are days of it.</summary>
+internal sealed record TroughFigures(string Name, string Place, string Chart, string From, string To, ImmutableArray<string> Tags);
+
+/// <summary>One step of a chart.</summary>
+/// <param name="State"><c>in-lamb</c>, <c>lambed</c> or <c>not-in-lamb</c>.</param>
+/// <param name="Litter">Lambs carried, on average; lambs at foot where she has lambed.</param>
+/// <param name="From">Null where days are counted from lambing.</param>
+/// <param name="To">Included.</param>
+/// <param name="DayFrom">Days since she lambed, the day itself being 0; null before lambing.</param>
+/// <param name="DayTo">Included; null in the last step, which goes on to turnout.</param>
+/// <param name="KgPerEwePerDay">Null where she goes on with what she had before.</param>
+/// <param name="KgPerFeedByHeads">For one head, two, and so on, all together.</param>
+/// <param name="DryMatterShareOfWeight">For the lightest of them, as a fraction.</param>
 /// <param name="PerLambKg">A ewe a day, by so much a lamb.</param>
-/// <param name="EnergyBalanceKg">A ewe a day, by energy balance.</param>
-/// <param name="Difference">Between the two methods, in words; empty when small.</param>
-/// <param name="Protein">In which weeks protein looks short, in words; empty when in none.</param>
-/// <param name="Assumed">What had to be taken for granted; empty when nothing.</param>
+/// <param name="EnergyBalanceKg">A ewe a day, by the energy sum.</param>
 internal sealed record FeedingFigures(
-    string Group,
-    string WeekBeginning,
-    int WeeksBefore,
-    int Ewes,
-    int Litter,
-    bool Scanned,
-    string? Pen,
-    bool Housed,
-    decimal KgPerEwePerDay,
-    int FeedsPerDay,
-    decimal KgPerFeedForGroup,
-    decimal? ScoopsPerFeed,
-    decimal PerLambKg,
-    decimal EnergyBalanceKg,
-    decimal EnergyNeedMJ,
-    decimal EnergySupplyMJ,
-    decimal ProteinNeedG,
-    decimal ProteinSupplyG,
-    string Difference,
-    string Protein,
-    string Assumed);
+    string Chart,
+    string Class,
+    string State,
+    decimal Litter,
+    string? From,
+    string? To,
+    int? DayFrom,
+    int? DayTo,
+    ImmutableArray<string> Tags,
+    decimal? KgPerEwePerDay,
+    ImmutableArray<string> FedAt,
+    ImmutableArray<decimal> KgPerFeedByHeads,
+    decimal? EnergyNeedMJ,
+    decimal? EnergySupplyMJ,
+    decimal? ProteinNeedG,
+    decimal? ProteinSupplyG,
+    decimal? DryMatterShareOfWeight,
+    decimal? ConcentrateShareOfDryMatter,
+    decimal? PerLambKg,
+    decimal? EnergyBalanceKg);
 
 /// <param name="Bags">Packs of whatever kind, margin included; null for what is not sold in packs.</param>
 /// <param name="Pack">What a pack is called.</param>
@@ -137,7 +151,8 @@ internal sealed record PenFigures(
     decimal FloorThereM2,
     decimal TroughNeededM,
     decimal? TroughThereM,
-    int Capacity);
+    int Capacity,
+    int CapacityWithLambs);
 
 /// <param name="Dawn">Start of civil twilight; null where there is none that day.</param>
 /// <param name="Sunrise">Null on a day the sun does not rise, or does not set.</param>

@@ -94,7 +94,7 @@ internal sealed class StructureTree
                 return Append(item, new StructureElement(item, StructureKind.ListItem, "LBody", Page));
             case StructureKind.Label when Current is { Kind: StructureKind.ListItem, Parent: { } whole }:
                 var label = New(whole);
-                whole.Kids.Insert(0, new StructureKid.Element(label));
+                whole.Kids.Insert(0, new StructureKid.Nested(label));
                 return label;
             case StructureKind.Link when !Current.HoldsContent:
                 // A link is part of a line, and stands in a paragraph.
@@ -116,7 +116,7 @@ internal sealed class StructureTree
 
     private static StructureElement Append(StructureElement parent, StructureElement kid)
     {
-        parent.Kids.Add(new StructureKid.Element(kid));
+        parent.Kids.Add(new StructureKid.Nested(kid));
         return kid;
     }
 
@@ -138,7 +138,7 @@ internal sealed class StructureTree
 
     private void Simplify(StructureElement element)
     {
-        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Element { Inner: { Kind: StructureKind.Paragraph } only }] })
+        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Nested { Inner: { Kind: StructureKind.Paragraph } only }] })
         {
             element.Kids.Clear();
             element.Kids.AddRange(only.Kids);

@@ -40,7 +40,7 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
         // On pages on their side rows end at the same edge of the paper on fronts and backs.
         var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
         var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
-        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer, PackSheets.OfCode(code)?.HasWordsInLastCell == true) };
+        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer) };
     }
 
     /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>
@@ -51,6 +51,6 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
 
     private static string IdOf(string code, PageNumber page) => Leaves.Id(code, PackSheets.OfCode(code)?.IsOneLeaf == true ? 1 : Leaves.FirstPage(page));
 
-    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer, bool lastIsForWords = false) =>
-        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, lastIsForWords, measurer) : piece;
+    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer) =>
+        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
 }

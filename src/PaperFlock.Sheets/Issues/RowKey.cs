@@ -25,6 +25,10 @@ public sealed record RowKey(RowKind Kind, string Id, string Name, LocalDate? Las
     /// <summary>A week whose row goes on counting once it is past.</summary>
     public static RowKey OfOpenWeek(LocalDate first) => new(RowKind.Week, Iso(first), $"week of {DateText.Short(first)}");
 
+    /// <summary>A step of a feed chart.</summary>
+    /// <param name="last">Its last day; null where it goes on.</param>
+    public static RowKey OfRation(LocalDate first, LocalDate? last) => new(RowKind.Ration, Iso(first), $"from {DateText.Short(first)}", last);
+
     /// <param name="name">What it is called in a list of changes: with its day where it is one of several days'.</param>
     public static RowKey OfRound(LocalDate day, string round, string name) => new(RowKind.Round, $"{Iso(day)} {round}", name, day);
 

@@ -18,4 +18,5 @@ public enum RowKind
     Store,
     Pen,
     Contact,
+    Ration,
 }

@@ -20,6 +20,8 @@ internal static class RegisterSheet
         IsForSitter = true,
     };
 
+    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
+
     public static Sheet Make(SheetContext context, Registered registered)
     {
         var title = context.OnlyDays is { } days ? $"Register, {DateText.Span(days)}" : "Register";
@@ -101,7 +103,7 @@ internal static class RegisterSheet
         }
 
         return new Table(
-            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)),
+            [context.Column(Mm(30), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), Track.Fixed(Mm(34)),
                 context.Column(Mm(15), TypeScale.Label, "leaves"),
                 context.Column(Mm(14), TypeScale.Label, "issue", "below"),
                 context.Column(Mm(17), TypeScale.Label, "filed")],
@@ -126,7 +128,7 @@ internal static class RegisterSheet
 
     private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? leaves, int? issue, string? target)
     {
-        Element codeText = Block.Text(code, new TextStyle(Face.MonoBold, 11));
+        Element codeText = new Text([new Run(code, CodeStyle)]);
         return new TableRow(
             [
                 Block.Cell(target is null ? codeText : new Link(codeText, target)),

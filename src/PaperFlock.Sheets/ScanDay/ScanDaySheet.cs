@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;

@@ -47,7 +47,7 @@ internal static class StoresSheet
         [
             Track.Share(),
             context.Column(Mm(27), TypeScale.Body, ["in all", .. context.Plan.Stores.Select(s => Total(s))]),
-            context.Column(Mm(27), TypeScale.BodyBold, context.Plan.Stores.Select(s => Packs(s.Packs ?? 0, s.PackName))),
+            context.Column(Mm(27), TypeScale.BodyBold, context.Plan.Stores.Where(s => s.Pack is not null).Select(s => StoreText.Packs(s.Packs ?? 0, s.Pack!.Value))),
             context.DayColumn(Mm(31), TypeScale.BodyBold, "not ordered", "at once"),
             context.Column(Mm(18), TypeScale.Label, "ordered"),
             context.Column(Mm(18), TypeScale.Label, "in the shed"),
@@ -67,16 +67,16 @@ internal static class StoresSheet
         var ordered = item.OrderBy is not null;
         return new TableRow(
             [
-                Block.Cell(Block.Column(1, Block.Text(item.Item, TypeScale.BodyBold), Block.Text(item.Basis, TypeScale.Body))),
+                Block.Cell(Block.Column(1, Block.Text(StoreText.Name(item, context.Flock), TypeScale.BodyBold), Block.Text(StoreText.Basis(item, context.Flock), TypeScale.Body))),
                 Block.Cell(item.Kg is { } kg ? context.Amounts.Weight(kg) : Total(item), TypeScale.Body),
-                Block.Cell(item.Packs is { } packs ? Packs(packs, item.PackName) : "", TypeScale.BodyBold),
+                Block.Cell(item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack) : "", TypeScale.BodyBold),
                 Block.Cell(OrderBy(item, context.Plan.AsOf)),
                 ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
                 ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
             ],
             context.TableRow,
-            Name: item.Item,
-            About: RowKey.Named(RowKind.Store, item.Item));
+            Name: StoreText.Name(item, context.Flock),
+            About: RowKey.Named(RowKind.Store, StoreText.Name(item, context.Flock)));
     }
 
     /// <summary>A day that is past when the pack is printed does not help anyone: it says so.</summary>
@@ -91,18 +91,10 @@ internal static class StoresSheet
     private static string Total(StoreItem item)
     {
         var sum = item.Weeks.Sum(w => w.Amount);
-        return item.PackName.Length > 0
-            ? Packs((int)Math.Ceiling(sum), item.PackName)
+        return item.Pack is { } pack
+            ? StoreText.Packs((int)Math.Ceiling(sum), pack)
             : $"{Amounts.Figure(sum, "#,0")}\u00a0litres";
     }
-
-    /// <param name="name">As the plan knows it; empty for what comes loose.</param>
-    private static string Packs(int packs, string name) => name switch
-    {
-        StoreItem.Bag => English.Count(packs, "bag", "bags"),
-        StoreItem.Bale => English.Count(packs, "bale", "bales"),
-        _ => English.Count(packs, "bucket", "buckets"),
-    };
 
     /// <summary>What goes out of the shed each week, to check the stack against.</summary>
     private static Element ByWeek(SheetContext context)
@@ -119,7 +111,7 @@ internal static class StoresSheet
             Block.Text("Week by week", TypeScale.Heading),
             new Table(
                 [context.DayColumn(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
-                [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(i.Item, TypeScale.Label, TextAlign.Right))])],
+                [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(StoreText.Name(i, context.Flock), TypeScale.Label, TextAlign.Right))])],
                 [
                     .. weeks.Select(w => new TableRow(
                     [

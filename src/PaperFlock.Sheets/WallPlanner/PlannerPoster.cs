@@ -142,7 +142,7 @@ internal static class PlannerPoster
 
     private static Element? FeedHead(SheetContext context, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Block.Column(
         1,
-        Block.Text($"{context.Amounts.RationUnit} a day, lambs", style, TextAlign.Centre, 1.05),
+        Block.Text($"{context.Amounts.FeedUnit} a day, lambs", style, TextAlign.Centre, 1.05),
         new Row([.. litters.Select(l => new RowCell(
             Track.Share(), Block.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
 }

@@ -147,7 +147,7 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
 
         return new Row([.. week.Rations.Select(r => new RowCell(
             Track.Share(),
-            low.Line(r is { } kg ? context.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre),
+            low.Line(r is { } kg ? context.Amounts.PlainFigure(kg) : "-", format.Figures, TextAlign.Centre),
             VerticalAlign.Middle))]);
     }
 }

@@ -10,7 +10,9 @@ internal static class PlannerWeeks
 {
     /// <summary>Litter sizes fed, smallest first: the columns of the feed figures.</summary>
     public static ImmutableArray<int> Litters(SeasonPlan plan) =>
-        [.. plan.TroughGroups.Select(g => g.Litter).Distinct().Order()];
+        [.. plan.Feeding.Charts.Where(c => !c.IsForageOnly).Select(Litter).Distinct().Order()];
+
+    private static int Litter(FeedChart chart) => (int)Math.Round(chart.Lambs, MidpointRounding.AwayFromZero);
 
     public static ImmutableArray<PlannerWeek> Of(SeasonPlan plan)
     {
@@ -60,9 +62,9 @@ internal static class PlannerWeeks
     /// <summary>The ration in force on the first day of the week that has one, for that litter size.</summary>
     private static decimal? Ration(SeasonPlan plan, int litter, LocalDate start)
     {
-        var weeks = plan.TroughGroups.Where(g => g.Litter == litter).SelectMany(g => g.Weeks)
-            .Where(w => w.WeekBeginning <= start.PlusDays(6) && w.WeekBeginning.PlusDays(6) >= start)
+        var rows = plan.Feeding.Charts.Where(c => Litter(c) == litter).SelectMany(c => c.Rows)
+            .Where(r => r.From <= start.PlusDays(6) && r.To >= start)
             .ToArray();
-        return weeks.Length == 0 ? null : weeks.Max(w => w.KgPerEwePerDay);
+        return rows.Length == 0 ? null : rows.Max(r => r.KgPerEwePerDay);
     }
 }

@@ -146,7 +146,7 @@ public sealed class SplitTests
             Enumerable.Range(0, ewes).Select(i => first + (i / 4 * 2)),
             under.Select(l => int.Parse(l.Split('@')[1], System.Globalization.CultureInfo.InvariantCulture)));
         Assert.Contains(pdf.Outline, l => l.StartsWith("  LOG-", StringComparison.Ordinal));
-        Assert.Contains(pdf.Outline, l => l.StartsWith("  FEED-1", StringComparison.Ordinal));
+        Assert.Contains(pdf.Outline, l => l.StartsWith("  FEED-TWINS-1", StringComparison.Ordinal));
     }
 
     private static Outcome Split(Workbench bench, params string[] more)
