@@ -41,8 +41,7 @@ internal sealed class StagedFiles : IDisposable
                 TempFiles.Sweep(folder);
             }
 
-            // Held open until it is in place: that is how another run knows it from one that was left behind.
-            var temp = new FileStream(TempFiles.NewName(folder), FileMode.CreateNew, FileAccess.Write, FileShare.Delete);
+            var temp = TempFiles.New(folder);
             _files.Add((temp, target, overwrite));
             if (likeOld && !OperatingSystem.IsWindows())
             {

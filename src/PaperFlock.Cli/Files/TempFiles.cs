@@ -8,8 +8,36 @@ internal static class TempFiles
     private const string Start = ".paperflock-";
     private const string End = ".tmp";
 
-    /// <summary>Short, because a long one might not fit; random, because two runs must not share it.</summary>
-    public static string NewName(string folder) => Path.Combine(folder, $"{Start}{Path.GetRandomFileName()}{End}");
+    /// <summary>Each other run in the folder sweeps once.</summary>
+    private const int MostAttempts = 10;
+
+    // EWOULDBLOCK as Linux and macOS number it.
+    private static readonly int[] HeldByAnother = [11, 35];
+
+    /// <summary>Makes one, to be held open until it is in place: that is how another run knows it from one that was left behind.</summary>
+    /// <param name="folder">Full path of a folder that is there.</param>
+    public static FileStream New(string folder)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                // Short, because a long name might not fit; random, because two runs must not share it.
+                var temp = new FileStream(Path.Combine(folder, $"{Start}{Path.GetRandomFileName()}{End}"), FileMode.CreateNew, FileAccess.Write, FileShare.Delete);
+                if (attempt == MostAttempts || File.Exists(temp.Name))
+                {
+                    return temp;
+                }
+
+                // Another run has swept it up.
+                temp.Dispose();
+            }
+            catch (IOException e) when (attempt < MostAttempts && HeldByAnother.Contains(e.HResult))
+            {
+                // Between its making and its being held another run is sweeping it up.
+            }
+        }
+    }
 
     /// <summary>Takes away what runs have left that were killed. Another run that is at work holds its files open, and they stay.</summary>
     /// <param name="folder">Full path of a folder that is there.</param>
@@ -34,6 +62,6 @@ internal static class TempFiles
         }
     }
 
-    /// <summary>Whether it is a name that <see cref="NewName"/> gives: eight characters, a full stop, three.</summary>
+    /// <summary>Whether it is a name that <see cref="New"/> gives: eight characters, a full stop, three.</summary>
     private static bool IsOurs(string name) => FileSystemName.MatchesSimpleExpression($"{Start}????????.???{End}", name, ignoreCase: false);
 }

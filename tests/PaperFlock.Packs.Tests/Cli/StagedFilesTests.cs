@@ -117,6 +117,25 @@ public sealed class StagedFilesTests
         Assert.Equal("new", Said(bench, "a.pdf"));
     }
 
+    /// <summary>One may be about to write while another sweeps: none may take the other's file for one that was left behind.</summary>
+    [Fact]
+    public async Task Runs_at_once_do_not_sweep_up_each_others_files()
+    {
+        using var bench = new Workbench();
+        await Task.WhenAll(Enumerable.Range(0, 4).Select(run => Task.Run(
+            () =>
+            {
+                for (var i = 0; i < 200; i++)
+                {
+                    using var staged = new StagedFiles();
+                    staged.Add(File(bench, $"{run % 2}.pdf"), New);
+                    staged.PutInPlace(TestContext.Current.CancellationToken);
+                }
+            },
+            TestContext.Current.CancellationToken)));
+        Assert.Equal(["0.pdf", "1.pdf"], bench.Everything());
+    }
+
     [Fact]
     public void A_link_is_replaced_and_what_it_leads_to_is_not_touched()
     {
