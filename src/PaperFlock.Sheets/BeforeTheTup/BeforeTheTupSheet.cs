@@ -53,7 +53,6 @@ internal static class BeforeTheTupSheet
                 Block.Cell(Advice(plan)),
             ],
             context.WriteIn.TableRow,
-            Name: ewe.CallName,
             About: RowKey.Of(ewe));
     }
 

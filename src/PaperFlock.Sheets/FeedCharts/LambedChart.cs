@@ -73,7 +73,6 @@ internal static class LambedChart
                     : cells.Select(c => Cell(context, c)),
             ],
             RowHeight,
-            Name: Mornings(from, to),
             About: RowKey.Named(RowKind.Ration, Mornings(from, to)));
     }
 

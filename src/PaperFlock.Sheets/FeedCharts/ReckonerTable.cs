@@ -93,7 +93,6 @@ internal static class ReckonerTable
             ],
             height,
             RuleAbove: moreFeeds ? Lines.Section : null,
-            Name: $"from {DateText.Short(row.From)}",
             About: RowKey.OfRation(row.From, row.To == chart.Rows[^1].To ? null : row.To));
     }
 

@@ -87,7 +87,6 @@ internal static class JobsSheet
                 Block.Blank(),
             ],
             Math.Max(context.WriteIn.TableRow, context.WriteIn.TableTick + 5),
-            Name: line.Title,
             About: new RowKey(RowKind.Job, line.Title + line.Groups, line.Title));
     }
 }

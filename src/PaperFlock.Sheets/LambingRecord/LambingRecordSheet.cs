@@ -64,7 +64,6 @@ internal static class LambingRecordSheet
                 Block.Blank(),
             ],
             context.WriteIn.BarnRow,
-            Name: ewe.Ewe.CallName,
             About: RowKey.Of(ewe.Ewe));
     }
 

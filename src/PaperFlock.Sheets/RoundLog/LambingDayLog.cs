@@ -56,7 +56,6 @@ internal static class LambingDayLog
         return new TableRow(
             [Block.Cell(who), Block.Blank(), Block.Cell(Block.LambsToRing(ewe?.Litter ?? 0), TypeScale.Body, TextAlign.Centre), tick, tick, Block.Blank()],
             context.WriteIn.BarnRow,
-            Name: ewe?.Ewe.CallName,
             About: ewe is null ? null : RowKey.Of(ewe.Ewe));
     }
 }

@@ -48,7 +48,6 @@ internal static class RoundTable
             ],
             context.WriteIn.BarnRow,
             ruleAbove,
-            Name: label,
             About: RowKey.OfRound(day, name, label));
     }
 

@@ -75,7 +75,6 @@ internal static class StoresSheet
                 ordered ? Block.Cell(Block.Tick(context.WriteIn.TableTick)) : Block.Blank(),
             ],
             context.WriteIn.TableRow,
-            Name: StoreText.Name(item, context.Flock),
             About: RowKey.Named(RowKind.Store, StoreText.Name(item, context.Flock)));
     }
 
@@ -118,7 +117,6 @@ internal static class StoresSheet
                         Block.Cell(DateText.Short(w), TypeScale.Body),
                         .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
                     ],
-                    Name: $"week of {DateText.Short(w)}",
                     About: RowKey.OfWeek(w))),
                 ])
             { Name = "week by week" });

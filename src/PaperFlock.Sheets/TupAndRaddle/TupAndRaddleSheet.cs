@@ -60,7 +60,6 @@ internal static class TupAndRaddleSheet
             .. periods.Select(p => Mark(ewe.Ewe.Marks.Where(m => p.From <= m && m <= p.To))),
         ],
         context.WriteIn.BarnRow,
-        Name: ewe.Ewe.CallName,
         About: RowKey.Of(ewe.Ewe));
 
     private static TableCell Mark(IEnumerable<LocalDate> marks)
