@@ -40,12 +40,12 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
 
     private ComposedIssue Whole(IssueRecord? before, WholeReason reason)
     {
-        var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false));
-        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var context = ContextOf(new IssueContext(before, plan.AsOf, marked: false));
+        var (sheets, planner) = PackComposer.Make(context, request);
         var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s))], plan.AsOf, whole: true);
         ImmutableArray<IssueLine> issues = [.. before?.Issues ?? [], new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
-        var register = RegisterSheet.Make(stationery, new Registered(sheets, sheets, planner, outcome, issues));
-        return new ComposedIssue(Pack(stationery, [register, .. sheets], planner), outcome, Record(stationery, outcome, issues), reason);
+        var register = RegisterSheet.Make(context, new Registered(sheets, sheets, planner, outcome, issues));
+        return new ComposedIssue(Pack(context, [register, .. sheets], planner), outcome, Record(context, outcome, issues), reason);
     }
 
     /// <summary>The same pack on the same day is the same issue, byte for byte; null where it is not the same.</summary>
@@ -56,8 +56,8 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
             return null;
         }
 
-        var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false, again: true));
-        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var context = ContextOf(new IssueContext(before, plan.AsOf, marked: false, again: true));
+        var (sheets, planner) = PackComposer.Make(context, request);
         var leaves = sheets.SelectMany(s => Leaves.Of(s)).ToImmutableArray();
         if (leaves.Length != before.Leaves.Length || !leaves.Zip(before.Leaves).All(pair => pair.First.Id == pair.Second.Leaf.Id && pair.Second.Leaf.SaysOn(plan.AsOf, pair.First)))
         {
@@ -69,47 +69,47 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
             plan.AsOf,
             [.. before.Leaves.Select(l => new LeafOutcome(l.Leaf, l.Replaces is null ? LeafFate.Added : LeafFate.Changed, l.Issue, l.Replaces, []))],
             []);
-        var register = RegisterSheet.Make(stationery, new Registered(sheets, sheets, planner, outcome, before.Issues));
-        return new ComposedIssue(Pack(stationery, [register, .. sheets], planner), outcome, before, WholeReason.Asked);
+        var register = RegisterSheet.Make(context, new Registered(sheets, sheets, planner, outcome, before.Issues));
+        return new ComposedIssue(Pack(context, [register, .. sheets], planner), outcome, before, WholeReason.Asked);
     }
 
     private ComposedIssue Changed(IssueRecord before)
     {
-        var context = new IssueContext(before, plan.AsOf, marked: true);
-        var stationery = SheetContext(context);
-        var (sheets, planner) = PackComposer.Make(stationery, request);
+        var marks = new IssueContext(before, plan.AsOf, marked: true);
+        var context = ContextOf(marks);
+        var (sheets, planner) = PackComposer.Make(context, request);
         var outcome = Comparison.Of(before, [.. sheets.SelectMany(s => Leaves.Of(s))], plan.AsOf, whole: false);
         var current = sheets.RemoveAll(s => s.Last < plan.AsOf);
         if (outcome.IsNothing)
         {
-            return new ComposedIssue(Pack(stationery, [], null), outcome, null, WholeReason.NotWhole);
+            return new ComposedIssue(Pack(context, [], null), outcome, null, WholeReason.NotWhole);
         }
 
         var wanted = outcome.PutIn.Select(l => l.Leaf.Id).ToHashSet(StringComparer.Ordinal);
-        ImmutableArray<Sheet> printed = [.. current.SelectMany(s => Only(s, wanted, context))];
+        ImmutableArray<Sheet> printed = [.. current.SelectMany(s => Only(s, wanted, marks))];
         ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
         var newPlanner = printed.Any(s => s.Definition == PackSheets.Planner) ? planner : null;
-        var register = RegisterSheet.Make(stationery, new Registered(current, printed, newPlanner, outcome, issues));
-        var pack = Pack(stationery, [SwapSheet.Make(stationery, outcome), register, .. printed], newPlanner) with
+        var register = RegisterSheet.Make(context, new Registered(current, printed, newPlanner, outcome, issues));
+        var pack = Pack(context, [SwapSheet.Make(context, outcome), register, .. printed], newPlanner) with
         {
             Set = $"issue-{outcome.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}",
         };
-        return new ComposedIssue(pack, outcome, Record(stationery, outcome, issues), WholeReason.NotWhole);
+        return new ComposedIssue(pack, outcome, Record(context, outcome, issues), WholeReason.NotWhole);
     }
 
     /// <summary>What is cut up is laid out anew, as many to a leaf as it holds, whichever they are.</summary>
-    private IEnumerable<Sheet> Only(Sheet sheet, HashSet<string> wanted, IssueContext context) => sheet.Use == SheetUse.CutUp
-        ? sheet.Definition.Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted })
+    private IEnumerable<Sheet> Only(Sheet sheet, HashSet<string> wanted, IssueContext marks) => sheet.Use == SheetUse.CutUp
+        ? sheet.Definition.Make(new SheetContext(plan, measurer, request, marks) { OnlyCards = wanted })
         : Leaves.Only(sheet, wanted.Contains) is { } some ? [some] : [];
 
-    private SheetContext SheetContext(IssueContext context) => new(plan, measurer, request, context);
+    private SheetContext ContextOf(IssueContext issues) => new(plan, measurer, request, issues);
 
-    private static ComposedPack Pack(SheetContext stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
-        new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner);
+    private static ComposedPack Pack(SheetContext context, ImmutableArray<Sheet> sheets, Sheet? planner) =>
+        new(context.Mark.Id, PackComposer.Title(context), sheets, planner);
 
-    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues)
+    private IssueRecord Record(SheetContext context, IssueOutcome outcome, ImmutableArray<IssueLine> issues)
     {
         var numbers = new PhoneNumbers(plan.Flock);
-        return new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(numbers.HiddenIn(l.Leaf), l.Issue, l.Replaces))]);
+        return new(context.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(numbers.HiddenIn(l.Leaf), l.Issue, l.Replaces))]);
     }
 }

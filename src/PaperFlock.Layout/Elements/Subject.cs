@@ -1,4 +1,8 @@
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>What an element is about, to whoever compares one printing with another. Layout hands it on from an element to the pieces made of it, and knows no more.</summary>
-public abstract record Subject;
+public abstract record Subject
+{
+    /// <summary>What a row about it is called in a message, if it has no name of its own.</summary>
+    public virtual string? Called => null;
+}

@@ -60,7 +60,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
                 _used += fits.Piece.Size.Height;
                 return null;
             case Placement.Wraps wraps:
-                var name = row.Name ?? string.Create(CultureInfo.InvariantCulture, $"{(isHead ? "head row" : "row")} {index + 1}");
+                var name = row.Name ?? row.About?.Called ?? string.Create(CultureInfo.InvariantCulture, $"{(isHead ? "head row" : "row")} {index + 1}");
                 return wraps with { Path = wraps.Path.Insert(0, name) };
             default:
                 throw new InvalidOperationException("a row either fits or wraps");

@@ -36,7 +36,7 @@ internal static class BeforeTheTupSheet
             [.. rows],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, TupCheck(context), Block.Notes(context.TableRow)], 12);
+        var body = new Column([table, TupCheck(context), Block.Notes(context.WriteIn.TableRow)], 12);
         return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body)];
     }
 
@@ -52,8 +52,7 @@ internal static class BeforeTheTupSheet
                 ewe.Condition is { } c ? Block.Cell(Amounts.Figure(c, "0.0"), TypeScale.BodyBold, TextAlign.Centre) : Block.Blank(),
                 Block.Cell(Advice(plan)),
             ],
-            context.TableRow,
-            Name: ewe.CallName,
+            context.WriteIn.TableRow,
             About: RowKey.Of(ewe));
     }
 
@@ -86,7 +85,7 @@ internal static class BeforeTheTupSheet
                                 Block.Cell("yes   no", TypeScale.Label, TextAlign.Centre),
                                 Block.Blank(),
                             ],
-                            context.TableRow,
+                            context.WriteIn.TableRow,
                             About: RowKey.Named(RowKind.Tup, t))),
                     ])
                 { Name = "tups" }),

@@ -34,11 +34,11 @@ internal static class CallSheetMaker
                 Place(context.Flock.Holding),
                 Contacts(context),
                 WhatToSay(),
-                Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.TableRow, 2),
+                Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.WriteIn.TableRow, 2),
                 new PageBreak(),
                 SignTable.Of(),
                 Vet(context),
-                new LogLines(context.TableRow, AtLeast: 0),
+                new LogLines(context.WriteIn.TableRow, AtLeast: 0),
             ],
             12);
 
@@ -109,7 +109,7 @@ internal static class CallSheetMaker
                 [Track.Share(1.3), Track.Share()],
                 [],
                 [
-                    .. ForTheVet().Select(q => new TableRow([Block.Cell(q, TypeScale.Body), Block.Blank()], context.TableRow)),
+                    .. ForTheVet().Select(q => new TableRow([Block.Cell(q, TypeScale.Body), Block.Blank()], context.WriteIn.TableRow)),
                 ])),
         Mm(60));
 }

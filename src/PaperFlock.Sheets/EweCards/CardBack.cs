@@ -17,7 +17,7 @@ internal static class CardBack
 
     public static Element Of(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
-        var row = context.BarnRow;
+        var row = context.WriteIn.BarnRow;
         var lambs = Math.Max(ewe.Litter, 2);
         var titles = new Element[] { Title(context, ewe, format.Content.Width), TitleInTwo(context, ewe, format.Content.Width) };
         if (ewe.Standing is Standing.Empty or Standing.LeftOut)
@@ -77,13 +77,13 @@ internal static class CardBack
             .. Enumerable.Range(1, lambs).Select(n => new TableRow(
                 [
                     Block.Cell(n.ToString(CultureInfo.InvariantCulture), TypeScale.BodyBold, TextAlign.Centre),
-                    Ring("ram  ewe"), Ring("yes  no"), Block.Blank(), Block.Cell(Block.Tick(context.BarnTick)), Block.Cell(Block.Tick(context.BarnTick)),
+                    Ring("ram  ewe"), Ring("yes  no"), Block.Blank(), Block.Cell(Block.Tick(context.WriteIn.BarnTick)), Block.Cell(Block.Tick(context.WriteIn.BarnTick)),
                 ],
                 row)),
         ]);
 
     private static Track TickColumn(SheetContext context, string head) =>
-        context.Column(context.BarnTick + 10, HeadStyle, HeadPadding.Horizontal, head);
+        context.Columns.Fit(context.WriteIn.BarnTick + 10, HeadStyle, HeadPadding.Horizontal, head);
 
     /// <param name="rows">How many there is room for; the boxes to tick give way first.</param>
     private static Table After(SheetContext context, double row, int rows) => new(
@@ -93,8 +93,8 @@ internal static class CardBack
             new TableRow([Captioned("lambing pen in, day and time"), Captioned("pen out, day and time")], row),
             .. rows < 3 ? [] : ImmutableArray.Create(new TableRow(
                 [
-                    Block.Cell(Block.TickWith(context.BarnTick, Block.Text("milk from both teats", Caption))),
-                    Block.Cell(Block.TickWith(context.BarnTick, Block.Text("cleansed", Caption))),
+                    Block.Cell(Block.TickWith(context.WriteIn.BarnTick, Block.Text("milk from both teats", Caption))),
+                    Block.Cell(Block.TickWith(context.WriteIn.BarnTick, Block.Text("cleansed", Caption))),
                 ],
                 row)),
             .. rows < 2 ? [] : ImmutableArray.Create(new TableRow([Captioned("use her again? ring: yes · no · why", 2)], row)),

@@ -56,7 +56,7 @@ internal static class CardFront
             ration ? CardRation.Of(context, ewe, width) : null,
             note,
             Tasks(context, ewe, tasks),
-            new LogLines(context.BarnRow, AtLeast: 0),
+            new LogLines(context.WriteIn.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
         return CardFrame.Of(context, format, body, code, "front", $"card of {ewe.Ewe.CallName}");
@@ -150,7 +150,7 @@ internal static class CardFront
         ];
         var captions = CaptionShares.Select((share, i) => (Share: share, Words: checks.Where((_, n) => n % 3 == i).Select(p => p.Caption)));
         var shares = CaptionShares.Sum() + ValueShares.Sum();
-        var apart = captions.All(p => context.WidestOf(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
+        var apart = captions.All(p => context.Columns.Widest(Small, p.Words) + SmallPadding.Horizontal <= p.Share / shares * width);
         return apart
             ? new Table(
                 [.. CaptionShares.Zip(ValueShares, (caption, value) => (ImmutableArray<Track>)[Track.Share(caption), Track.Share(value)]).SelectMany(t => t)],
@@ -177,7 +177,7 @@ internal static class CardFront
         return jobs.Length == 0 ? null : new Column(
             [
                 .. jobs.Select(g => Block.TickWith(
-                    context.BarnTick,
+                    context.WriteIn.BarnTick,
                     new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => JobText.Title(j, context.Flock)).Distinct()), TypeScale.Label)]))),
             ],
             3);

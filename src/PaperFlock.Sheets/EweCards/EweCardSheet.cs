@@ -23,7 +23,7 @@ internal static class EweCardSheet
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var format = new CardFormat(context.Paper, context.Print.Duplex == Flocks.Duplex.ShortEdge);
+        var format = new CardFormat(context.Page.Paper, context.Print.Duplex == Flocks.Duplex.ShortEdge);
         var codes = CardCodes.Of(context.Plan.Ewes);
         var ewes = context.Plan.Ewes.Where(context.MayLamb).Where(e => context.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
         if (ewes.Length == 0)
@@ -81,7 +81,7 @@ internal static class EweCardSheet
     private static Piece Fit(SheetContext context, CardFormat format, EwePlan ewe, Element card)
     {
         var room = format.Content;
-        return card.Place(new Space(room.Width, room.Height, room.Height), context.Context) switch
+        return card.Place(new Space(room.Width, room.Height, room.Height), context.Layout) switch
         {
             Placement.Fits fits => fits.Piece,
             Placement.Wraps wraps => throw Misfit(ewe, $"{string.Join(" > ", wraps.Path)}: {wraps.Reason}"),
@@ -96,7 +96,7 @@ internal static class EweCardSheet
     private static IEnumerable<Item> CutMarks(CardFormat format)
     {
         var (x, y) = (format.Card.Width, format.Card.Height);
-        var (near, far) = (SheetContext.Unprintable, SheetContext.Unprintable + 12);
+        var (near, far) = (PageSetup.Unprintable, PageSetup.Unprintable + 12);
         yield return new LineItem(x, near, x, far, Lines.Crop);
         yield return new LineItem(x, format.Paper.Height - Mm(12) - 12, x, format.Paper.Height - Mm(12), Lines.Crop);
         yield return new LineItem(near, y, far, y, Lines.Crop);

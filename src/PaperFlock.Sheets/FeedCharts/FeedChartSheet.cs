@@ -38,22 +38,22 @@ internal static class FeedChartSheet
         var title = FeedText.Class(chart);
         var foot = FeedFoot.Of(context);
         var lead = FeedLead.Of(context, chart);
-        var head = context.Head(title, chart.Code, sideways: true);
+        var head = PageHead.Of(context, title, chart.Code, sideways: true);
         var room = Room(context, head, lead, foot);
         var rows = ReckonerTable.Shown(context, chart).Length;
-        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, context.TableTick + 3, TallestRow));
+        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, context.WriteIn.TableTick + 3, TallestRow));
         var body = new Column([lead, table, foot], Apart) { Name = title };
         return Pinned(context, chart.Code, title, body, head);
     }
 
     internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head) =>
-        Binder.Bind(context, Definition, code, $"Feed chart: {title}", body, context.SidewaysDesign(code, head));
+        Binder.Bind(context, Definition, code, $"Feed chart: {title}", body, PageDesigns.Sideways(context, code, head));
 
     /// <summary>What everything else on the page leaves for the table, in points.</summary>
     private static double Room(SheetContext context, params ReadOnlySpan<Element> others)
     {
-        var body = context.SidewaysBody;
-        var room = body.Height - Heights.Of(context.ControlLine(Definition.Code, body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - (2 * Apart) - 2;
+        var body = context.Page.SidewaysBody;
+        var room = body.Height - Heights.Of(PageDesigns.ControlLine(context, Definition.Code, body.Width), body.Width, context) - (2 * PageSetup.SidewaysGap) - (2 * Apart) - 2;
         foreach (var other in others)
         {
             room -= Heights.Of(other, body.Width, context);

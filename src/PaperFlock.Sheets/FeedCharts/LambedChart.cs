@@ -22,7 +22,7 @@ internal static class LambedChart
         }
 
         const string title = "Ewes with lambs, and ewes not in lamb";
-        var head = context.Head(title, FeedCodes.Lambed, sideways: true);
+        var head = PageHead.Of(context, title, FeedCodes.Lambed, sideways: true);
         var body = Block.Column(9, [.. plan.Feeding.Charts.IsEmpty ? [] : WithLambs(context), .. NotInLamb(context)]) with { Name = title };
         return [FeedChartSheet.Pinned(context, FeedCodes.Lambed, title, body, head)];
     }
@@ -73,7 +73,6 @@ internal static class LambedChart
                     : cells.Select(c => Cell(context, c)),
             ],
             RowHeight,
-            Name: Mornings(from, to),
             About: RowKey.Named(RowKind.Ration, Mornings(from, to)));
     }
 

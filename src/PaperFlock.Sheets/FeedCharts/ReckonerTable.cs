@@ -63,10 +63,10 @@ internal static class ReckonerTable
     private static ImmutableArray<Track> Columns(SheetContext context, int heads) =>
     [
         Track.Fixed(Mm(13)),
-        context.DayColumn(Mm(32), Day),
+        context.Columns.FitDays(Mm(32), Day),
         Track.Fixed(Mm(43)),
         .. Enumerable.Repeat(Track.Share(), heads),
-        context.DayColumn(Mm(28), Fed),
+        context.Columns.FitDays(Mm(28), Fed),
     ];
 
     private static TableRow Head(FeedChart chart, ImmutableArray<int> heads) => new(
@@ -85,7 +85,7 @@ internal static class ReckonerTable
     {
         return new TableRow(
             [
-                new TableCell(Block.Tick(context.TableTick), Padding: Edges.Of(2, 1)),
+                new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
                 Block.Cell(DateText.Short(row.From), Day),
                 Block.Cell(Times(row)),
                 .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
@@ -93,7 +93,6 @@ internal static class ReckonerTable
             ],
             height,
             RuleAbove: moreFeeds ? Lines.Section : null,
-            Name: $"from {DateText.Short(row.From)}",
             About: RowKey.OfRation(row.From, row.To == chart.Rows[^1].To ? null : row.To));
     }
 
@@ -123,7 +122,7 @@ internal static class ReckonerTable
         var one = TypeScale.Cap(Face.Text, 1);
         var widest = amounts.Max(a => context.Measurer.WidthOf(a, one));
         var tracks = Columns(context, columns);
-        var width = (context.SidewaysBody.Width - tracks.Sum(t => t.Points)) / columns;
+        var width = (context.Page.SidewaysBody.Width - tracks.Sum(t => t.Points)) / columns;
         return TypeScale.Cap(Face.Text, Math.Min(Math.Min(5.6, (rowHeight / PointsPerMillimetre) * 0.62), (width - 9) / widest));
     }
 }

@@ -41,8 +41,8 @@ public static class UserGuide
 
     private static PageDesign Design(Size paper, Binding binding) => new(
         paper,
-        new Edges(Mm(20), Mm(9), Mm(9), SheetContext.UnprintableFoot),
-        new Edges(Mm(9), Mm(9), Mm(20), SheetContext.UnprintableFoot),
+        new Edges(Mm(20), Mm(9), Mm(9), PageSetup.UnprintableFoot),
+        new Edges(Mm(9), Mm(9), Mm(20), PageSetup.UnprintableFoot),
         Block.Column(
             3,
             new Row(

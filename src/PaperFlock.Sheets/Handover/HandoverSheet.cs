@@ -34,7 +34,8 @@ internal static class HandoverSheet
     {
         var code = $"{Definition.Code}-{DateText.Code(away.From)}";
         var who = away.Sitter ?? "the sitter";
-        var head = context.Head(
+        var head = PageHead.Of(
+            context,
             "Handover",
             code,
             Lead(away),
@@ -54,10 +55,10 @@ internal static class HandoverSheet
                     0),
                 Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], context, 1),
                 Signatures(context, away),
-                new LogLines(context.TableRow, AtLeast: 0),
+                new LogLines(context.WriteIn.TableRow, AtLeast: 0),
             ],
             7);
-        return Binder.Bind(context, Definition, code, $"Handover to {who}, {DateText.Short(away.From)}", body, context.UprightDesign(code, head)) with { Last = away.To };
+        return Binder.Bind(context, Definition, code, $"Handover to {who}, {DateText.Short(away.From)}", body, PageDesigns.Upright(context, code, head)) with { Last = away.To };
     }
 
     private static string Lead(Absence away)
@@ -77,7 +78,7 @@ internal static class HandoverSheet
         children.AddRange(lines);
         for (var i = 0; i < blanks; i++)
         {
-            children.Add(new Box(new Layout.Elements.Sized(null, Height: context.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
+            children.Add(new Box(new Layout.Elements.Sized(null, Height: context.WriteIn.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
         }
 
         return new KeepTogether(new Column([.. children], 3));
@@ -100,5 +101,5 @@ internal static class HandoverSheet
             new TableCell(Block.Text("signed", TypeScale.Label), Align: VerticalAlign.Top),
             new TableCell(Block.Text("day and time", TypeScale.Label), Align: VerticalAlign.Top),
         ],
-        context.TableRow);
+        context.WriteIn.TableRow);
 }

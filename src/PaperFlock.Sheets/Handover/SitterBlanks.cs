@@ -19,6 +19,6 @@ internal static class SitterBlanks
                         new TableCell(Block.Text(away.Sitter is { } sitter ? $"sitter: {sitter}" : "sitter", TypeScale.Label), Align: VerticalAlign.Top),
                         new TableCell(Block.Text(away.Phone is { } phone ? $"phone: {phone}" : "phone", TypeScale.Label), Align: VerticalAlign.Top),
                     ],
-                    context.TableRow + TypeScale.Label.Size),
+                    context.WriteIn.TableRow + TypeScale.Label.Size),
             ]);
 }

@@ -51,7 +51,7 @@ internal static class HousingSheetMaker
         yield return new KeepTogether(Block.Column(
             5,
             Block.Text("Before they come in", TypeScale.Heading),
-            new Grid(2, [.. Shed().Select(s => (Element?)Block.TickWith(context.TableTick, Block.Text(s, TypeScale.Body)))], Math.Max(context.TableTick + 7, 32), 0)));
+            new Grid(2, [.. Shed().Select(s => (Element?)Block.TickWith(context.WriteIn.TableTick, Block.Text(s, TypeScale.Body)))], Math.Max(context.WriteIn.TableTick + 7, 32), 0)));
 
         if (!plan.Housing.Pens.IsEmpty)
         {
@@ -64,7 +64,7 @@ internal static class HousingSheetMaker
         }
 
         yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
-        yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.TableRow, 2);
+        yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.WriteIn.TableRow, 2);
     }
 
     private static Table PenTable(SheetContext context) => new(
@@ -95,8 +95,8 @@ internal static class HousingSheetMaker
         var plans = context.Plan.Ewes.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
 
         // Three abreast unless a tag is too long to stand beside its tick box.
-        var widest = pen.Ewes.Max(e => context.Measurer.WidthOf(e.Tag, Who.TagStyle)) + (context.TableTick * 1.5) + 12;
-        var columns = widest * 3 <= context.UprightWidth ? 3 : 2;
+        var widest = pen.Ewes.Max(e => context.Measurer.WidthOf(e.Tag, Who.TagStyle)) + (context.WriteIn.TableTick * 1.5) + 12;
+        var columns = widest * 3 <= context.Page.UprightWidth ? 3 : 2;
         return new NeedSpace(
             Block.Column(
                 4,
@@ -107,10 +107,10 @@ internal static class HousingSheetMaker
                     [
                         .. pen.Ewes.Chunk(columns).Select(row => new TableRow(
                             [
-                                .. row.Select(e => Block.Cell(Block.TickWith(context.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
+                                .. row.Select(e => Block.Cell(Block.TickWith(context.WriteIn.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
                                 .. Enumerable.Repeat(Block.Blank(), columns - row.Length),
                             ],
-                            context.TableTick + 6)),
+                            context.WriteIn.TableTick + 6)),
                     ])
                 { Name = pen.Pen.Name }),
             Mm(30));

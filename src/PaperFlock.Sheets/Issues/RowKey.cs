@@ -13,6 +13,8 @@ public sealed record RowKey(RowKind Kind, string Id, string Name, LocalDate? Las
 {
     public string Name { get; init; } = Wording.Tidy(Name);
 
+    public override string? Called => Name;
+
     public static readonly RowKey Paragraph = new(RowKind.Paragraph, string.Empty, string.Empty);
 
     public static RowKey Of(Ewe ewe) => new(RowKind.Ewe, ewe.Tag, ewe.CallName);
@@ -20,10 +22,7 @@ public sealed record RowKey(RowKind Kind, string Id, string Name, LocalDate? Las
     public static RowKey Of(LocalDate day) => new(RowKind.Day, Iso(day), DateText.Short(day), day);
 
     /// <summary>A week that is over after its seventh day.</summary>
-    public static RowKey OfWeek(LocalDate first) => OfOpenWeek(first) with { Last = first.PlusDays(6) };
-
-    /// <summary>A week whose row goes on counting once it is past.</summary>
-    public static RowKey OfOpenWeek(LocalDate first) => new(RowKind.Week, Iso(first), $"week of {DateText.Short(first)}");
+    public static RowKey OfWeek(LocalDate first) => new(RowKind.Week, Iso(first), $"week of {DateText.Short(first)}", first.PlusDays(6));
 
     /// <summary>A step of a feed chart.</summary>
     /// <param name="last">Its last day; null where it goes on.</param>

@@ -36,14 +36,14 @@ internal static class JobsSheet
         return [Binder.Upright(context, Definition, "Jobs", lead, new Column([.. months, AddedByHand(context)], 10))];
     }
 
-    public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.TableRow, 3);
+    public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.WriteIn.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
     public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobLine> lines)
     {
-        var tick = context.Column(Mm(16), TypeScale.Label, "done", "not done", "not needed");
+        var tick = context.Columns.Fit(Mm(16), TypeScale.Label, "done", "not done", "not needed");
         var table = new Table(
-            [context.DayColumn(Mm(28), TypeScale.BodyBold), Track.Share(), tick, tick, tick, context.Column(Mm(28), TypeScale.Label, "day, initials")],
+            [context.Columns.FitDays(Mm(28), TypeScale.BodyBold), Track.Share(), tick, tick, tick, context.Columns.Fit(Mm(28), TypeScale.Label, "day, initials")],
             [
                 new TableRow(
                 [
@@ -78,7 +78,7 @@ internal static class JobsSheet
             day1.Add(Block.Text("gather", TypeScale.Label));
         }
 
-        var tick = Block.Cell(Block.Tick(context.TableTick));
+        var tick = Block.Cell(Block.Tick(context.WriteIn.TableTick));
         return new TableRow(
             [
                 Block.Cell(new Column([.. day1])),
@@ -86,8 +86,7 @@ internal static class JobsSheet
                 tick, tick, tick,
                 Block.Blank(),
             ],
-            Math.Max(context.TableRow, context.TableTick + 5),
-            Name: line.Title,
+            Math.Max(context.WriteIn.TableRow, context.WriteIn.TableTick + 5),
             About: new RowKey(RowKind.Job, line.Title + line.Groups, line.Title));
     }
 }

@@ -41,7 +41,7 @@ internal static class LambingRecordSheet
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Block.Notes(context.BarnRow)], 12);
+        var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
         return [Binder.Sideways(context, Definition, "Lambing record", "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", body)];
     }
 
@@ -63,8 +63,7 @@ internal static class LambingRecordSheet
                     : Block.Cell("none hand vet", TypeScale.Label, TextAlign.Centre),
                 Block.Blank(),
             ],
-            context.BarnRow,
-            Name: ewe.Ewe.CallName,
+            context.WriteIn.BarnRow,
             About: RowKey.Of(ewe.Ewe));
     }
 

@@ -24,7 +24,7 @@ internal static class IssueTable
                 ],
                 [.. issues.Select(issue => Row(context, issue))]),
             Block.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", TypeScale.Body),
-            new LogLines(context.TableRow, AtLeast: 2),
+            new LogLines(context.WriteIn.TableRow, AtLeast: 2),
         ],
         5);
 
@@ -35,5 +35,5 @@ internal static class IssueTable
             Block.Cell(issue.What, TypeScale.Body),
             Block.Blank(),
         ],
-        context.TableRow);
+        context.WriteIn.TableRow);
 }

@@ -56,7 +56,7 @@ internal static class RegisterSheet
         };
         var steps = new List<string>
         {
-            $"Print {(context.IsSplit && !context.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {English.Count(leaves, "sheet", "sheets")} of {context.Print.Paper} paper, uncoated, 80 to 100 g.",
+            $"Print {(context.IsSplit && !context.Page.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {English.Count(leaves, "sheet", "sheets")} of {context.Print.Paper} paper, uncoated, 80 to 100 g.",
             "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
             context.OnlyDays is { } days
                 ? $"Tick each sheet off below as it goes in. The set is for {DateText.Span(days)} only: when those days are over, keep what was written on and bin the rest."
@@ -103,10 +103,10 @@ internal static class RegisterSheet
         }
 
         return new Table(
-            [context.Column(Mm(30), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), Track.Fixed(Mm(34)),
-                context.Column(Mm(15), TypeScale.Label, "leaves"),
-                context.Column(Mm(14), TypeScale.Label, "issue", "below"),
-                context.Column(Mm(17), TypeScale.Label, "filed")],
+            [context.Columns.Fit(Mm(30), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), Track.Fixed(Mm(34)),
+                context.Columns.Fit(Mm(15), TypeScale.Label, "leaves"),
+                context.Columns.Fit(Mm(14), TypeScale.Label, "issue", "below"),
+                context.Columns.Fit(Mm(17), TypeScale.Label, "filed")],
             [
                 new TableRow(
                 [
@@ -136,9 +136,9 @@ internal static class RegisterSheet
                 Block.Cell(where, TypeScale.Label),
                 Figure(leaves, "-"),
                 Figure(issue, "below"),
-                Block.Cell(Block.Tick(context.TableTick)),
+                Block.Cell(Block.Tick(context.WriteIn.TableTick)),
             ],
-            context.TableTick + 5,
+            context.WriteIn.TableTick + 5,
             Name: code);
     }
 

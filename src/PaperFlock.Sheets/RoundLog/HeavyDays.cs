@@ -18,9 +18,9 @@ internal static class HeavyDays
     public static Element Of(SheetContext context, LogPage page, double room)
     {
         var days = page.Days.Select(d => Day(context, d)).ToArray();
-        var left = room - days.Sum(d => Heights.Of(d, context.UprightWidth, context) + Spacing);
-        var notes = left > (2 * context.BarnRow) + 20
-            ? [Block.Notes(context.BarnRow)]
+        var left = room - days.Sum(d => Heights.Of(d, context.Page.UprightWidth, context) + Spacing);
+        var notes = left > (2 * context.WriteIn.BarnRow) + 20
+            ? [Block.Notes(context.WriteIn.BarnRow)]
             : ImmutableArray<Element>.Empty;
         return new Column([.. days.Select(d => (Element)new KeepTogether(d)), .. notes], Spacing);
     }
@@ -38,7 +38,7 @@ internal static class HeavyDays
 
     private static Row DayHead(SheetContext context, RoundDay day) => new(
         [
-            new RowCell(context.DayColumn(Layout.Units.Mm(42), Large), Block.Text(DateText.Short(day.Date), Large), VerticalAlign.Bottom),
+            new RowCell(context.Columns.FitDays(Layout.Units.Mm(42), Large), Block.Text(DateText.Short(day.Date), Large), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(Layout.Units.Mm(38)), Block.Text(LogText.Sun(day), TypeScale.Label), VerticalAlign.Bottom),
             new RowCell(Track.Share(), new Text(LogText.Watch(context.Plan, day.Date, TypeScale.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
         ],

@@ -28,7 +28,7 @@ internal static class LambingDayLog
                             new RowCell(Track.Share(2), Block.Text("her card has room for the rest", TypeScale.Label, TextAlign.Right), VerticalAlign.Bottom),
                         ]),
                     new Table(Columns(context), [Head()], rows) { Name = "lambings" }),
-                new LogLines(context.BarnRow, AtLeast: 0),
+                new LogLines(context.WriteIn.BarnRow, AtLeast: 0),
             ],
             9)
         { Name = DateText.Short(day.Date), About = RowKey.Of(day.Date) };
@@ -36,8 +36,8 @@ internal static class LambingDayLog
 
     private static ImmutableArray<Track> Columns(SheetContext context)
     {
-        var tick = context.Column(Math.Max(context.BarnTick + 6, Mm(14)), TypeScale.Label, "all sucked", "navels");
-        return [Track.Fixed(Mm(58)), context.Column(Mm(19), TypeScale.Label, "lambed at"), context.Column(Mm(26), TypeScale.Label, "ring lambs alive"), tick, tick, Track.Share()];
+        var tick = context.Columns.Fit(Math.Max(context.WriteIn.BarnTick + 6, Mm(14)), TypeScale.Label, "all sucked", "navels");
+        return [Track.Fixed(Mm(58)), context.Columns.Fit(Mm(19), TypeScale.Label, "lambed at"), context.Columns.Fit(Mm(26), TypeScale.Label, "ring lambs alive"), tick, tick, Track.Share()];
     }
 
     private static TableRow Head() => new(
@@ -48,15 +48,14 @@ internal static class LambingDayLog
 
     private static TableRow Row(SheetContext context, EwePlan? ewe)
     {
-        var tick = Block.Cell(Block.Tick(context.BarnTick));
+        var tick = Block.Cell(Block.Tick(context.WriteIn.BarnTick));
         Element? who = ewe is null ? null : Block.Column(
             0,
             new Text([new Run(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold), new Run(ewe.IsScanned ? "  " + $"scanned {ewe.Litter}" : "  " + "not scanned", TypeScale.Label)]),
             Block.Text(ewe.Ewe.Tag, new TextStyle(Face.Mono, 10)));
         return new TableRow(
             [Block.Cell(who), Block.Blank(), Block.Cell(Block.LambsToRing(ewe?.Litter ?? 0), TypeScale.Body, TextAlign.Centre), tick, tick, Block.Blank()],
-            context.BarnRow,
-            Name: ewe?.Ewe.CallName,
+            context.WriteIn.BarnRow,
             About: ewe is null ? null : RowKey.Of(ewe.Ewe));
     }
 }

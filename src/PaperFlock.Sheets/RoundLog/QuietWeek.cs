@@ -25,7 +25,7 @@ internal static class QuietWeek
         return new Column(
             [
                 new Table(RoundTable.Columns(context), [RoundTable.Head(context)], rows.ToImmutable()),
-                Block.Notes(context.BarnRow),
+                Block.Notes(context.WriteIn.BarnRow),
             ],
             9);
     }

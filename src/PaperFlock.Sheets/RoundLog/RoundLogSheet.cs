@@ -49,7 +49,7 @@ internal static class RoundLogSheet
         foreach (var page in leaf)
         {
             var before = pages.Count;
-            var design = context.UprightDesign(code, Head(context, page, code), n => n with { Number = n.Number + before, Of = of });
+            var design = PageDesigns.Upright(context, code, Head(context, page, code), n => n with { Number = n.Number + before, Of = of });
             var side = before % 2 == 0 || context.LogsOnFronts ? PageSide.Front : PageSide.Back;
             pages.AddRange(Binder.Pages(context, code, Body(context, page, design), design, side, context.LogsOnFronts)
                 .Select(p => p with
@@ -71,7 +71,7 @@ internal static class RoundLogSheet
     };
 
     private static Element Head(SheetContext context, LogPage page, string code) =>
-        context.Head($"Rounds, {Span(page.Days[0], page.Days[^1])}", code, titled: false, lead: Lead(context, page), right: Holder(context, page));
+        PageHead.Of(context, $"Rounds, {Span(page.Days[0], page.Days[^1])}", code, titled: false, lead: Lead(context, page), right: Holder(context, page));
 
     private static string Span(RoundDay first, RoundDay last)
     {
@@ -114,12 +114,12 @@ internal static class RoundLogSheet
 
         // A long title is set smaller than a short one, so the least room may be under either.
         ImmutableArray<LogPage> samples = [new LogPage(LogPace.HeavyDays, [heavy[0], heavy[^1]]), new LogPage(LogPace.HeavyDays, [heavy[0]])];
-        var room = samples.Min(sample => Room(context, context.UprightDesign("LOG-00AAA", Head(context, sample, "LOG-00AAA"))));
-        var tallest = heavy.Max(d => Heights.Of(HeavyDays.Day(context, d), context.UprightWidth, context));
+        var room = samples.Min(sample => Room(context, PageDesigns.Upright(context, "LOG-00AAA", Head(context, sample, "LOG-00AAA"))));
+        var tallest = heavy.Max(d => Heights.Of(HeavyDays.Day(context, d), context.Page.UprightWidth, context));
         return Math.Clamp((int)((room + HeavyDays.Spacing) / (tallest + HeavyDays.Spacing)), 1, MostHeavyDays);
     }
 
     /// <summary>Height of a page's body, in points.</summary>
     private static double Room(SheetContext context, PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
-        - Heights.Of(design.Head!, context.UprightWidth, context) - Heights.Of(design.Foot!, context.UprightWidth, context);
+        - Heights.Of(design.Head!, context.Page.UprightWidth, context) - Heights.Of(design.Foot!, context.Page.UprightWidth, context);
 }

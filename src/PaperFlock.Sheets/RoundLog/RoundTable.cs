@@ -17,8 +17,8 @@ internal static class RoundTable
 
     public static ImmutableArray<Track> Columns(SheetContext context)
     {
-        var tick = context.Column(
-            Math.Max(context.BarnTick + 8, Mm(14)), TypeScale.Label with { Size = 9.5 },
+        var tick = context.Columns.Fit(
+            Math.Max(context.WriteIn.BarnTick + 8, Mm(14)), TypeScale.Label with { Size = 9.5 },
             "all on their feet", "all eating", "water", "hay");
         return [Track.Fixed(Mm(31)), Track.Fixed(Mm(18)), Track.Fixed(Mm(18)), tick, tick, tick, tick, Track.Share()];
     }
@@ -36,7 +36,7 @@ internal static class RoundTable
     /// <param name="saysDay">Where the table is not one day's alone.</param>
     public static TableRow Row(SheetContext context, LocalDate day, Round round, bool saysDay = false, double? ruleAbove = null)
     {
-        var tick = Block.Cell(Block.Tick(context.BarnTick));
+        var tick = Block.Cell(Block.Tick(context.WriteIn.BarnTick));
         var name = RoundText.Name(round);
         var label = saysDay ? $"{DateText.WeekdayNumber(day)} {name}" : name;
         return new TableRow(
@@ -46,16 +46,15 @@ internal static class RoundTable
                     Padding: Hour),
                 Block.Blank(), Block.Blank(), tick, tick, tick, tick, Block.Blank(),
             ],
-            context.BarnRow,
+            context.WriteIn.BarnRow,
             ruleAbove,
-            Name: label,
             About: RowKey.OfRound(day, name, label));
     }
 
     /// <summary>The last line of a day: what the next person must know.</summary>
     public static TableRow LeftForTomorrow(SheetContext context) => new(
         [new TableCell(Block.Text("left for tomorrow", TypeScale.LabelBold), 8, VerticalAlign.Top, Edges.Of(4, 3))],
-        context.BarnRow);
+        context.WriteIn.BarnRow);
 
     private static TableCell Small(string words) => new(Block.Text(words, TypeScale.Label with { Size = 9.5 }, TextAlign.Centre, 1.1), Padding: Edges.Of(1, 2));
 }

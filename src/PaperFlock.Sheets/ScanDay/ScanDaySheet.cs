@@ -43,7 +43,7 @@ internal static class ScanDaySheet
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes" };
-        var body = new Column([table, Block.Notes(context.BarnRow)], 12);
+        var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
         return [Binder.Upright(context, Definition, "Scan day", lead, body)];
     }
 
@@ -56,7 +56,7 @@ internal static class ScanDaySheet
         var stage = ewe.Ewe.ScanStage is { } s
             ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName, About: RowKey.Of(ewe.Ewe));
+        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.WriteIn.BarnRow, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)

@@ -46,11 +46,11 @@ internal static class StoresSheet
     private static Table Items(SheetContext context) => new(
         [
             Track.Share(),
-            context.Column(Mm(27), TypeScale.Body, ["in all", .. context.Plan.Stores.Select(s => Total(s))]),
-            context.Column(Mm(27), TypeScale.BodyBold, context.Plan.Stores.Where(s => s.Pack is not null).Select(s => StoreText.Packs(s.Packs ?? 0, s.Pack!.Value))),
-            context.DayColumn(Mm(31), TypeScale.BodyBold, "not ordered", "at once"),
-            context.Column(Mm(18), TypeScale.Label, "ordered"),
-            context.Column(Mm(18), TypeScale.Label, "in the shed"),
+            context.Columns.Fit(Mm(27), TypeScale.Body, ["in all", .. context.Plan.Stores.Select(s => Total(s))]),
+            context.Columns.Fit(Mm(27), TypeScale.BodyBold, context.Plan.Stores.Where(s => s.Pack is not null).Select(s => StoreText.Packs(s.Packs ?? 0, s.Pack!.Value))),
+            context.Columns.FitDays(Mm(31), TypeScale.BodyBold, "not ordered", "at once"),
+            context.Columns.Fit(Mm(18), TypeScale.Label, "ordered"),
+            context.Columns.Fit(Mm(18), TypeScale.Label, "in the shed"),
         ],
         [
             new TableRow(
@@ -71,11 +71,10 @@ internal static class StoresSheet
                 Block.Cell(item.Kg is { } kg ? context.Amounts.Weight(kg) : Total(item), TypeScale.Body),
                 Block.Cell(item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack) : "", TypeScale.BodyBold),
                 Block.Cell(OrderBy(item, context.Plan.AsOf)),
-                ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
-                ordered ? Block.Cell(Block.Tick(context.TableTick)) : Block.Blank(),
+                ordered ? Block.Cell(Block.Tick(context.WriteIn.TableTick)) : Block.Blank(),
+                ordered ? Block.Cell(Block.Tick(context.WriteIn.TableTick)) : Block.Blank(),
             ],
-            context.TableRow,
-            Name: StoreText.Name(item, context.Flock),
+            context.WriteIn.TableRow,
             About: RowKey.Named(RowKind.Store, StoreText.Name(item, context.Flock)));
     }
 
@@ -110,7 +109,7 @@ internal static class StoresSheet
             4,
             Block.Text("Week by week", TypeScale.Heading),
             new Table(
-                [context.DayColumn(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
+                [context.Columns.FitDays(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
                 [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(StoreText.Name(i, context.Flock), TypeScale.Label, TextAlign.Right))])],
                 [
                     .. weeks.Select(w => new TableRow(
@@ -118,18 +117,17 @@ internal static class StoresSheet
                         Block.Cell(DateText.Short(w), TypeScale.Body),
                         .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
                     ],
-                    Name: $"week of {DateText.Short(w)}",
                     About: RowKey.OfWeek(w))),
                 ])
             { Name = "week by week" });
     }
 
-    private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.TableRow, 2);
+    private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.WriteIn.TableRow, 2);
 
     private static NeedSpace KitList(SheetContext context) => new(
         Block.Column(
             5,
             Block.Text("Lambing kit, in the shed before the first is due", TypeScale.Heading),
-            new Grid(2, [.. Kit().Select(k => (Element?)Block.TickWith(context.TableTick, Block.Text(k, TypeScale.Body)))], Math.Max(context.TableTick + 5, 32), 0)),
+            new Grid(2, [.. Kit().Select(k => (Element?)Block.TickWith(context.WriteIn.TableTick, Block.Text(k, TypeScale.Body)))], Math.Max(context.WriteIn.TableTick + 5, 32), 0)),
         Mm(90));
 }

@@ -34,7 +34,7 @@ internal static class SwapSheet
             ],
             LeastCarried: 2)
         { Name = "take out, put in" };
-        var body = new Column([table, Block.Notes(context.TableRow)], 12);
+        var body = new Column([table, Block.Notes(context.WriteIn.TableRow)], 12);
         return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
     }
 
@@ -60,13 +60,13 @@ internal static class SwapSheet
             Step(context, putIn),
             Block.Cell(new Text(Who.Quoted(words, context.Plan, TypeScale.Body), Leading: 1.2)),
         ],
-        context.TableTick + 8,
+        context.WriteIn.TableTick + 8,
         Name: label);
 
     /// <summary>An empty cell is not to be written in: there is nothing to take out, or nothing to put in.</summary>
     private static TableCell Step(SheetContext context, string? issue) => issue is null
         ? Block.Cell("none", TypeScale.Label, TextAlign.Centre)
-        : Block.Cell(Block.Column(2, Block.Text(issue, TypeScale.Body, TextAlign.Centre), Block.Tick(context.TableTick)));
+        : Block.Cell(Block.Column(2, Block.Text(issue, TypeScale.Body, TextAlign.Centre), Block.Tick(context.WriteIn.TableTick)));
 
     private static string? Issue(int? number) => number is { } n ? $"issue {n}" : null;
 

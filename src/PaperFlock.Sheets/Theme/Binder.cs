@@ -12,15 +12,15 @@ internal static class Binder
 {
     /// <summary>A sheet of upright pages under the usual head.</summary>
     public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, string? right = null) =>
-        Bind(context, sheet, sheet.Code, title, body, context.UprightDesign(sheet.Code, context.Head(title, sheet.Code, lead, right)));
+        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Upright(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, right)));
 
     /// <summary>The same of pages on their side.</summary>
     public static Sheet Sideways(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body) =>
-        Bind(context, sheet, sheet.Code, title, body, context.SidewaysDesign(sheet.Code, context.Head(title, sheet.Code, lead, sideways: true)));
+        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Sideways(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, sideways: true)));
 
     public static Sheet Bind(SheetContext context, SheetDefinition sheet, string code, string title, Element body, PageDesign design)
     {
-        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.SingleSided));
+        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.Page.SingleSided));
         return new Sheet(sheet, code, title, sides)
         {
             Parts = sheet.IsOneLeaf ? [new SheetPart(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)])] : [],
@@ -39,7 +39,7 @@ internal static class Binder
             var page = i == 0 ? Anchored(marked, code) : marked;
             sides.Add(new SheetSide(Turn(context, page), label, []));
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
-            if (pages[i].Side == PageSide.Front && !backFollows && !context.SingleSided)
+            if (pages[i].Side == PageSide.Front && !backFollows && !context.Page.SingleSided)
             {
                 sides.Add(new SheetSide(Turn(context, BlankBack(context, code, pages[i])), $"{label} back", [], IsBlank: true));
             }
@@ -56,7 +56,7 @@ internal static class Binder
     {
         try
         {
-            return Paginator.Paginate(body, design, context.Context, startsOn, singleSided);
+            return Paginator.Paginate(body, design, context.Layout, startsOn, singleSided);
         }
         catch (LayoutException e)
         {
@@ -68,7 +68,7 @@ internal static class Binder
     private static Page BlankBack(SheetContext context, string code, Page front)
     {
         var upright = front.Paper.Width <= front.Paper.Height;
-        var back = upright ? context.Upright(PageSide.Back) : context.Sideways(PageSide.Back);
+        var back = upright ? context.Page.Upright(PageSide.Back) : context.Page.Sideways(PageSide.Back);
         var body = new Align(
             Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
             TextAlign.Centre,

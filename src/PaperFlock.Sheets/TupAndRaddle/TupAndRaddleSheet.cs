@@ -27,7 +27,7 @@ internal static class TupAndRaddleSheet
         }
 
         const string lead = "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.";
-        var body = new Column([.. groups.Select(g => Group(context, g.Group, g.Ewes)), Block.Notes(context.BarnRow)], 14);
+        var body = new Column([.. groups.Select(g => Group(context, g.Group, g.Ewes)), Block.Notes(context.WriteIn.BarnRow)], 14);
         return [Binder.Upright(context, Definition, "Tup and raddle", lead, body)];
     }
 
@@ -59,8 +59,7 @@ internal static class TupAndRaddleSheet
             Block.Cell(Who.Of(ewe)),
             .. periods.Select(p => Mark(ewe.Ewe.Marks.Where(m => p.From <= m && m <= p.To))),
         ],
-        context.BarnRow,
-        Name: ewe.Ewe.CallName,
+        context.WriteIn.BarnRow,
         About: RowKey.Of(ewe.Ewe));
 
     private static TableCell Mark(IEnumerable<LocalDate> marks)

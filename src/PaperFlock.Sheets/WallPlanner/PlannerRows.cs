@@ -92,7 +92,6 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
             ],
             height,
             BeginsMonth(index) ? NewMonth : null,
-            Name: $"week of {DateText.Short(week.Start)}",
             About: RowKey.OfWeek(week.Start));
     }
 

@@ -32,7 +32,7 @@ internal static class PlannerTiles
             posters =
             [
                 .. PlannerPoster.ToCut(context, scheme.Live, scheme.SeamX, scheme.SeamY, TypeScale.CapAtOneMetre, TypeScale.LeastCapOnTiles)
-                    .SelectMany(poster => Paginator.Paginate(poster, design, context.Context, PageSide.Front, singleSided: true)),
+                    .SelectMany(poster => Paginator.Paginate(poster, design, context.Layout, PageSide.Front, singleSided: true)),
             ];
         }
         catch (Exception e) when (e is LayoutException or InvalidOperationException)
@@ -66,12 +66,12 @@ internal static class PlannerTiles
         var window = new Size(scheme.Printed.Width, scheme.Printed.Height - scheme.Strip);
         var x = column * (window.Width - TileScheme.Overlap);
         var y = row * (window.Height - TileScheme.Overlap);
-        var (left, top) = (SheetContext.Unprintable, SheetContext.Unprintable);
+        var (left, top) = (PageSetup.Unprintable, PageSetup.Unprintable);
         var stripAbove = row == 0;
         var windowTop = stripAbove ? top + scheme.Strip : top;
         var stripTop = stripAbove ? top : top + window.Height + AboveStrip;
         var words = StripWords(context, scheme, code, row, column, number, window.Width);
-        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), context.Context) is Placement.Fits fits
+        var strip = words.Place(new Space(window.Width, scheme.Strip, scheme.Strip), context.Layout) is Placement.Fits fits
             ? fits.Piece
             : throw new SheetException(code, "the strip of a tile is too small for its words", new InvalidOperationException(code));
         return new Page(

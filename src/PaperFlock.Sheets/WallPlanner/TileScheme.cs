@@ -22,8 +22,8 @@ internal sealed record TileScheme(Size Tile, int Across, int Down)
 
     /// <summary>What a tile prints, in points.</summary>
     public Size Printed => new(
-        Tile.Width - (2 * SheetContext.Unprintable),
-        Tile.Height - SheetContext.Unprintable - SheetContext.UnprintableFoot);
+        Tile.Width - (2 * PageSetup.Unprintable),
+        Tile.Height - PageSetup.Unprintable - PageSetup.UnprintableFoot);
 
     /// <summary>The planner without the tiles' strips.</summary>
     public Size Live => new(

@@ -23,7 +23,7 @@ internal static class WallPlannerSheet
     {
         var scheme = PlannerTiles.SchemeOf(context);
         return scheme is null
-            ? [OnePiece(context, context.Paper)]
+            ? [OnePiece(context, context.Page.Paper)]
             : [PlannerTiles.Make(context, scheme)];
     }
 
@@ -35,7 +35,7 @@ internal static class WallPlannerSheet
 
     private static Sheet OnePiece(SheetContext context, Size paper)
     {
-        var edges = new Edges(Mm(8), Mm(8), Mm(8), SheetContext.UnprintableFoot);
+        var edges = new Edges(Mm(8), Mm(8), Mm(8), PageSetup.UnprintableFoot);
         var foot = Foot(context, paper.Width - edges.Horizontal);
         var footHeight = Heights.Of(foot, paper.Width - edges.Horizontal, context);
         var live = new Size(paper.Width - edges.Horizontal, paper.Height - edges.Vertical - footHeight - FootGap);
@@ -53,7 +53,7 @@ internal static class WallPlannerSheet
 
     private static Row Foot(SheetContext context, double width) => new(
         [
-            new RowCell(Track.Share(), context.ControlLine(Definition.Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), PageDesigns.ControlLine(context, Definition.Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
         ],
         FootSpacing);

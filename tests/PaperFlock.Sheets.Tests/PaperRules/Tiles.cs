@@ -100,7 +100,7 @@ internal static class Tiles
         var context = new SheetContext(pack.Plan, FontLibrary.Measurer);
         var design = new PageDesign(scheme.Live, Layout.Edges.None, Layout.Edges.None, null, null, null, 0);
         var pages = PlannerPoster.ToCut(context, scheme.Live, scheme.SeamX, scheme.SeamY, TypeScale.CapAtOneMetre, TypeScale.LeastCapOnTiles)
-            .SelectMany(poster => Paginator.Paginate(poster, design, context.Context, PageSide.Front, singleSided: true)).ToArray();
+            .SelectMany(poster => Paginator.Paginate(poster, design, context.Layout, PageSide.Front, singleSided: true)).ToArray();
         for (var i = 0; i < pages.Length; i++)
         {
             var shown = placed.Where(p => p.Tile.Poster == i)
