@@ -40,7 +40,7 @@ internal static class PackOutline
 
     private static OutlineEntry EntryOf(Sheet sheet, int first)
     {
-        var things = sheet.Sides.SelectMany((side, i) => side.Contents.Select(thing => new OutlineEntry(thing, first + i, [])));
+        var things = sheet.Sides.SelectMany((side, i) => side.Contents.Select(thing => new OutlineEntry(thing.ToString(), first + i, [])));
         return new OutlineEntry($"{sheet.Code} {sheet.Title}", first, [.. things]);
     }
 }

@@ -31,12 +31,12 @@ public sealed record Sheet(SheetDefinition Definition, string Code, string Title
 /// <param name="Id">The same from issue to issue.</param>
 /// <param name="Label">What stands on it.</param>
 /// <param name="Pieces">All that it says, front first.</param>
-public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces);
+public sealed record SheetPart(string Id, string Label, Phrase Title, ImmutableArray<Piece> Pieces);
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>
 /// <param name="IsBlank">A back that only says it is blank: needed where both sides are printed, and waste where one is.</param>
-public sealed record SheetSide(Page Page, string Label, ImmutableArray<string> Contents, bool IsBlank = false);
+public sealed record SheetSide(Page Page, string Label, ImmutableArray<Phrase> Contents, bool IsBlank = false);
 
 public enum SheetUse
 {

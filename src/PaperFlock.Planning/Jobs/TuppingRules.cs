@@ -53,5 +53,6 @@ internal static class TuppingRules
         ? []
         : RaddlePeriod.Of(group, changeoverDays).Skip(1).Select(worn => new JobRule(
             JobKind.RaddleChange, JobAnchor.TupIn, JobWindow.Day(Period.DaysBetween(group.TupIn, worn.From)), Handled: false,
-            JobReason.SecondColourShowsReturn, FigureSource.RaddleChange) { IsFixed = true, Colour = worn.Colour });
+            JobReason.SecondColourShowsReturn, FigureSource.RaddleChange)
+        { IsFixed = true, Colour = worn.Colour });
 }

@@ -40,16 +40,15 @@ internal static class EweCardSheet
         for (var i = 0; i < leaves.Length; i++)
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
-            ImmutableArray<string> names = [.. leaves[i].Select(e => e.Ewe.CallName)];
             var cards = faces.AsSpan(i * CardFormat.PerSheet, leaves[i].Length).ToArray();
             ImmutableArray<Piece> fronts = [.. cards.Select(c => c.Front)];
             ImmutableArray<Piece> backs = [.. cards.Select(c => c.Back)];
-            parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe.CallName, [fronts[place], backs[place]])));
+            parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe, [fronts[place], backs[place]])));
             var front = Page(format, fronts, number);
             var back = Page(format, backs, number with { Side = PageSide.Back });
             var label = $"{Definition.Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
             var pair = Binder.Sides(context, Definition.Code, [front, back], isMarked: true);
-            sides.Add(pair[0] with { Label = label, Contents = names });
+            sides.Add(pair[0] with { Label = label, Contents = [.. leaves[i].Select(e => (Phrase)e.Ewe)] });
             sides.Add(pair[1] with { Label = $"{label} back" });
         }
 

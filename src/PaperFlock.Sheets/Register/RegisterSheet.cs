@@ -3,7 +3,6 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
 using PaperFlock.Sheets.Swap;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -89,7 +88,6 @@ internal static class RegisterSheet
     {
         // Links lead to the first page of a sheet, which may stay in the binder while a later leaf is printed.
         var printed = registered.Printed.Where(s => s.Sides[0].Page.Number.Number == 1).Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
-        var ewes = context.Plan.Ewes.ToLookup(e => e.Ewe.CallName, StringComparer.Ordinal);
         var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in registered.All)
         {
@@ -98,8 +96,8 @@ internal static class RegisterSheet
             var issue = registered.IssueOf(sheet);
             rows.Add(SheetRow(context, sheet.Code, Block.Text(sheet.Title, TypeScale.Body), Where(sheet), sheet.Leaves, issue, target));
             rows.AddRange(issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(ewes, p.Names), Where(sheet), p.Leaves, p.Issue, null))
-                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(ewes, s.Contents), "", 1, issue, null)));
+                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(p.Names), Where(sheet), p.Leaves, p.Issue, null))
+                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(s.Contents), "", 1, issue, null)));
         }
 
         return new Table(
@@ -120,11 +118,8 @@ internal static class RegisterSheet
     }
 
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
-    private static Text CardNames(ILookup<string, EwePlan> ewes, ImmutableArray<string> names)
-    {
-        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Label), Who.Called(ewes[c].First().Ewe, TypeScale.Label) });
-        return new Text([.. runs], Leading: 1.2);
-    }
+    private static Text CardNames(ImmutableArray<Phrase> names) =>
+        new(Phrase.Join(", ", names).Runs(TypeScale.Label), Leading: 1.2);
 
     private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? leaves, int? issue, string? target)
     {

@@ -23,8 +23,8 @@ internal sealed record Registered(ImmutableArray<Sheet> All, ImmutableArray<Shee
     }
 
     /// <summary>The leaves of a sheet, or the cards that bear the same issue.</summary>
-    public IEnumerable<(string Label, ImmutableArray<string> Names, int? Leaves, int Issue)> ByIssue(Sheet sheet) => sheet.Parts.IsEmpty
-        ? Leaves.IdsOf(sheet).Select(id => (Issue?[id].Leaf.Label ?? id, ImmutableArray<string>.Empty, (int?)1, IssueOf(id)))
+    public IEnumerable<(string Label, ImmutableArray<Phrase> Names, int? Leaves, int Issue)> ByIssue(Sheet sheet) => sheet.Parts.IsEmpty
+        ? Leaves.IdsOf(sheet).Select(id => (Issue?[id].Leaf.Label ?? id, ImmutableArray<Phrase>.Empty, (int?)1, IssueOf(id)))
         : sheet.Parts.GroupBy(p => IssueOf(p.Id)).OrderBy(g => g.Key).SelectMany(
             g => g.Select(p => p.Title).Chunk(CardsToARow).Select(names => (sheet.Code, names.ToImmutableArray(), (int?)null, g.Key)));
 

@@ -21,9 +21,13 @@ public sealed class Phrase
         ? new([.. left._parts[..^1], (left._parts[^1].Words + right._parts[0].Words, null), .. right._parts[1..]])
         : new([.. left._parts, .. right._parts]);
 
+    /// <summary>"a, b, c"; empty for nothing.</summary>
+    public static Phrase Join(string between, IEnumerable<Phrase> items) =>
+        items.Select((item, i) => i == 0 ? item : between + item).Aggregate((Phrase)"", (list, item) => list + item);
+
     /// <summary>"a, b and c"; empty for nothing.</summary>
     public static Phrase List(IReadOnlyList<Phrase> items) =>
-        items.Select((item, i) => i == 0 ? item : (i == items.Count - 1 ? " and " : ", ") + item).Aggregate((Phrase)"", (list, item) => list + item);
+        items.Count < 2 ? Join("", items) : Join(", ", items.SkipLast(1)) + " and " + items[^1];
 
     internal ImmutableArray<Run> Runs(TextStyle style) => [.. _parts.Select(p => p.Ewe is { } ewe ? Who.Called(ewe, style) : new Run(p.Words, style))];
 
