@@ -7,7 +7,7 @@ internal abstract record StructureKid
     {
     }
 
-    public sealed record Element(StructureElement Inner) : StructureKid;
+    public sealed record Nested(StructureElement Inner) : StructureKid;
 
     /// <summary>Something painted.</summary>
     /// <param name="Page">0-based.</param>

@@ -32,7 +32,7 @@ internal sealed class StructureTree
     public void BeginPage() => _contents.Add([]);
 
     /// <param name="box">In points from the lower left corner of the paper.</param>
-    public void Begin(StructureTag tag, StructureId? id, Extent box)
+    public void Begin(StructureTag tag, StructureId? id, Bounds box)
     {
         var (current, artifact) = _open.Peek();
         var isPart = artifact is not null || current.Kind == StructureKind.Figure || (tag.Kind == StructureKind.Paragraph && current.TakesParagraphs);
@@ -69,7 +69,7 @@ internal sealed class StructureTree
     /// <summary>A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again.</summary>
     public void Simplify() => Simplify(Document);
 
-    private StructureElement Find(StructureTag tag, StructureId? id, Extent box)
+    private StructureElement Find(StructureTag tag, StructureId? id, Bounds box)
     {
         if (id is not null && _known.TryGetValue(id, out var known))
         {
@@ -85,7 +85,7 @@ internal sealed class StructureTree
         return added;
     }
 
-    private StructureElement Add(StructureTag tag, Extent box)
+    private StructureElement Add(StructureTag tag, Bounds box)
     {
         switch (tag.Kind)
         {
@@ -94,7 +94,7 @@ internal sealed class StructureTree
                 return Append(item, new StructureElement(item, StructureKind.ListItem, "LBody", Page));
             case StructureKind.Label when Current is { Kind: StructureKind.ListItem, Parent: { } whole }:
                 var label = New(whole);
-                whole.Kids.Insert(0, new StructureKid.Element(label));
+                whole.Kids.Insert(0, new StructureKid.Nested(label));
                 return label;
             case StructureKind.Link when !Current.HoldsContent:
                 // A link is part of a line, and stands in a paragraph.
@@ -116,7 +116,7 @@ internal sealed class StructureTree
 
     private static StructureElement Append(StructureElement parent, StructureElement kid)
     {
-        parent.Kids.Add(new StructureKid.Element(kid));
+        parent.Kids.Add(new StructureKid.Nested(kid));
         return kid;
     }
 
@@ -138,7 +138,7 @@ internal sealed class StructureTree
 
     private void Simplify(StructureElement element)
     {
-        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Element { Inner: { Kind: StructureKind.Paragraph } only }] })
+        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Nested { Inner: { Kind: StructureKind.Paragraph } only }] })
         {
             element.Kids.Clear();
             element.Kids.AddRange(only.Kids);

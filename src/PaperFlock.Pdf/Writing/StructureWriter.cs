@@ -111,7 +111,7 @@ internal sealed class StructureWriter
                 case StructureKid.Annotation annotation:
                     body.Add($"<</Type/OBJR/Obj {_links[annotation.Index].Annotation}/Pg {_pages[_links[annotation.Index].Page]}>>");
                     break;
-                case StructureKid.Element { Inner: var inner }:
+                case StructureKid.Nested { Inner: var inner }:
                     body.Add($"{_numbers[inner]} ");
                     break;
             }
