@@ -3,6 +3,7 @@ using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
 
@@ -30,7 +31,7 @@ internal sealed class FlockLoader(string path, LocalDate? asOf, Host host, ILine
 
         host.Stop.ThrowIfCancellationRequested();
         var plan = line.Plan(flock, asOf ?? Today(flock.Holding.TimeZone));
-        AddAll(found, plan.Warnings);
+        AddAll(found, WarningText.Of(plan));
         if (forPaper)
         {
             AddAll(found, MissingCharacters.In(flock, reading.Source, line.FirstMissing));

@@ -104,18 +104,9 @@ internal static class Messages
     public static readonly ImmutableArray<string> EweHeads = ["tag", "name", "likely", "9 in 10 between", "dated by"];
 
     private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
-    private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
 
     public static string AboutSheets { get; } =
         $"print only some sheets, by name or by the code at their foot: {string.Join(", ", PackComposer.Kinds)}";
-
-    /// <summary>One line, however many there are.</summary>
-    public static string NotTranslated(string path, int missing, int all) =>
-        $"{path}: {missing.ToString(CultureInfo.InvariantCulture)} of {all.ToString(CultureInfo.InvariantCulture)} texts are not translated, and are printed in English";
-
-    /// <summary>Which of a catalogue's words they are is not known: a sheet is full when all are on it.</summary>
-    public static string TooLong(string path, string sheet, string reason) =>
-        $"{path}: the words are too long for their place on {sheet}, where the English ones fit: {reason}; nothing was written";
 
     public static string Version { get; } = $"{Program} {typeof(Messages).Assembly.GetName().Version?.ToString(3)}";
 
@@ -124,12 +115,9 @@ internal static class Messages
     /// <summary>Such as "Mon 4 Jan 2027".</summary>
     public static string Day(LocalDate day) => LongDay.Format(day);
 
-    /// <summary>Such as "Mon 4 Jan": where the year is plain from what stands beside it.</summary>
-    public static string DayOfYear(LocalDate day) => ShortDay.Format(day);
-
     /// <summary>Such as "Sat 24 Oct to Thu 29 Oct", with a line break for a blank before "to"; one day alone where both are the same.</summary>
     public static string Between(LocalDate first, LocalDate last) =>
-        first == last ? DayOfYear(first) : $"{DayOfYear(first)}\nto {DayOfYear(last)}";
+        first == last ? DateText.Loose(first) : $"{DateText.Loose(first)}\nto {DateText.Loose(last)}";
 
     public static string DatesTitle(SeasonPlan plan) => $"{plan.Flock.Holding.Name}: jobs as planned on {Day(plan.AsOf)}";
 
@@ -137,12 +125,9 @@ internal static class Messages
 
     public static string EwesDue(int ewes) => $"{Count(ewes, "ewe")}, and when each is due";
 
-    public static string JobDay(PlannedJob job) => job.Date is { } day ? Day(day) : "NO DAY";
+    public static string JobDay(Job job) => job.Date is { } day ? Day(day) : "NO DAY";
 
-    public static string Window(PlannedJob job) => job.Fixed ? "that day" : Between(job.Earliest, job.Latest);
-
-    public static string Trouble(JobTrouble trouble) =>
-        trouble.NearestDay is { } nearest ? $"{trouble.Words}; the nearest day that would do is {Day(nearest)}" : trouble.Words;
+    public static string Window(Job job) => job.IsFixed ? "that day" : Between(job.Earliest, job.Latest);
 
     // Trouble.
 
@@ -289,19 +274,6 @@ internal static class Messages
             ? [$"  on {Name(runs[0].Stock)}"]
             : runs.Select(r => $"  {(r.First == r.Last ? Invariant($"page {r.First}") : Invariant($"pages {r.First} to {r.Last}"))} on {Name(r.Stock)}");
 
-    public static string Advice(TupAdvice advice)
-    {
-        var verdict = advice.Verdict switch
-        {
-            TupVerdict.ToTheTup => "to the tup",
-            TupVerdict.TreatFirst => "treat first and look again",
-            TupVerdict.LeaveOut => "leave out",
-            TupVerdict.Cull => "cull",
-            _ => throw new ArgumentOutOfRangeException(nameof(advice)),
-        };
-        return advice.Reason.Length == 0 ? verdict : $"{verdict}: {advice.Reason}";
-    }
-
     /// <summary>Why a ewe has no due date.</summary>
     public static string NotDue(Standing standing) => standing switch
     {
@@ -316,11 +288,7 @@ internal static class Messages
     public static string Count(int number, string noun) => Invariant($"{number} {noun}{(number == 1 ? string.Empty : "s")}");
 
     /// <summary>Such as "a, b and c".</summary>
-    public static string List(IEnumerable<string> things, string and = "and")
-    {
-        var all = things.ToList();
-        return all.Count <= 1 ? string.Concat(all) : $"{string.Join(", ", all.Take(all.Count - 1))} {and} {all[^1]}";
-    }
+    public static string List(IEnumerable<string> things, string and = "and") => English.List([.. things], and);
 
     private static string Name(Stock stock) => stock.IsCard ? $"{stock.Paper} card" : stock.Paper;
 

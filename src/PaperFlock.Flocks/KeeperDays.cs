@@ -14,6 +14,9 @@ public sealed record KeeperDays(ImmutableArray<IsoDayOfWeek> Free, ImmutableArra
 
     public bool IsFreeWeekday(LocalDate day) => Free.Contains(day.DayOfWeek);
 
+    /// <summary>A free weekday on which the keeper is there.</summary>
+    public bool IsFree(LocalDate day) => IsFreeWeekday(day) && AbsenceOn(day) is null;
+
     public Absence? AbsenceOn(LocalDate day) => Away.FirstOrDefault(a => a.From <= day && day <= a.To);
 }
 

@@ -8,7 +8,7 @@ namespace PaperFlock.Planning;
 /// <param name="Standing">Whether she still counts for feeding, housing and the lambing curve.</param>
 /// <param name="Litter">Lambs she is planned for: as scanned, 1 where nobody has scanned her, 0 when empty.</param>
 /// <param name="Due">Null when she is empty, left out of the tup, or has lambed.</param>
-/// <param name="Advice">What to do about her before the tup, with the reason.</param>
+/// <param name="Advice">What to do about her before the tup.</param>
 /// <param name="TroughGroup">Name of the trough group she is fed in; null when she is not fed for lambs.</param>
 /// <param name="Pen">Name of the housing pen she is planned into; null when none.</param>
 public sealed record EwePlan(
@@ -35,35 +35,26 @@ public enum Standing
 }
 
 /// <summary>When she should lamb, from the strongest evidence there is.</summary>
-/// <param name="Words">The evidence in a shepherd's words, such as "marked Fri 14 Aug".</param>
-/// <param name="FirstPossible">Gestation length after the first day this evidence allows; anchors feeding.</param>
-/// <param name="LastPossible">Gestation length after the last day this evidence allows.</param>
+/// <param name="Carries">Days she carries by her breed.</param>
+/// <param name="Mean">Days she is planned at: more or fewer with the lambs counted in her.</param>
 /// <param name="Earliest">5 % point of <paramref name="Chances"/>.</param>
 /// <param name="Likely">50 % point.</param>
 /// <param name="Latest">95 % point.</param>
 /// <param name="Chances">Chance of lambing on each day; sums to 1.</param>
 public sealed record DueWindow(
-    Evidence Evidence,
-    string Words,
-    LocalDate FirstPossible,
-    LocalDate LastPossible,
+    MatingEvidence Evidence,
+    int Carries,
+    int Mean,
     LocalDate Earliest,
     LocalDate Likely,
     LocalDate Latest,
     DayDistribution Chances)
 {
-    /// <summary>How the days are counted from the evidence, in sentences; empty where nothing was counted.</summary>
-    public string Reckoning { get; init; } = "";
-}
+    /// <summary>Gestation length after the first day the evidence allows; anchors feeding.</summary>
+    public LocalDate FirstPossible => Evidence.FirstDay.PlusDays(Carries);
 
-/// <summary>Strongest first.</summary>
-public enum Evidence
-{
-    Lambed,
-    MatingDay,
-    Mark,
-    ScanStage,
-    TupStay,
+    /// <summary>Gestation length after the last day the evidence allows.</summary>
+    public LocalDate LastPossible => Evidence.LastDay.PlusDays(Carries);
 }
 
 /// <summary>Chances over consecutive days.</summary>
@@ -79,15 +70,4 @@ public sealed record DayDistribution(LocalDate First, ImmutableArray<double> Cha
 
     /// <summary>The first day by which at least <paramref name="share"/> (0 to 1) of the chance has passed.</summary>
     public LocalDate Quantile(double share) => First.PlusDays(Quantiles.Of(Chances.AsSpan(), share));
-}
-
-/// <param name="Reason">Empty when nothing speaks against her.</param>
-public sealed record TupAdvice(TupVerdict Verdict, string Reason);
-
-public enum TupVerdict
-{
-    ToTheTup,
-    TreatFirst,
-    LeaveOut,
-    Cull,
 }

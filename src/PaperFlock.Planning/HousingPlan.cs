@@ -1,13 +1,17 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning;
 
-/// <param name="Pens">One for each pen in the file, in its order.</param>
-/// <param name="EwesWithoutRoom">How many ewes the shed is too small for; 0 when all fit.</param>
-/// <param name="Words">Whether they fit, plainly.</param>
-/// <param name="Source">The published table followed.</param>
-public sealed record HousingPlan(ImmutableArray<PenPlan> Pens, int EwesWithoutRoom, string Words, string Source);
+/// <param name="Pens">One for each pen in the file, in its order; empty where the ewes lamb outdoors.</param>
+/// <param name="WithoutRoom">Ewes the shed is too small for, first due first; empty when all fit.</param>
+/// <param name="Classes">Ewes to be housed that can eat one ration, whether there is room for them or not.</param>
+public sealed record HousingPlan(ImmutableArray<PenPlan> Pens, ImmutableArray<Ewe> WithoutRoom, ImmutableArray<FeedingClass> Classes)
+{
+    /// <summary>Nobody is placed in a pen.</summary>
+    public static HousingPlan None { get; } = new([], [], []);
+}
 
 /// <param name="FloorNeeded">Square metres the ewes planned into it want.</param>
 /// <param name="TroughNeeded">Metres of trough they want.</param>

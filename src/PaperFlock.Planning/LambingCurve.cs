@@ -4,13 +4,13 @@ using NodaTime;
 namespace PaperFlock.Planning;
 
 /// <summary>How many ewes lamb each day, as an exact distribution summed over the ewes still to lamb.</summary>
+/// <param name="Ewes">Still to lamb.</param>
 /// <param name="Days">Consecutive, from the first to the last day any ewe's chances cover, so that the expected ewes add up to the ewes in lamb; empty when no ewe is in lamb.</param>
 /// <param name="BusiestNights">Up to three, those with the most ewes expected, in date order.</param>
 /// <param name="ChanceTooFewPens">Chance, 0 to 1, that on the worst night more pens are wanted than there are: the largest of the nights'
 /// own chances. The chance of it happening on some night or other is larger, and nights are not independent, so that is not given.
 /// Null when the file names no number, or the ewes lamb outdoors.</param>
-/// <param name="Words">What the curve says in a sentence or two.</param>
-public sealed record LambingCurve(ImmutableArray<LambingDay> Days, ImmutableArray<LocalDate> BusiestNights, double? ChanceTooFewPens, string Words)
+public sealed record LambingCurve(int Ewes, ImmutableArray<LambingDay> Days, ImmutableArray<LocalDate> BusiestNights, double? ChanceTooFewPens)
 {
     public LambingDay? On(LocalDate day)
     {

@@ -15,9 +15,13 @@ public sealed record RoundDay(
     LocalTime? Dusk,
     ImmutableArray<Round> Times)
 {
-    /// <summary>Why there are so many, in a sentence without its full stop.</summary>
-    public string Why { get; init; } = "";
+    /// <summary>Why there are so many.</summary>
+    public RoundReason Why { get; init; }
 }
 
-/// <param name="Name">"first light", "midday", "dusk", "late", …</param>
-public readonly record struct Round(LocalTime At, string Name);
+public enum RoundReason
+{
+    NoneInLamb,
+    OutsideHeavyWeeks,
+    HeavyWeeks,
+}

@@ -24,11 +24,7 @@ public static class SeasonPlanner
         var dated = EwePlans.Of(flock);
         var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
         var jobs = JobPlanner.Plan(flock, anchors);
-        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due.First, a.Due.Last, HousedOn(a.Group, jobs))
-        {
-            FirstDueWhy = a.Due.FirstWhy,
-            LastDueWhy = a.Due.LastWhy,
-        })];
+        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due, HousedOn(a.Group, jobs)))];
         var dates = new SeasonDates(
             flock.Groups.Min(g => g.TupIn),
             flock.Groups.Max(g => g.TupOut),
@@ -41,35 +37,33 @@ public static class SeasonPlanner
         var housing = HousingPlanner.Plan(flock, dated);
         var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing);
         var stores = StoresPlanner.Plan(flock, troughGroups, Housed);
-        var lambing = LambingCurvePlanner.Plan(flock, ewes);
-
-        var (from, to) = Covered(flock, jobs.Jobs, dates.LastDue);
-        return new(
-            flock,
-            asOf,
-            dates,
-            from,
-            to,
-            groups,
-            ewes,
-            jobs.Jobs,
-            jobs.Gatherings,
-            troughGroups,
-            stores,
-            lambing,
-            housing,
-            RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
-            PlanWarnings.Of(flock, asOf, groups, ewes, jobs));
+        var (from, to) = Covered(flock, jobs, dates.LastDue);
+        return new(flock, asOf)
+        {
+            Dates = dates,
+            From = from,
+            To = to,
+            Groups = groups,
+            Ewes = ewes,
+            Jobs = jobs,
+            Gatherings = Gathering.Of(jobs),
+            TroughGroups = troughGroups,
+            Stores = stores,
+            Lambing = LambingCurvePlanner.Plan(flock, ewes),
+            Housing = housing,
+            Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
+            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs),
+        };
     }
 
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
 
-    private static LocalDate? HousedOn(TuppingGroup group, PlannedJobs planned) =>
-        planned.Jobs.FirstOrDefault(j => j.Id == JobIds.House && j.Group == group)?.ShownOn;
+    private static LocalDate? HousedOn(TuppingGroup group, ImmutableArray<Job> jobs) =>
+        jobs.FirstOrDefault(j => j.Kind == JobKind.House && j.Group == group)?.ShownOn;
 
     /// <summary>Whole weeks at the start, so that the planner's first row is full; at the end the day itself.</summary>
-    private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<PlannedJob> jobs, LocalDate? lastDue)
+    private static (LocalDate From, LocalDate To) Covered(Flock flock, ImmutableArray<Job> jobs, LocalDate? lastDue)
     {
         var from = KeeperWeek.FirstDay(jobs[0].ShownOn, flock.Print.WeekStarts);
         var last = jobs[^1].ShownOn;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
 using PaperFlock.Sheets.Cautions;

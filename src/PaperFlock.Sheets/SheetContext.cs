@@ -6,7 +6,6 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
 
@@ -166,7 +165,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
 
     /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
     /// <param name="titled">False where the title says only which rows follow, so that it changes with them and not by itself.</param>
-    public Element Head(string title, string code, string? lead = null, string? right = null, bool sideways = false, bool titled = true)
+    public Element Head(string title, string code, Phrase? lead = null, string? right = null, bool sideways = false, bool titled = true)
     {
         var width = sideways ? SidewaysBody.Width : UprightWidth;
         var below = new List<Element>();
@@ -174,7 +173,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
         {
             below.Add(new Row(
                 [
-                    new RowCell(Track.Share(sideways ? 5 : 3), new Text(Who.InWords(lead ?? "", Plan, TypeScale.Lead), Leading: 1.25)),
+                    new RowCell(Track.Share(sideways ? 5 : 3), new Text((lead ?? "").Runs(TypeScale.Lead), Leading: 1.25)),
                     right == Mark.IssueWords ? IssueCell() : new RowCell(Track.Share(right is null ? 0.01 : 1), Block.Text(right ?? "", TypeScale.Label, TextAlign.Right)),
                 ],
                 8));

@@ -10,6 +10,8 @@ internal static class FeedingSample
 {
     public static readonly LocalDate FirstDue = new(2027, 1, 4);
 
+    private const int Gestation = 147;
+
     public static readonly Forage Hay = new(
         ForageKind.Hay, 8.8m, 90m, 0.85m, new Mass(20), AdLib: true, Intake: null, SubstitutionRate: 0);
 
@@ -18,9 +20,15 @@ internal static class FeedingSample
     public static readonly Feeds Feeds = new(
         FeedMethod.PerLamb, Mass.FromPounds(1), Hay, Nuts, new Mass(0.5m), null, 7, 0.1m, Ground.Lowland);
 
-    private static readonly Practice Practice = new(
-        8, (75, 80), 6, 3, 7, Dagging.AtHousing, Shearing.BeforeTupping, (6, 4), new ChecksPerDay(2, 4, 6), 17, 2.3m, (0, 0, 0),
-        0.85m, 40, new LocalTime(22, 0), new LocalTime(6, 0));
+    private static readonly Practice Practice = new()
+    {
+        GestationSpreadDays = 2.3m,
+        GestationLitterDays = (0, 0, 0),
+        ConceptionPerCycle = 0.85m,
+        EwesPerTup = 40,
+        LastRound = new LocalTime(22, 0),
+        FirstRoundNotBefore = new LocalTime(6, 0),
+    };
 
     public static Flock Flock(params IEnumerable<EwePlan> ewes) => new(
         new Holding("Hollin Bank", "Nell Ashworth", 54.46m, -2.74m, DateTimeZone.Utc, null, null, []),
@@ -46,11 +54,10 @@ internal static class FeedingSample
             $"ZZ 0123456 {number:00000}", null, null, "", 2021, weight is { } w ? new Mass(w) : null, condition,
             Teeth.Sound, Toes.Sound, Teats.Sound, [], litter, null, null, null, null, SourceSpan.WholeFile);
         var first = FirstDue.PlusDays(due);
+        var evidence = new MatingEvidence(Evidence.TupStay, first.PlusDays(-Gestation), first.PlusDays(stay - Gestation));
         var window = new DueWindow(
-            Evidence.TupStay, "", first, first.PlusDays(stay), first, first.PlusDays(stay / 2), first.PlusDays(stay),
-            chances ?? Even(first, stay + 1));
-        return new EwePlan(
-            ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice(TupVerdict.ToTheTup, ""), null, null);
+            evidence, Gestation, Gestation, first, first.PlusDays(stay / 2), first.PlusDays(stay), chances ?? Even(first, stay + 1));
+        return new EwePlan(ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice([]), null, null);
     }
 
     public static ImmutableArray<EwePlan> Ewes(int count, int? litter = 2, int from = 1, int due = 0, decimal? weight = 70) =>

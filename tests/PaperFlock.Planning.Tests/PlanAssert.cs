@@ -2,13 +2,14 @@ namespace PaperFlock.Planning.Tests;
 
 internal static class PlanAssert
 {
-    /// <summary>Every figure and word of two plans. Records compare the arrays in them by reference, so each array is taken
+    /// <summary>Every fact of two plans. Records compare the arrays in them by reference, so each array is taken
     /// out and compared by what it holds.</summary>
     public static void Same(SeasonPlan one, SeasonPlan other)
     {
         Assert.Equal((one.AsOf, one.Dates, one.From, one.To), (other.AsOf, other.Dates, other.From, other.To));
         Assert.Equal(one.Groups, other.Groups);
         Assert.Equal(one.Ewes.Select(Bare), other.Ewes.Select(Bare));
+        Assert.Equal(one.Ewes.SelectMany(e => e.Advice.Findings), other.Ewes.SelectMany(e => e.Advice.Findings));
         Assert.Equal(one.Ewes.SelectMany(Chances), other.Ewes.SelectMany(Chances));
         Assert.Equal(one.Jobs, other.Jobs);
         Assert.Equal(
@@ -22,17 +23,23 @@ internal static class PlanAssert
         Assert.Equal(one.Lambing with { Days = [], BusiestNights = [] }, other.Lambing with { Days = [], BusiestNights = [] });
         Assert.Equal(one.Lambing.Days, other.Lambing.Days);
         Assert.Equal(one.Lambing.BusiestNights, other.Lambing.BusiestNights);
-        Assert.Equal(one.Housing with { Pens = [] }, other.Housing with { Pens = [] });
+        Assert.Equal(one.Housing.WithoutRoom, other.Housing.WithoutRoom);
+        Assert.Equal(one.Housing.Classes.Select(c => c with { Ewes = [] }), other.Housing.Classes.Select(c => c with { Ewes = [] }));
+        Assert.Equal(one.Housing.Classes.SelectMany(c => c.Ewes.Select(Bare)), other.Housing.Classes.SelectMany(c => c.Ewes.Select(Bare)));
         Assert.Equal(one.Housing.Pens.Select(p => p with { Ewes = [] }), other.Housing.Pens.Select(p => p with { Ewes = [] }));
         Assert.Equal(one.Housing.Pens.SelectMany(p => p.Ewes), other.Housing.Pens.SelectMany(p => p.Ewes));
         Assert.Equal(one.Rounds.Select(r => r with { Times = [] }), other.Rounds.Select(r => r with { Times = [] }));
         Assert.Equal(one.Rounds.SelectMany(r => r.Times), other.Rounds.SelectMany(r => r.Times));
-        Assert.Equal(one.Warnings, other.Warnings);
+        Assert.Equal(one.Warnings.Select(Bare), other.Warnings.Select(Bare));
     }
 
-    private static EwePlan Bare(EwePlan ewe) => ewe with { Due = ewe.Due is { } due ? due with { Chances = NoChances } : null };
+    private static EwePlan Bare(EwePlan ewe) => ewe with { Advice = NoAdvice, Due = ewe.Due is { } due ? due with { Chances = NoChances } : null };
+
+    private static PlanWarning Bare(PlanWarning warning) => warning is PlanWarning.UnfitForTup unfit ? unfit with { Ewe = Bare(unfit.Ewe) } : warning;
 
     private static IEnumerable<double> Chances(EwePlan ewe) => ewe.Due?.Chances.Chances ?? [];
+
+    private static TupAdvice NoAdvice { get; } = new([]);
 
     private static DayDistribution NoChances { get; } = new(default, []);
 }

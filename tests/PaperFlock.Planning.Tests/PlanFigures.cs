@@ -13,7 +13,7 @@ internal static class PlanFigures
         ["day", "job", "group", "window", "best"],
         plan.Jobs.Select(j => new[]
         {
-            Day(j.Date), j.Title, j.Group?.Name ?? "all", j.Fixed ? "fixed" : $"{Day(j.Earliest)} to {Day(j.Latest)}", j.Fixed ? "" : Day(j.Best),
+            Day(j.Date), j.Rule.Own?.Title ?? $"{j.Kind} {j.Rule.Colour}".TrimEnd(), j.Group?.Name ?? "all", j.IsFixed ? "fixed" : $"{Day(j.Earliest)} to {Day(j.Latest)}", j.IsFixed ? "" : Day(j.Best),
         }));
 
     public static string Groups(SeasonPlan plan) => Table(
@@ -25,7 +25,7 @@ internal static class PlanFigures
         plan.Ewes.Select(e => new[]
         {
             e.Ewe.CallName, e.Standing.ToString(), Number(e.Litter), Day(e.Due?.Earliest), Day(e.Due?.Likely), Day(e.Due?.Latest),
-            e.TroughGroup ?? "-", e.Pen ?? "-", e.Due?.Words ?? "-",
+            e.TroughGroup ?? "-", e.Pen ?? "-", Evidence(e.Due?.Evidence),
         }));
 
     public static string Feeding(SeasonPlan plan) => Table(
@@ -39,6 +39,10 @@ internal static class PlanFigures
     public static string Stores(SeasonPlan plan) => Table(
         ["item", "kg", "packs", "order by", "from", "to"],
         plan.Stores.Select(s => new[] { s.Item, Number(s.Kg), $"{Number(s.Packs)} {s.PackName}", Day(s.OrderBy), Day(s.NeededFrom), Day(s.NeededTo) }));
+
+    private static string Evidence(MatingEvidence? evidence) => evidence is null
+        ? "-"
+        : $"{evidence.Kind} {Day(evidence.FirstDay)} to {Day(evidence.LastDay)} {evidence.Stage}{(evidence.MarkedAgain ? " again" : "")}".TrimEnd();
 
     private static string Day(LocalDate? day) => day is { } there ? DayPattern.Format(there) : "-";
 

@@ -22,9 +22,9 @@ internal static class PlanParts
     {
         Assert.All(plan.Jobs, j =>
         {
-            Assert.True(j.Earliest <= j.Best && j.Best <= j.Latest, j.Title);
-            Assert.Equal(j.Date is null, j.Trouble is not null);
-            Assert.True(j.Date is null || (j.Earliest <= j.Date && j.Date <= j.Latest), j.Title);
+            Assert.True(j.Earliest <= j.Best && j.Best <= j.Latest, j.Kind.ToString());
+            Assert.Equal(j.Date is null, j.WhyThatDay == DayReason.NoDay);
+            Assert.True(j.Date is null || (j.Earliest <= j.Date && j.Date <= j.Latest), j.Kind.ToString());
             Assert.InRange(j.ShownOn, plan.From, plan.To);
         });
         Assert.Equal(plan.Jobs.Select(j => j.ShownOn).Order(), plan.Jobs.Select(j => j.ShownOn));
@@ -103,7 +103,7 @@ internal static class PlanParts
         Assert.All(plan.Ewes.Where(e => e.Pen is not null), e => Assert.True(e.IsCarrying));
         if (plan.Flock.Housing is { Lambing: LambingPlace.Indoors, Pens.IsEmpty: false })
         {
-            Assert.Equal(plan.Ewes.Count(e => e.IsCarrying), penned.Count + plan.Housing.EwesWithoutRoom);
+            Assert.Equal(plan.Ewes.Count(e => e.IsCarrying), penned.Count + plan.Housing.WithoutRoom.Length);
         }
     }
 

@@ -54,23 +54,7 @@ internal static class Sample
     public static TuppingGroup OneDay(string name, LocalDate day, Mating mating = Mating.Artificial, string? tup = null) => new(
         name, tup, mating, day, day, [], new SourceSpan(3, 1, 1));
 
-    public static Practice Practice() => new(
-        TeethToesTeatsWeeksBeforeTupping: 8,
-        ScanDaysAfterTupIn: (75, 80),
-        FeedWeeksBeforeLambing: 6,
-        TwoFeedsWeeksBeforeLambing: 3,
-        HouseDaysBeforeLambing: 7,
-        Dagging.AtHousing,
-        Shearing.BeforeTupping,
-        BoosterWeeksBeforeLambing: (6, 4),
-        new ChecksPerDay(Normal: 2, Heavy: 4, HeavyFromWeeksBeforeLambing: 6),
-        ChangeoverDays: 17,
-        GestationSpreadDays: 2.5m,
-        GestationLitterDays: (1, 0, -1),
-        ConceptionPerCycle: 0.8m,
-        EwesPerTup: 50,
-        LastRound: new LocalTime(21, 30),
-        FirstRoundNotBefore: new LocalTime(5, 30));
+    public static Practice Practice() => new() { FirstRoundNotBefore = new LocalTime(5, 30) };
 
     public static Feeds Feeds() => new(
         FeedMethod.PerLamb,

@@ -29,7 +29,7 @@ internal static class JobCalendar
         return lines.ToBytes();
     }
 
-    private static void Event(ContentLines lines, SeasonPlan plan, PlannedJob job, string uid)
+    private static void Event(ContentLines lines, SeasonPlan plan, Job job, string uid)
     {
         lines.Add("BEGIN", "VEVENT");
         lines.Add("UID", uid);
@@ -39,7 +39,7 @@ internal static class JobCalendar
         lines.AddDay("DTSTART", job.ShownOn);
         // Excluded: the day after.
         lines.AddDay("DTEND", job.ShownOn.PlusDays(1));
-        lines.AddText("SUMMARY", CalendarText.Summary(job));
+        lines.AddText("SUMMARY", CalendarText.Summary(plan, job));
         lines.AddText("DESCRIPTION", CalendarText.Description(plan, job));
         lines.Add("STATUS", job.Date is null ? "TENTATIVE" : "CONFIRMED");
         // A job does not make the keeper busy all day.

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
+using PaperFlock.Cli.Figures;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Calendar;
@@ -31,15 +32,15 @@ internal static class JobIdentities
     }
 
     /// <summary>Lengths in front, so that no two lists of words run together into one key.</summary>
-    private static string Key(SeasonPlan plan, PlannedJob job)
+    private static string Key(SeasonPlan plan, Job job)
     {
         string[] parts =
         [
             plan.Flock.Holding.Name,
             plan.Dates.TupIn.Year.ToString(CultureInfo.InvariantCulture),
-            job.Id,
+            Codes.Of(job.Kind),
             job.Group is null ? "flock" : $"group {job.Group.Name}",
-            job.Id == JobIds.Own ? job.Title : string.Empty,
+            job.Rule.Own?.Title ?? string.Empty,
         ];
         return string.Concat(parts.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Length}:{p}")));
     }

@@ -1,4 +1,5 @@
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Dates;
 
@@ -9,30 +10,30 @@ internal static class DatesReport
     {
         var output = new TableWriter(host);
         output.Heading(Messages.DatesTitle(plan));
-        output.Table(Messages.JobHeads, plan.Jobs.OrderBy(j => j.ShownOn).Select(JobRow), lastBelowSecond: true);
+        output.Table(Messages.JobHeads, plan.Jobs.Select(j => JobRow(j, plan)), lastBelowSecond: true);
         if (plan.Gatherings.Length > 0)
         {
             output.Heading(Messages.Gatherings(plan.Gatherings.Length));
-            output.Table(Messages.GatheringHeads, plan.Gatherings.Select(GatheringRow));
+            output.Table(Messages.GatheringHeads, plan.Gatherings.Select(g => GatheringRow(g, plan)));
         }
 
         output.Heading(Messages.EwesDue(plan.Ewes.Length));
         output.Table(Messages.EweHeads, plan.Ewes.Select(EweRow), lastBelowSecond: true);
     }
 
-    private static string[] JobRow(PlannedJob job) =>
+    private static string[] JobRow(Job job, SeasonPlan plan) =>
     [
         Messages.JobDay(job),
-        job.Title,
+        JobText.Title(job, plan.Flock),
         job.Group?.Name ?? string.Empty,
         Messages.Window(job),
-        job.Trouble is { } trouble ? Messages.Trouble(trouble) : job.Why,
+        JobText.Trouble(job) ?? JobText.Why(job, plan),
     ];
 
-    private static string[] GatheringRow(Gathering gathering) =>
+    private static string[] GatheringRow(Gathering gathering, SeasonPlan plan) =>
     [
         Messages.Day(gathering.Date),
-        string.Join(", ", gathering.Jobs.Select(j => j.Group is { Name.Length: > 0 } group ? $"{j.Title} ({group.Name})" : j.Title)),
+        string.Join(", ", gathering.Jobs.Select(j => JobText.Named(j, plan.Flock))),
     ];
 
     private static string[] EweRow(EwePlan ewe) =>
@@ -41,6 +42,6 @@ internal static class DatesReport
         ewe.Ewe.Name ?? string.Empty,
         ewe.Due is { } due ? Messages.Day(due.Likely) : string.Empty,
         ewe.Due is { } window ? Messages.Between(window.Earliest, window.Latest) : string.Empty,
-        ewe.Due?.Words ?? Messages.NotDue(ewe.Standing),
+        ewe.Due is { } dated ? EvidenceText.Of(dated.Evidence) : Messages.NotDue(ewe.Standing),
     ];
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Cli.Explain;
@@ -18,23 +19,24 @@ internal static class DayExplainer
             throw new UsageException(ExplainMessages.OutsidePlan(day, plan));
         }
 
+        string Name(Job job) => JobText.Named(job, plan.Flock);
         var today = plan.Jobs.Where(j => j.Date == day).ToList();
         var missed = plan.Jobs.Where(j => j.Date is null && j.Best == day).ToList();
         return Explanation.Of(
             Messages.Day(day),
             [
                 ("keeper", Keeper(day, plan)),
-                .. Explanation.List("jobs", today.Select(j => $"{ExplainMessages.Name(j)}: {j.Why}").Concat(missed.Select(j => $"NO DAY for {ExplainMessages.Name(j)}: {j.Trouble?.Words}"))),
-                .. Explanation.List("could be done", plan.Jobs.Where(j => IsElsewhere(j, day)).Select(j => $"{ExplainMessages.Name(j)}: planned for {Messages.Day(j.Date!.Value)}")),
+                .. Explanation.List("jobs", today.Select(j => $"{Name(j)}: {JobText.Why(j, plan)}").Concat(missed.Select(j => $"NO DAY for {Name(j)}: {JobText.Trouble(j)}"))),
+                .. Explanation.List("could be done", plan.Jobs.Where(j => IsElsewhere(j, day)).Select(j => $"{Name(j)}: planned for {Messages.Day(j.Date!.Value)}")),
                 .. Rounds(day, plan),
                 .. Explanation.List("feed", Feeding(day, plan)),
                 .. Explanation.List("order by today", plan.Stores.Where(s => s.OrderBy == day).Select(s => $"{s.Item}, needed from {Messages.Day(s.NeededFrom)}")),
                 ("lambing", Lambing(day, plan)),
-                .. Explanation.List("most likely", plan.Ewes.Where(e => e.Due?.Likely == day).Select(e => $"{e.Ewe.CallName}: {e.Due!.Words}")),
+                .. Explanation.List("most likely", plan.Ewes.Where(e => e.Due?.Likely == day).Select(e => $"{e.Ewe.CallName}: {EvidenceText.Of(e.Due!.Evidence)}")),
             ]);
     }
 
-    private static bool IsElsewhere(PlannedJob job, LocalDate day) => job is { Fixed: false, Date: { } date } && date != day && job.Earliest <= day && day <= job.Latest;
+    private static bool IsElsewhere(Job job, LocalDate day) => job is { IsFixed: false, Date: { } date } && date != day && job.Earliest <= day && day <= job.Latest;
 
     private static string Keeper(LocalDate day, SeasonPlan plan)
     {
@@ -54,9 +56,9 @@ internal static class DayExplainer
             yield break;
         }
 
-        var times = rounds.Times.Select(r => $"{Figures.Shown.Time(r.At)} {r.Name}");
+        var times = rounds.Times.Select(r => $"{DateText.Clock(r.At)} {RoundText.Name(r)}");
         yield return ("rounds", $"{rounds.Times.Length}: {Messages.List(times)}");
-        yield return ("so many for", rounds.Why);
+        yield return ("so many for", RoundText.Why(rounds.Why, plan.Flock.Practice));
         yield return ("daylight", Daylight(rounds));
     }
 
@@ -69,8 +71,8 @@ internal static class DayExplainer
 
         var light = Period.Between(sunrise, sunset, PeriodUnits.Hours | PeriodUnits.Minutes);
         var length = sunset > sunrise ? $", {light.Hours} h {light.Minutes:00} min of day" : string.Empty;
-        var twilight = day is { Dawn: { } dawn, Dusk: { } dusk } ? $"; light enough to see from {Figures.Shown.Time(dawn)} to {Figures.Shown.Time(dusk)}" : string.Empty;
-        return $"sun up {Figures.Shown.Time(sunrise)}, down {Figures.Shown.Time(sunset)}{length}{twilight}";
+        var twilight = day is { Dawn: { } dawn, Dusk: { } dusk } ? $"; light enough to see from {DateText.Clock(dawn)} to {DateText.Clock(dusk)}" : string.Empty;
+        return $"sun up {DateText.Clock(sunrise)}, down {DateText.Clock(sunset)}{length}{twilight}";
     }
 
     private static IEnumerable<string> Feeding(LocalDate day, SeasonPlan plan)

@@ -1,5 +1,6 @@
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Cli.Explain;
@@ -18,15 +19,15 @@ internal static class EweExplainer
                 ("group", Group(group)),
                 ("marked", ewe.Marks.IsEmpty ? null : Messages.List(ewe.Marks.Select(Messages.Day))),
                 ("scanned", Scanned(ewe)),
-                ("for the tup", Messages.Advice(plan.Advice)),
+                ("for the tup", TupAdviceText.Of(plan)),
                 ("due", plan.Due is { } due ? $"most likely {Messages.Day(due.Likely)}; 9 in 10 such ewes lamb {ExplainMessages.Span(due.Earliest, due.Latest)}" : null),
-                ("dated by", plan.Due?.Words),
-                ("counted", plan.Due?.Reckoning),
+                ("dated by", plan.Due is { } dated ? EvidenceText.Of(dated.Evidence) : null),
+                ("counted", plan.Due is { } counted ? EvidenceText.Counted(counted, ewe, season.Flock.Practice) : null),
                 .. Feeding(plan, season),
                 ("pen", plan.Pen is { } pen ? pen + (group.Housed is { } housed ? $", from {Messages.Day(housed)}" : string.Empty) : null),
-                .. Explanation.List("take care", season.Warnings.Where(w => w.Span == ewe.Span).Select(w => $"{w.Message}: {w.Advice}")),
-                ("jobs past", Messages.List(Jobs(ewe, season).Where(j => j.ShownOn < season.AsOf).Select(j => j.Title))),
-                .. Explanation.List("jobs to come", Jobs(ewe, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{Messages.JobDay(j)}: {j.Title}")),
+                .. Explanation.List("take care", WarningText.Of(season).Where(w => w.Span == ewe.Span).Select(w => $"{w.Message}: {w.Advice}")),
+                ("jobs past", Messages.List(Jobs(ewe, season).Where(j => j.ShownOn < season.AsOf).Select(j => JobText.Title(j, season.Flock)))),
+                .. Explanation.List("jobs to come", Jobs(ewe, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{Messages.JobDay(j)}: {JobText.Title(j, season.Flock)}")),
             ]);
     }
 
@@ -43,13 +44,13 @@ internal static class EweExplainer
         var name = group.Group.Name.Length > 0 ? group.Group.Name : "the one group";
         var tup = group.Group.Tup is { } called ? $", tup {called}" : string.Empty;
         var stay = group.Group.IsOneDay ? $", mated {Messages.Day(group.Group.TupIn)}" : $", tup in {ExplainMessages.Span(group.Group.TupIn, group.Group.TupOut)}";
-        var due = group is { FirstDue: { } first, LastDue: { } last } ? $"; lambs due {ExplainMessages.Span(first, last)}: {group.FirstDueWhy}" : string.Empty;
+        var due = group.Due is { } days ? $"; lambs due {ExplainMessages.Span(days.First.Day, days.Last.Day)}: {EvidenceText.First(days.First)}" : string.Empty;
         return name + tup + stay + due;
     }
 
     private static string? Scanned(Ewe ewe)
     {
-        var stage = ewe.ScanStage switch { ScanStage.Early => ", the scanner said early", ScanStage.Late => ", the scanner said late", _ => string.Empty };
+        var stage = ewe.ScanStage is { } said ? $", the scanner said {EvidenceText.Stage(said)}" : string.Empty;
         return ewe.Scan is { } lambs ? Messages.Count(lambs, "lamb") + stage : "not yet";
     }
 
@@ -71,7 +72,7 @@ internal static class EweExplainer
         ];
     }
 
-    private static IEnumerable<PlannedJob> Jobs(Ewe ewe, SeasonPlan season) => season.Jobs.Where(j => j.Group is null || j.Group.Name == ewe.Group);
+    private static IEnumerable<Job> Jobs(Ewe ewe, SeasonPlan season) => season.Jobs.Where(j => j.Group is null || j.Group.Name == ewe.Group);
 
     private static string Joined(params IEnumerable<string> sentences) => string.Join(' ', sentences.Where(s => s.Length > 0));
 }

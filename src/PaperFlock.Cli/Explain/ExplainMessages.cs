@@ -8,9 +8,6 @@ internal static class ExplainMessages
 {
     public const string Gathered = "the ewes are gathered for it";
 
-    /// <summary>Such as "Scan (Orchard)".</summary>
-    public static string Name(PlannedJob job) => job.Group is { Name.Length: > 0 } group ? $"{job.Title} ({group.Name})" : job.Title;
-
     public static string NotADay(string text) => $"'{text}' is no date: write it year first, such as 2026-12-27, or as on paper, such as \"27 Dec\"";
 
     public static string Nothing(string text, string? nearest) =>

@@ -1,55 +1,57 @@
-using NodaTime;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Explain;
 
 /// <summary>Why a job is on its day.</summary>
 internal static class JobExplainer
 {
-    public static Explanation Of(PlannedJob job, SeasonPlan plan) => Explanation.Of(
-        $"{ExplainMessages.Name(job)}: {Messages.JobDay(job)}",
+    public static Explanation Of(Job job, SeasonPlan plan) => Explanation.Of(
+        $"{JobText.Named(job, plan.Flock)}: {Messages.JobDay(job)}",
         [
-            ("trouble", job.Trouble?.Words),
-            ("why", job.Why),
-            ("counted from", job.Basis is { } basis ? $"{basis.Words}, {Messages.Day(basis.Day)}: {Offset(job, basis.Day)}" : "the day the flock file gives"),
-            ("known by", job.Basis?.Evidence),
-            ("any use", job.Fixed ? "that day, whatever the keeper's week" : $"{ExplainMessages.Span(job.Earliest, job.Latest)}, best on {Messages.Day(job.Best)}"),
+            ("trouble", JobText.Trouble(job)),
+            ("why", JobText.Why(job, plan)),
+            ("counted from", JobText.CountedFrom(job) is { } from ? $"{from}, {Messages.Day(job.Anchor)}: {Offset(job.Rule.Window)}" : "the date in the flock file"),
+            ("known by", JobText.KnownBy(job, plan)),
+            ("any use", job.IsFixed ? "that day, whatever the keeper's week" : $"{ExplainMessages.Span(job.Earliest, job.Latest)}, best on {Messages.Day(job.Best)}"),
             ("moved", Moved(job)),
-            ("mind", job.Moved is { } odd && job.Date == job.Best ? odd : null),
+            ("mind", job.Date == job.Best ? JobText.Moved(job) : null),
             ("gathering", Gathering(job, plan)),
+            .. Explanation.List("not joined", plan.NotJoined(job).Select(g => $"the gathering on {Messages.Day(g.Date)}: the keeper is not free that day")),
             ("time", job.Minutes is { } minutes ? Messages.Count(minutes, "minute") : null),
-            ("source", job.Source),
+            ("source", FigureSourceText.Of(job.Rule.Source)),
         ]);
 
-    private static string? Moved(PlannedJob job) => job switch
+    private static string? Moved(Job job)
     {
-        { Moved: { } words } when job.Date != job.Best => $"from its best day, {Messages.Day(job.Best)}: {words}",
-        { Fixed: false, Date: not null } when job.Date == job.Best => "no: it is on its best day",
-        _ => null,
-    };
+        if (job.Date == job.Best)
+        {
+            return job.IsFixed ? null : "no: it is on its best day";
+        }
 
-    private static string? Gathering(PlannedJob job, SeasonPlan plan)
+        return JobText.Moved(job) is { } why ? $"from its best day, {Messages.Day(job.Best)}: {why}" : null;
+    }
+
+    private static string? Gathering(Job job, SeasonPlan plan)
     {
         if (!job.Handled)
         {
             return null;
         }
 
-        var others = plan.Gatherings.FirstOrDefault(g => g.Date == job.Date)?.Jobs.Where(j => !ReferenceEquals(j, job)).Select(ExplainMessages.Name).ToList() ?? [];
+        var others = JobText.OthersGathered(job, plan);
         return others.Count == 0 ? ExplainMessages.Gathered : $"{ExplainMessages.Gathered}, together with {Messages.List(others)}";
     }
 
     /// <summary>Such as "75 to 80 days after, best 75".</summary>
-    private static string Offset(PlannedJob job, LocalDate from)
+    private static string Offset(JobWindow window) => window switch
     {
-        var (earliest, best, latest) = (Period.DaysBetween(from, job.Earliest), Period.DaysBetween(from, job.Best), Period.DaysBetween(from, job.Latest));
-        return (earliest, latest) switch
-        {
-            (0, 0) => "that day",
-            _ when earliest == latest => $"{Messages.Count(Math.Abs(best), "day")} {(best < 0 ? "before" : "after")}",
-            ( < 0, <= 0) => $"{-earliest} to {-latest} days before, best {-best}",
-            ( >= 0, _) => $"{earliest} to {latest} days after, best {best}",
-            _ => $"from {Messages.Count(-earliest, "day")} before to {Messages.Count(latest, "day")} after",
-        };
-    }
+        (0, _, 0) => "that day",
+        var (earliest, best, latest) when earliest == latest => Side(best),
+        ( < 0, var best, <= 0) => $"{-window.Earliest} to {-window.Latest} days before, best {-best}",
+        ( >= 0, var best, _) => $"{window.Earliest} to {window.Latest} days after, best {best}",
+        var (earliest, best, latest) => $"from {Side(earliest)} to {Side(latest)}, best {(best == 0 ? "that day" : Side(best))}",
+    };
+
+    private static string Side(int days) => $"{Messages.Count(Math.Abs(days), "day")} {(days < 0 ? "before" : "after")}";
 }

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Cli.Figures;
 using PaperFlock.Diagnostics;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Explain;
 
 /// <summary>What somebody may have meant by a few words: days, jobs and ewes of a plan.</summary>
-internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<PlannedJob> Jobs, ImmutableArray<EwePlan> Ewes)
+internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Job> Jobs, ImmutableArray<EwePlan> Ewes)
 {
     /// <summary>More than this many are listed and not explained.</summary>
     private const int Most = 12;
@@ -22,27 +24,27 @@ internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Plan
     {
         var exact = new Meant(
             SpokenDay.Parse(text, plan),
-            [.. plan.Jobs.Where(j => Same(j.Id, text) || Same(j.Title, text) || Same(ExplainMessages.Name(j), text))],
+            [.. plan.Jobs.Where(j => Same(Codes.Of(j.Kind), text) || Same(JobText.Title(j, plan.Flock), text) || Same(JobText.Named(j, plan.Flock), text))],
             [.. plan.Ewes.Where(e => Same(e.Ewe.Name, text) || Same(Close(e.Ewe.Tag), Close(text)))]);
         var meant = exact.Count > 0 || text.Length < ShortestPart
             ? exact
             : new Meant(
                 [],
-                [.. plan.Jobs.Where(j => j.Title.Contains(text, StringComparison.OrdinalIgnoreCase))],
+                [.. plan.Jobs.Where(j => JobText.Title(j, plan.Flock).Contains(text, StringComparison.OrdinalIgnoreCase))],
                 [.. plan.Ewes.Where(e => Close(e.Ewe.Tag).EndsWith(Close(text), StringComparison.OrdinalIgnoreCase))]);
         return meant.Count switch
         {
             0 when SpokenDay.IsMeant(text) => throw new UsageException(ExplainMessages.NotADay(text)),
             0 => throw new UsageException(ExplainMessages.Nothing(text, NearestWord.Find(text, Names(plan)))),
-            > Most => throw new UsageException(ExplainMessages.TooMany(text, [.. meant.Jobs.Select(ExplainMessages.Name), .. meant.Ewes.Select(e => e.Ewe.Tag)])),
+            > Most => throw new UsageException(ExplainMessages.TooMany(text, [.. meant.Jobs.Select(j => JobText.Named(j, plan.Flock)), .. meant.Ewes.Select(e => e.Ewe.Tag)])),
             _ => meant,
         };
     }
 
     private static IEnumerable<string> Names(SeasonPlan plan) =>
         plan.Ewes.Select(e => e.Ewe.Name).OfType<string>()
-            .Concat(plan.Jobs.Select(j => j.Title))
-            .Concat(plan.Jobs.Select(j => j.Id))
+            .Concat(plan.Jobs.Select(j => JobText.Title(j, plan.Flock)))
+            .Concat(plan.Jobs.Select(j => Codes.Of(j.Kind)))
             .Concat(plan.Ewes.Select(e => e.Ewe.Tag));
 
     private static bool Same(string? name, string text) => string.Equals(name, text, StringComparison.OrdinalIgnoreCase);

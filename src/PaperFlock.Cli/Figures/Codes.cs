@@ -1,35 +1,11 @@
-using PaperFlock.Planning;
+using System.Text.Json;
 
 namespace PaperFlock.Cli.Figures;
 
-/// <summary>Words other programs compare with; never changed.</summary>
+/// <summary>Words other programs compare with, and calendars know jobs by; never changed.</summary>
 internal static class Codes
 {
-    public static string Of(Evidence evidence) => evidence switch
-    {
-        Evidence.Lambed => "lambed",
-        Evidence.MatingDay => "mating",
-        Evidence.Mark => "mark",
-        Evidence.ScanStage => "scan",
-        Evidence.TupStay => "tup-stay",
-        _ => throw new ArgumentOutOfRangeException(nameof(evidence)),
-    };
-
-    public static string Of(Standing standing) => standing switch
-    {
-        Standing.ToLamb => "to-lamb",
-        Standing.Empty => "empty",
-        Standing.LeftOut => "left-out",
-        Standing.Lambed => "lambed",
-        _ => throw new ArgumentOutOfRangeException(nameof(standing)),
-    };
-
-    public static string Of(TupVerdict verdict) => verdict switch
-    {
-        TupVerdict.ToTheTup => "to-the-tup",
-        TupVerdict.TreatFirst => "treat-first",
-        TupVerdict.LeaveOut => "leave-out",
-        TupVerdict.Cull => "cull",
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
-    };
+    /// <summary>The name in small letters, its words joined by hyphens: <c>teeth-toes-teats</c>.</summary>
+    public static string Of<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 }

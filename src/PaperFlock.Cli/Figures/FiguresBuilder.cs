@@ -1,4 +1,5 @@
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 using static PaperFlock.Cli.Figures.Shown;
 
 namespace PaperFlock.Cli.Figures;
@@ -12,8 +13,8 @@ internal static class FiguresBuilder
         plan.Flock.Holding.TimeZone.Id,
         new SeasonFigures(Date(plan.Dates.TupIn), Date(plan.Dates.TupOut), Date(plan.Dates.FirstDue), Date(plan.Dates.LastDue)),
         [.. plan.Groups.Select(Group)],
-        [.. plan.Jobs.OrderBy(j => j.ShownOn).Select(Job)],
-        [.. plan.Gatherings.OrderBy(g => g.Date).Select(g => new GatheringFigures(Date(g.Date), [.. g.Jobs.Select(j => j.Id)]))],
+        [.. plan.Jobs.Select(j => Job(j, plan))],
+        [.. plan.Gatherings.Select(g => new GatheringFigures(Date(g.Date), [.. g.Jobs.Select(j => Codes.Of(j.Kind))]))],
         [.. plan.Ewes.Select(Ewe)],
         [
             .. plan.TroughGroups
@@ -24,9 +25,9 @@ internal static class FiguresBuilder
         ],
         [.. plan.Stores.OrderBy(s => s.NeededFrom).Select(Store)],
         [.. plan.Lambing.Days.Select(Lambing)],
-        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), plan.Lambing.Words),
-        Housing(plan.Housing),
-        [.. plan.Rounds.OrderBy(r => r.Date).Select(Rounds)]);
+        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), LambingText.Of(plan.Lambing, plan.Flock.Housing)),
+        Housing(plan),
+        [.. plan.Rounds.Select(Rounds)]);
 
     private static GroupFigures Group(GroupPlan group) => new(
         group.Group.Name,
@@ -37,20 +38,20 @@ internal static class FiguresBuilder
         Date(group.LastDue),
         Date(group.Housed));
 
-    private static JobFigures Job(PlannedJob job) => new(
-        job.Id,
-        job.Title,
+    private static JobFigures Job(Job job, SeasonPlan plan) => new(
+        Codes.Of(job.Kind),
+        JobText.Title(job, plan.Flock),
         job.Group?.Name,
         Date(job.Earliest),
         Date(job.Best),
         Date(job.Date),
         Date(job.Latest),
         job.Handled,
-        job.Fixed,
+        job.IsFixed,
         job.Minutes,
-        job.Why,
-        job.Source,
-        job.Trouble is { } trouble ? new TroubleFigures(trouble.Words, Date(trouble.NearestDay)) : null);
+        JobText.Why(job, plan),
+        FigureSourceText.Of(job.Rule.Source),
+        JobText.Trouble(job) is { } trouble ? new TroubleFigures(trouble, Date(job.NearestDay)) : null);
 
     private static EweFigures Ewe(EwePlan ewe) => new(
         ewe.Ewe.Tag,
@@ -59,13 +60,13 @@ internal static class FiguresBuilder
         Codes.Of(ewe.Standing),
         ewe.Litter,
         ewe.IsScanned,
-        ewe.Due is { } dated ? Codes.Of(dated.Evidence) : ewe.Standing == Standing.Lambed ? Codes.Of(Evidence.Lambed) : null,
-        ewe.Due?.Words,
+        ewe.Due is { } dated ? Codes.Of(dated.Evidence.Kind) : ewe.Standing == Standing.Lambed ? Codes.Of(Evidence.Lambed) : null,
+        ewe.Due is { } known ? EvidenceText.Of(known.Evidence) : null,
         ewe.Due is { } due
             ? new DueFigures(Date(due.Earliest), Date(due.Likely), Date(due.Latest), Date(due.FirstPossible), Date(due.LastPossible))
             : null,
         Codes.Of(ewe.Advice.Verdict),
-        Messages.Advice(ewe.Advice),
+        TupAdviceText.Of(ewe),
         ewe.TroughGroup,
         ewe.Pen);
 
@@ -112,9 +113,9 @@ internal static class FiguresBuilder
         day.PensNeededP90,
         Chance(day.ChanceOverPens));
 
-    private static HousingFigures Housing(HousingPlan housing) => new(
+    private static HousingFigures Housing(SeasonPlan plan) => new(
         [
-            .. housing.Pens.Select(p => new PenFigures(
+            .. plan.Housing.Pens.Select(p => new PenFigures(
                 p.Pen.Name,
                 [.. p.Ewes.Select(e => e.Tag)],
                 Decimals(p.FloorNeeded, 2),
@@ -123,9 +124,9 @@ internal static class FiguresBuilder
                 p.TroughThere is { } there ? Decimals(there, 2) : null,
                 p.Capacity)),
         ],
-        housing.EwesWithoutRoom,
-        housing.Words,
-        housing.Source);
+        plan.Housing.WithoutRoom.Length,
+        HousingText.Of(plan.Housing, plan.Flock.Housing).ToString(),
+        FigureSourceText.Of(FigureSource.HousingRoom));
 
     private static RoundFigures Rounds(RoundDay day) => new(
         Date(day.Date),
@@ -133,6 +134,6 @@ internal static class FiguresBuilder
         Time(day.Sunrise),
         Time(day.Sunset),
         Time(day.Dusk),
-        [.. day.Times.Select(r => Time(r.At))],
-        [.. day.Times.Select(r => r.Name)]);
+        [.. day.Times.Select(r => DateText.Clock(r.At))],
+        [.. day.Times.Select(RoundText.Name)]);
 }

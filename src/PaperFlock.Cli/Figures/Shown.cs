@@ -1,23 +1,18 @@
-using System.Diagnostics.CodeAnalysis;
 using NodaTime;
 using NodaTime.Text;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Figures;
 
 /// <summary>Values as the JSON shows them.</summary>
 internal static class Shown
 {
-    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
-
     public static string Date(LocalDate day) => LocalDatePattern.Iso.Format(day);
 
     public static string? Date(LocalDate? day) => day is { } given ? Date(given) : null;
 
     /// <summary>The minute it falls in.</summary>
-    public static string Time(LocalTime time) => Clock.Format(time);
-
-    [return: NotNullIfNotNull(nameof(time))]
-    public static string? Time(LocalTime? time) => time is { } given ? Time(given) : null;
+    public static string? Time(LocalTime? time) => time is { } given ? DateText.Clock(given) : null;
 
     /// <summary>Halves away from zero, as on paper; always with that many decimals, so that 412 reads 412.0.</summary>
     public static decimal Decimals(decimal value, int decimals) =>

@@ -16,7 +16,7 @@ internal static class ConceptionDays
     public static DayDistribution Given(MatingEvidence evidence, TuppingGroup group, Practice practice) =>
         evidence.Kind switch
         {
-            Evidence.MatingDay => DayChances.Certain(evidence.FirstDay),
+            Evidence.Mating => DayChances.Certain(evidence.FirstDay),
             Evidence.Mark => AfterMark(evidence.FirstDay, group, practice),
             _ => OverCycles(evidence, group, practice),
         };

@@ -9,7 +9,7 @@ namespace PaperFlock.Planning.Feeding;
 /// <param name="Cluster">0-based place among the classes of this litter, earliest due first.</param>
 /// <param name="Clusters">How many classes this litter makes.</param>
 /// <param name="Ewes">In the order of the flock file; never empty.</param>
-internal sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int Clusters, ImmutableArray<EwePlan> Ewes)
+public sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int Clusters, ImmutableArray<EwePlan> Ewes)
 {
     private const int MostLambsNamed = 5;
 
@@ -45,7 +45,7 @@ internal sealed record FeedingClass(int Litter, bool Scanned, int Cluster, int C
     };
 
     /// <summary>Fewest lambs first, the unscanned after the scanned singles they are fed as; then by due date.</summary>
-    public static ImmutableArray<FeedingClass> Of(Flock flock, IEnumerable<EwePlan> ewes) =>
+    internal static ImmutableArray<FeedingClass> Of(Flock flock, IEnumerable<EwePlan> ewes) =>
     [
         .. ewes.Where(e => e.IsCarrying)
             .GroupBy(e => (e.Litter, e.IsScanned))

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -97,10 +96,7 @@ internal static class TroughGroups
         {
             0 => "",
             _ when unweighed == ewes.Length => "No ewe here has a weight in the flock file: 70 kg (154 lb) is taken.",
-            _ => English.Plural(
-                unweighed,
-                $"{unweighed} of {ewes.Length} ewes has no weight in the flock file: 70 kg (154 lb) is taken.",
-                $"{unweighed} of {ewes.Length} ewes have no weight in the flock file: 70 kg (154 lb) is taken."),
+            _ => $"{unweighed} of {ewes.Length} ewes {(unweighed == 1 ? "has" : "have")} no weight in the flock file: 70 kg (154 lb) is taken.",
         };
     }
 

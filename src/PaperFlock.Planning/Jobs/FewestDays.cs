@@ -2,13 +2,8 @@ using System.Collections.Immutable;
 
 namespace PaperFlock.Planning.Jobs;
 
-/// <summary>A job that may be done on any allowed day from <paramref name="Earliest"/> to <paramref name="Latest"/>, both included.</summary>
-/// <param name="Best">In the window, though not always an allowed day.</param>
-/// <param name="Weight">How many jobs it stands for.</param>
-internal readonly record struct Stab(int Earliest, int Best, int Latest, int Weight);
-
 /// <summary>
-/// Stabs intervals with the fewest allowed days, exactly: of the smallest sets of days that meet every window, the one
+/// Meets every window with the fewest allowed days, exactly: of the smallest sets of days that do, the one
 /// whose days lie nearest the jobs' best days, and of those the earliest days. Days are plain numbers.
 /// </summary>
 /// <remarks>
@@ -19,20 +14,22 @@ internal readonly record struct Stab(int Earliest, int Best, int Latest, int Wei
 /// </remarks>
 internal sealed class FewestDays
 {
-    private readonly Stab[] _byBest;
+    /// <summary>With how many jobs have that window.</summary>
+    private readonly (JobWindow Window, int Jobs)[] _byBest;
+
     private readonly int[] _days;
     private readonly bool[] _gathered;
     private readonly int[] _firstAtOrAfter;
 
-    private FewestDays(IEnumerable<Stab> jobs, IEnumerable<int> allowed, IReadOnlySet<int> gathered)
+    private FewestDays(IEnumerable<JobWindow> jobs, IEnumerable<int> allowed, IReadOnlySet<int> gathered)
     {
-        _byBest = [.. jobs.GroupBy(j => (j.Earliest, j.Best, j.Latest)).Select(g => g.First() with { Weight = g.Sum(j => j.Weight) }).OrderBy(j => j.Best)];
-        _days = [.. allowed.Where(d => _byBest.Any(j => j.Earliest <= d && d <= j.Latest))];
+        _byBest = [.. jobs.GroupBy(j => j).Select(g => (g.Key, g.Count())).OrderBy(j => j.Key.Best)];
+        _days = [.. allowed.Where(d => _byBest.Any(j => j.Window.Holds(d)))];
         _gathered = [.. _days.Select(gathered.Contains)];
         _firstAtOrAfter = new int[_days.Length];
         for (int i = 0, at = 0; i < _days.Length; i++)
         {
-            while (at < _byBest.Length && _byBest[at].Best < _days[i])
+            while (at < _byBest.Length && _byBest[at].Window.Best < _days[i])
             {
                 at++;
             }
@@ -45,14 +42,14 @@ internal sealed class FewestDays
     /// <param name="jobs">Each with at least one allowed day in its window.</param>
     /// <param name="allowed">Ascending.</param>
     /// <param name="gathered">Days on which ewes are gathered whatever is chosen.</param>
-    public static ImmutableArray<int> Choose(ImmutableArray<Stab> jobs, ImmutableArray<int> allowed, IReadOnlySet<int> gathered)
+    public static ImmutableArray<int> Choose(ImmutableArray<JobWindow> jobs, ImmutableArray<int> allowed, IReadOnlySet<int> gathered)
     {
         var chosen = new FewestDays(jobs, allowed, gathered).Shortest();
         return [.. jobs.Select(j => Nearest(chosen, j))];
     }
 
-    private static int Nearest(List<int> chosen, Stab job) => chosen
-        .Where(d => job.Earliest <= d && d <= job.Latest)
+    private static int Nearest(List<int> chosen, JobWindow job) => chosen
+        .Where(job.Holds)
         .MinBy(d => Math.Abs(d - job.Best));
 
     /// <summary>Runs from the last day to the first, so that of equal paths the one with the earlier next day is kept.</summary>
@@ -109,7 +106,7 @@ internal sealed class FewestDays
     {
         var after = from < 0 ? int.MinValue : _days[from];
         var reach = int.MaxValue;
-        foreach (var job in _byBest)
+        foreach (var (job, _) in _byBest)
         {
             if (job.Earliest > after)
             {
@@ -127,10 +124,10 @@ internal sealed class FewestDays
         var sum = 0L;
         for (var i = from < 0 ? 0 : _firstAtOrAfter[from]; i < last; i++)
         {
-            var job = _byBest[i];
+            var (job, jobs) = _byBest[i];
             var back = from >= 0 && _days[from] >= job.Earliest ? job.Best - _days[from] : int.MaxValue;
             var on = to < _days.Length && _days[to] <= job.Latest ? _days[to] - job.Best : int.MaxValue;
-            sum += (long)job.Weight * Math.Min(back, on);
+            sum += (long)jobs * Math.Min(back, on);
         }
 
         return sum;

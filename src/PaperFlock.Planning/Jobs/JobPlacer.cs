@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning.Jobs;
 
@@ -11,70 +10,54 @@ namespace PaperFlock.Planning.Jobs;
 /// </summary>
 internal sealed class JobPlacer(KeeperCalendar calendar)
 {
-    /// <returns>In the order of <paramref name="needs"/>.</returns>
-    public ImmutableArray<Placement> Place(ImmutableArray<JobNeed> needs)
+    /// <returns>In the order of <paramref name="jobs"/>.</returns>
+    public ImmutableArray<Job> Place(ImmutableArray<Job> jobs)
     {
-        var placed = new Placement?[needs.Length];
-        var movable = new List<Choice>();
-        var leads = new Dictionary<(string Id, TuppingGroup? Group), int>();
-        for (var i = 0; i < needs.Length; i++)
-        {
-            var need = needs[i];
-            if (need.Fixed)
-            {
-                placed[i] = new(need, need.Best, DayKind.Free);
-            }
-            else if (need.RidesWith is null)
-            {
-                leads.TryAdd((need.Id, need.Group), i);
-                var (kind, days) = calendar.DaysFor(need.Earliest, need.Latest);
-                movable.Add(new(i, need, kind, days));
-            }
-        }
-
-        foreach (var choice in movable.Where(c => c.Days.IsEmpty))
-        {
-            placed[choice.Index] = new(choice.Need, null, choice.Kind);
-        }
-
-        foreach (var choice in movable.Where(c => !c.Days.IsEmpty && !c.Need.Handled))
-        {
-            var nearest = choice.Days.MinBy(d => Math.Abs(Period.DaysBetween(d, choice.Need.Best)));
-            placed[choice.Index] = new(choice.Need, nearest, choice.Kind);
-        }
-
-        var handled = movable.Where(c => !c.Days.IsEmpty && c.Need.Handled).ToLookup(c => c.Kind);
-        var riders = needs.Where(n => n.RidesWith is not null).ToLookup(n => (n.RidesWith!, n.Group));
-        var standing = placed.Where(p => p is { Need: { Handled: true, Fixed: true } }).Select(p => p!.Date!.Value).ToHashSet();
-        foreach (var kind in handled)
-        {
-            foreach (var (choice, day) in Gather([.. kind], riders, standing))
-            {
-                placed[choice.Index] = new(choice.Need, day, choice.Kind);
-            }
-        }
-
-        return [.. needs.Select((need, i) => placed[i] ?? WithLead(need))];
-
-        Placement WithLead(JobNeed need) => placed[leads[(need.RidesWith!, need.Group)]]! with { Need = need };
+        var standing = jobs.Where(j => j is { Handled: true, IsFixed: true }).Select(j => j.Best).ToHashSet();
+        var gathered = jobs
+            .Where(j => j is { Handled: true, IsFixed: false })
+            .Select(j => (Job: j, Choice: calendar.DaysFor(j)))
+            .Where(j => !j.Choice.Days.IsEmpty)
+            // A day is either free or not, so jobs that have free days never share one with jobs that have none.
+            .GroupBy(j => j.Choice.Free)
+            .SelectMany(same => Gather([.. same.Select(s => s.Job)], same.SelectMany(s => s.Choice.Days), standing))
+            .ToDictionary<Job, LocalDate>(ReferenceEqualityComparer.Instance);
+        return [.. jobs.Select(j => Placed(j, gathered))];
     }
 
-    /// <summary>Jobs of one kind of day only: a day is either free or not, so the two kinds never share one.</summary>
-    private static IEnumerable<(Choice Choice, LocalDate Day)> Gather(
-        ImmutableArray<Choice> choices, ILookup<(string Id, TuppingGroup? Group), JobNeed> riders, HashSet<LocalDate> standing)
+    private Job Placed(Job job, Dictionary<Job, LocalDate> gathered)
     {
-        var origin = choices.Min(c => c.Need.Earliest);
-        var stabs = choices.Select(c => new Stab(
-            Number(c.Need.Earliest),
-            Number(c.Need.Best),
-            Number(c.Need.Latest),
-            1 + riders[(c.Need.Id, c.Need.Group)].Count()));
-        var allowed = choices.SelectMany(c => c.Days).Distinct().Order().Select(Number);
-        var days = FewestDays.Choose([.. stabs], [.. allowed], standing.Select(Number).ToHashSet());
-        return choices.Zip(days, (choice, day) => (choice, origin.PlusDays(day)));
+        if (job.IsFixed)
+        {
+            return job with { Date = job.Best, WhyThatDay = calendar.IsAway(job.Best) ? DayReason.StandsThoughAway : DayReason.Best };
+        }
+
+        var (free, days) = calendar.DaysFor(job);
+        if (days.IsEmpty)
+        {
+            return job with { WhyThatDay = DayReason.NoDay, NearestDay = calendar.NearestFreeOutside(job) };
+        }
+
+        var nearest = days.MinBy(job.DaysOff);
+        var day = job.Handled ? gathered[job] : nearest;
+        return job with
+        {
+            Date = day,
+            WhyThatDay = !free ? DayReason.NobodyFree
+                : day == job.Best ? DayReason.Best
+                : job.DaysOff(day) > job.DaysOff(nearest) ? DayReason.SavesGathering
+                : calendar.IsAway(job.Best) ? DayReason.NearestFreeSinceAway
+                : DayReason.NearestFree,
+        };
+    }
+
+    private static IEnumerable<KeyValuePair<Job, LocalDate>> Gather(ImmutableArray<Job> jobs, IEnumerable<LocalDate> allowed, HashSet<LocalDate> standing)
+    {
+        var origin = jobs.Min(j => j.Earliest);
+        var windows = jobs.Select(j => new JobWindow(Number(j.Earliest), Number(j.Best), Number(j.Latest)));
+        var days = FewestDays.Choose([.. windows], [.. allowed.Distinct().Order().Select(Number)], standing.Select(Number).ToHashSet());
+        return jobs.Zip(days, (job, day) => KeyValuePair.Create(job, origin.PlusDays(day)));
 
         int Number(LocalDate day) => Period.DaysBetween(origin, day);
     }
-
-    private readonly record struct Choice(int Index, JobNeed Need, DayKind Kind, ImmutableArray<LocalDate> Days);
 }

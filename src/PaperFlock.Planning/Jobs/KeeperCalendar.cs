@@ -12,32 +12,29 @@ internal sealed class KeeperCalendar(KeeperDays days)
 
     public bool IsAway(LocalDate day) => days.AbsenceOn(day) is not null;
 
-    /// <summary>A free weekday on which the keeper is there.</summary>
-    public bool IsFree(LocalDate day) => days.IsFreeWeekday(day) && !IsAway(day);
-
-    /// <summary>The free days of a window; where it has none, the days the keeper is at least there; empty where there are none either.</summary>
-    public (DayKind Kind, ImmutableArray<LocalDate> Days) DaysFor(LocalDate earliest, LocalDate latest)
+    /// <summary>The free days of its window; where it has none, the days the keeper is at least there; empty where there are none either.</summary>
+    public (bool Free, ImmutableArray<LocalDate> Days) DaysFor(Job job)
     {
-        var free = Days(earliest, latest, IsFree);
-        return free.IsEmpty
-            ? (DayKind.Present, Days(earliest, latest, d => !IsAway(d)))
-            : (DayKind.Free, free);
+        var there = new DateInterval(job.Earliest, job.Latest).Where(d => !IsAway(d)).ToImmutableArray();
+        var free = there.RemoveAll(d => !days.IsFree(d));
+        return free.IsEmpty ? (false, there) : (true, free);
     }
 
-    /// <summary>The free day nearest to a window from outside, the earlier of two as near; null when there is none within a year.</summary>
-    /// <param name="notAfter">A day it may not be later than.</param>
-    public LocalDate? NearestFreeOutside(LocalDate earliest, LocalDate latest, LocalDate? notAfter)
+    /// <summary>
+    /// The free day nearest to its window from outside, the earlier of two as near; null when there is none within a year.
+    /// No day after the window will do for a job kept out of the last six weeks.
+    /// </summary>
+    public LocalDate? NearestFreeOutside(Job job)
     {
         for (var i = 1; i <= SearchDays; i++)
         {
-            var before = earliest.PlusDays(-i);
-            if (IsFree(before))
+            var (before, after) = (job.Earliest.PlusDays(-i), job.Latest.PlusDays(i));
+            if (days.IsFree(before))
             {
                 return before;
             }
 
-            var after = latest.PlusDays(i);
-            if (IsFree(after) && !(after > notAfter))
+            if (days.IsFree(after) && job.Rule.Late != LateHandling.KeptBefore)
             {
                 return after;
             }
@@ -45,27 +42,4 @@ internal sealed class KeeperCalendar(KeeperDays days)
 
         return null;
     }
-
-    private static ImmutableArray<LocalDate> Days(LocalDate earliest, LocalDate latest, Func<LocalDate, bool> wanted)
-    {
-        var found = ImmutableArray.CreateBuilder<LocalDate>();
-        for (var day = earliest; day <= latest; day = day.PlusDays(1))
-        {
-            if (wanted(day))
-            {
-                found.Add(day);
-            }
-        }
-
-        return found.ToImmutable();
-    }
-}
-
-internal enum DayKind
-{
-    /// <summary>A free weekday, keeper there.</summary>
-    Free,
-
-    /// <summary>Not a free weekday, keeper there.</summary>
-    Present,
 }

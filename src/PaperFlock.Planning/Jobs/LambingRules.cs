@@ -1,22 +1,16 @@
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Dates;
-using PaperFlock.Planning.Text;
-using static PaperFlock.Planning.Jobs.JobSources;
 
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The calendar of late pregnancy, hung on the day the first lambs are due.</summary>
 internal static class LambingRules
 {
-
-    private static readonly JobWindow AfterLambing = new(21, 28, 56);
-
     public static IEnumerable<JobRule> For(Practice practice, LambingPlace lambing, bool buckets)
     {
         var house = new JobWindow(-10, -7, -5).MovedTo(-practice.HouseDaysBeforeLambing);
         return Feeding(practice, buckets)
             .Append(Booster(practice))
-            .Append(ShedReady(house, lambing))
+            .Append(Work(JobKind.ShedReady, ByHousing(house), JobReason.EarlyLambs) with { Handled = false })
             .Concat(Housing(practice, lambing, house))
             .Concat(Lambing(practice));
     }
@@ -24,45 +18,22 @@ internal static class LambingRules
     private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
     {
         var feedFrom = -7 * practice.FeedWeeksBeforeLambing;
-        yield return JobRule.Fixed(
-            JobIds.FeedFrom, "Start feeding", JobAnchor.FirstDue, feedFrom, handled: false,
-            $"{Before(feedFrom)}, when the lambs begin to do most of their growing",
-            "common practice; RHET: 6 to 8 weeks before lambing");
+        yield return On(JobKind.FeedFrom, JobAnchor.FirstDue, feedFrom, JobReason.LambsGrowMost, FigureSource.FeedingStart);
         if (buckets)
         {
-            yield return JobRule.Fixed(
-                JobIds.BucketsOut, "Buckets out", JobAnchor.FirstDue, feedFrom, handled: false,
-                $"{Before(feedFrom)}, with the feeding", CommonPractice());
+            yield return On(JobKind.BucketsOut, JobAnchor.FirstDue, feedFrom, JobReason.WithTheFeeding);
         }
 
-        var twoFeeds = -7 * practice.TwoFeedsWeeksBeforeLambing;
-        yield return JobRule.Fixed(
-            JobIds.TwoFeeds, "Two feeds a day", JobAnchor.FirstDue, twoFeeds, handled: false,
-            $"{Before(twoFeeds)}: she has less room, so feed little and often", CommonPractice());
-
-        var heavy = -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing;
-        yield return JobRule.Fixed(
-            JobIds.HeavyRounds, English.Plural(practice.ChecksPerDay.Heavy, $"{practice.ChecksPerDay.Heavy} round a day", $"{practice.ChecksPerDay.Heavy} rounds a day"), JobAnchor.FirstDue, heavy, handled: false,
-            $"{Before(heavy)}: a heavy ewe on her back cannot right herself", CommonPractice());
+        yield return On(JobKind.TwoFeeds, JobAnchor.FirstDue, -7 * practice.TwoFeedsWeeksBeforeLambing, JobReason.LessRoomForFeed);
+        yield return On(
+            JobKind.HeavyRounds, JobAnchor.FirstDue, -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, JobReason.HeavyEweOnHerBack);
     }
 
     private static JobRule Booster(Practice practice)
     {
         var (first, last) = practice.BoosterWeeksBeforeLambing;
         var middle = (-7 * first) + (7 * (first - last) / 2);
-        return new(
-            JobIds.Booster, "Booster, as vet advised", JobAnchor.FirstDue, new(-7 * first, middle, -7 * last), Handled: true,
-            $"{Before(middle)}, so that her first milk carries it to her lambs; handle her standing",
-            "Teagasc, reported by Agriland: 4 to 6 weeks before lambing; the label and the vet come first");
-    }
-
-    /// <summary>Ready by the first day they may come in, so it gives way when housing is set earlier than usual.</summary>
-    private static JobRule ShedReady(JobWindow house, LambingPlace lambing)
-    {
-        var window = ByHousing(house);
-        return new(
-            JobIds.ShedReady, lambing == LambingPlace.Indoors ? "Shed and lambing kit ready" : "Lambing field and kit ready",
-            JobAnchor.FirstDue, window, Handled: false, $"{Before(window.Best)}, in case she is early", CommonPractice());
+        return Work(JobKind.Booster, new(-7 * first, middle, -7 * last), JobReason.FirstMilkProtectsLambs, FigureSource.Booster);
     }
 
     private static IEnumerable<JobRule> Housing(Practice practice, LambingPlace lambing, JobWindow house)
@@ -70,57 +41,38 @@ internal static class LambingRules
         var indoors = lambing == LambingPlace.Indoors;
         if (indoors)
         {
-            yield return new(
-                JobIds.House, "House", JobAnchor.FirstDue, house, Handled: true,
-                $"{Before(house.Best)}, so that they are settled before lambs come", CommonPractice());
+            yield return Work(JobKind.House, house, JobReason.SettledBeforeLambing);
         }
 
+        // Jobs with one window have one day: ewes dagged or shorn at housing are gathered once.
         switch (practice.Dag)
         {
-            case Dagging.AtHousing when indoors:
-                yield return new(
-                    JobIds.Dag, "Dag", JobAnchor.FirstDue, house, Handled: true,
-                    "with housing, so that they are gathered once; handle her standing", CommonPractice(), RidesWith: JobIds.House);
-                break;
             case Dagging.AtHousing:
-                yield return new(
-                    JobIds.Dag, "Dag before lambing", JobAnchor.FirstDue, house, Handled: true,
-                    $"{Before(house.Best)}, so that lambs find a clean teat; handle her standing", CommonPractice());
+                yield return Work(JobKind.Dag, house, indoors ? JobReason.GatheredOnceWithHousing : JobReason.CleanTeat);
                 break;
             case Dagging.BeforeHousing:
-                var window = ByHousing(house);
-                yield return new(
-                    JobIds.Dag, indoors ? "Dag before housing" : "Dag before lambing", JobAnchor.FirstDue, window, Handled: true,
-                    $"{Before(window.Best)}, so that they go in clean; handle her standing", CommonPractice());
+                yield return Work(JobKind.Dag, ByHousing(house), indoors ? JobReason.CleanWhenHoused : JobReason.CleanTeat);
                 break;
         }
 
         // Ewes shorn in winter must stay in, so where they lamb outdoors there is no such job: the plan warns of it.
         if (practice.Shear == Shearing.AtHousing && indoors)
         {
-            yield return new(
-                JobIds.Shear, "Shear", JobAnchor.FirstDue, house, Handled: true,
-                "with housing, so that they are gathered once; handle her standing",
-                "Teagasc, reported by Agriland: shorn ewes stay housed for at least 8 weeks", RidesWith: JobIds.House);
+            yield return Work(JobKind.Shear, house, JobReason.GatheredOnceWithHousing, FigureSource.WinterShearing);
         }
     }
 
     private static IEnumerable<JobRule> Lambing(Practice practice)
     {
-        yield return JobRule.Fixed(
-            JobIds.FirstDue, "First lambs due", JobAnchor.FirstDue, 0, handled: false,
-            "gestation length after the first day any could have been mated", DueSource());
-        yield return JobRule.Fixed(
-            JobIds.LastDue, "Last lambs due", JobAnchor.LastDue, 0, handled: false,
-            "gestation length after the last day any could have been mated", DueSource());
+        yield return On(JobKind.FirstDue, JobAnchor.FirstDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
+        yield return On(JobKind.LastDue, JobAnchor.LastDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
         if (practice.Shear == Shearing.AfterLambing)
         {
-            yield return new(
-                JobIds.Shear, "Shear", JobAnchor.LastDue, AfterLambing, Handled: true,
-                $"{DateWords.Span(AfterLambing.Best)} after the last is due, with the lambs on their feet", CommonPractice());
+            yield return Work(JobKind.Shear, new(21, 28, 56), JobReason.LambsOnTheirFeet) with { Anchor = JobAnchor.LastDue };
         }
     }
 
+    /// <summary>Over by the first day they may come in, so it gives way when housing is set earlier than usual.</summary>
     private static JobWindow ByHousing(JobWindow house)
     {
         var latest = Math.Min(-10, house.Earliest);
@@ -128,8 +80,11 @@ internal static class LambingRules
         return new(best - 7, best, latest);
     }
 
-    private static string Before(int days) =>
-        days < 0 ? $"{DateWords.Span(-days)} before the first is due" : "when the first is due";
+    /// <summary>Ewes are gathered for it, on a day that suits.</summary>
+    private static JobRule Work(JobKind kind, JobWindow window, JobReason reason, FigureSource source = FigureSource.CommonPractice) =>
+        new(kind, JobAnchor.FirstDue, window, Handled: true, reason, source);
 
-    private static string DueSource() => "gestation length and mating dates of the flock file";
+    /// <summary>It stands on its day and nobody is gathered for it.</summary>
+    private static JobRule On(JobKind kind, JobAnchor anchor, int day, JobReason reason, FigureSource source = FigureSource.CommonPractice) =>
+        new(kind, anchor, JobWindow.Day(day), Handled: false, reason, source) { IsFixed = true };
 }

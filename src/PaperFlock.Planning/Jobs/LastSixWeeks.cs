@@ -1,5 +1,4 @@
 using NodaTime;
-using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Jobs;
 
@@ -11,12 +10,8 @@ internal readonly record struct LastSixWeeks(LocalDate From, LocalDate To)
 {
     public const int Days = 42;
 
-    public static string KeptOut() => "kept out of the last six weeks, when no ewe is turned over";
-    public static string Must() => "it falls in the last six weeks, so handle her standing";
-
     /// <summary>Null when the group has no ewe in lamb.</summary>
-    public static LastSixWeeks? Of(GroupDueDates due) =>
-        due is { First: { } first, Last: { } last } ? new LastSixWeeks(first.PlusDays(-Days), last) : null;
+    public static LastSixWeeks? Of(GroupDueDates? due) => due is null ? null : new(due.First.Day.PlusDays(-Days), due.Last.Day);
 
     public bool Overlaps(LocalDate earliest, LocalDate latest) => earliest <= To && latest >= From;
 }

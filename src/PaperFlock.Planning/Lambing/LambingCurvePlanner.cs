@@ -19,7 +19,7 @@ internal static class LambingCurvePlanner
             .ToImmutableArray();
         if (carrying.IsEmpty)
         {
-            return new LambingCurve([], [], null, "No ewe is in lamb.");
+            return new LambingCurve(0, [], [], null);
         }
 
         var pens = flock.Housing.Lambing == LambingPlace.Indoors ? flock.Housing.LambingPens : null;
@@ -35,7 +35,7 @@ internal static class LambingCurvePlanner
             .Order()
             .ToImmutableArray();
         var worst = pens is null ? null : days.Max(d => d.ChanceOverPens);
-        return new LambingCurve(days, busiest, worst, LambingWords.Of(flock.Housing, carrying.Length, days));
+        return new LambingCurve(carrying.Length, days, busiest, worst);
     }
 
     private static LambingDay Day(ImmutableArray<LambingEwe> ewes, LocalDate date, int? pens)

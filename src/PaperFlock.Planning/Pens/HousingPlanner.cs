@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 
@@ -11,15 +12,10 @@ internal static class HousingPlanner
     /// <param name="ewes">In the order of the flock file.</param>
     public static HousingPlan Plan(Flock flock, IReadOnlyList<EwePlan> ewes)
     {
-        if (flock.Housing.Lambing == LambingPlace.Outdoors)
-        {
-            return new HousingPlan([], 0, "The ewes lamb outdoors: no pens are planned.", RoomNeeded.Source());
-        }
-
         var pens = flock.Housing.Pens;
-        if (pens.IsEmpty)
+        if (flock.Housing.Lambing == LambingPlace.Outdoors || pens.IsEmpty)
         {
-            return new HousingPlan([], 0, "The flock file names no pens, so nobody is placed in one.", RoomNeeded.Source());
+            return HousingPlan.None;
         }
 
         // First due, most lambs first: who is left out, if anyone, is the last to lamb.
@@ -36,9 +32,7 @@ internal static class HousingPlanner
         var average = Average(flock, carrying);
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
             PlanOf(flock, pen, [.. ewes.Where(e => penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
-        ImmutableArray<EwePlan> without = [.. carrying.Where(e => !penOf.ContainsKey(e.Ewe.Tag))];
-        var words = HousingWords.Of(flock, carrying.Length, without, FeedingClass.Of(flock, ewes), plans);
-        return new HousingPlan(plans, without.Length, words, RoomNeeded.Source());
+        return new(plans, [.. carrying.Select(e => e.Ewe).Where(e => !penOf.ContainsKey(e.Tag))], FeedingClass.Of(flock, ewes));
     }
 
     private static Dictionary<string, int> Place(Flock flock, ImmutableArray<EwePlan> housed, ImmutableArray<PenRoom> empty)
@@ -64,7 +58,8 @@ internal static class HousingPlanner
         if (byRoom is null)
         {
             byRoom = PenPacking.Of(rooms, empty)?.ToArray()
-                ?? throw new InvalidOperationException("ewes chosen because they fit do not fit");
+                // They were chosen because they fit.
+                ?? throw new UnreachableException();
             Regrouping.Swap(rooms, classOf, empty, byRoom);
         }
 

@@ -2,14 +2,14 @@ using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning.Pens;
 
-/// <summary>What one pregnant ewe wants of a straw-bedded pen.</summary>
+/// <summary>
+/// What one pregnant ewe wants of a straw-bedded pen. Floor: DEFRA PB5162 (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m²); trough:
+/// Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg).
+/// </summary>
 /// <param name="Floor">Square metres.</param>
 /// <param name="Trough">Metres of trough, for all to eat concentrate at once.</param>
 internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
 {
-    /// <summary>The tables followed, for the paper.</summary>
-    public static string Source() => "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less); trough: Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg)";
-
     /// <summary>DEFRA PB5162 lets winter-shorn ewes have a tenth less floor, and no less trough.</summary>
     private const decimal ShornFloor = 0.9m;
 

@@ -1,19 +1,17 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Planning.Rounds;
 
 internal static class RoundPlanner
 {
-    /// <param name="lastLambing">Until when a ewe may well be late; rounds stay heavy until then, or until the last due date if that is later.</param>
     /// <summary>Every day from <paramref name="from"/> to <paramref name="to"/>, both included.</summary>
+    /// <param name="lastLambing">Until when a ewe may well be late; rounds stay heavy until then, or until the last due date if that is later.</param>
     public static ImmutableArray<RoundDay> Plan(Flock flock, SeasonDates dates, LocalDate from, LocalDate to, LocalDate? lastLambing)
     {
         var heavyFrom = dates.FirstDue?.PlusDays(-7 * flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing);
-        var heavyWhy = $"the heavy weeks, from {English.CountLoose(flock.Practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, "week", "weeks")} before the first is due until the last has most likely lambed";
-        var quietWhy = dates.FirstDue is null ? "no ewe is in lamb" : "outside the heavy weeks";
+        var quiet = dates.FirstDue is null ? RoundReason.NoneInLamb : RoundReason.OutsideHeavyWeeks;
         var times = new RoundTimes(flock.Practice);
         var days = ImmutableArray.CreateBuilder<RoundDay>();
         for (var date = from; date <= to; date = date.PlusDays(1))
@@ -29,7 +27,7 @@ internal static class RoundPlanner
                 sun.Dusk?.TimeOfDay,
                 times.For(date, sun, checks))
             {
-                Why = heavy ? heavyWhy : quietWhy,
+                Why = heavy ? RoundReason.HeavyWeeks : quiet,
             });
         }
 

@@ -25,8 +25,8 @@ internal sealed class RoundTimes(Practice practice)
         var first = First(date, sun);
         var last = Minutes(practice.LastRound);
         return checks <= 1 || last <= first
-            ? [Named(first, "first light")]
-            : [Named(first, "first light"), .. Between(date, sun, first, last, checks - 2), Named(last, "late")];
+            ? [At(first, PartOfDay.FirstLight)]
+            : [At(first, PartOfDay.FirstLight), .. Between(date, sun, first, last, checks - 2), At(last, PartOfDay.Late)];
     }
 
     private int First(LocalDate date, SunDay sun)
@@ -47,8 +47,8 @@ internal sealed class RoundTimes(Practice practice)
         return number switch
         {
             0 => [],
-            1 when Apart(first, midday, last) => [Named(midday!.Value, "midday")],
-            2 when Apart(first, midday, dusk, last) => [Named(midday!.Value, "midday"), Named(dusk!.Value, "dusk")],
+            1 when Apart(first, midday, last) => [At(midday!.Value, PartOfDay.Midday)],
+            2 when Apart(first, midday, dusk, last) => [At(midday!.Value, PartOfDay.Midday), At(dusk!.Value, PartOfDay.Dusk)],
             _ => Spread(first, last, number),
         };
     }
@@ -66,30 +66,22 @@ internal sealed class RoundTimes(Practice practice)
         return true;
     }
 
-    private static IEnumerable<Round> Spread(int first, int last, int number)
-    {
-        var times = Enumerable.Range(1, number)
-            .Select(i => ToStep(first + ((last - first) * i / (double)(number + 1))))
-            .Where(t => first < t && t < last)
-            .Distinct();
-        var used = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var time in times)
-        {
-            var name = PartOfDay(time);
-            var count = used[name] = used.GetValueOrDefault(name) + 1;
-            yield return Named(time, count == 1 ? name : $"{name} {count}");
-        }
-    }
+    private static IEnumerable<Round> Spread(int first, int last, int number) => Enumerable.Range(1, number)
+        .Select(i => ToStep(first + ((last - first) * i / (double)(number + 1))))
+        .Where(t => first < t && t < last)
+        .Distinct()
+        .GroupBy(PartOf)
+        .SelectMany(part => part.Select((time, i) => At(time, part.Key, i + 1)));
 
-    private static string PartOfDay(int minutes) => minutes switch
+    private static PartOfDay PartOf(int minutes) => minutes switch
     {
-        < 11 * 60 => "morning",
-        < 14 * 60 => "midday",
-        < 17 * 60 => "afternoon",
-        _ => "evening",
+        < 11 * 60 => PartOfDay.Morning,
+        < 14 * 60 => PartOfDay.Midday,
+        < 17 * 60 => PartOfDay.Afternoon,
+        _ => PartOfDay.Evening,
     };
 
-    private static Round Named(int minutes, string name) => new(LocalTime.Midnight.PlusMinutes(minutes), name);
+    private static Round At(int minutes, PartOfDay part, int number = 1) => new(LocalTime.Midnight.PlusMinutes(minutes), part, number);
 
     private static int Minutes(LocalTime time) => (time.Hour * 60) + time.Minute;
 

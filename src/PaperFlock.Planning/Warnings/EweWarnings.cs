@@ -1,4 +1,3 @@
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
 
@@ -7,7 +6,7 @@ namespace PaperFlock.Planning.Warnings;
 /// <summary>What does not agree about one ewe.</summary>
 internal static class EweWarnings
 {
-    public static IEnumerable<Diagnostic> For(Flock flock, EwePlan plan)
+    public static IEnumerable<PlanWarning> For(Flock flock, EwePlan plan)
     {
         var ewe = plan.Ewe;
         if (plan.Standing is Standing.Lambed or Standing.Empty)
@@ -15,20 +14,19 @@ internal static class EweWarnings
             yield break;
         }
 
-        var mated = Mated(ewe);
         if (ewe.ToTup == false)
         {
-            if (mated is not null)
+            if (ewe.Scan > 0 || !ewe.Marks.IsEmpty)
             {
-                yield return WarningWords.KeptBackYetMated(ewe, mated);
+                yield return new PlanWarning.KeptBackYetMated(ewe);
             }
 
             yield break;
         }
 
-        if (TupAdvisor.UnfitBecause(ewe) is { Length: > 0 } finding)
+        if (!plan.Advice.Unfit.IsEmpty)
         {
-            yield return WarningWords.UnfitForTup(ewe, finding, Yet(plan, mated));
+            yield return new PlanWarning.UnfitForTup(plan);
         }
 
         if (StageAgainstMark(flock, ewe) is { } odd)
@@ -37,22 +35,8 @@ internal static class EweWarnings
         }
     }
 
-    private static string? Mated(Ewe ewe) => ewe switch
-    {
-        { Scan: { } scan and > 0 } => $"scanned with {WarningWords.Count(scan, "lamb")}",
-        { Marks.IsEmpty: false } => $"marked {WarningWords.Day(ewe.Marks[^1])}",
-        _ => null,
-    };
-
-    private static string Yet(EwePlan plan, string? mated) => (plan.Standing, mated) switch
-    {
-        (_, not null) => $", yet she is {mated}",
-        (Standing.LeftOut, _) => ": she is left out of the plan",
-        _ => ", yet she is in the group that does",
-    };
-
     /// <summary>Only where one heat was seen: among several the scanner's word chooses.</summary>
-    private static Diagnostic? StageAgainstMark(Flock flock, Ewe ewe)
+    private static PlanWarning.StageAgainstMark? StageAgainstMark(Flock flock, Ewe ewe)
     {
         var group = flock.GroupOf(ewe);
         if (group.IsOneDay || ewe.ScanStage is not { } stage)
@@ -69,6 +53,6 @@ internal static class EweWarnings
         var against = stage == ScanStage.Early
             ? heats[0] > TupStay.EndOfFirstHalf(group)
             : heats[0] < TupStay.StartOfSecondHalf(group);
-        return against ? WarningWords.StageAgainstMark(ewe, stage, heats[0]) : null;
+        return against ? new(ewe, stage, heats[0]) : null;
     }
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -18,7 +17,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
 
     public ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var job = context.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.TeethToesTeats);
+        var job = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {DateText.Long(d)}." : "";
         var head = context.Head("Before the tup: teeth, toes, teats", Code, Block.Sentences(day, "Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot."), sideways: true);
         var rows = PencilLists.BeforeTheTup(context.Plan).Select(e => Row(context, e));
@@ -59,17 +58,10 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
 
     private static Text Advice(EwePlan ewe)
     {
-        var verdict = ewe.Advice.Verdict switch
-        {
-            TupVerdict.ToTheTup => "to the tup",
-            TupVerdict.TreatFirst => "treat first, look again",
-            TupVerdict.LeaveOut => "leave out",
-            _ => "cull",
-        };
         var unchecked_ = ewe.Ewe is { Teeth: Teeth.Unchecked, Toes: Toes.Unchecked, Teats: Teats.Unchecked };
         return unchecked_
             ? Block.Text("tup · treat first · leave out · cull", TypeScale.Label)
-            : new Text([new Run(verdict, TypeScale.BodyBold), new Run(ewe.Advice.Reason.Length > 0 ? $": {ewe.Advice.Reason}" : "", TypeScale.Body)]);
+            : new Text([new Run(TupAdviceText.Verdict(ewe.Advice.Verdict), TypeScale.BodyBold), new Run(ewe.Advice.Findings.IsEmpty ? "" : $": {TupAdviceText.Reason(ewe)}", TypeScale.Body)]);
     }
 
     private static NeedSpace TupCheck(SheetContext context)

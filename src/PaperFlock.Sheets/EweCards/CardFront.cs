@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.EweCards;
@@ -120,7 +119,7 @@ internal static class CardFront
                             new RowCell(Track.Share(), Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
                         ]),
                     Block.Text($"9 in 10 between {DateText.Short(due.Earliest)} and {DateText.Short(due.Latest)}", TypeScale.Label),
-                    Block.Text(due.Words, TypeScale.LabelBold)),
+                    Block.Text(EvidenceText.Of(due.Evidence), TypeScale.LabelBold)),
                 padding,
                 Lines.Section);
         }
@@ -128,7 +127,7 @@ internal static class CardFront
         var (bold, plain) = ewe.Standing switch
         {
             Standing.Lambed => ($"Lambed {DateText.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
-            Standing.LeftOut => ("Left out of the tup", ewe.Advice.Reason),
+            Standing.LeftOut => ("Left out of the tup", TupAdviceText.Reason(ewe)),
             _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
         };
         return new Box(
@@ -170,7 +169,7 @@ internal static class CardFront
     {
         var jobs = context.Plan.Jobs
             .Where(j => j.Handled && j.Date is not null && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
-            .Where(j => ewe.IsCarrying || j.Id is not (JobIds.House or JobIds.Dag or JobIds.Booster))
+            .Where(j => ewe.IsCarrying || j.Kind is not (JobKind.House or JobKind.Dag or JobKind.Booster))
             .GroupBy(j => j.Date!.Value)
             .OrderBy(g => g.Key)
             .TakeLast(most)
@@ -179,7 +178,7 @@ internal static class CardFront
             [
                 .. jobs.Select(g => Block.TickWith(
                     context.BarnTick,
-                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => j.Title).Distinct()), TypeScale.Label)]))),
+                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => JobText.Title(j, context.Flock)).Distinct()), TypeScale.Label)]))),
             ],
             3);
     }

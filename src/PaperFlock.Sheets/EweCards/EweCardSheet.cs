@@ -5,7 +5,6 @@ using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 

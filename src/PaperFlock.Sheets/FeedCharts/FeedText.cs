@@ -2,7 +2,6 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.FeedCharts;
@@ -61,7 +60,7 @@ internal static class FeedText
         }
 
         plain.AddRange(context.Plan.Jobs
-            .Where(j => j.Id == JobIds.House && j.Date is { } d && d >= week.WeekBeginning && d <= end && group.Ewes.Any(e => e.Ewe.Group == j.Group?.Name))
+            .Where(j => j.Kind == JobKind.House && j.Date is { } d && d >= week.WeekBeginning && d <= end && group.Ewes.Any(e => e.Ewe.Group == j.Group?.Name))
             .Select(j => j.Date!.Value).Distinct().Order()
             .Select(d => $"indoors from {DateText.Short(d)}"));
         plain.AddRange(context.Flock.KeeperDays.Away

@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Jobs;
 using PaperFlock.Sheets.Theme;
 
@@ -52,7 +51,7 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
     private static string Rounds(RoundDay day)
     {
         var rounds = day.Times.Length;
-        var times = string.Join(", ", day.Times.Select(t => $"{t.Name} {DateText.Clock(t.At)}"));
+        var times = string.Join(", ", day.Times.Select(t => $"{RoundText.Name(t)} {DateText.Clock(t.At)}"));
         return English.Plural(
             rounds,
             $"{rounds}\u00a0round a day: {times}. Times move with the sun: the log has each day's.",
@@ -71,9 +70,9 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
     {
         ImmutableArray<string> lines =
         [
-            .. JobEntries.Of(plan)
+            .. JobLine.Of(plan)
                 .Where(e => e.Job.Date is { } d && d >= away.From && d <= away.To)
-                .Select(e => $"{DateText.Short(e.ShownOn)}: {e.Title}{e.GroupWords}."),
+                .Select(e => $"{DateText.Short(e.Job.ShownOn)}: {e.Title}{(e.Groups.Length > 0 ? $" · {e.Groups}" : "")}."),
         ];
         return lines.IsEmpty ? ["None beyond the rounds and the feeding."] : lines;
     }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
@@ -28,7 +27,7 @@ internal static class MayLamb
             return [];
         }
 
-        var names = ewes.SelectMany((e, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Body), Who.Called(e, TypeScale.Body) });
+        var names = ewes.SelectMany((e, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Body), Who.Called(e.Ewe, TypeScale.Body) });
         return [new Text([new Run($"{English.Count(ewes.Length, "ewe", "ewes")}, soonest first:" + " ", TypeScale.BodyBold), .. names, new Run(".", TypeScale.Body)])];
     }
 }

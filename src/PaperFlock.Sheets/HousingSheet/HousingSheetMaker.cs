@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -26,12 +25,12 @@ internal sealed class HousingSheetMaker : ISheetMaker
     public ImmutableArray<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
-        if (!plan.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag))
+        if (!plan.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag))
         {
             return [];
         }
 
-        var head = context.Head("Housing and dagging", Code, plan.Housing.Words);
+        var head = context.Head("Housing and dagging", Code, HousingText.Of(plan.Housing, plan.Flock.Housing));
         var body = new Column([.. Parts(context)], 11);
         return [new Sheet(Kind, Code, "Housing and dagging", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
     }
@@ -39,9 +38,9 @@ internal sealed class HousingSheetMaker : ISheetMaker
     private static IEnumerable<Element> Parts(SheetContext context)
     {
         var plan = context.Plan;
-        foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Id is JobIds.House or JobIds.Dag)))
+        foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag)))
         {
-            var what = gathering.Jobs.Select(j => j.Title.ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
+            var what = gathering.Jobs.Select(j => JobText.Title(j, plan.Flock).ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
             yield return Block.BoldThen(
                 DateText.Long(gathering.Date) + ":",
                 $"{what}. " + "Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
@@ -56,18 +55,14 @@ internal sealed class HousingSheetMaker : ISheetMaker
         if (!plan.Housing.Pens.IsEmpty)
         {
             yield return PenTable(context);
-            yield return Block.Text($"Room by {plan.Housing.Source}.", TypeScale.Label);
+            yield return Block.Text($"Room by {FigureSourceText.Of(FigureSource.HousingRoom)}.", TypeScale.Label);
             foreach (var pen in plan.Housing.Pens.Where(p => !p.Ewes.IsEmpty))
             {
                 yield return PenList(context, pen);
             }
         }
 
-        if (plan.Flock.Housing.LambingPens is not null || plan.Lambing.Words.Length > 0)
-        {
-            yield return Block.BoldThen("Lambing pens.", plan.Lambing.Words, TypeScale.Body);
-        }
-
+        yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
         yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.TableRow, 2);
     }
 

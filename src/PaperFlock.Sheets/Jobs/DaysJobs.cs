@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Jobs;
@@ -15,8 +14,8 @@ internal static class DaysJobs
     public static ImmutableArray<Sheet> Make(SheetContext context, DateInterval days, string code)
     {
         var plan = context.Plan;
-        var then = JobEntries.Of(plan, plan.Jobs.Where(j => days.Contains(j.ShownOn)));
-        var other = JobEntries.Of(plan, plan.Jobs.Where(j => !days.Contains(j.ShownOn) && context.Concerns(j.Earliest, j.Latest)));
+        var then = JobLine.Of(plan, plan.Jobs.Where(j => days.Contains(j.ShownOn)));
+        var other = JobLine.Of(plan, plan.Jobs.Where(j => !days.Contains(j.ShownOn) && context.Concerns(j.Earliest, j.Latest)));
         if (then.IsEmpty && other.IsEmpty)
         {
             return [];

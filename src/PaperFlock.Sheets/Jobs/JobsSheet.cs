@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -21,16 +20,16 @@ internal sealed class JobsSheet : ISheetMaker
             return DaysJobs.Make(context, days, Code);
         }
 
-        var entries = JobEntries.Of(context.Plan);
-        if (entries.IsEmpty)
+        var lines = JobLine.Of(context.Plan);
+        if (lines.IsEmpty)
         {
             return [];
         }
 
         var gatherings = context.Plan.Gatherings.Length;
-        var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all: the fewest that will do.";
+        var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all, no more than needed.";
         var head = context.Head("Jobs", Code, lead);
-        var months = entries.GroupBy(e => (e.ShownOn.Year, e.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().ShownOn), [.. month]));
+        var months = lines.GroupBy(e => (e.Job.ShownOn.Year, e.Job.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().Job.ShownOn), [.. month]));
         var sides = Binder.BothSides(context, Code, new Column([.. months, AddedByHand(context)], 10), context.UprightDesign(Code, head));
         return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
     }
@@ -38,7 +37,7 @@ internal sealed class JobsSheet : ISheetMaker
     public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.TableRow, 3);
 
     /// <param name="title">Such as the month.</param>
-    public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobEntry> entries)
+    public static NeedSpace Part(SheetContext context, string title, ImmutableArray<JobLine> lines)
     {
         var tick = context.Column(Mm(16), TypeScale.Label, "done", "not done", "not needed");
         var table = new Table(
@@ -51,31 +50,28 @@ internal sealed class JobsSheet : ISheetMaker
                     Block.Cell("not needed", TypeScale.Label, TextAlign.Centre), Block.Cell("day, initials", TypeScale.Label),
                 ]),
             ],
-            [.. entries.Select(e => Row(context, e))])
+            [.. lines.Select(l => Row(context, l))])
         { Name = title };
         return new NeedSpace(
             Block.Column(4, Block.Text(title, TypeScale.Heading), table),
             Mm(38));
     }
 
-    private static TableRow Row(SheetContext context, JobEntry entry)
+    private static TableRow Row(SheetContext context, JobLine line)
     {
-        var words = new List<Element> { new Text([new Run(entry.Title, TypeScale.BodyBold), new Run(entry.GroupWords, TypeScale.Body)]) };
-        if (entry.Job.Trouble is { } trouble)
-        {
-            var nearest = trouble.NearestDay is { } day ? $"The nearest day that would do is {DateText.Short(day)}." : "";
-            words.Add(Block.Text(Block.Sentences("NOT PLACED.", trouble.Words, nearest), TypeScale.BodyBold));
-        }
-        else
-        {
-            words.Add(Block.Text(entry.WhyIn(), TypeScale.Body));
-        }
-
+        var words = new Column(
+            [
+                new Text([new Run(line.Title, TypeScale.BodyBold), new Run(line.Groups.Length > 0 ? $" · {line.Groups}" : "", TypeScale.Body)]),
+                JobText.Trouble(line.Job) is { } trouble
+                    ? Block.Text($"NOT PLACED. {trouble}", TypeScale.BodyBold)
+                    : Block.Text(line.Why(context.Plan), TypeScale.Body),
+            ],
+            1);
         var day1 = new List<Element>
         {
-            Block.Text(entry.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
+            Block.Text(line.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
         };
-        if (entry.Job.Handled && entry.Job.Date is not null)
+        if (line.Job.Handled && line.Job.Date is not null)
         {
             day1.Add(Block.Text("gather", TypeScale.Label));
         }
@@ -84,11 +80,11 @@ internal sealed class JobsSheet : ISheetMaker
         return new TableRow(
             [
                 Block.Cell(new Column([.. day1])),
-                Block.Cell(new Column([.. words], 1)),
+                Block.Cell(words),
                 tick, tick, tick,
                 Block.Blank(),
             ],
             Math.Max(context.TableRow, context.TableTick + 5),
-            Name: entry.Title);
+            Name: line.Title);
     }
 }

@@ -3,7 +3,6 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 

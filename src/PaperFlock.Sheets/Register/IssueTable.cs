@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;

@@ -4,7 +4,6 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Swap;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -119,7 +118,7 @@ internal static class RegisterSheet
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
     private static Text CardNames(ILookup<string, EwePlan> ewes, ImmutableArray<string> names)
     {
-        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Label), Who.Called(ewes[c].First(), TypeScale.Label) });
+        var runs = names.SelectMany((c, i) => new[] { new Run(i > 0 ? ", " : "", TypeScale.Label), Who.Called(ewes[c].First().Ewe, TypeScale.Label) });
         return new Text([.. runs], Leading: 1.2);
     }
 

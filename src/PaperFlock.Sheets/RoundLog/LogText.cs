@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.RoundLog;
@@ -56,7 +55,7 @@ internal static class LogText
                 yield return new Run(", ", style);
             }
 
-            yield return Who.Called(ewes[i], style);
+            yield return Who.Called(ewes[i].Ewe, style);
             if (ewes[i].Litter >= 3)
             {
                 yield return new Run($"\u00a0({(ewes[i].Litter == 3 ? "three" : "many")})", style);

@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -38,7 +37,8 @@ internal static class RoundTable
     public static TableRow Row(SheetContext context, Round round, LocalDate? day = null, double? ruleAbove = null)
     {
         var tick = Block.Cell(Block.Tick(context.BarnTick));
-        var label = day is { } d ? $"{DateText.WeekdayNumber(d)} {round.Name}" : round.Name;
+        var name = RoundText.Name(round);
+        var label = day is { } d ? $"{DateText.WeekdayNumber(d)} {name}" : name;
         return new TableRow(
             [
                 new TableCell(

@@ -3,7 +3,6 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -25,7 +24,7 @@ internal sealed class ScanDaySheet : ISheetMaker
             return [];
         }
 
-        var days = context.Plan.Jobs.Where(j => j.Id == JobIds.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
+        var days = context.Plan.Jobs.Where(j => j.Kind == JobKind.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
         var on = days.Length == 0 ? "" : $"On {days.Select(DateText.Long).Aggregate((before, after) => $"{before} and {after}")}.";
         var head = context.Head("Scan day", Code, Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best."));
         var table = new Table(
@@ -51,7 +50,7 @@ internal sealed class ScanDaySheet : ISheetMaker
             ? Block.Cell($"scanned {n}", TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("0   1   2   3   4", spaced, TextAlign.Centre);
         var stage = ewe.Ewe.ScanStage is { } s
-            ? Block.Cell(s == Flocks.ScanStage.Early ? "early" : "late", TypeScale.BodyBold, TextAlign.Centre)
+            ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
         return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName);
     }
@@ -60,7 +59,7 @@ internal sealed class ScanDaySheet : ISheetMaker
     {
         var group = context.Flock.GroupOf(ewe.Ewe);
         var mated = group.IsOneDay ? group.TupIn : ewe.Ewe.Marks.IsEmpty ? (LocalDate?)null : ewe.Ewe.Marks[^1];
-        var day = context.Plan.Jobs.FirstOrDefault(j => j.Id == JobIds.Scan && j.Group?.Name == group.Name)?.Date;
+        var day = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.Scan && j.Group?.Name == group.Name)?.Date;
         if (mated is not { } m)
         {
             return Block.Text("no mark seen", TypeScale.Label);

@@ -1,7 +1,6 @@
 using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -61,10 +60,10 @@ internal static class SwapSheet
 
     private static TableRow Row(SheetContext context, string label, string title, string? takeOut, string? putIn, string words) => new(
         [
-            Block.Cell(Block.Column(1, Block.Text(label, new TextStyle(Face.MonoBold, 11)), new Text(Who.InWords(title, context.Plan, TypeScale.Label)))),
+            Block.Cell(Block.Column(1, Block.Text(label, new TextStyle(Face.MonoBold, 11)), new Text(Who.Quoted(title, context.Plan, TypeScale.Label)))),
             Step(context, takeOut),
             Step(context, putIn),
-            Block.Cell(new Text(Who.InWords(words, context.Plan, TypeScale.Body), Leading: 1.2)),
+            Block.Cell(new Text(Who.Quoted(words, context.Plan, TypeScale.Body), Leading: 1.2)),
         ],
         context.TableTick + 8,
         Name: label);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Sheets.Theme;
 

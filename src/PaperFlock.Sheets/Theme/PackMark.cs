@@ -3,7 +3,6 @@ using System.Globalization;
 using NodaTime;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Theme;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
@@ -24,12 +25,12 @@ internal static class Who
     }
 
     /// <summary>What she is called in running text: her name, which stays in one piece; else her tag, in the mono face even there.</summary>
-    public static Run Called(EwePlan ewe, TextStyle style) => ewe.Ewe.Name is { } name
+    public static Run Called(Ewe ewe, TextStyle style) => ewe.Name is { } name
         ? new Run(name.Replace(' ', '\u00a0'), style)
-        : new Run(ewe.Ewe.Tag, style with { Face = Face.Mono }, Whole: true);
+        : new Run(ewe.Tag, style with { Face = Face.Mono }, Whole: true);
 
-    /// <summary>A sentence of the plan, in which a ewe without a name goes by her tag: the tag is set whole and in the mono face.</summary>
-    public static ImmutableArray<Run> InWords(string words, SeasonPlan plan, TextStyle style)
+    /// <summary>What an earlier issue said, which is known by its words alone: a tag among them is set whole and in the mono face.</summary>
+    public static ImmutableArray<Run> Quoted(string words, SeasonPlan plan, TextStyle style)
     {
         var runs = ImmutableArray.CreateBuilder<Run>();
         var from = 0;

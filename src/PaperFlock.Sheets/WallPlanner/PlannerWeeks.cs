@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Jobs;
 using PaperFlock.Sheets.Theme;
 
@@ -16,7 +15,7 @@ internal static class PlannerWeeks
 
     public static ImmutableArray<PlannerWeek> Of(SeasonPlan plan)
     {
-        var jobs = Entries(plan).ToLookup(e => e.ShownOn);
+        var jobs = Jobs(plan).ToLookup(l => l.Job.ShownOn);
         var weeks = ImmutableArray.CreateBuilder<PlannerWeek>();
         var rounds = plan.Rounds.ToDictionary(r => r.Date);
         for (var start = FirstWeek(plan); start <= plan.To; start = start.PlusDays(7))
@@ -33,13 +32,13 @@ internal static class PlannerWeeks
         : plan.From.PlusDays(Period.DaysBetween(plan.From, plan.AsOf) / 7 * 7);
 
     /// <summary>The rounds are the whole flock's: they grow with the first group, and the column beside says so. A day of which nothing is said is not boxed either.</summary>
-    private static IEnumerable<JobEntry> Entries(SeasonPlan plan)
+    private static IEnumerable<JobLine> Jobs(SeasonPlan plan)
     {
-        var firstHeavy = plan.Jobs.Where(j => j.Id == JobIds.HeavyRounds).Min(j => j.Date);
-        return JobEntries.Of(plan).Where(e => e.Job.Date is null || e.Job.Id != JobIds.HeavyRounds || e.ShownOn == firstHeavy);
+        var firstHeavy = plan.Jobs.Where(j => j.Kind == JobKind.HeavyRounds).Min(j => j.Date);
+        return JobLine.Of(plan).Where(l => l.Job.Date is null || l.Job.Kind != JobKind.HeavyRounds || l.Job.Date == firstHeavy);
     }
 
-    private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobEntry> jobs, Dictionary<LocalDate, RoundDay> rounds)
+    private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobLine> jobs, Dictionary<LocalDate, RoundDay> rounds)
     {
         var keeper = plan.Flock.KeeperDays;
         var days = Enumerable.Range(0, 7).Select(start.PlusDays).ToArray();
@@ -63,19 +62,19 @@ internal static class PlannerWeeks
     }
 
     /// <summary>A line for the day's jobs, one for a sitter who starts that day, one that shouts for each job without a day.</summary>
-    private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobEntry> entries)
+    private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobLine> jobs)
     {
-        var placed = entries.Where(e => e.Job.Date is not null).ToArray();
+        var placed = jobs.Where(l => l.Job.Date is not null).ToArray();
         if (placed.Length > 0)
         {
-            var groups = placed.GroupBy(e => e.GroupWords).Select(g => string.Join(", ", g.Select(e => e.Title)) + Bracketed(g.Key));
+            var groups = placed.GroupBy(l => l.Groups).Select(g => string.Join(", ", g.Select(l => l.Title)) + Bracketed(g.Key));
             yield return new PlannerLine(DateText.WeekdayNumber(day), string.Join(" · ", groups), false);
         }
 
-        foreach (var unplaced in entries.Where(e => e.Job.Date is null))
+        foreach (var unplaced in jobs.Where(l => l.Job.Date is null))
         {
-            var nearest = unplaced.Job.Trouble?.NearestDay is { } n ? $"Nearest day: {DateText.Short(n)}." : "";
-            var words = $"for {unplaced.Title}{Bracketed(unplaced.GroupWords)}.";
+            var nearest = unplaced.Job.NearestDay is { } n ? $"Nearest day: {DateText.Short(n)}." : "";
+            var words = $"for {unplaced.Title}{Bracketed(unplaced.Groups)}.";
             yield return new PlannerLine("NO DAY", Block.Sentences(words, nearest), true);
         }
 
@@ -87,7 +86,7 @@ internal static class PlannerWeeks
         }
     }
 
-    private static string Bracketed(string groupWords) => groupWords.Length == 0 ? "" : $" ({groupWords.TrimStart(' ', '·')})";
+    private static string Bracketed(string groups) => groups.Length == 0 ? "" : $" ({groups})";
 
     /// <summary>The ration in force on the first day of the week that has one, for that litter size.</summary>
     private static decimal? Ration(SeasonPlan plan, int litter, LocalDate start)

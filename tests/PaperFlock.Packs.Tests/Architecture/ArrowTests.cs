@@ -1,4 +1,7 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
+using Mono.Cecil;
+using Mono.Cecil.Cil;
 using NetArchTest.Rules;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
@@ -10,7 +13,7 @@ using PaperFlock.Sheets;
 namespace PaperFlock.Packs.Tests.Architecture;
 
 /// <summary>Which room may know which. The projects' references hold most of it; this holds the rest, and says it in one place.</summary>
-public sealed class ArrowTests
+public sealed partial class ArrowTests
 {
     private static readonly Dictionary<string, Assembly> Rooms = new[]
     {
@@ -71,6 +74,27 @@ public sealed class ArrowTests
         var reading = Types.InAssembly(Rooms["paperflock"]).That().HaveDependencyOn("NodaTime.SystemClock").GetTypes().Select(t => t.Name);
         Assert.Equal(["Program"], reading);
     }
+
+    /// <summary>
+    /// The plan holds facts, and the sheets and the screen put words to them: two words side by side are a sentence. Feeding and stores still say theirs.
+    /// </summary>
+    [Fact]
+    public void The_plan_says_nothing_in_words()
+    {
+        using var room = ModuleDefinition.ReadModule(Rooms["PaperFlock.Planning"].Location);
+        var said =
+            from type in room.GetTypes()
+            where !type.FullName.StartsWith("PaperFlock.Planning.Feeding.", StringComparison.Ordinal) && !type.FullName.StartsWith("PaperFlock.Planning.Stores.", StringComparison.Ordinal)
+            from method in type.Methods
+            where method.HasBody
+            from instruction in method.Body.Instructions
+            where instruction.OpCode == OpCodes.Ldstr && TwoWords().IsMatch((string)instruction.Operand)
+            select $"{type.FullName}: {instruction.Operand}";
+        Assert.Empty(said);
+    }
+
+    [GeneratedRegex(@"\p{L} +\p{L}")]
+    private static partial Regex TwoWords();
 
     /// <summary>System.CommandLine is a package, whatever it is called.</summary>
     private static bool IsNotTheRuntime(string name) =>

@@ -6,6 +6,7 @@ using PaperFlock.Cli;
 using PaperFlock.Cli.Calendar;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
+using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs.Tests.Cli;
 
@@ -34,9 +35,9 @@ public sealed class CalendarTests
         Assert.Equal(plan.Jobs.Length, events.Count);
         foreach (var (job, read) in plan.Jobs.Zip(events))
         {
-            Assert.Equal(CalendarText.Summary(job), read.Summary);
+            Assert.Equal(CalendarText.Summary(plan, job), read.Summary);
             Assert.Equal(CalendarText.Description(plan, job), read.Description);
-            Assert.Contains(job.Why, read.Description, StringComparison.Ordinal);
+            Assert.Contains(JobText.Why(job, plan), read.Description, StringComparison.Ordinal);
             Assert.True(read.IsAllDay);
             Assert.Equal(job.ShownOn.ToDateOnly(), read.Start!.Date);
             // RFC 5545, section 3.6.1: the end is not included.

@@ -35,6 +35,29 @@ public sealed class ExplainTests
         Assert.DoesNotContain("\u00a0", outcome.Out, StringComparison.Ordinal);
     }
 
+    /// <summary>Housing from three days before its best day to two after it, so that its window may lie on both sides of the first due day.</summary>
+    [Theory]
+    [InlineData(0, "from 3 days before to 2 days after, best that day")]
+    [InlineData(1, "from 4 days before to 1 day after, best 1 day before")]
+    [InlineData(2, "5 to 0 days before, best 2")]
+    public void A_window_on_both_sides_of_its_anchor_has_its_best_day(int days, string words)
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", $"{Samples.TwoEwes}\n\npractice: {{house-days-before-lambing: {days}}}\n");
+        Assert.Contains($"counted from   the day the first is due, Mon 4 Jan 2027: {words}\n", bench.Run("explain", flock, "house", "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Wed 10 June lies in the window of the check before the tup, and is not a day to share.</summary>
+    [Theory]
+    [InlineData("teeth", "not joined     the gathering on Wed 10 Jun 2026: the keeper is not free that day")]
+    [InlineData("visit", "counted from   the date in the flock file", "any use        that day, whatever the keeper's week")]
+    public void A_gathering_that_is_not_joined_is_named(string words, params string[] lines)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("explain", bench.Write("flock.yaml", Samples.TwoEwes + Away + "\njobs: [{title: Visit, on: 2026-06-10, handled: true}]\n"), words, "--as-of", "2026-11-25");
+        Assert.All(lines, l => Assert.Contains(l, outcome.Out, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Several_that_are_meant_are_all_explained()
     {

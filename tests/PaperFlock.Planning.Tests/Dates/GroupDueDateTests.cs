@@ -66,18 +66,33 @@ public class GroupDueDateTests
     [Fact]
     public void Nothing_is_due_where_no_ewe_can_be_in_lamb()
     {
-        Assert.Equal(default, Of(Sample.Flock(Sample.Ewe(scan: 0))));
-        Assert.Equal(default, Of(Sample.Flock()));
+        Assert.Null(GroupOf(Sample.Flock(Sample.Ewe(scan: 0))));
+        Assert.Null(GroupOf(Sample.Flock()));
     }
 
     [Fact]
-    public void Dates_are_the_same_only_where_first_and_last_both_are()
+    public void The_ewe_who_sets_a_day_is_known_where_every_mating_is()
     {
-        Assert.NotEqual(Dates("2027-01-04", "2027-02-15"), Dates("2027-01-04", "2027-02-16"));
-        Assert.NotEqual(Dates("2027-01-04", "2027-02-15"), Dates("2027-01-05", "2027-02-15"));
+        var flock = Sample.Flock(Sample.Ewe(marks: "2026-08-14 2026-08-31"), Sample.Ewe("Fern", marks: "2026-08-20"));
+        var due = GroupOf(flock)!;
+
+        Assert.Equal(new GroupDueDay(Sample.Day("2026-08-20"), 147, flock.Ewes[1], new(Evidence.Mark, Sample.Day("2026-08-20"), Sample.Day("2026-08-20")), 2, 0), due.First);
+        Assert.Equal(flock.Ewes[0], due.Last.Ewe);
+        Assert.True(due.Last.Evidence!.MarkedAgain);
     }
 
-    private static GroupDueDates Of(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock));
+    [Fact]
+    public void Ewes_of_whom_no_day_is_known_are_counted()
+    {
+        var due = GroupOf(Sample.Flock(Sample.Ewe(marks: "2026-08-20"), Sample.Ewe("Fern"), Sample.Ewe("Sedge")))!;
 
-    private static GroupDueDates Dates(string first, string last) => new(Sample.Day(first), Sample.Day(last));
+        Assert.Equal(new GroupDueDay(Sample.TupIn, 147, null, null, Ewes: 3, Unsure: 2), due.First);
+        Assert.Equal(new GroupDueDay(Sample.TupOut, 147, null, null, Ewes: 3, Unsure: 2), due.Last);
+    }
+
+    private static GroupDueDates? GroupOf(Flock flock) => GroupDueDates.Of(flock, flock.Groups[0], EwePlans.Of(flock));
+
+    private static (LocalDate First, LocalDate Last) Of(Flock flock) => GroupOf(flock) is { } due ? (due.First.Day, due.Last.Day) : default;
+
+    private static (LocalDate First, LocalDate Last) Dates(string first, string last) => (Sample.Day(first), Sample.Day(last));
 }

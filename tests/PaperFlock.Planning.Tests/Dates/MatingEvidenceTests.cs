@@ -7,24 +7,24 @@ namespace PaperFlock.Planning.Tests.Dates;
 public class MatingEvidenceTests
 {
     [Theory]
-    [InlineData("", null, Evidence.TupStay, "2026-08-10", "2026-09-21", "no mark seen; tup in Mon 10 Aug to Mon 21 Sep")]
-    [InlineData("", ScanStage.Early, Evidence.ScanStage, "2026-08-10", "2026-08-31", "no mark; scanner said early")]
-    [InlineData("", ScanStage.Late, Evidence.ScanStage, "2026-08-31", "2026-09-21", "no mark; scanner said late")]
-    [InlineData("2026-08-14", null, Evidence.Mark, "2026-08-14", "2026-08-14", "marked Fri 14 Aug")]
-    [InlineData("2026-08-14", ScanStage.Late, Evidence.Mark, "2026-08-14", "2026-08-14", "marked Fri 14 Aug")]
+    [InlineData("", null, Evidence.TupStay, "2026-08-10", "2026-09-21", null, false)]
+    [InlineData("", ScanStage.Early, Evidence.Scan, "2026-08-10", "2026-08-31", ScanStage.Early, false)]
+    [InlineData("", ScanStage.Late, Evidence.Scan, "2026-08-31", "2026-09-21", ScanStage.Late, false)]
+    [InlineData("2026-08-14", null, Evidence.Mark, "2026-08-14", "2026-08-14", null, false)]
+    [InlineData("2026-08-14", ScanStage.Late, Evidence.Mark, "2026-08-14", "2026-08-14", null, false)]
     // Two marks in one heat: the last counts, and she has not come back.
-    [InlineData("2026-08-14 2026-08-16", null, Evidence.Mark, "2026-08-16", "2026-08-16", "marked Sun 16 Aug")]
+    [InlineData("2026-08-14 2026-08-16", null, Evidence.Mark, "2026-08-16", "2026-08-16", null, false)]
     // A cycle later: she did not hold to the first.
-    [InlineData("2026-08-14 2026-08-31", null, Evidence.Mark, "2026-08-31", "2026-08-31", "marked again Mon 31 Aug")]
-    [InlineData("2026-08-14 2026-08-31", ScanStage.Early, Evidence.Mark, "2026-08-14", "2026-08-14", "marked Fri 14 Aug; scanner said early")]
-    [InlineData("2026-08-14 2026-08-31", ScanStage.Late, Evidence.Mark, "2026-08-31", "2026-08-31", "marked again Mon 31 Aug; scanner said late")]
-    [InlineData("2026-08-14 2026-08-31 2026-09-17", null, Evidence.Mark, "2026-09-17", "2026-09-17", "marked again Thu 17 Sep")]
-    public void The_strongest_evidence_dates_her_and_says_so(
-        string marks, ScanStage? stage, Evidence kind, string first, string last, string words)
+    [InlineData("2026-08-14 2026-08-31", null, Evidence.Mark, "2026-08-31", "2026-08-31", null, true)]
+    [InlineData("2026-08-14 2026-08-31", ScanStage.Early, Evidence.Mark, "2026-08-14", "2026-08-14", ScanStage.Early, false)]
+    [InlineData("2026-08-14 2026-08-31", ScanStage.Late, Evidence.Mark, "2026-08-31", "2026-08-31", ScanStage.Late, true)]
+    [InlineData("2026-08-14 2026-08-31 2026-09-17", null, Evidence.Mark, "2026-09-17", "2026-09-17", null, true)]
+    public void The_strongest_evidence_dates_her(
+        string marks, ScanStage? stage, Evidence kind, string first, string last, ScanStage? chose, bool again)
     {
         var evidence = MatingEvidence.Of(Sample.Ewe(marks: marks, stage: stage), Sample.Group(), Sample.Practice());
 
-        Assert.Equal(new MatingEvidence(kind, Sample.Day(first), Sample.Day(last), words), evidence);
+        Assert.Equal(new MatingEvidence(kind, Sample.Day(first), Sample.Day(last)) { Stage = chose, MarkedAgain = again }, evidence);
     }
 
     [Theory]
@@ -37,7 +37,7 @@ public class MatingEvidenceTests
 
         var evidence = MatingEvidence.Of(ewe, Sample.OneDay("Paddock", day, mating), Sample.Practice());
 
-        Assert.Equal(new MatingEvidence(Evidence.MatingDay, day, day, "mated Fri 14 Aug"), evidence);
+        Assert.Equal(new MatingEvidence(Evidence.Mating, day, day), evidence);
     }
 
     [Theory]

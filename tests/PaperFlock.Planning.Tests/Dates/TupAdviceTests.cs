@@ -6,48 +6,53 @@ namespace PaperFlock.Planning.Tests.Dates;
 public class TupAdviceTests
 {
     [Theory]
-    [InlineData(Teeth.Sound, Toes.Sound, Teats.Sound, TupVerdict.ToTheTup, "")]
-    [InlineData(Teeth.Unchecked, Toes.Unchecked, Teats.Unchecked, TupVerdict.ToTheTup, "")]
-    [InlineData(Teeth.Worn, Toes.Sound, Teats.Sound, TupVerdict.ToTheTup, "worn teeth")]
-    [InlineData(Teeth.Sound, Toes.Treated, Teats.Sound, TupVerdict.TreatFirst, "feet treated")]
-    [InlineData(Teeth.Sound, Toes.Lame, Teats.Sound, TupVerdict.TreatFirst, "lame")]
-    [InlineData(Teeth.Sound, Toes.Sound, Teats.Lumpy, TupVerdict.LeaveOut, "lumpy udder")]
-    [InlineData(Teeth.Sound, Toes.Sound, Teats.LostHalf, TupVerdict.Cull, "lost half her udder")]
-    [InlineData(Teeth.Broken, Toes.Sound, Teats.Sound, TupVerdict.Cull, "broken mouth")]
-    [InlineData(Teeth.Broken, Toes.Lame, Teats.Lumpy, TupVerdict.Cull, "broken mouth")]
-    [InlineData(Teeth.Worn, Toes.Lame, Teats.Lumpy, TupVerdict.LeaveOut, "lumpy udder")]
-    public void The_gravest_finding_decides_and_comes_first(Teeth teeth, Toes toes, Teats teats, TupVerdict verdict, string reason)
+    [InlineData(Teeth.Sound, Toes.Sound, Teats.Sound, TupVerdict.ToTheTup, null)]
+    [InlineData(Teeth.Unchecked, Toes.Unchecked, Teats.Unchecked, TupVerdict.ToTheTup, null)]
+    [InlineData(Teeth.Worn, Toes.Sound, Teats.Sound, TupVerdict.ToTheTup, TupFinding.WornTeeth)]
+    [InlineData(Teeth.Sound, Toes.Treated, Teats.Sound, TupVerdict.TreatFirst, TupFinding.FeetTreated)]
+    [InlineData(Teeth.Sound, Toes.Lame, Teats.Sound, TupVerdict.TreatFirst, TupFinding.Lame)]
+    [InlineData(Teeth.Sound, Toes.Sound, Teats.Lumpy, TupVerdict.LeaveOut, TupFinding.LumpyUdder)]
+    [InlineData(Teeth.Sound, Toes.Sound, Teats.LostHalf, TupVerdict.Cull, TupFinding.LostHalfUdder)]
+    [InlineData(Teeth.Broken, Toes.Sound, Teats.Sound, TupVerdict.Cull, TupFinding.BrokenMouth)]
+    [InlineData(Teeth.Broken, Toes.Lame, Teats.Lumpy, TupVerdict.Cull, TupFinding.BrokenMouth)]
+    [InlineData(Teeth.Worn, Toes.Lame, Teats.Lumpy, TupVerdict.LeaveOut, TupFinding.LumpyUdder)]
+    public void The_gravest_finding_decides_and_comes_first(Teeth teeth, Toes toes, Teats teats, TupVerdict verdict, TupFinding? first)
     {
         var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = teeth, Toes = toes, Teats = teats });
 
         Assert.Equal(verdict, advice.Verdict);
-        Assert.StartsWith(reason, advice.Reason, StringComparison.Ordinal);
-        Assert.Equal(reason.Length == 0, advice.Reason.Length == 0);
+        Assert.Equal(first, advice.Findings.Select(f => (TupFinding?)f).FirstOrDefault());
     }
 
     [Fact]
-    public void Every_finding_is_named()
+    public void Every_finding_is_named_and_those_that_keep_her_from_the_tup_apart()
     {
         var advice = TupAdvisor.Advise(Sample.Ewe() with { Teeth = Teeth.Worn, Toes = Toes.Lame, Teats = Teats.Lumpy, Condition = 1.5m });
 
-        Assert.All(["worn teeth", "lame", "lumpy udder", "thin at condition 1.5"], words => Assert.Contains(words, advice.Reason, StringComparison.Ordinal));
+        Assert.Equal([TupFinding.LumpyUdder, TupFinding.Lame, TupFinding.WornTeeth, TupFinding.Thin], advice.Findings);
+        Assert.Equal([TupFinding.LumpyUdder, TupFinding.Lame], advice.Unfit);
     }
 
     [Theory]
-    [InlineData(1.5, "thin at condition 1.5")]
-    [InlineData(2.0, "")]
-    [InlineData(4.0, "")]
-    [InlineData(4.5, "too fat at condition 4.5")]
-    public void Condition_is_spoken_of_and_decides_nothing(double condition, string reason)
+    [InlineData(1.5, TupFinding.Thin)]
+    [InlineData(2.0, null)]
+    [InlineData(4.0, null)]
+    [InlineData(4.5, TupFinding.TooFat)]
+    public void Condition_is_spoken_of_and_decides_nothing(double condition, TupFinding? finding)
     {
         var advice = TupAdvisor.Advise(Sample.Ewe() with { Condition = (decimal)condition });
 
-        Assert.Equal(new TupAdvice(TupVerdict.ToTheTup, reason), advice);
+        Assert.Equal(TupVerdict.ToTheTup, advice.Verdict);
+        Assert.Equal(finding is { } found ? [found] : [], advice.Findings);
     }
 
     [Fact]
-    public void A_ewe_the_keeper_keeps_back_is_left_out_and_says_why() =>
-        Assert.Equal(new TupAdvice(TupVerdict.LeaveOut, "kept back by the keeper"), TupAdvisor.Advise(Sample.Ewe() with { ToTup = false }));
+    public void A_ewe_the_keeper_keeps_back_is_left_out()
+    {
+        var advice = TupAdvisor.Advise(Sample.Ewe() with { ToTup = false });
+
+        Assert.Equal((TupVerdict.LeaveOut, TupFinding.KeptBack), (advice.Verdict, Assert.Single(advice.Findings)));
+    }
 
     [Theory]
     [InlineData(null, Teats.Sound, "", null, null, Standing.ToLamb)]

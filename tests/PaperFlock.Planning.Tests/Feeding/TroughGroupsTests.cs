@@ -9,7 +9,7 @@ namespace PaperFlock.Planning.Tests.Feeding;
 public sealed class TroughGroupsTests
 {
     private static readonly LocalDate Housed = FeedingSample.FirstDue.PlusDays(-7);
-    private static readonly HousingPlan NoPens = new([], 0, "", "");
+    private static readonly HousingPlan NoPens = HousingPlan.None;
 
     [Fact]
     public void Six_ewes_with_twins_at_a_pound_a_lamb_get_2_72_kg_a_feed()
@@ -112,7 +112,7 @@ public sealed class TroughGroupsTests
     {
         var ewes = FeedingSample.Ewes(4);
         HousingPlan housing = new(
-            [Pen("North bay", ewes[2], ewes[0]), Pen("South bay", ewes[1])], 1, "", "");
+            [Pen("North bay", ewes[2], ewes[0]), Pen("South bay", ewes[1])], [ewes[3].Ewe], []);
         var (groups, placed) = TroughGroups.Plan(FeedingSample.Flock(ewes), ewes, _ => Housed, housing);
         Assert.Equal(["Twins, North bay", "Twins, South bay", "Twins, without a pen"], groups.Select(g => g.Name));
         Assert.Equal(["North bay", "South bay", null], groups.Select(g => g.Pen));
@@ -125,7 +125,7 @@ public sealed class TroughGroupsTests
     {
         var ewes = FeedingSample.Ewes(2);
         var (groups, _) = TroughGroups.Plan(
-            FeedingSample.Flock(ewes), ewes, _ => Housed, new HousingPlan([Pen("North bay", [.. ewes])], 0, "", ""));
+            FeedingSample.Flock(ewes), ewes, _ => Housed, new HousingPlan([Pen("North bay", [.. ewes])], [], []));
         Assert.Equal(("Twins", "North bay"), (Assert.Single(groups).Name, groups[0].Pen));
     }
 

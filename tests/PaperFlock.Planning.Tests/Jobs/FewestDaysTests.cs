@@ -17,7 +17,7 @@ public class FewestDaysTests
         { "a day gathered anyway is shared, however far from the best", "0-9-9", "0 9", "0", "0" },
         { "the nearest of two days gathered anyway", "0-9-9", "0 5 9", "0 9", "9" },
         { "a standing gathering beats a new one on the best day", "0-9-9", "0 8 9", "8", "8" },
-        { "the heavier job pulls the shared day", "0-0-9 0-9-9 0-9-9", "0 1 2 3 4 5 6 7 8 9", "", "9 9 9" },
+        { "two jobs pull the shared day harder than one", "0-0-9 0-9-9 0-9-9", "0 1 2 3 4 5 6 7 8 9", "", "9 9 9" },
         { "equal pulls settle on the earlier day", "0-2-9 0-6-9", "0 1 2 3 4 5 6 7 8 9", "", "2 2" },
     };
 
@@ -25,9 +25,9 @@ public class FewestDaysTests
     [MemberData(nameof(Cases))]
     public void Jobs_share_the_fewest_days(string shows, string jobs, string allowed, string gathered, string chosen)
     {
-        var stabs = jobs.Split(' ').Select(j => j.Split('-')).Select(j => new Stab(int.Parse(j[0]), int.Parse(j[1]), int.Parse(j[2]), 1));
+        var windows = jobs.Split(' ').Select(j => j.Split('-')).Select(j => new JobWindow(int.Parse(j[0]), int.Parse(j[1]), int.Parse(j[2])));
 
-        var days = FewestDays.Choose([.. stabs], Days(allowed), Days(gathered).ToHashSet());
+        var days = FewestDays.Choose([.. windows], Days(allowed), Days(gathered).ToHashSet());
 
         Assert.True(Days(chosen).SequenceEqual(days), $"{shows}: {string.Join(' ', days)}");
     }
@@ -49,28 +49,28 @@ public class FewestDaysTests
         });
 
     /// <summary>Forty groups with two hundred jobs of the keeper's own each, every window different, on any day of two years. Where any
-    /// day will do, the textbook rule gives the fewest: stab the window that closes first on its last day, and go on with
+    /// day will do, the textbook rule gives the fewest: meet the window that closes first on its last day, and go on with
     /// those it missed.</summary>
     [Fact]
-    public void A_very_large_flock_takes_no_more_days_than_stabbing_at_the_ends_of_windows()
+    public void A_very_large_flock_takes_no_more_days_than_stopping_at_the_ends_of_windows()
     {
-        ImmutableArray<Stab> jobs =
+        ImmutableArray<JobWindow> jobs =
         [
             .. Enumerable.Range(0, 8000).Select(i => (Start: i * 37 % 500, Length: 20 + (i * 13 % 200)))
-                .Select(w => new Stab(w.Start, w.Start + (w.Length / 2), w.Start + w.Length, 1)),
+                .Select(w => new JobWindow(w.Start, w.Start + (w.Length / 2), w.Start + w.Length)),
         ];
         var gathered = new HashSet<int> { 100, 400 };
 
         var days = FewestDays.Choose(jobs, [.. Enumerable.Range(0, 730)], gathered);
 
         Assert.All(jobs.Zip(days), j => Assert.InRange(j.Second, j.First.Earliest, j.First.Latest));
-        var stabbed = gathered.ToHashSet();
-        foreach (var job in jobs.OrderBy(j => j.Latest).Where(j => !stabbed.Any(d => j.Earliest <= d && d <= j.Latest)))
+        var met = gathered.ToHashSet();
+        foreach (var job in jobs.OrderBy(j => j.Latest).Where(j => !met.Any(d => j.Earliest <= d && d <= j.Latest)))
         {
-            stabbed.Add(job.Latest);
+            met.Add(job.Latest);
         }
 
-        Assert.Equal(stabbed.Count, days.Concat(gathered).Distinct().Count());
+        Assert.Equal(met.Count, days.Concat(gathered).Distinct().Count());
     }
 
     private static readonly Gen<Case> GenCase =
@@ -78,7 +78,7 @@ public class FewestDaysTests
         from standing in Gen.Int[0, 14].Array[0, 3]
         from jobs in Gen.Select(Gen.Int[0, 14], Gen.Int[0, 8], Gen.Int[0, 8], Gen.Int[1, 3]).Array[1, 6]
         select new Case(
-            [.. jobs.Select(j => new Stab(j.Item1, j.Item1 + Math.Min(j.Item3, j.Item2), j.Item1 + j.Item2, j.Item4))
+            [.. jobs.SelectMany(j => Enumerable.Repeat(new JobWindow(j.Item1, j.Item1 + Math.Min(j.Item3, j.Item2), j.Item1 + j.Item2), j.Item4))
                 .Where(j => days.Any(d => j.Earliest <= d && d <= j.Latest))],
             [.. days.Distinct().Order()],
             standing.ToHashSet());
@@ -99,7 +99,7 @@ public class FewestDaysTests
 
             ImmutableArray<int> days =
                 [.. c.Jobs.Select(j => set.Where(d => j.Earliest <= d && d <= j.Latest).OrderBy(d => Math.Abs(d - j.Best)).ThenBy(d => d).First())];
-            var cost = (set.Count(d => !c.Gathered.Contains(d)), c.Jobs.Zip(days, (j, d) => (long)j.Weight * Math.Abs(d - j.Best)).Sum());
+            var cost = (set.Count(d => !c.Gathered.Contains(d)), c.Jobs.Zip(days, (j, d) => (long)Math.Abs(d - j.Best)).Sum());
             if (found is null || cost.CompareTo(least) < 0 || (cost == least && Earlier(set, foundSet)))
             {
                 (found, least, foundSet) = (days, cost, set);
@@ -117,7 +117,7 @@ public class FewestDaysTests
 
     private static ImmutableArray<int> Days(string list) => [.. list.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(int.Parse)];
 
-    private sealed record Case(ImmutableArray<Stab> Jobs, ImmutableArray<int> Allowed, HashSet<int> Gathered)
+    private sealed record Case(ImmutableArray<JobWindow> Jobs, ImmutableArray<int> Allowed, HashSet<int> Gathered)
     {
         public override string ToString() => $"jobs {string.Join(", ", Jobs)}; allowed {string.Join(' ', Allowed)}; gathered {string.Join(' ', Gathered)}";
     }

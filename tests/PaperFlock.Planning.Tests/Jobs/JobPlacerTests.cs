@@ -16,11 +16,11 @@ public class JobPlacerTests
         GenCase.Sample(c =>
         {
             var placed = Place(c);
-            foreach (var kind in new[] { DayKind.Free, DayKind.Present })
+            foreach (var free in new[] { true, false })
             {
-                var jobs = placed.Where(p => !p.Need.Fixed && p.Date is not null && p.Kind == kind).ToList();
+                var jobs = placed.Where(j => !j.IsFixed && j.Date is not null && (j.WhyThatDay != DayReason.NobodyFree) == free).ToList();
                 var cost = Cost(jobs, c);
-                Assert.True(cost.CompareTo(BruteForce(jobs, c)) == 0, $"cost {cost}, brute force {BruteForce(jobs, c)}");
+                Assert.True(cost.CompareTo(BruteForce(jobs, free, c)) == 0, $"cost {cost}, brute force {BruteForce(jobs, free, c)}");
             }
         }, iter: 5_000);
 
@@ -28,19 +28,19 @@ public class JobPlacerTests
     public void Days_lie_in_their_windows_and_no_absence_or_busy_day_is_used_when_it_can_be_helped() =>
         GenCase.Sample(c =>
         {
-            foreach (var (need, date, _) in Place(c))
+            foreach (var job in Place(c))
             {
-                if (need.Fixed)
+                if (job.IsFixed)
                 {
-                    Assert.Equal(need.Best, date);
+                    Assert.Equal(job.Best, job.Date);
                     continue;
                 }
 
-                var window = Days(need).ToList();
+                var window = Days(job).ToList();
                 var there = window.Where(d => c.Keeper.AbsenceOn(d) is null).ToList();
                 var free = there.Where(c.Keeper.IsFreeWeekday).ToList();
-                Assert.Equal(there.Count == 0, date is null);
-                if (date is { } day)
+                Assert.Equal(there.Count == 0, job.Date is null);
+                if (job.Date is { } day)
                 {
                     Assert.Contains(day, free.Count > 0 ? free : there);
                 }
@@ -51,12 +51,12 @@ public class JobPlacerTests
     public void A_job_not_handled_goes_on_the_nearest_day_it_may() =>
         GenCase.Sample(c =>
         {
-            var unhandled = c with { Needs = [.. c.Needs.Select(n => n with { Handled = false })] };
-            foreach (var (need, date, _) in Place(unhandled).Where(p => !p.Need.Fixed && p.Date is not null))
+            var unhandled = c with { Jobs = [.. c.Jobs.Select(j => j with { Rule = j.Rule with { Handled = false } })] };
+            foreach (var job in Place(unhandled).Where(j => !j.IsFixed && j.Date is not null))
             {
-                var there = Days(need).Where(d => c.Keeper.AbsenceOn(d) is null).ToList();
+                var there = Days(job).Where(d => c.Keeper.AbsenceOn(d) is null).ToList();
                 var free = there.Where(c.Keeper.IsFreeWeekday).ToList();
-                Assert.Equal((free.Count > 0 ? free : there).OrderBy(d => Off(d, need)).ThenBy(d => d).First(), date);
+                Assert.Equal((free.Count > 0 ? free : there).OrderBy(job.DaysOff).ThenBy(d => d).First(), job.Date);
             }
         });
 
@@ -66,9 +66,9 @@ public class JobPlacerTests
         // Wed 10 to Fri 12 June, a keeper with weekends.
         var plan = Plan(Sample.Own("Drench", JobAnchor.TupIn, -61, -59));
 
-        var job = plan.Jobs.Single(j => j.Id == JobIds.Own);
+        var job = plan.Jobs.Single(j => j.Kind == JobKind.Own);
         Assert.Equal(new LocalDate(2026, 6, 11), job.Date);
-        Assert.Contains("nobody is free", job.Why, StringComparison.Ordinal);
+        Assert.Equal(DayReason.NobodyFree, job.WhyThatDay);
     }
 
     [Fact]
@@ -78,16 +78,13 @@ public class JobPlacerTests
             Sample.Own("Drench", JobAnchor.TupIn, -61, -50),
             Sample.Away("2026-06-05", "2026-06-25"));
 
-        var job = plan.Jobs.Single(j => j.Id == JobIds.Own);
-        Assert.Null(job.Date);
+        var job = plan.Jobs.Single(j => j.Kind == JobKind.Own);
+        Assert.Equal((null, DayReason.NoDay), (job.Date, job.WhyThatDay));
         Assert.Equal(job.Best, job.ShownOn);
         // The window is 10 to 21 June; 31 May lies ten days before it, 27 June six after.
-        Assert.Equal(new LocalDate(2026, 6, 27), job.Trouble!.NearestDay);
-        Assert.Equal(
-            "The keeper is away on every day it may be done, Wed 10 Jun to Sun 21 Jun; the nearest day that would do is Sat 27 Jun.",
-            job.Trouble.Words);
-        Assert.Contains(plan.Warnings, w => w.Code == "FLK108" && w.Span.Line == 20);
-        Assert.DoesNotContain(plan.Gatherings, g => g.Jobs.Any(j => j.Id == JobIds.Own));
+        Assert.Equal(new LocalDate(2026, 6, 27), job.NearestDay);
+        Assert.Contains(plan.Warnings, w => w is PlanWarning.NoDayForJob && w.Span.Line == 20);
+        Assert.DoesNotContain(plan.Gatherings, g => g.Jobs.Any(j => j.Kind == JobKind.Own));
     }
 
     [Fact]
@@ -96,26 +93,19 @@ public class JobPlacerTests
         var plan = Plan(null, Sample.Away("2026-12-20", "2027-01-02"));
 
         // The window is 25 to 30 December: Sun 3 Jan is four days after it, Sat 19 Dec six before.
-        Assert.All(plan.Jobs.Where(j => j.Id is JobIds.House or JobIds.Dag), j => Assert.Equal(new LocalDate(2027, 1, 3), j.Trouble!.NearestDay));
+        Assert.All(plan.Jobs.Where(j => j.Kind is JobKind.House or JobKind.Dag), j => Assert.Equal(new LocalDate(2027, 1, 3), j.NearestDay));
 
         // They are housed all the same: straw and indoor feeding are reckoned from the day it should have been.
         Assert.Equal(new LocalDate(2026, 12, 28), plan.Groups[0].Housed);
     }
 
     [Fact]
-    public void A_job_with_one_day_only_names_that_day() =>
-        Assert.StartsWith(
-            "The keeper is away on Wed 10 Jun, the one day it may be done;",
-            Plan(Sample.Own("Drench", JobAnchor.TupIn, -61, -61), Sample.Away("2026-06-10", "2026-06-10")).Jobs.Single(j => j.Id == JobIds.Own).Trouble!.Words,
-            StringComparison.Ordinal);
-
-    [Fact]
     public void Away_for_years_there_is_no_day_to_name()
     {
         var plan = Plan(null, Sample.Away("2024-01-01", "2029-12-31"));
 
-        Assert.All(plan.Jobs.Where(j => !j.Fixed), j => Assert.Null(j.Trouble!.NearestDay));
-        Assert.All(plan.Jobs.Where(j => j.Fixed), j => Assert.NotNull(j.Date));
+        Assert.All(plan.Jobs.Where(j => !j.IsFixed), j => Assert.Null(j.NearestDay));
+        Assert.All(plan.Jobs.Where(j => j.IsFixed), j => Assert.NotNull(j.Date));
     }
 
     [Fact]
@@ -124,18 +114,35 @@ public class JobPlacerTests
         // Six weeks before first due is 23 November; the window is cut to 16 to 22 November, the keeper away till the 27th.
         var plan = Plan(Sample.Own("Trim feet", JobAnchor.FirstDue, -49, -30), Sample.Away("2026-11-01", "2026-11-27"));
 
-        Assert.Equal(new LocalDate(2026, 10, 31), plan.Jobs.Single(j => j.Id == JobIds.Own).Trouble!.NearestDay);
+        Assert.Equal(new LocalDate(2026, 10, 31), plan.Jobs.Single(j => j.Kind == JobKind.Own).NearestDay);
     }
 
     [Fact]
-    public void A_job_others_ride_with_pulls_with_the_weight_of_them_all()
+    public void A_gathering_on_a_day_that_is_not_free_is_not_joined_and_that_is_known()
+    {
+        // Wed 10 June is the keeper's own, and no free day; the window of teeth, toes and teats holds it.
+        var plan = SeasonPlanner.Plan(
+            Sample.Flock(Sample.Ewe()) with { OwnJobs = [Sample.OwnOn("Vet's visit", "2026-06-10")], KeeperDays = Sample.Free(Sample.Weekend) }, Start);
+        var check = plan.Jobs.Single(j => j.Kind == JobKind.TeethToesTeats);
+
+        Assert.Equal(new LocalDate(2026, 6, 14), check.Date);
+        Assert.Equal([new LocalDate(2026, 6, 10)], plan.NotJoined(check).Select(g => g.Date));
+        Assert.All(plan.Jobs.Where(j => j.IsFixed || !j.Handled), j => Assert.Empty(plan.NotJoined(j)));
+
+        // On a Saturday it is joined.
+        var free = SeasonPlanner.Plan(
+            Sample.Flock(Sample.Ewe()) with { OwnJobs = [Sample.OwnOn("Vet's visit", "2026-06-13")], KeeperDays = Sample.Free(Sample.Weekend) }, Start);
+        Assert.Equal(new LocalDate(2026, 6, 13), free.Jobs.Single(j => j.Kind == JobKind.TeethToesTeats).Date);
+        Assert.Empty(free.NotJoined(free.Jobs.Single(j => j.Kind == JobKind.TeethToesTeats)));
+    }
+
+    [Fact]
+    public void Several_jobs_pull_a_shared_day_harder_than_one()
     {
         // Best on the first day and on the tenth: with one each the earlier would win.
-        var placed = Place(new(
-            [Need("trim", 0, 9, 0, isFixed: false), Need("house", 0, 9, 9, isFixed: false), Need("dag", 0, 9, 9, isFixed: false) with { RidesWith = "house" }],
-            Sample.Free(Sample.EveryDay)));
+        var placed = Place(new([Made(0, 9, 0, isFixed: false), Made(0, 9, 9, isFixed: false), Made(0, 9, 9, isFixed: false)], Sample.Free(Sample.EveryDay)));
 
-        Assert.All(placed, p => Assert.Equal(Start.PlusDays(9), p.Date));
+        Assert.All(placed, j => Assert.Equal(Start.PlusDays(9), j.Date));
     }
 
     private static SeasonPlan Plan(OwnJob? own, params Absence[] away) => SeasonPlanner.Plan(
@@ -151,24 +158,30 @@ public class JobPlacerTests
         from away in Gen.Select(Gen.Int[0, 20], Gen.Int[0, 9]).Array[0, 2]
         from jobs in Gen.Select(Gen.Int[0, 18], Gen.Int[0, 9], Gen.Int[0, 9], Gen.Int[0, 3]).Array[1, 5]
         select new Case(
-            [.. jobs.Select((j, i) => Need($"j{i}", j.Item1, j.Item2, Math.Min(j.Item2, j.Item3), isFixed: j.Item4 == 0))],
+            [.. jobs.Select(j => Made(j.Item1, j.Item2, Math.Min(j.Item2, j.Item3), isFixed: j.Item4 == 0))],
             new KeeperDays(
                 [.. free.Distinct().Select(d => (IsoDayOfWeek)d)],
                 [.. away.OrderBy(a => a.Item1).Select(a => new Absence(Start.PlusDays(a.Item1), Start.PlusDays(a.Item1 + a.Item2), null, null, default))]));
 
-    private static JobNeed Need(string id, int start, int length, int best, bool isFixed) => new(
-        id, id, null,
-        Start.PlusDays(isFixed ? start + best : start), Start.PlusDays(start + best), Start.PlusDays(isFixed ? start + best : start + length),
-        Handled: true, isFixed, null, "because", "common practice", null, null, null, default);
+    /// <param name="start">Days after <see cref="Start"/>.</param>
+    /// <param name="best">Days after the first of its window.</param>
+    private static Job Made(int start, int length, int best, bool isFixed) => new(
+        new JobRule(
+            JobKind.Own, null, isFixed ? JobWindow.Day(best) : new(0, best, length), Handled: true, JobReason.FlockFileGivesTheWindow, FigureSource.FlockFile)
+        {
+            IsFixed = isFixed,
+        },
+        null,
+        Start.PlusDays(start));
 
-    private static ImmutableArray<Placement> Place(Case c) => new JobPlacer(new KeeperCalendar(c.Keeper)).Place(c.Needs);
+    private static ImmutableArray<Job> Place(Case c) => new JobPlacer(new KeeperCalendar(c.Keeper)).Place(c.Jobs);
 
-    private static (int New, int Distance) Cost(List<Placement> jobs, Case c) => (
+    private static (int New, int Distance) Cost(List<Job> jobs, Case c) => (
         jobs.Select(j => j.Date!.Value).Distinct().Count(d => !Standing(c).Contains(d)),
-        jobs.Sum(j => Off(j.Date!.Value, j.Need)));
+        jobs.Sum(j => j.DaysOff(j.Date!.Value)));
 
     /// <summary>Every allowed day of every job, in every combination.</summary>
-    private static (int New, int Distance) BruteForce(List<Placement> jobs, Case c)
+    private static (int New, int Distance) BruteForce(List<Job> jobs, bool free, Case c)
     {
         var least = (New: int.MaxValue, Distance: 0);
         Try(0, [], 0);
@@ -183,24 +196,21 @@ public class JobPlacerTests
                 return;
             }
 
-            var (need, _, kind) = jobs[at];
-            foreach (var day in Days(need).Where(d => c.Keeper.AbsenceOn(d) is null && (kind == DayKind.Present || c.Keeper.IsFreeWeekday(d))))
+            var job = jobs[at];
+            foreach (var day in Days(job).Where(d => c.Keeper.AbsenceOn(d) is null && (!free || c.Keeper.IsFreeWeekday(d))))
             {
-                Try(at + 1, Standing(c).Contains(day) ? used : used.Add(day), distance + Off(day, need));
+                Try(at + 1, Standing(c).Contains(day) ? used : used.Add(day), distance + job.DaysOff(day));
             }
         }
     }
 
-    private static HashSet<LocalDate> Standing(Case c) => c.Needs.Where(n => n.Fixed).Select(n => n.Best).ToHashSet();
+    private static HashSet<LocalDate> Standing(Case c) => c.Jobs.Where(j => j.IsFixed).Select(j => j.Best).ToHashSet();
 
-    private static IEnumerable<LocalDate> Days(JobNeed need) =>
-        Enumerable.Range(0, Period.DaysBetween(need.Earliest, need.Latest) + 1).Select(need.Earliest.PlusDays);
+    private static IEnumerable<LocalDate> Days(Job job) => new DateInterval(job.Earliest, job.Latest);
 
-    private static int Off(LocalDate day, JobNeed need) => Math.Abs(Period.DaysBetween(day, need.Best));
-
-    private sealed record Case(ImmutableArray<JobNeed> Needs, KeeperDays Keeper)
+    private sealed record Case(ImmutableArray<Job> Jobs, KeeperDays Keeper)
     {
         public override string ToString() =>
-            $"{string.Join(", ", Needs.Select(n => $"{n.Id} {n.Earliest}-{n.Best}-{n.Latest}{(n.Fixed ? " fixed" : "")}"))}; free {string.Join(' ', Keeper.Free)}; away {string.Join(", ", Keeper.Away.Select(a => $"{a.From}-{a.To}"))}";
+            $"{string.Join(", ", Jobs.Select(j => $"{j.Earliest}-{j.Best}-{j.Latest}{(j.IsFixed ? " fixed" : "")}"))}; free {string.Join(' ', Keeper.Free)}; away {string.Join(", ", Keeper.Away.Select(a => $"{a.From}-{a.To}"))}";
     }
 }

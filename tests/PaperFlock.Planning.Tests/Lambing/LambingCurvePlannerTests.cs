@@ -13,7 +13,7 @@ public sealed class LambingCurvePlannerTests
 
     [Fact]
     public void Expected_ewes_add_up_to_the_ewes_in_lamb() =>
-        AnyEwes.Sample(ewes => Math.Abs(Curve(ewes).Days.Sum(d => d.ExpectedEwes) - ewes.Length) < 1e-9);
+        AnyEwes.Sample(ewes => Math.Abs(Curve(ewes).Days.Sum(d => d.ExpectedEwes) - ewes.Length) < 1e-9 && Curve(ewes).Ewes == ewes.Length);
 
     [Fact]
     public void Days_follow_on_and_points_stand_in_order() =>
@@ -70,7 +70,7 @@ public sealed class LambingCurvePlannerTests
     }
 
     [Fact]
-    public void Too_few_pens_is_the_chance_on_the_worst_night_and_the_words_say_so()
+    public void Too_few_pens_is_the_chance_on_the_worst_night()
     {
         // Ten ewes with a chance of one half on each of two days; singles, so a night's pens are that day's ewes.
         var ewes = Enumerable.Range(1, 10)
@@ -80,25 +80,17 @@ public sealed class LambingCurvePlannerTests
 
         // Binomial(10, 1/2): (45 + 10 + 1) / 1024.
         Assert.Equal(56 / 1024.0, curve.ChanceTooFewPens!.Value, 1e-12);
-        Assert.Equal(
-            "10 ewes to lamb; the busiest day looks like Fri 8 Jan, with 7 ewes or fewer nine times in ten. "
-            + "7 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 18.",
-            curve.Words);
     }
 
     /// <summary>Singles with chances of 0.2, 0.5 and 0.3 on three days: the middle one is Binomial(10, 1/2), and more than six is
     /// (120 + 45 + 10 + 1) / 1024.</summary>
     [Fact]
-    public void Among_unlike_nights_the_worst_is_the_one_spoken_of()
+    public void Among_unlike_nights_the_worst_counts()
     {
         var chances = new DayDistribution(Start.PlusDays(3), [0.2, 0.5, 0.3]);
         var curve = Curve([.. Enumerable.Range(1, 10).Select(i => FeedingSample.Ewe(i, 1, chances: chances))], pens: 6);
 
         Assert.Equal(176 / 1024.0, curve.ChanceTooFewPens!.Value, 1e-12);
-        Assert.Equal(
-            "10 ewes to lamb; the busiest day looks like Fri 8 Jan, with 7 ewes or fewer nine times in ten. "
-            + "6 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 6; 7 would be, nine times in ten.",
-            curve.Words);
     }
 
     [Fact]
@@ -106,20 +98,6 @@ public sealed class LambingCurvePlannerTests
     {
         ImmutableArray<EwePlan> ewes = [.. Enumerable.Range(0, 4).SelectMany(day => Certain(day + 1, 1, day))];
         Assert.Equal([Start, Start.PlusDays(1), Start.PlusDays(2)], Curve(ewes).BusiestNights);
-    }
-
-    [Theory]
-    [InlineData(10, "10 lambing pens should be enough on every night, taken one by one.")]
-    [InlineData(6, "6 lambing pens would not be enough on the worst night, Fri 8 Jan, 1 time in 6; 7 would be, nine times in ten.")]
-    [InlineData(4, "4 lambing pens would more often than not be too few on the worst night, Fri 8 Jan; 7 would be enough nine times in ten.")]
-    [InlineData(2, "2 lambing pens would hardly ever be enough on the worst night, Fri 8 Jan; 7 would be, nine times in ten.")]
-    [InlineData(null, "7 lambing pens would be enough on any one night nine times in ten.")]
-    public void Words_fit_the_chance(int? pens, string words)
-    {
-        var ewes = Enumerable.Range(1, 10)
-            .Select(i => FeedingSample.Ewe(i, 1, chances: FeedingSample.Even(Start.PlusDays(4), 2)))
-            .ToImmutableArray();
-        Assert.EndsWith(words, Curve(ewes, pens).Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -142,7 +120,6 @@ public sealed class LambingCurvePlannerTests
         var curve = LambingCurvePlanner.Plan(flock, ewes);
         Assert.Null(curve.ChanceTooFewPens);
         Assert.All(curve.Days, d => Assert.Equal((0, null), (d.PensNeededP90, d.ChanceOverPens)));
-        Assert.DoesNotContain("pen", curve.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -161,7 +138,7 @@ public sealed class LambingCurvePlannerTests
     {
         var curve = Curve([], pens: 4);
         Assert.True(curve.Days.IsEmpty);
-        Assert.Equal((null, "No ewe is in lamb."), (curve.ChanceTooFewPens, curve.Words));
+        Assert.Equal((0, null), (curve.Ewes, curve.ChanceTooFewPens));
     }
 
     /// <summary>With the same chance on each of sixty days and a litter that holds its pen two days, the ewes lambing on a day and the

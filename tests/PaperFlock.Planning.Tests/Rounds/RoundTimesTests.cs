@@ -10,23 +10,23 @@ public class RoundTimesTests
 
     [Theory]
     // A short day: first light down to ten minutes, noon and sunset to the nearest, the late one as set.
-    [InlineData(1, "07:53", "15:52", "07:50 first light")]
-    [InlineData(2, "07:53", "15:52", "07:50 first light, 21:30 late")]
-    [InlineData(3, "07:53", "15:52", "07:50 first light, 12:10 midday, 21:30 late")]
-    [InlineData(4, "07:53", "15:52", "07:50 first light, 12:10 midday, 15:50 dusk, 21:30 late")]
-    [InlineData(5, "07:53", "15:52", "07:50 first light, 11:20 midday, 14:40 afternoon, 18:10 evening, 21:30 late")]
-    [InlineData(6, "07:53", "15:52", "07:50 first light, 10:30 morning, 13:20 midday, 16:00 afternoon, 18:50 evening, 21:30 late")]
+    [InlineData(1, "07:53", "15:52", "07:50 FirstLight")]
+    [InlineData(2, "07:53", "15:52", "07:50 FirstLight, 21:30 Late")]
+    [InlineData(3, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 21:30 Late")]
+    [InlineData(4, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 15:50 Dusk, 21:30 Late")]
+    [InlineData(5, "07:53", "15:52", "07:50 FirstLight, 11:20 Midday, 14:40 Afternoon, 18:10 Evening, 21:30 Late")]
+    [InlineData(6, "07:53", "15:52", "07:50 FirstLight, 10:30 Morning, 13:20 Midday, 16:00 Afternoon, 18:50 Evening, 21:30 Late")]
     // Dusk too near the late round, or too near midday: spread evenly instead.
-    [InlineData(4, "05:40", "20:06", "05:40 first light, 11:00 midday, 16:10 afternoon, 21:30 late")]
-    [InlineData(4, "05:40", "20:00", "05:40 first light, 12:10 midday, 20:00 dusk, 21:30 late")]
-    [InlineData(4, "08:40", "13:34", "08:40 first light, 13:00 midday, 17:10 evening, 21:30 late")]
-    [InlineData(4, "11:00", "13:40", "11:00 first light, 14:30 afternoon, 18:00 evening, 21:30 late")]
+    [InlineData(4, "05:40", "20:06", "05:40 FirstLight, 11:00 Midday, 16:10 Afternoon, 21:30 Late")]
+    [InlineData(4, "05:40", "20:00", "05:40 FirstLight, 12:10 Midday, 20:00 Dusk, 21:30 Late")]
+    [InlineData(4, "08:40", "13:34", "08:40 FirstLight, 13:00 Midday, 17:10 Evening, 21:30 Late")]
+    [InlineData(4, "11:00", "13:40", "11:00 FirstLight, 14:30 Afternoon, 18:00 Evening, 21:30 Late")]
     // Dawn before anybody need be up.
-    [InlineData(2, "03:20", "21:00", "05:30 first light, 21:30 late")]
+    [InlineData(2, "03:20", "21:00", "05:30 FirstLight, 21:30 Late")]
     // No sunset at all.
-    [InlineData(4, "05:40", "", "05:40 first light, 11:00 midday, 16:10 afternoon, 21:30 late")]
+    [InlineData(4, "05:40", "", "05:40 FirstLight, 11:00 Midday, 16:10 Afternoon, 21:30 Late")]
     // More rounds than parts of a day still have names of their own.
-    [InlineData(8, "07:50", "15:52", "07:50 first light, 09:50 morning, 11:40 midday, 13:40 midday 2, 15:40 afternoon, 17:40 evening, 19:30 evening 2, 21:30 late")]
+    [InlineData(8, "07:50", "15:52", "07:50 FirstLight, 09:50 Morning, 11:40 Midday, 13:40 Midday 2, 15:40 Afternoon, 17:40 Evening, 19:30 Evening 2, 21:30 Late")]
     public void Rounds_follow_the_sun(int checks, string dawn, string sunset, string rounds)
     {
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, At(sunset), At(sunset), DarkAllDay: false);
@@ -36,11 +36,11 @@ public class RoundTimesTests
 
     [Theory]
     // The hour at which a part of the day begins is already called by it.
-    [InlineData(5, "07:00", "21:00", "07:00 first light, 10:30 morning, 14:00 afternoon, 17:30 evening, 21:00 late")]
-    [InlineData(4, "09:00", "21:00", "09:00 first light, 13:00 midday, 17:00 evening, 21:00 late")]
+    [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 10:30 Morning, 14:00 Afternoon, 17:30 Evening, 21:00 Late")]
+    [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 13:00 Midday, 17:00 Evening, 21:00 Late")]
     // Ten minutes hold no round between, and none is walked twice.
-    [InlineData(5, "07:53", "08:00", "07:50 first light, 08:00 late")]
-    [InlineData(5, "07:53", "07:50", "07:50 first light")]
+    [InlineData(5, "07:53", "08:00", "07:50 FirstLight, 08:00 Late")]
+    [InlineData(5, "07:53", "07:50", "07:50 FirstLight")]
     public void Rounds_that_are_spread_lie_between_the_first_and_the_last(int checks, string dawn, string last, string rounds)
     {
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, null, null, DarkAllDay: false);
@@ -50,8 +50,8 @@ public class RoundTimesTests
     }
 
     [Theory]
-    [InlineData("2026-12-21", "08:00 first light, 21:30 late")]
-    [InlineData("2026-06-21", "05:30 first light, 21:30 late")]
+    [InlineData("2026-12-21", "08:00 FirstLight, 21:30 Late")]
+    [InlineData("2026-06-21", "05:30 FirstLight, 21:30 Late")]
     public void Where_no_dawn_comes_the_first_round_has_an_hour_of_its_own(string date, string rounds)
     {
         // Longyearbyen: no civil twilight in December, no night in June.
@@ -67,7 +67,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(Date.PlusDays(-1).At(new LocalTime(23, 50)), null, At("13:00")!.Value, null, null, DarkAllDay: false);
 
-        Assert.Equal("05:30 first light, 21:30 late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2)));
+        Assert.Equal("05:30 FirstLight, 21:30 Late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2)));
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public class RoundTimesTests
 
             Assert.InRange(rounds.Length, 1, checks);
             Assert.True(rounds.Zip(rounds.Skip(1)).All(p => p.First.At < p.Second.At), Words(rounds));
-            Assert.Distinct(rounds.Select(r => r.Name));
+            Assert.Distinct(rounds.Select(r => (r.Part, r.Number)));
         });
 
     [Fact]
@@ -116,11 +116,12 @@ public class RoundTimesTests
     {
         var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
 
-        Assert.Equal("no ewe is in lamb", Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null)).Why);
+        Assert.Equal(RoundReason.NoneInLamb, Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null)).Why);
     }
 
     private static LocalDateTime? At(string time) =>
         time.Length == 0 ? null : Date.At(NodaTime.Text.LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(time).Value);
 
-    private static string Words(IEnumerable<Round> rounds) => string.Join(", ", rounds.Select(r => $"{r.At:HH':'mm} {r.Name}"));
+    private static string Words(IEnumerable<Round> rounds) =>
+        string.Join(", ", rounds.Select(r => $"{r.At:HH':'mm} {r.Part}{(r.Number == 1 ? "" : $" {r.Number}")}"));
 }

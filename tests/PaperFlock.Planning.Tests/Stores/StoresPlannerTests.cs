@@ -210,7 +210,7 @@ public sealed class StoresPlannerTests
 
     private static ImmutableArray<StoreItem> Plan(Flock flock, ImmutableArray<EwePlan> ewes, LocalDate? housed)
     {
-        var (groups, _) = TroughGroups.Plan(flock, ewes, _ => housed, new HousingPlan([], 0, "", ""));
+        var (groups, _) = TroughGroups.Plan(flock, ewes, _ => housed, HousingPlan.None);
         return StoresPlanner.Plan(flock, groups, _ => housed);
     }
 }

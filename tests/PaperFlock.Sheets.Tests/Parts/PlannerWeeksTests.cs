@@ -1,5 +1,4 @@
 using PaperFlock.Planning;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Tests.WorstCases;
 using PaperFlock.Sheets.WallPlanner;
 
@@ -19,7 +18,7 @@ public sealed class PlannerWeeksTests
         var plan = flock.On(new(2026, 8, 1)).Plan;
 
         // The second group's heavy rounds are a job that the planner leaves to its column of rounds.
-        Assert.Equal(2, plan.Jobs.Where(j => j.Id == JobIds.HeavyRounds).Select(j => j.Date).Distinct().Count());
+        Assert.Equal(2, plan.Jobs.Where(j => j.Kind == JobKind.HeavyRounds).Select(j => j.Date).Distinct().Count());
         foreach (var week in PlannerWeeks.Of(plan))
         {
             Assert.Equal(

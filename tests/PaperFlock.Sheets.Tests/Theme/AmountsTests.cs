@@ -1,5 +1,4 @@
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Tests.Theme;
@@ -52,7 +51,7 @@ public sealed class AmountsTests
     [InlineData("2", "2 scoops")]
     [InlineData("12.75", "12¾ scoops")]
     public void Scoops_are_in_quarters(string scoops, string expected) =>
-        Assert.Equal(expected, Amounts.Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(expected.Replace(' ', '\u00a0'), Amounts.Scoops(decimal.Parse(scoops, System.Globalization.CultureInfo.InvariantCulture)));
 
     [Theory]
     [InlineData(0, "0 ewes")]

@@ -1,5 +1,4 @@
 using NodaTime;
-using PaperFlock.Planning.Text;
 
 namespace PaperFlock.Sheets.Tests.Theme;
 

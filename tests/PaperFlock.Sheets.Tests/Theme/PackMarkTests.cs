@@ -1,5 +1,4 @@
 using PaperFlock.Layout.Pages;
-using PaperFlock.Planning.Text;
 using PaperFlock.Sheets.Tests.WorstCases;
 using PaperFlock.Sheets.Theme;
 

@@ -1,33 +1,33 @@
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 
-/// <summary>
-/// The figures of the scheduler. Defaults are common practice of the trade without a source, but for: the cycle, 17 days
-/// (range 14 to 19, "Raising Sheep", a textbook); the gestation spread, 2 to 2.5 days within a breed (from memory: general
-/// literature); shorter gestation with more lambs (Barbados Blackbelly and St Croix ewes, 1,291 gestations: single 149.8,
-/// twin 147.4, triplet 146.7 days); conception to one service in season, 70 to 90 % (from memory: AHDB).
-/// </summary>
+/// <summary>The figures of the scheduler.</summary>
 internal static class PracticeReader
 {
-    public static Practice Read(Section practice) => new(
-        practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? 8,
-        Rising(practice.Find("scan-days-after-tup-in")) ?? (75, 80),
-        practice.Find("feed-weeks-before-lambing")?.AsWhole() ?? 6,
-        practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? 3,
-        practice.Find("house-days-before-lambing")?.AsWhole() ?? 7,
-        practice.Find("dag")?.AsChoice<Dagging>() ?? Dagging.AtHousing,
-        practice.Find("shear")?.AsChoice<Shearing>() ?? Shearing.BeforeTupping,
-        Falling(practice.Find("booster-weeks-before-lambing")) ?? (6, 4),
-        Checks(practice.Below("checks-per-day")),
-        practice.Find("changeover-days")?.AsWhole() ?? 17,
-        practice.Find("gestation-spread-days")?.AsNumber() ?? 2.5m,
-        ByLitter(practice.Below("gestation-days-by-litter")),
-        practice.Find("conception-per-cycle")?.AsFraction() ?? 0.80m,
-        practice.Find("ewes-per-tup")?.AsWhole() ?? 50,
-        practice.Find("last-round")?.AsTime() ?? new LocalTime(21, 30),
-        practice.Find("first-round-not-before")?.AsTime() ?? new LocalTime(5, 0));
+    public static Practice Read(Section practice)
+    {
+        var usual = new Practice();
+        return new()
+        {
+            TeethToesTeatsWeeksBeforeTupping = practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? usual.TeethToesTeatsWeeksBeforeTupping,
+            ScanDaysAfterTupIn = Rising(practice.Find("scan-days-after-tup-in")) ?? usual.ScanDaysAfterTupIn,
+            FeedWeeksBeforeLambing = practice.Find("feed-weeks-before-lambing")?.AsWhole() ?? usual.FeedWeeksBeforeLambing,
+            TwoFeedsWeeksBeforeLambing = practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? usual.TwoFeedsWeeksBeforeLambing,
+            HouseDaysBeforeLambing = practice.Find("house-days-before-lambing")?.AsWhole() ?? usual.HouseDaysBeforeLambing,
+            Dag = practice.Find("dag")?.AsChoice<Dagging>() ?? usual.Dag,
+            Shear = practice.Find("shear")?.AsChoice<Shearing>() ?? usual.Shear,
+            BoosterWeeksBeforeLambing = Falling(practice.Find("booster-weeks-before-lambing")) ?? usual.BoosterWeeksBeforeLambing,
+            ChecksPerDay = Checks(practice.Below("checks-per-day"), usual.ChecksPerDay),
+            ChangeoverDays = practice.Find("changeover-days")?.AsWhole() ?? usual.ChangeoverDays,
+            GestationSpreadDays = practice.Find("gestation-spread-days")?.AsNumber() ?? usual.GestationSpreadDays,
+            GestationLitterDays = ByLitter(practice.Below("gestation-days-by-litter"), usual.GestationLitterDays),
+            ConceptionPerCycle = practice.Find("conception-per-cycle")?.AsFraction() ?? usual.ConceptionPerCycle,
+            EwesPerTup = practice.Find("ewes-per-tup")?.AsWhole() ?? usual.EwesPerTup,
+            LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
+            FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
+        };
+    }
 
     private static (int First, int Last)? Rising(Field? field)
     {
@@ -61,13 +61,13 @@ internal static class PracticeReader
         return pair;
     }
 
-    private static ChecksPerDay Checks(Section checks) => new(
-        checks.Find("normal")?.AsWhole() ?? 2,
-        checks.Find("heavy")?.AsWhole() ?? 4,
-        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? 6);
+    private static ChecksPerDay Checks(Section checks, ChecksPerDay usual) => new(
+        checks.Find("normal")?.AsWhole() ?? usual.Normal,
+        checks.Find("heavy")?.AsWhole() ?? usual.Heavy,
+        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
 
-    private static (int Single, int Twin, int More) ByLitter(Section litter) => (
-        litter.Find("single")?.AsWhole() ?? 1,
-        litter.Find("twin")?.AsWhole() ?? 0,
-        litter.Find("triplet")?.AsWhole() ?? -1);
+    private static (int Single, int Twin, int More) ByLitter(Section litter, (int Single, int Twin, int More) usual) => (
+        litter.Find("single")?.AsWhole() ?? usual.Single,
+        litter.Find("twin")?.AsWhole() ?? usual.Twin,
+        litter.Find("triplet")?.AsWhole() ?? usual.More);
 }

@@ -1,20 +1,24 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
-using PaperFlock.Planning.Text;
+using PaperFlock.Planning;
 
-namespace PaperFlock.Planning.Lambing;
+namespace PaperFlock.Sheets;
 
 /// <summary>What the lambing curve says, for someone who does not read curves.</summary>
-internal static class LambingWords
+public static class LambingText
 {
-    /// <param name="days">Never empty.</param>
-    public static string Of(Housing housing, int ewes, ImmutableArray<LambingDay> days)
+    public static string Of(LambingCurve curve, Flocks.Housing housing)
     {
-        var busiest = days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
-        var toLamb = English.CountLoose(ewes, "ewe", "ewes");
+        if (curve.Days.IsEmpty)
+        {
+            return "No ewe is in lamb.";
+        }
+
+        var busiest = curve.Days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
+        var toLamb = English.CountLoose(curve.Ewes, "ewe", "ewes");
         var high = English.CountLoose(busiest.P90, "ewe", "ewes");
-        var curve = $"{toLamb} to lamb; the busiest day looks like {DateText.Loose(busiest.Date)}, with {high} or fewer nine times in ten.";
-        return housing.Lambing == LambingPlace.Outdoors ? curve : $"{curve} {Pens(housing.LambingPens, days)}";
+        var words = $"{toLamb} to lamb; the busiest day looks like {DateText.Loose(busiest.Date)}, with {high} or fewer nine times in ten.";
+        return housing.Lambing == LambingPlace.Outdoors ? words : $"{words} {Pens(housing.LambingPens, curve.Days)}";
     }
 
     private static string Pens(int? pens, ImmutableArray<LambingDay> days)
@@ -22,10 +26,7 @@ internal static class LambingWords
         var wanted = days.Max(d => d.PensNeededP90);
         if (pens is not { } there)
         {
-            return English.Plural(
-                wanted,
-                $"{wanted} lambing pen would be enough on any one night nine times in ten.",
-                $"{wanted} lambing pens would be enough on any one night nine times in ten.");
+            return $"{English.CountLoose(wanted, "lambing pen", "lambing pens")} would be enough on any one night nine times in ten.";
         }
 
         var worst = days.OrderByDescending(d => d.ChanceOverPens).ThenBy(d => d.Date).First();

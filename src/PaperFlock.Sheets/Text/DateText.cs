@@ -1,7 +1,7 @@
 using System.Globalization;
 using NodaTime;
 
-namespace PaperFlock.Planning.Text;
+namespace PaperFlock.Sheets;
 
 /// <summary>Dates as they are printed: weekday, day, month in letters. Never digits for a month.</summary>
 /// <remarks>Two letters are never used for a weekday: Tu and Th are too alike in the cold.</remarks>
@@ -41,4 +41,9 @@ public static class DateText
 
     /// <summary>"07:50".</summary>
     public static string Clock(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Whole weeks as "3 weeks", anything else as "10 days"; plain spaces.</summary>
+    /// <param name="days">Not negative.</param>
+    public static string Length(int days) =>
+        days > 0 && days % 7 == 0 ? English.CountLoose(days / 7, "week", "weeks") : English.CountLoose(days, "day", "days");
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PaperFlock.Planning.Text;
+namespace PaperFlock.Sheets;
 
 /// <summary>One and many.</summary>
 public static class English
@@ -19,4 +19,12 @@ public static class English
     /// <summary>The same with a figure of its own, such as "1½".</summary>
     /// <param name="number">Decides the form of the word: 1, or any other.</param>
     public static string Count(int number, string figure, string one, string many) => $"{figure}\u00a0{Plural(number, one, many)}";
+
+    /// <summary>"a, b and c"; empty for nothing.</summary>
+    public static string List(IReadOnlyList<string> items, string and = "and") =>
+        items.Count <= 1 ? string.Concat(items) : $"{string.Join(", ", items.SkipLast(1))} {and} {items[^1]}";
+
+    /// <summary>With a capital, and a full stop.</summary>
+    /// <param name="clause">Not empty.</param>
+    public static string Sentence(string clause) => $"{char.ToUpperInvariant(clause[0])}{clause[1..]}.";
 }

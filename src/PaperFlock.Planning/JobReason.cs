@@ -1,0 +1,25 @@
+namespace PaperFlock.Planning;
+
+/// <summary>Why a job is done so long before or after its anchor.</summary>
+public enum JobReason
+{
+    FlockFileGivesTheDay,
+    FlockFileGivesTheWindow,
+    TimeToReplaceTheTup,
+    TimeToMendFeetAndCondition,
+    ShornBeforeTupping,
+    SecondColourShowsReturn,
+    LambsCanBeCounted,
+    LambsGrowMost,
+    WithTheFeeding,
+    LessRoomForFeed,
+    HeavyEweOnHerBack,
+    FirstMilkProtectsLambs,
+    EarlyLambs,
+    SettledBeforeLambing,
+    GatheredOnceWithHousing,
+    CleanWhenHoused,
+    CleanTeat,
+    Gestation,
+    LambsOnTheirFeet,
+}

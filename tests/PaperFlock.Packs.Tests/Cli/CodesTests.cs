@@ -1,0 +1,24 @@
+using PaperFlock.Cli.Figures;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Packs.Tests.Cli;
+
+/// <summary>Other programs compare with these words, and people's calendars know jobs by them: they never change.</summary>
+public sealed class CodesTests
+{
+    [Fact]
+    public void Jobs_keep_their_codes() => Keeps<JobKind>(
+        "teeth-toes-teats tup-check shear tup-in raddle-change tup-out scan feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag first-due last-due own");
+
+    [Fact]
+    public void Evidence_keeps_its_codes() => Keeps<Evidence>("lambed mating mark scan tup-stay");
+
+    [Fact]
+    public void Standings_keep_their_codes() => Keeps<Standing>("to-lamb empty left-out lambed");
+
+    [Fact]
+    public void Verdicts_keep_their_codes() => Keeps<TupVerdict>("to-the-tup treat-first leave-out cull");
+
+    private static void Keeps<T>(string codes)
+        where T : struct, Enum => Assert.Equal(codes.Split(' '), Enum.GetValues<T>().Select(Codes.Of));
+}

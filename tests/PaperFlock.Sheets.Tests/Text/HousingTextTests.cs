@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using PaperFlock.Flocks;
+using PaperFlock.Layout;
+using PaperFlock.Planning;
+using PaperFlock.Planning.Feeding;
+using PaperFlock.Planning.Tests;
+
+namespace PaperFlock.Sheets.Tests.Text;
+
+public sealed class HousingTextTests
+{
+    private static readonly Pen North = FeedingSample.Pen("North bay", 6, 4, 6);
+    private static readonly Pen South = FeedingSample.Pen("South bay", 6, 4, 6);
+
+    [Theory]
+    [InlineData(0, "No ewe is in lamb: nobody is housed.")]
+    [InlineData(1, "The 1 ewe fits.")]
+    [InlineData(22, "All 22 ewes fit.")]
+    public void Whether_they_fit_is_said_first(int ewes, string words) => Assert.Equal(words, Words([(North, FeedingSample.Ewes(ewes))]));
+
+    [Theory]
+    [InlineData(1, "The shed is too small: 1 ewe has no room (ZZ 0123456 00001).")]
+    [InlineData(2, "The shed is too small: 2 ewes have no room (ZZ 0123456 00001 and ZZ 0123456 00002).")]
+    [InlineData(8, "The shed is too small: 8 ewes have no room (ZZ 0123456 00001, ZZ 0123456 00002, ZZ 0123456 00003, ZZ 0123456 00004, ZZ 0123456 00005, ZZ 0123456 00006 and 2 more).")]
+    public void Who_has_no_room_is_named(int ewes, string words) => Assert.Equal(words, Words([(North, [])], FeedingSample.Ewes(ewes)));
+
+    /// <summary>On paper the tag of a ewe without a name is in the mono face, wherever it stands.</summary>
+    [Fact]
+    public void Their_tags_are_set_as_tags()
+    {
+        var plan = new HousingPlan([], [.. FeedingSample.Ewes(2).Select(e => e.Ewe)], []);
+        var runs = HousingText.Of(plan, Sample.Housing() with { Pens = [North] }).Runs(new TextStyle(Face.Text, 10));
+
+        Assert.Equal(["ZZ 0123456 00001", "ZZ 0123456 00002"], runs.Where(r => r.Style.Face == Face.Mono).Select(r => r.Words));
+        Assert.All(runs.Where(r => r.Style.Face == Face.Mono), r => Assert.True(r.Whole));
+    }
+
+    [Fact]
+    public void Classes_that_are_split_and_pens_that_are_shared_are_said()
+    {
+        var (singles, twins) = (FeedingSample.Ewes(2, litter: 1), FeedingSample.Ewes(4, litter: 2, from: 3));
+
+        Assert.Equal(
+            "All 6 ewes fit. Twins: split between North bay and South bay. Sharing South bay: Singles; Twins. Part it with hurdles, or they cannot be fed apart.",
+            Words([(North, twins[..2]), (South, [.. singles, .. twins[2..]])], [], Class(1, singles), Class(2, twins)));
+    }
+
+    [Fact]
+    public void A_large_pen_and_one_without_a_trough_are_spoken_of() => Assert.Equal(
+        "All 50 ewes fit. Hall holds 50 ewes: groups of under 50 are advised where possible (DEFRA PB5162). "
+        + "No trough length is given for Hall, so only floor is reckoned there.",
+        Words([(FeedingSample.Pen("Hall", 20, 10), FeedingSample.Ewes(50))]));
+
+    [Fact]
+    public void Where_nobody_is_placed_the_reason_is_given()
+    {
+        Assert.Equal("The ewes lamb outdoors: no pens are planned.", HousingText.Of(HousingPlan.None, Sample.Housing(LambingPlace.Outdoors)).ToString());
+        Assert.Equal("The flock file names no pens, so nobody is placed in one.", HousingText.Of(HousingPlan.None, Sample.Housing()).ToString());
+    }
+
+    private static FeedingClass Class(int litter, ImmutableArray<EwePlan> ewes) => new(litter, Scanned: true, Cluster: 0, Clusters: 1, ewes);
+
+    private static string Words((Pen Pen, ImmutableArray<EwePlan> Ewes)[] pens, ImmutableArray<EwePlan>? without = null, params FeedingClass[] classes)
+    {
+        var plan = new HousingPlan(
+            [.. pens.Select(p => new PenPlan(p.Pen, [.. p.Ewes.Select(e => e.Ewe)], 1, 1, 1, 1, 1))], [.. (without ?? []).Select(e => e.Ewe)], [.. classes]);
+        return HousingText.Of(plan, Sample.Housing() with { Pens = [.. pens.Select(p => p.Pen)] }).ToString();
+    }
+}
