@@ -4,8 +4,8 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Cli.Printing;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;

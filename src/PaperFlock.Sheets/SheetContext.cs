@@ -5,6 +5,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Issues;
 using static PaperFlock.Layout.Units;
@@ -186,7 +187,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
             [
                 new Row(
                     [
-                        new RowCell(Track.Share(), Block.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle) with { Name = titled ? null : PageReading.IssueMark }, VerticalAlign.Bottom),
+                        new RowCell(Track.Share(), Block.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle) with { Name = titled ? null : PageReading.IssueMark, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
                         new RowCell(Track.Fixed(codeWidth), Block.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
                     ],
                     10),

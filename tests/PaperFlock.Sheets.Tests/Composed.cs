@@ -2,8 +2,8 @@ using System.Collections.Concurrent;
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Sheets.Tests;

@@ -1,11 +1,11 @@
 using NodaTime;
+using PaperFlock.Cli.Pictures;
 using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
-using PaperFlock.Cli.Pictures;
 using PaperFlock.Layout.Pages;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets;
 using PaperFlock.Sheets.Guide;
 using PaperFlock.Sheets.Issues;

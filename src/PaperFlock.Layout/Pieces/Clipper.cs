@@ -33,7 +33,8 @@ internal sealed class Clipper
         switch (item)
         {
             case TextItem text:
-                Keep(text, _area.Holds(TextBox.Of(text)));
+                // Next to it may stand what stood elsewhere in the whole.
+                Keep(text with { SpaceFollows = true }, _area.Holds(TextBox.Of(text)));
                 break;
             case PageTextItem text:
                 Keep(text, _area.Holds(TextBox.Of(text)));

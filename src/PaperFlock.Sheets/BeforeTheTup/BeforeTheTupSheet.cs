@@ -32,7 +32,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
             ],
             [.. rows],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, TupCheck(context), Block.Notes(context.TableRow)], 12);
         return [new Sheet(Kind, Code, "Before the tup: teeth, toes, teats", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
     }
@@ -70,7 +70,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
         return new NeedSpace(
             Block.Column(
                 4,
-                Block.Text("The tups: ten weeks before, so that one found wanting can be mended or replaced in time", TypeScale.Heading),
+                Block.Heading("The tups: ten weeks before, so that one found wanting can be mended or replaced in time"),
                 new Table(
                     [Track.Fixed(Mm(56)), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Fixed(Mm(18))],
                     [new TableRow([Block.Cell("tup", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("feet and legs", TypeScale.Label), Block.Cell("eyes, brisket", TypeScale.Label), Block.Cell("testicles, firm and even", TypeScale.Label), Block.Cell("vet\u2019s check", TypeScale.Label), Block.Cell("score", TypeScale.Label)])],
@@ -84,7 +84,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                             ],
                             context.TableRow)),
                     ])
-                { Name = "tups" }),
+                { Name = "tups", RowHeaders = true }),
             Mm(40));
     }
 }

@@ -58,7 +58,7 @@ internal sealed class CautionsSheet : ISheetMaker
         var body = new Column(
             [
                 .. Parts().Select(p => (Element)new KeepTogether(new Column(
-                    [Block.Text(p.Title, TypeScale.Heading), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
+                    [Block.Heading(p.Title), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
             ],
             10);
         return [new Sheet(Kind, Code, "Cautions", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];

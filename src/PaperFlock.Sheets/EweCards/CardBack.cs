@@ -80,7 +80,8 @@ internal static class CardBack
                     Ring("ram  ewe"), Ring("yes  no"), Block.Blank(), Block.Cell(Block.Tick(context.BarnTick)), Block.Cell(Block.Tick(context.BarnTick)),
                 ],
                 row)),
-        ]);
+        ])
+    { RowHeaders = true };
 
     private static Track TickColumn(SheetContext context, string head) =>
         context.Column(context.BarnTick + 10, HeadStyle, HeadPadding.Horizontal, head);

@@ -34,7 +34,7 @@ internal static class CardRation
             rows.Add(Row($"{context.Amounts.RationUnit} a day", chunk.Select(s => context.Amounts.RationFigure(s.KgPerEwePerDay)), TypeScale.LabelBold));
         }
 
-        return new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable());
+        return new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true };
     }
 
     /// <summary>The weeks in which her amount or the number of feeds changes.</summary>

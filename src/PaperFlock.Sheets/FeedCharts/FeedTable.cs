@@ -67,7 +67,7 @@ internal static class FeedTable
         }
 
         var rows = Shown(context, group).Select(i => Row(context, group, i, feeds.Length, rowHeight, week => FeedCell(context, week, feeds.Length, large, gap), notes));
-        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section, LeastCarried: TypeScale.LeastRows) { Name = "weeks" };
+        return new Table(columns, [Head(feeds)], [.. rows], HeadRule: Lines.Section, LeastCarried: TypeScale.LeastRows) { Name = "weeks", RowHeaders = true };
     }
 
     /// <summary>Indices of the weeks printed: those to come. The last stays, since it is the ration of a ewe that is late; a season that is over is shown whole.</summary>

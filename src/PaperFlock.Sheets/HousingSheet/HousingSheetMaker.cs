@@ -49,8 +49,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
 
         yield return new KeepTogether(Block.Column(
             5,
-            Block.Text("Before they come in", TypeScale.Heading),
-            new Grid(2, [.. Shed().Select(s => (Element?)Block.TickWith(context.TableTick, Block.Text(s, TypeScale.Body)))], Math.Max(context.TableTick + 7, 32), 0)));
+            Block.Heading("Before they come in"),
+            Block.TickList(context.TableTick, Math.Max(context.TableTick + 7, 32), Shed())));
 
         if (!plan.Housing.Pens.IsEmpty)
         {
@@ -86,7 +86,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
                 ],
                 24)),
         ])
-    { Name = "pens" };
+    { Name = "pens", RowHeaders = true };
 
     private static NeedSpace PenList(SheetContext context, PenPlan pen)
     {
@@ -98,7 +98,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
         return new NeedSpace(
             Block.Column(
                 4,
-                Block.Text($"{pen.Pen.Name}: tick each as she goes in", TypeScale.Heading),
+                Block.Heading($"{pen.Pen.Name}: tick each as she goes in"),
                 new Table(
                     [.. Enumerable.Repeat(Track.Share(), columns)],
                     [],

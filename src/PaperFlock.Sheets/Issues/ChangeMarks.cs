@@ -40,7 +40,7 @@ internal static class ChangeMarks
 
             if (row.Piece is { IsRow: true } piece)
             {
-                items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
+                items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline, SpaceFollows = true }));
             }
         }
 

@@ -51,9 +51,9 @@ internal sealed class JobsSheet : ISheetMaker
                 ]),
             ],
             [.. lines.Select(l => Row(context, l))])
-        { Name = title };
+        { Name = title, RowHeaders = true };
         return new NeedSpace(
-            Block.Column(4, Block.Text(title, TypeScale.Heading), table),
+            Block.Column(4, Block.Heading(title), table),
             Mm(38));
     }
 

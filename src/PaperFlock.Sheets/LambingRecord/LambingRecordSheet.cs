@@ -37,7 +37,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
             ],
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.BarnRow)], 12);
         return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
     }

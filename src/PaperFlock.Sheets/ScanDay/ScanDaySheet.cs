@@ -38,7 +38,7 @@ internal sealed class ScanDaySheet : ISheetMaker
             ],
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.BarnRow)], 12);
         return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
     }

@@ -58,7 +58,7 @@ internal sealed class StoresSheet : ISheetMaker
             ]),
         ],
         [.. context.Plan.Stores.Select(s => Row(context, s))])
-    { Name = "stores" };
+    { Name = "stores", RowHeaders = true };
 
     private static TableRow Row(SheetContext context, StoreItem item)
     {
@@ -113,7 +113,7 @@ internal sealed class StoresSheet : ISheetMaker
         var weeks = items.SelectMany(i => i.Weeks.Select(w => w.WeekBeginning)).Distinct().Order().ToArray();
         return Block.Column(
             4,
-            Block.Text("Week by week", TypeScale.Heading),
+            Block.Heading("Week by week"),
             new Table(
                 [context.DayColumn(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
                 [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(i.Item, TypeScale.Label, TextAlign.Right))])],
@@ -125,7 +125,7 @@ internal sealed class StoresSheet : ISheetMaker
                     ],
                     Name: Dated.Name($"week of {DateText.Short(w)}", w.PlusDays(6)))),
                 ])
-            { Name = "week by week" });
+            { Name = "week by week", RowHeaders = true });
     }
 
     private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.TableRow, 2);
@@ -133,7 +133,7 @@ internal sealed class StoresSheet : ISheetMaker
     private static NeedSpace KitList(SheetContext context) => new(
         Block.Column(
             5,
-            Block.Text("Lambing kit, in the shed before the first is due", TypeScale.Heading),
-            new Grid(2, [.. Kit().Select(k => (Element?)Block.TickWith(context.TableTick, Block.Text(k, TypeScale.Body)))], Math.Max(context.TableTick + 5, 32), 0)),
+            Block.Heading("Lambing kit, in the shed before the first is due"),
+            Block.TickList(context.TableTick, Math.Max(context.TableTick + 5, 32), Kit())),
         Mm(90));
 }

@@ -38,7 +38,7 @@ internal static class SwapSheet
                 .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer part of the pack.")),
             ],
             LeastCarried: 2)
-        { Name = "take out, put in" };
+        { Name = "take out, put in", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.TableRow)], 12);
         return new Sheet(Kind, Code, "Take out, put in", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)));
     }

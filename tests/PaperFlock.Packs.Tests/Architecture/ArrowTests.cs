@@ -6,8 +6,8 @@ using NetArchTest.Rules;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs.Tests.Architecture;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.PaperRules;
 

@@ -1,7 +1,7 @@
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Pages;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.WallPlanner;
 

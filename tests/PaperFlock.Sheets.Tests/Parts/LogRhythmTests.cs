@@ -1,7 +1,7 @@
 using CsCheck;
 using NodaTime;
-using PaperFlock.Planning;
 using PaperFlock.Pdf;
+using PaperFlock.Planning;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.Tests.WorstCases;
 using PaperFlock.Sheets.Theme;
