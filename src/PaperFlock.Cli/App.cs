@@ -1,5 +1,5 @@
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
+using PaperFlock.Packs;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;
@@ -8,14 +8,24 @@ namespace PaperFlock.Cli;
 internal static class App
 {
     /// <returns>One of <see cref="ExitStatus"/>; nothing is thrown.</returns>
-    public static int Run(IReadOnlyList<string> args, Host host, ILine line)
+    public static int Run(IReadOnlyList<string> args, Host host)
     {
         var dropped = DroppedFiles.Are(args, host);
-        var status = Guard(args, host, () => CommandLine.Run(args, dropped, host, line));
+        int status;
+        try
+        {
+            status = Guard(args, host, () => CommandLine.Run(args, dropped, host));
+        }
+        catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
+        {
+            host.Error.WriteLine(Messages.Complaint("stopped; nothing was written"));
+            status = ExitStatus.Stopped;
+        }
+
         if ((dropped || args.Count == 0) && host.WaitBeforeClosing is { } wait)
         {
             host.Error.WriteLine();
-            host.Error.WriteLine(Messages.PressEnter);
+            host.Error.WriteLine("Press Enter to close this window.");
             wait();
         }
 
@@ -25,30 +35,30 @@ internal static class App
     /// <summary>Does a piece of work, and tells the user of whatever it throws.</summary>
     /// <param name="args">What was asked for, for the details of a fault.</param>
     /// <returns>What the work returns, or the status that goes with what it threw.</returns>
+    /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public static int Guard(IReadOnlyList<string> args, Host host, Func<int> work)
     {
         try
         {
             return work();
         }
-        catch (UsageException e)
+        catch (Exception e) when (e is UsageException or PackRequestException)
         {
-            host.Error.WriteLine(Messages.Complaint(e.Message));
+            foreach (var complaint in e.Message.Split('\n'))
+            {
+                host.Error.WriteLine(Messages.Complaint(complaint));
+            }
+
             return ExitStatus.WrongUse;
         }
-        catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
+        catch (Exception e) when (e is not OperationCanceledException || !host.Stop.IsCancellationRequested)
         {
-            host.Error.WriteLine(Messages.Complaint(Messages.Stopped));
-            return ExitStatus.Stopped;
-        }
-        catch (SheetException e)
-        {
-            // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
-            host.Error.WriteLine(Messages.Complaint(Messages.DoesNotFit(e.Message)));
-            return Report(e, args, host.Error, host.TempFolder);
-        }
-        catch (Exception e)
-        {
+            if (e is SheetException)
+            {
+                // The one fault a keeper can work round: the message names the sheet and the ewe whose words are too long.
+                host.Error.WriteLine(Messages.Complaint($"something is too long for its place on the paper: {e.Message}"));
+            }
+
             return Report(e, args, host.Error, host.TempFolder);
         }
     }
@@ -57,8 +67,10 @@ internal static class App
     /// <param name="tempFolder">Full path; nothing is lost where it cannot be written to.</param>
     public static int Report(Exception fault, IReadOnlyList<string> args, TextWriter error, string tempFolder)
     {
-        var place = FaultReport.Save(fault, args, tempFolder);
-        error.WriteLine(Messages.Complaint(place is null ? Messages.FaultUnsaved(fault) : Messages.Fault(place)));
+        var details = FaultReport.Save(fault, args, tempFolder) is { } place
+            ? $" with the details in {place}"
+            : $": {fault.GetType().Name}, {fault.Message.ReplaceLineEndings(" ")}";
+        error.WriteLine(Messages.Complaint("this is a fault of the program, not of your flock file; please report it" + details));
         return ExitStatus.Fault;
     }
 }

@@ -1,14 +1,13 @@
-using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 using NodaTime;
-using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Commands;
-using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Lists;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
-using PaperFlock.Sheets;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Packs;
+using PaperFlock.Planning;
 
 namespace PaperFlock.Cli;
 
@@ -16,19 +15,19 @@ namespace PaperFlock.Cli;
 internal static class CommandLine
 {
     /// <param name="dropped">The arguments begin with flock files and no command: a pack is to be made of each, beside it.</param>
-    public static int Run(IReadOnlyList<string> args, bool dropped, Host host, ILine line)
+    public static int Run(IReadOnlyList<string> args, bool dropped, Host host)
     {
-        var root = Describe(host, line, packsGo: dropped ? null : ".");
+        var root = Describe(host, packsGo: dropped ? null : ".");
         // No response files: `@` begins no file name a shepherd has heard of.
         var typed = root.Parse(dropped ? ["pack", .. args] : args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (typed.Errors.Count > 0 && !AsksForHelp(typed))
+        if (typed.Errors.Count > 0 && typed.Action is not HelpAction)
         {
             foreach (var complaint in UsageComplaints.Of(typed))
             {
                 host.Error.WriteLine(Messages.Complaint(complaint));
             }
 
-            host.Error.WriteLine(Messages.TryHelp(typed.CommandResult.Command));
+            host.Error.WriteLine($"Try: {string.Join(' ', [Messages.Program, .. UsageComplaints.Typed(typed.CommandResult.Command), "--help"])}");
             return ExitStatus.WrongUse;
         }
 
@@ -43,110 +42,126 @@ internal static class CommandLine
     }
 
     /// <param name="packsGo">Folder of the packs where no other is asked for; null for that of each flock file.</param>
-    private static RootCommand Describe(Host host, ILine line, string? packsGo)
+    private static RootCommand Describe(Host host, string? packsGo)
     {
-        var root = new RootCommand(Messages.AboutProgram);
+        var root = new RootCommand("Turns one file about a small flock of ewes into a printed pack for the lambing season.");
         root.Directives.Clear();
         root.Options.OfType<VersionOption>().Single().Action = new VersionAction(host.Out);
-        root.SetAction(_ => WhatNext(host.Out));
+        root.SetAction(_ => host.Out.WriteLine(
+            """
+            PaperFlock turns one file about your flock into a printed pack for the lambing season.
+            See it work:     paperflock pack flocks/hollin-bank.yaml
+            Check your own:  paperflock check my-flock.yaml
+            Everything else: paperflock --help
+            """));
 
-        var flock = new Argument<string>(Messages.FlockArgument) { Description = Messages.AboutFlockArgument };
-        var flocks = new Argument<string[]>(Messages.FlockArgument)
+        var flock = new Argument<string>("FLOCK.yaml") { Description = "the file about your flock" };
+        var flocks = Several("FLOCK.yaml", "the file about your flock; or several of them, or a folder of them");
+        var asOf = Day("--as-of", "stands in for today, such as 2026-11-25");
+        var into = new Option<string>("--out") { HelpName = "DIR", Description = "the folder to write into; this folder if you do not say" };
+        var paper = new Option<Paper>("--paper") { HelpName = "A4|Letter", Description = "the paper in the printer; A4 if you do not say", CustomParser = TypedValues.Paper };
+
+        root.Add(BeginCommand.Describe(asOf, host));
+        root.Add(AddEwesCommand.Describe(flock, host));
+        root.Add(PackCommand.Describe(flocks, into, asOf, packsGo, host));
+
+        Add(new Command("check", "read the flock file and say what is wrong with it, or that nothing is") { flocks, asOf }, typed =>
+            ManyFlocks.Run("check", FlockFiles.Find(typed.GetRequiredValue(flocks), host), host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), host)));
+
+        AddReport(new Command("dates", "show the dates of the jobs, and when each ewe is due") { flock, asOf }, (plan, _) => new ReportWriter(host).Write(PackMaker.Dates(plan)));
+
+        AddReport(new Command("figures", "write every figure of the plan as JSON") { flock, asOf }, (plan, _) => host.Out.Write(PackMaker.Figures(plan) + '\n'));
+
+        var thing = Several("DATE|JOB|EWE", "such as 2026-12-27, scan, Bracken or the end of a tag");
+        AddReport(new Command("explain", "say why the plan says what it says of a day, a job or a ewe") { flock, thing, asOf }, (plan, typed) =>
+            // A tag may be typed as several words, without quotes.
+            new ReportWriter(host).Write(PackMaker.Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim())));
+
+        AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, into, asOf }, (plan, typed) =>
         {
-            Description = Messages.AboutFlocksArgument,
-            Arity = ArgumentArity.OneOrMore,
-        };
-        flocks.Validators.Add(UsageComplaints.RefuseOptionsAsFiles);
-        var asOf = new Option<LocalDate?>("--as-of")
+            var file = new PackPaths(typed.GetRequiredValue(flock), Folder(typed), host).Of(".ics");
+            StagedFiles.Write(file, PackMaker.Calendar(plan), host);
+            var unplaced = plan.Jobs.Count(j => j.Date is null);
+            host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Jobs.Length, "job")}"
+                + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
+        });
+
+        root.Add(EnterCommand.Describe(flock, asOf, host));
+
+        Add(new Command("testpage", "make a page that shows what your printer does: scale, margins, both sides") { paper, into }, typed =>
+            WriteLeaf(PackMaker.TestPage(typed.GetValue(paper)), $"testpage-{typed.GetValue(paper)}", Folder(typed), host));
+
+        Add(new Command("guide", "make a leaf that says how to use a pack, for whoever is handed one") { paper, into }, typed =>
+            WriteLeaf(PackMaker.Guide(typed.GetValue(paper)), typed.GetValue(paper) == Paper.A4 ? "how-to-use-this-pack" : $"how-to-use-this-pack-{typed.GetValue(paper)}", Folder(typed), host));
+
+        Add(new Command("schema", "write the JSON Schema of the flock file, for an editor that checks while you type"), _ =>
         {
-            HelpName = Messages.DateValue,
-            Description = Messages.AboutAsOf,
-            CustomParser = TypedDay.Parse,
-        };
-
-        var check = new Command("check", Messages.AboutCheck) { flocks, asOf };
-        check.SetAction(typed => CheckCommand.Run(Files(typed), typed.GetValue(asOf), host, line));
-
-        var dates = new Command("dates", Messages.AboutDates) { flock, asOf };
-        dates.SetAction(typed => DatesCommand.Run(Planner(typed), host));
-
-        var figures = new Command("figures", Messages.AboutFigures) { flock, asOf };
-        figures.SetAction(typed => FiguresCommand.Run(Planner(typed), host));
-
-        var into = new Option<string>("--out") { HelpName = Messages.FolderValue, Description = Messages.AboutOut };
-        var sheets = new Option<string[]>("--sheets")
-        {
-            HelpName = Messages.SheetsValue,
-            Description = Messages.AboutSheets,
-            CustomParser = SheetChoice.Parse,
-        };
-        var png = new Option<bool>("--png") { Description = Messages.AboutPng };
-        var from = new Option<LocalDate?>("--from") { HelpName = Messages.DateValue, Description = Messages.AboutFrom, CustomParser = TypedDay.Parse };
-        var to = new Option<LocalDate?>("--to") { HelpName = Messages.DateValue, Description = Messages.AboutTo, CustomParser = TypedDay.Parse };
-        var split = new Option<bool>("--split") { Description = Messages.AboutSplit };
-        var changed = new Option<bool>("--changed") { Description = Messages.AboutChanged };
-        var dryRun = new Option<bool>("--dry-run") { Description = Messages.AboutDryRun };
-        var pack = new Command("pack", Messages.AboutPack) { flocks, into, sheets, from, to, split, changed, dryRun, asOf, png };
-        pack.SetAction(typed => PackCommand.Run(
-            Files(typed),
-            new PackOptions(typed.GetValue(into) ?? packsGo, Request(typed), typed.GetValue(png), typed.GetValue(asOf), typed.GetValue(dryRun)),
-            host,
-            line));
-
-        var calendar = new Command("calendar", Messages.AboutCalendar) { flock, into, asOf };
-        calendar.SetAction(typed => CalendarCommand.Run(Planner(typed), typed.GetValue(into) ?? ".", host));
-
-        var thing = new Argument<string[]>(Messages.ThingArgument) { Description = Messages.AboutThingArgument, Arity = ArgumentArity.OneOrMore };
-        thing.Validators.Add(UsageComplaints.RefuseOptionsAsFiles);
-        var explain = new Command("explain", Messages.AboutExplain) { flock, thing, asOf };
-        explain.SetAction(typed => ExplainCommand.Run(Planner(typed), typed.GetRequiredValue(thing), host));
-
-        var paper = new Option<Paper>("--paper") { HelpName = Messages.PaperValue, Description = Messages.AboutPaper, CustomParser = PaperChoice.Parse };
-        var testPage = new Command("testpage", Messages.AboutTestPage) { paper, into };
-        testPage.SetAction(typed => LeafCommand.TestPage(typed.GetValue(paper), typed.GetValue(into) ?? ".", host, line));
-
-        var guide = new Command("guide", Messages.AboutGuide) { paper, into };
-        guide.SetAction(typed => LeafCommand.Guide(typed.GetValue(paper), typed.GetValue(into) ?? ".", host, line));
-
-        var schema = new Command("schema", Messages.AboutSchema);
-        schema.SetAction(_ => SchemaCommand.Run(host));
-
-        root.Add(BeginLine.Describe(asOf, host, line));
-        root.Add(AddLine.Describe(flock, host));
-        root.Add(pack);
-        root.Add(check);
-        root.Add(dates);
-        root.Add(figures);
-        root.Add(explain);
-        root.Add(calendar);
-        root.Add(EnterLine.Describe(flock, asOf, host, line));
-        root.Add(testPage);
-        root.Add(guide);
-        root.Add(schema);
+            host.Out.Write(FlockSchema.Json());
+            return ExitStatus.Clean;
+        });
         return root;
 
-        PackRequest Request(ParseResult typed)
+        string Folder(ParseResult typed) => typed.GetValue(into) ?? ".";
+
+        void Add(Command command, Func<ParseResult, int> run)
         {
-            ImmutableArray<string> kinds = [.. typed.GetValue(sheets) ?? []];
-            var request = new PackRequest(kinds, SitterDays.Of(typed.GetValue(from), typed.GetValue(to), kinds), typed.GetValue(split), typed.GetValue(changed));
-            return request switch
-            {
-                { Changed: true, IsOfAll: false } => throw new UsageException(Messages.ChangedIsOfAll),
-                { Changed: false } when typed.GetValue(dryRun) => throw new UsageException(Messages.DryRunIsOfChanged),
-                _ => request,
-            };
+            command.SetAction(run);
+            root.Add(command);
         }
 
-        ImmutableArray<string> Files(ParseResult typed) => FlockFiles.Find(typed.GetRequiredValue(flocks), host);
+        void AddReport(Command command, Action<SeasonPlan, ParseResult> report) => Add(command, typed =>
+        {
+            if (FlockLoader.Plan(typed.GetRequiredValue(flock), typed.GetValue(asOf), forPaper: false, host).Plan is not { } plan)
+            {
+                return ExitStatus.FlockErrors;
+            }
 
-        FlockLoader Planner(ParseResult typed) => new(typed.GetRequiredValue(flock), typed.GetValue(asOf), host, line);
+            report(plan, typed);
+            return ExitStatus.Clean;
+        });
     }
 
-    private static int WhatNext(TextWriter output)
+    public static Option<LocalDate?> Day(string name, string about) => new(name) { HelpName = "DATE", Description = about, CustomParser = TypedValues.Day };
+
+    private static Argument<string[]> Several(string name, string about)
     {
-        output.WriteLine(Messages.WhatNext);
+        var several = new Argument<string[]>(name) { Description = about, Arity = ArgumentArity.OneOrMore };
+        several.Validators.Add(UsageComplaints.RefuseOptionsAsFiles);
+        return several;
+    }
+
+    private static int Check(string file, LocalDate? asOf, Host host)
+    {
+        var planned = FlockLoader.Plan(file, asOf, forPaper: true, host);
+        if (planned.Plan is not { } plan)
+        {
+            return ExitStatus.FlockErrors;
+        }
+
+        var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
+        host.Out.WriteLine($"{file}: {ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}");
+        host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
         return ExitStatus.Clean;
     }
 
-    private static bool AsksForHelp(ParseResult typed) => typed.Action is System.CommandLine.Help.HelpAction;
+    /// <summary>A leaf that belongs to no flock.</summary>
+    private static int WriteLeaf(PackDocument leaf, string name, string folder, Host host)
+    {
+        var file = OutputFile.In(folder, name + PackPaths.Pdf, host);
+        StagedFiles.Write(file, leaf.ToPdf(), host);
+        PackCommand.Tell(leaf, file.Shown, host);
+        return ExitStatus.Clean;
+    }
+
+    /// <summary>This program's version: the library's own way asks the process, which in a test is another program.</summary>
+    private sealed class VersionAction(TextWriter output) : SynchronousCommandLineAction
+    {
+        public override bool ClearsParseErrors => true;
+
+        public override int Invoke(ParseResult parseResult)
+        {
+            output.WriteLine(Messages.Version);
+            return ExitStatus.Clean;
+        }
+    }
 }

@@ -22,8 +22,8 @@ internal static class DiagnosticsOut
             return;
         }
 
-        var console = Consoles.For(host.Error);
-        foreach (var diagnostic in diagnostics)
+        var console = Terminals.ConsoleFor(host.Error);
+        foreach (var diagnostic in DiagnosticRenderer.Shown(diagnostics))
         {
             var picture = DiagnosticRenderer.Draw(source, diagnostic);
             var colour = new Style(diagnostic.Severity == Severity.Error ? Color.Red : Color.Yellow);
@@ -36,6 +36,11 @@ internal static class DiagnosticsOut
 
             console.WriteLine(Margin + picture.Advice);
             console.WriteLine();
+        }
+
+        foreach (var more in DiagnosticRenderer.More(diagnostics))
+        {
+            console.WriteLine(more);
         }
 
         console.WriteLine(DiagnosticRenderer.Summary(diagnostics));

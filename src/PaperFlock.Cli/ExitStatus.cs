@@ -5,7 +5,7 @@ internal static class ExitStatus
 {
     public const int Clean = 0;
 
-    /// <summary>There are errors in the flock file, or in a file of words; no file was touched.</summary>
+    /// <summary>There are errors in the flock file, or in a list; no file was touched.</summary>
     public const int FlockErrors = 1;
 
     /// <summary>A wrong command line, or a file that cannot be read or written.</summary>

@@ -1,59 +1,24 @@
 using NodaTime;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
-using PaperFlock.Diagnostics;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli;
 
 /// <summary>Where every command begins: one flock file and the day it is looked at.</summary>
-/// <param name="path">As the user typed it.</param>
-/// <param name="asOf">Null for today at the holding.</param>
-internal sealed class FlockLoader(string path, LocalDate? asOf, Host host, ILine line)
+internal static class FlockLoader
 {
-    public string Path => path;
-
     /// <summary>Reads and plans, and tells the user what was noticed.</summary>
+    /// <param name="path">As the user typed it.</param>
+    /// <param name="asOf">Null for today at the holding.</param>
     /// <param name="forPaper">The words in the file are going to be printed: say which characters cannot be.</param>
-    /// <returns>Null when the flock file has errors.</returns>
     /// <exception cref="UsageException">The file cannot be read.</exception>
-    public PlannedFlock? Plan(bool forPaper)
+    public static PlannedFlock Plan(string path, LocalDate? asOf, bool forPaper, Host host)
     {
-        var reading = line.Read(path, FlockBytes.Read(path, host));
-        var found = new DiagnosticBag();
-        AddAll(found, reading.Diagnostics);
-        if (reading.Flock is not { } flock || found.HasErrors)
-        {
-            Show(reading.Source, found);
-            return null;
-        }
-
+        var day = asOf;
+        var reading = PackMaker.Read(path, InputFile.Read(path, host), zone => day ??= host.Today(zone));
         host.Stop.ThrowIfCancellationRequested();
-        var plan = line.Plan(flock, asOf ?? Today(flock.Holding.TimeZone));
-        AddAll(found, WarningText.Of(plan));
-        if (forPaper)
-        {
-            AddAll(found, MissingCharacters.In(flock, reading.Source, line.FirstMissing));
-        }
-
-        Show(reading.Source, found);
-        return found.HasErrors ? null : new PlannedFlock(plan, found.Count);
-    }
-
-    private LocalDate Today(DateTimeZone zone) => host.Clock.GetCurrentInstant().InZone(zone).Date;
-
-    private void Show(SourceText source, DiagnosticBag found) =>
-        DiagnosticsOut.Write(source, found.ToSorted(), host);
-
-    private static void AddAll(DiagnosticBag found, IEnumerable<Diagnostic> more)
-    {
-        foreach (var diagnostic in more)
-        {
-            found.Add(diagnostic);
-        }
+        var planned = PackMaker.Plan(reading, day ?? host.Today(DateTimeZone.Utc), forPaper);
+        DiagnosticsOut.Write(planned.Source, planned.Diagnostics, host);
+        return planned;
     }
 }
-
-/// <param name="Warnings">How many were shown.</param>
-internal sealed record PlannedFlock(SeasonPlan Plan, int Warnings);

@@ -1,4 +1,6 @@
 using NodaTime;
+using NodaTime.Text;
+using Spectre.Console;
 
 namespace PaperFlock.Cli;
 
@@ -21,14 +23,12 @@ internal sealed record Host(
     bool ErrorIsTerminal,
     CancellationToken Stop)
 {
-    /// <summary>Somebody watches what is being done now. Where several things are done at once there is no such line.</summary>
-    public bool ShowsProgress { get; init; } = ErrorIsTerminal;
-
     /// <summary>
     /// Waits for the user to have read what happened, where the window the program writes into is its own and goes with it;
     /// null where it outlives the program.
     /// </summary>
     public Action? WaitBeforeClosing { get; init; }
+
     /// <summary>Answers to questions. Nothing, where nobody is to be asked.</summary>
     public TextReader In { get; init; } = TextReader.Null;
 
@@ -40,6 +40,46 @@ internal sealed record Host(
 
     /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
     public Func<string?> HomeZone { get; init; } = () => null;
+
+    /// <exception cref="UsageException">The clock stands at a day before this program was thought of: it was never set, or its battery is empty.</exception>
+    public LocalDate Today(DateTimeZone zone)
+    {
+        var day = Clock.GetCurrentInstant().InZone(zone).Date;
+        return day.Year >= 2020
+            ? day
+            : throw new UsageException($"this computer's clock says {LocalDatePattern.Iso.Format(day)}: set it, or say what day it is, such as --as-of 2026-11-25");
+    }
+
+    /// <summary>A line of results, in a style where somebody reads them on a screen.</summary>
+    public void WriteLine(string line, Style style)
+    {
+        if (OutIsTerminal)
+        {
+            Terminals.ConsoleFor(Out).WriteLine(line, style);
+        }
+        else
+        {
+            Out.WriteLine(line);
+        }
+    }
+
+    /// <summary>An answer. Reading cannot be interrupted, but waiting for it can.</summary>
+    /// <returns>Null where there are no more.</returns>
+    /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
+    public string? ReadLine()
+    {
+        Stop.ThrowIfCancellationRequested();
+        var reading = Task.Run(In.ReadLine);
+        reading.Wait(Stop);
+        Stop.ThrowIfCancellationRequested();
+        if (!InIsTerminal && reading.Result is { } typed)
+        {
+            // A terminal shows what is typed; a pipe's answers would be missing from the record.
+            Out.WriteLine(typed);
+        }
+
+        return reading.Result;
+    }
 
     public string FullPath(string path) => Path.GetFullPath(path, Folder);
 }

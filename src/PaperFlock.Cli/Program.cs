@@ -3,10 +3,9 @@ using System.Text;
 using NodaTime;
 using PaperFlock.Cli;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
 
 StandardStreams.FillClosed();
-var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : new QuietWriter(Console.Error);
+var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : GuardedWriter.Complaints(Console.Error);
 // What is thrown where no command can catch it, on another thread or before there is one.
 AppDomain.CurrentDomain.UnhandledException += (_, fault) =>
     Environment.Exit(App.Report((Exception)fault.ExceptionObject, args, error, Path.GetTempPath()));
@@ -27,7 +26,7 @@ try
 }
 catch (Exception e) when (FileTrouble.IsOfFiles(e))
 {
-    error.WriteLine(Messages.Complaint(Messages.FolderIsGone));
+    error.WriteLine(Messages.Complaint("the folder you are in is not there any more: go into another one and try again"));
     return ExitStatus.WrongUse;
 }
 
@@ -36,7 +35,7 @@ return App.Run(
     args,
     new Host(
         // A screen is never full, and the tables want to know that it is one.
-        forPeople ? Console.Out : new CheckedWriter(Console.Out),
+        forPeople ? Console.Out : GuardedWriter.Results(Console.Out),
         error,
         SystemClock.Instance,
         folder,
@@ -45,13 +44,12 @@ return App.Run(
         ErrorIsTerminal: Terminals.IsForPeople(Console.IsErrorRedirected),
         stop.Token)
     {
-        WaitBeforeClosing = OwnWindow.Waiting(),
+        WaitBeforeClosing = Terminals.WaitBeforeClosing(),
         In = Console.In,
         InIsTerminal = !Console.IsInputRedirected,
         Keyboard = Console.IsInputRedirected || !Terminals.IsForPeople(Console.IsOutputRedirected) ? null : new TerminalKeyboard(),
         HomeZone = Terminals.HomeZone,
-    },
-    new Line());
+    });
 
 // The first signal stops the work at the next step, with nothing left behind; a second one ends the program there and then, and so does time:
 // it may wait for a pipe into which nothing comes.

@@ -9,12 +9,12 @@ internal static class Progress
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public static T Show<T>(Host host, Func<Action<string>, T> work)
     {
-        if (!host.ShowsProgress)
+        if (!host.ErrorIsTerminal)
         {
             return work(_ => host.Stop.ThrowIfCancellationRequested());
         }
 
-        return Consoles.For(host.Error)
+        return Terminals.ConsoleFor(host.Error)
             .Status()
             .Start(Messages.Composing, status => work(step =>
             {

@@ -28,7 +28,6 @@ internal static class StandardStreams
         }
     }
 
-    // Not those of UnixFiles: before their first use the library is looked for, which opens files.
 #pragma warning disable IDE1006, SA1300 // The names are the C library's.
     [DllImport("libc")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

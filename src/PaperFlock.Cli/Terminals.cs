@@ -1,5 +1,7 @@
+using System.Runtime.InteropServices;
 using NodaTime;
 using NodaTime.TimeZones;
+using Spectre.Console;
 
 namespace PaperFlock.Cli;
 
@@ -11,6 +13,22 @@ internal static class Terminals
         !redirected
         && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
         && Environment.GetEnvironmentVariable("TERM") != "dumb";
+
+    /// <summary>A console over a writer that leads to a screen; the process's own is never asked for.</summary>
+    public static IAnsiConsole ConsoleFor(TextWriter writer)
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(writer) });
+        console.Profile.Capabilities.Unicode = true;
+        return console;
+    }
+
+    /// <summary>Windows opens a window for a program that is double-clicked or dropped upon, and shuts it when it ends.</summary>
+    /// <returns>What waits for the user to press Enter; null where the window belongs to a shell or there is nobody at the keys.</returns>
+    public static Action? WaitBeforeClosing() =>
+        // With a shell there would be two processes in it.
+        OperatingSystem.IsWindows() && !Console.IsInputRedirected && !Console.IsOutputRedirected && GetConsoleProcessList(new uint[2], 2) == 1
+            ? () => Console.ReadLine()
+            : null;
 
     /// <returns>Null where the computer keeps a time that the tz database has no name for.</returns>
     public static string? HomeZone()
@@ -24,4 +42,9 @@ internal static class Terminals
             return null;
         }
     }
+
+    // The generated kind of import would open the whole project to unsafe code for one array of numbers.
+    [DllImport("kernel32.dll")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
+    private static extern uint GetConsoleProcessList([Out] uint[] processes, uint room);
 }

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using PaperFlock.Cli.Lists;
+using PaperFlock.Cli.Commands;
 using PaperFlock.Diagnostics;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli;
 
@@ -11,6 +12,7 @@ internal static class UsageComplaints
     public static IEnumerable<string> Of(ParseResult typed)
     {
         var command = typed.CommandResult.Command;
+        var name = string.Join(' ', Typed(command));
         if (typed.UnmatchedTokens.Count > 0)
         {
             // A slip in a command makes everything after it unknown as well: the first is the one to put right.
@@ -20,15 +22,20 @@ internal static class UsageComplaints
         return typed.Errors
             .Select(error => error.SymbolResult switch
             {
-                ArgumentResult { Tokens.Count: 0, Argument.Name: Messages.ThingArgument } => Messages.NothingToExplain,
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult, Argument.Name: ListMessages.ListArgument } => ListMessages.NoList(Messages.Typed(command)),
-                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => Messages.NoFlockFile(Messages.Typed(command)),
-                CommandResult { Command.Subcommands.Count: > 0 } => Messages.NoSubcommand(Messages.Typed(command), command.Subcommands.Select(c => c.Name)),
-                OptionResult { Tokens.Count: 0 } option => Messages.NoValue(option.Option.Name),
+                ArgumentResult { Tokens.Count: 0, Argument.Name: "DATE|JOB|EWE" } =>
+                    "explain wants a flock file and a day, a job or a ewe, such as: paperflock explain flocks/hollin-bank.yaml scan",
+                ArgumentResult { Tokens.Count: 0, Argument.Name: AddEwesCommand.ListArgument } => $"{name} wants a list as well, such as: paperflock {name} my-flock.yaml ewes.csv",
+                ArgumentResult { Tokens.Count: 0, Parent: CommandResult } => $"{name} wants a flock file, such as: paperflock {name} flocks/hollin-bank.yaml",
+                CommandResult { Command.Subcommands.Count: > 0 } => $"{name} wants one word more: {ScreenText.List(command.Subcommands.Select(c => c.Name), "or")}",
+                OptionResult { Tokens.Count: 0 } option => $"{option.Option.Name} wants something after it",
                 _ => error.Message,
             })
             .Distinct(StringComparer.Ordinal);
     }
+
+    /// <summary>A command as it is typed after the program's name: "enter", "scan".</summary>
+    public static IEnumerable<string> Typed(Command command) =>
+        command is RootCommand ? [] : [.. command.Parents.OfType<Command>().Take(1).SelectMany(Typed), command.Name];
 
     /// <summary>Where any number of files may stand, a slip in an option would pass for one of them.</summary>
     public static void RefuseOptionsAsFiles(ArgumentResult files)
@@ -44,11 +51,16 @@ internal static class UsageComplaints
         if (word.StartsWith('-'))
         {
             var options = command.Options.Concat(command.Parents.OfType<Command>().SelectMany(c => c.Options)).Select(o => o.Name);
-            return Messages.NoSuchOption(word, NearestWord.Find(word, options));
+            return $"there is no option '{word}'{DidYouMean(word, options)}";
         }
 
-        return command.Subcommands.Count > 0
-            ? Messages.NoSuchCommand(word, NearestWord.Find(word, command.Subcommands.Select(c => c.Name)))
-            : command.Arguments.Count > 0 ? Messages.OneTooMany(word) : Messages.WantsNoFile(command.Name, word);
+        return command switch
+        {
+            { Subcommands.Count: > 0 } => $"there is no command '{word}'{DidYouMean(word, command.Subcommands.Select(c => c.Name))}",
+            { Arguments.Count: > 0 } => $"'{word}' is one thing too many: name one flock file, and put quotes round a name with spaces in it",
+            _ => $"'{word}' is one thing too many: {command.Name} wants no file",
+        };
     }
+
+    private static string DidYouMean(string word, IEnumerable<string> words) => NearestWord.Find(word, words) is { } nearest ? $"; did you mean '{nearest}'?" : "";
 }

@@ -25,6 +25,15 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
         HasErrors |= diagnostic.Severity == Severity.Error;
     }
 
+    /// <exception cref="BagFullException">There are as many as there may be.</exception>
+    public void AddRange(IEnumerable<Diagnostic> diagnostics)
+    {
+        foreach (var diagnostic in diagnostics)
+        {
+            Add(diagnostic);
+        }
+    }
+
     /// <summary>
     /// By line, then column; what concerns the whole file comes first. At one place errors precede warnings, and the
     /// rest goes by code and message, so that the same faults always read the same way.

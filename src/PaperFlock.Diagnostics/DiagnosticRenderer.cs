@@ -7,10 +7,16 @@ namespace PaperFlock.Diagnostics;
 /// <summary>Draws diagnostics as text: where, what, the line itself, a caret under the word, and the advice.</summary>
 public static class DiagnosticRenderer
 {
+    /// <summary>Of one code: eight of five lines each fill a screen, and whoever has more has made one slip many times.</summary>
+    public const int MostOfAKind = 8;
+
     private const string Margin = "    ";
 
     /// <param name="diagnostics">Drawn in the order given; <see cref="DiagnosticBag.ToSorted"/> gives that of the file.</param>
-    /// <returns>One block for each with an empty line between them, and the summary last; empty when there is nothing to say. Lines end in LF.</returns>
+    /// <returns>
+    /// A block for each, <see cref="MostOfAKind"/> at most of each code, with an empty line between them; how many more there
+    /// are; and the summary last. Empty when there is nothing to say. Lines end in LF.
+    /// </returns>
     public static string Render(SourceText source, ImmutableArray<Diagnostic> diagnostics)
     {
         if (diagnostics.IsEmpty)
@@ -19,7 +25,7 @@ public static class DiagnosticRenderer
         }
 
         var text = new StringBuilder();
-        foreach (var diagnostic in diagnostics)
+        foreach (var diagnostic in Shown(diagnostics))
         {
             var picture = Draw(source, diagnostic);
             text.Append(picture.Heading).Append('\n');
@@ -32,8 +38,26 @@ public static class DiagnosticRenderer
             text.Append(Margin).Append(picture.Advice).Append("\n\n");
         }
 
+        foreach (var more in More(diagnostics))
+        {
+            text.Append(more).Append('\n');
+        }
+
         return text.Append(Summary(diagnostics)).Append('\n').ToString();
     }
+
+    /// <summary>Those that are drawn, in the order given.</summary>
+    public static IEnumerable<Diagnostic> Shown(ImmutableArray<Diagnostic> diagnostics)
+    {
+        var drawn = new Dictionary<string, int>(StringComparer.Ordinal);
+        return diagnostics.Where(d => (drawn[d.Code] = drawn.GetValueOrDefault(d.Code) + 1) <= MostOfAKind);
+    }
+
+    /// <summary>A line for each code of which some are not drawn: how many, and where they begin.</summary>
+    public static IEnumerable<string> More(ImmutableArray<Diagnostic> diagnostics) =>
+        diagnostics.GroupBy(d => d.Code).Where(kind => kind.Count() > MostOfAKind).Select(kind => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{kind.Key}: {kind.Count() - MostOfAKind} more like these, from line {kind.ElementAt(MostOfAKind).Span.Line} on"));
 
     /// <summary>The parts of one diagnostic, without margins or line breaks.</summary>
     public static DiagnosticPicture Draw(SourceText source, Diagnostic diagnostic)

@@ -19,14 +19,13 @@ public static class DisplayWidth
     public static int Of(Rune rune) => Rune.GetUnicodeCategory(rune) switch
     {
         UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark => 0,
-        // Drawn as one replacement mark, except those that cannot be told apart from nothing.
-        UnicodeCategory.Format => IsUnprintable((char)Math.Min(rune.Value, char.MaxValue)) ? 1 : 0,
+        // Drawn as one replacement mark, but for those beyond the first plane, which are left as nothing.
+        UnicodeCategory.Format => rune.IsBmp ? 1 : 0,
         _ => IsWide(rune.Value) ? 2 : 1,
     };
 
-    /// <summary>Control characters, line and paragraph separators, and the marks that turn the direction of writing.</summary>
-    public static bool IsUnprintable(char c) =>
-        char.IsControl(c) || c is '\u2028' or '\u2029' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+    /// <summary>Control characters, line and paragraph separators, and format characters: what turns the direction of writing, and what nobody can see.</summary>
+    public static bool IsUnprintable(char c) => char.IsControl(c) || c is '\u2028' or '\u2029' || char.GetUnicodeCategory(c) == UnicodeCategory.Format;
 
     private static bool IsWide(int value) => Wide.Any(block => block.First <= value && value <= block.Last);
 }

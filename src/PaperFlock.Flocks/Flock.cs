@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using NodaTime;
 
 namespace PaperFlock.Flocks;
 
 /// <summary>One holding for one lambing season: everything the flock file says, defaults filled in.</summary>
 /// <param name="Groups">Never empty. Without groups in the file there is one, unnamed, holding every ewe.</param>
-/// <param name="Ewes">In the order of the file; tags are unique.</param>
+/// <param name="Ewes">In the order of the file; no two tags have one <see cref="TagKey"/>.</param>
 public sealed record Flock(
     Holding Holding,
     PrintSettings Print,
@@ -24,7 +25,12 @@ public sealed record Flock(
 
     public ImmutableArray<OwnJob> OwnJobs { get; init; } = Require.Made(OwnJobs);
 
-    public ImmutableArray<Ewe> Ewes { get; init; } = EachInAGroup(Require.Unique(Ewes, e => e.Tag), Groups);
+    public ImmutableArray<Ewe> Ewes { get; init; } = EachInAGroup(Require.Unique(Ewes, e => TagKey.Of(e.Tag)), Groups);
+
+    public ClassFields Fields { get; init; } = ClassFields.None;
+
+    /// <summary>The weekday on which every ration changes.</summary>
+    public IsoDayOfWeek ChangeDay => Feeds.ChangeDay ?? Print.WeekStarts;
 
     /// <summary>The group a ewe runs with. Every ewe has exactly one.</summary>
     public TuppingGroup GroupOf(Ewe ewe) => Groups.First(g => g.Name == ewe.Group);

@@ -13,6 +13,9 @@ public sealed record Housing(
 {
     public ImmutableArray<Pen> Pens { get; init; } = Require.Unique(Pens, p => p.Name);
 
+    /// <summary>Days after lambing at which a ewe and her lambs go out to grass.</summary>
+    public int TurnoutDaysAfterLambing { get; init; } = 10;
+
     public int? LambingPens { get; init; } = Require.WithinIfGiven(LambingPens, 0, int.MaxValue);
 }
 

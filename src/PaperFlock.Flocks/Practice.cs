@@ -13,7 +13,11 @@ public sealed record Practice
     /// <summary>First and last day worth scanning, both included.</summary>
     public (int First, int Last) ScanDaysAfterTupIn { get; init => field = (value.First, Require.NotBefore(value.Last, value.First)); } = (75, 80);
 
-    public int FeedWeeksBeforeLambing { get; init; } = 6;
+    /// <summary>
+    /// Triplets two weeks before twins: Teagasc, reported by Agriland and the Irish Farmers Journal (8 to 10 weeks); thin ewes too
+    /// (Irish Farmers Journal).
+    /// </summary>
+    public FeedingWeeks FeedWeeksBeforeLambing { get; init; } = new(Single: 6, Twin: 6, Triplet: 8, Thin: 8);
 
     public int TwoFeedsWeeksBeforeLambing { get; init; } = 3;
 

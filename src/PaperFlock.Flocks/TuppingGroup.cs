@@ -24,6 +24,9 @@ public sealed record TuppingGroup(
 
     public ImmutableArray<string> Raddle { get; init; } = Require.Made(Raddle);
 
+    /// <summary>The field they run in until they are sorted, housed or lambed; null where the file does not say.</summary>
+    public string? Field { get; init; }
+
     public bool IsOneDay => Mating != Mating.Natural;
 }
 

@@ -35,8 +35,16 @@ internal static class ChildPlacing
             throw new InvalidOperationException($"{Called(child)} made no progress on a fresh page of {Points.Of(width)} by {Points.Of(height)}");
         }
 
-        return Tagged(child, placement);
+        return Concerning(child, Tagged(child, placement));
     }
+
+    /// <summary>All parts of a child that splits are about the same.</summary>
+    private static Placement Concerning(Element child, Placement placement) => (child.About, placement) switch
+    {
+        ({ } about, Placement.Fits fits) => new Placement.Fits(fits.Piece.Concerning(about)),
+        ({ } about, Placement.Splits splits) => new Placement.Splits(splits.Piece.Concerning(about), splits.Rest is Empty ? splits.Rest : splits.Rest with { About = about }),
+        _ => placement,
+    };
 
     /// <summary>Offers space to a child that must not be split: a split becomes a wrap.</summary>
     /// <returns>Nothing, fits or wraps.</returns>

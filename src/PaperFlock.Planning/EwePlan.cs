@@ -9,7 +9,7 @@ namespace PaperFlock.Planning;
 /// <param name="Litter">Lambs she is planned for: as scanned, 1 where nobody has scanned her, 0 when empty.</param>
 /// <param name="Due">Null when she is empty, left out of the tup, or has lambed.</param>
 /// <param name="Advice">What to do about her before the tup.</param>
-/// <param name="TroughGroup">Name of the trough group she is fed in; null when she is not fed for lambs.</param>
+/// <param name="Chart">Code of the feed chart she is fed by in lamb; null when she is not to lamb this season.</param>
 /// <param name="Pen">Name of the housing pen she is planned into; null when none.</param>
 public sealed record EwePlan(
     Ewe Ewe,
@@ -17,7 +17,7 @@ public sealed record EwePlan(
     int Litter,
     DueWindow? Due,
     TupAdvice Advice,
-    string? TroughGroup,
+    string? Chart,
     string? Pen)
 {
     public bool IsScanned => Ewe.Scan is not null;

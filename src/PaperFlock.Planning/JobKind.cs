@@ -10,6 +10,7 @@ public enum JobKind
     RaddleChange,
     TupOut,
     Scan,
+    Sort,
     FeedFrom,
     BucketsOut,
     Booster,

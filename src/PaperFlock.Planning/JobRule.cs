@@ -3,7 +3,7 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Planning;
 
 /// <summary>When a job may be done, and why then: a line of the trade's calendar, or a job of the keeper's.</summary>
-/// <param name="Anchor">What the window is counted from; null where the flock file gives the day.</param>
+/// <param name="Anchor">What the window is counted from; null where the flock file or a feed chart gives the day.</param>
 /// <param name="Window">Days from the anchor.</param>
 /// <param name="Handled">Ewes must be gathered for it.</param>
 public sealed record JobRule(JobKind Kind, JobAnchor? Anchor, JobWindow Window, bool Handled, JobReason Reason, FigureSource Source)
@@ -13,6 +13,9 @@ public sealed record JobRule(JobKind Kind, JobAnchor? Anchor, JobWindow Window, 
 
     /// <summary>The raddle put on; null where none is changed.</summary>
     public string? Colour { get; init; }
+
+    /// <summary>Code of the feed chart it is read from; null where none is.</summary>
+    public string? Chart { get; init; }
 
     /// <summary>The keeper's job; null for one of the trade's.</summary>
     public OwnJob? Own { get; init; }

@@ -31,6 +31,9 @@ public abstract record PlanWarning(SourceSpan Span)
     /// <summary>The keeper is away for the whole of its window.</summary>
     public sealed record NoDayForJob(Job Job) : PlanWarning(Job.Rule.Own?.Span ?? Job.Group!.Span);
 
+    /// <summary>It has not the floor or the trough for one ewe of this flock.</summary>
+    public sealed record PenTooSmall(Pen Pen) : PlanWarning(Pen.Span);
+
     /// <summary>Ewes shorn at housing have to stay in, and these lamb outdoors.</summary>
     public sealed record ShornOutdoors(Season Season) : PlanWarning(Season.Span);
 }

@@ -25,7 +25,9 @@ public sealed record SeasonPlan(Flock Flock, LocalDate AsOf)
 
     public required ImmutableArray<Gathering> Gatherings { get; init; }
 
-    public required ImmutableArray<TroughGroup> TroughGroups { get; init; }
+    public required Whereabouts Whereabouts { get; init; }
+
+    public required FeedingPlan Feeding { get; init; }
 
     public required ImmutableArray<StoreItem> Stores { get; init; }
 

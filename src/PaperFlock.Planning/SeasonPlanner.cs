@@ -6,6 +6,7 @@ using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Jobs;
 using PaperFlock.Planning.Lambing;
 using PaperFlock.Planning.Pens;
+using PaperFlock.Planning.Places;
 using PaperFlock.Planning.Rounds;
 using PaperFlock.Planning.Stores;
 using PaperFlock.Planning.Warnings;
@@ -33,11 +34,19 @@ public static class SeasonPlanner
 
         // Each of these stands on those before it: pens decide who is fed together, and the feeding what is to be bought.
         var housedOn = groups.ToDictionary(g => g.Group.Name, g => g.Housed, StringComparer.Ordinal);
-        LocalDate? Housed(EwePlan ewe) => housedOn[ewe.Ewe.Group];
-        var housing = HousingPlanner.Plan(flock, dated);
-        var (troughGroups, ewes) = TroughGroups.Plan(flock, dated, Housed, housing);
-        var stores = StoresPlanner.Plan(flock, troughGroups, Housed);
+        var fed = FedEwe.Of(flock, dated, ewe => housedOn[ewe.Ewe.Group]);
         var (from, to) = Covered(flock, jobs, dates.LastDue);
+        var known = LocalDate.Min(from, asOf);
+        ImmutableArray<EwePlan> stillInLamb = [.. dated.Select(InLambStill)];
+        var sorted = Sorting.Moves(flock, fed, jobs);
+        var inFields = FeedingPlanner.Classes(flock, fed, FeedClasses.Of(flock, fed), WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, sorted));
+        var (housing, pens) = HousingPlanner.Plan(flock, dated, fed, inFields);
+        var moves = sorted.Into(pens, ewe => housedOn[ewe.Group]);
+        var whereabouts = WhereaboutsPlanner.Plan(flock, dated, known, to, moves);
+        var feeding = FeedingPlanner.Plan(flock, dated, fed, inFields, WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, moves), whereabouts);
+        ImmutableArray<EwePlan> ewes = [.. dated.Select(e => e with { Chart = feeding.CodeOf(e.Ewe), Pen = e.IsCarrying ? pens?.GetValueOrDefault(e.Ewe.Tag) : null })];
+        var stores = StoresPlanner.Plan(flock, feeding, fed);
+        var all = JobPlanner.Sorted(flock, [.. jobs, .. FeedJobs.Of(feeding)]);
         return new(flock, asOf)
         {
             Dates = dates,
@@ -45,16 +54,20 @@ public static class SeasonPlanner
             To = to,
             Groups = groups,
             Ewes = ewes,
-            Jobs = jobs,
-            Gatherings = Gathering.Of(jobs),
-            TroughGroups = troughGroups,
+            Jobs = all,
+            Gatherings = Gathering.Of(all),
+            Whereabouts = whereabouts,
+            Feeding = feeding,
             Stores = stores,
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
             Housing = housing,
             Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
-            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs),
+            Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
         };
     }
+
+    private static EwePlan InLambStill(EwePlan ewe) =>
+        ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;
 
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.Swap;
@@ -60,7 +59,7 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         var stationery = SheetContext(new IssueContext(before, plan.AsOf, marked: false, again: true));
         var (sheets, planner) = PackComposer.Make(stationery, request);
         var leaves = sheets.SelectMany(s => Leaves.Of(s)).ToImmutableArray();
-        if (!leaves.Select(l => (l.Id, l.Fingerprint)).SequenceEqual(before.Leaves.Select(l => (l.Leaf.Id, l.Leaf.Fingerprint))))
+        if (leaves.Length != before.Leaves.Length || !leaves.Zip(before.Leaves).All(pair => pair.First.Id == pair.Second.Leaf.Id && pair.Second.Leaf.SaysOn(plan.AsOf, pair.First)))
         {
             return null;
         }
@@ -87,9 +86,9 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         }
 
         var wanted = outcome.PutIn.Select(l => l.Leaf.Id).ToHashSet(StringComparer.Ordinal);
-        ImmutableArray<Sheet> printed = [.. current.Where(s => s.Kind != EweCardSheet.KindWord).Select(s => Leaves.Only(s, wanted.Contains)).OfType<Sheet>(), .. Cards(context, wanted)];
+        ImmutableArray<Sheet> printed = [.. current.SelectMany(s => Only(s, wanted, context))];
         ImmutableArray<IssueLine> issues = [.. before.Issues, new IssueLine(outcome.Number, outcome.On, outcome.WordsIn())];
-        var newPlanner = printed.Any(s => s.Kind == PackComposer.PlannerKind) ? planner : null;
+        var newPlanner = printed.Any(s => s.Definition == PackSheets.Planner) ? planner : null;
         var register = RegisterSheet.Make(stationery, new Registered(current, printed, newPlanner, outcome, issues));
         var pack = Pack(stationery, [SwapSheet.Make(stationery, outcome), register, .. printed], newPlanner) with
         {
@@ -98,15 +97,19 @@ internal sealed class IssueComposer(SeasonPlan plan, ITextMeasurer measurer, Pac
         return new ComposedIssue(pack, outcome, Record(stationery, outcome, issues), WholeReason.NotWhole);
     }
 
-    /// <summary>Cards are printed four to a leaf, whichever they are: they are cut apart.</summary>
-    private ImmutableArray<Sheet> Cards(IssueContext context, HashSet<string> wanted) =>
-        new EweCardSheet().Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted });
+    /// <summary>What is cut up is laid out anew, as many to a leaf as it holds, whichever they are.</summary>
+    private IEnumerable<Sheet> Only(Sheet sheet, HashSet<string> wanted, IssueContext context) => sheet.Use == SheetUse.CutUp
+        ? sheet.Definition.Make(new SheetContext(plan, measurer, request, context) { OnlyCards = wanted })
+        : Leaves.Only(sheet, wanted.Contains) is { } some ? [some] : [];
 
     private SheetContext SheetContext(IssueContext context) => new(plan, measurer, request, context);
 
     private static ComposedPack Pack(SheetContext stationery, ImmutableArray<Sheet> sheets, Sheet? planner) =>
         new(stationery.Mark.Id, PackComposer.Title(stationery), sheets, planner);
 
-    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues) =>
-        new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(l.Leaf, l.Issue, l.Replaces))]);
+    private IssueRecord Record(SheetContext stationery, IssueOutcome outcome, ImmutableArray<IssueLine> issues)
+    {
+        var numbers = new PhoneNumbers(plan.Flock);
+        return new(stationery.Mark.Id, _paper, request.Split, issues, [.. outcome.Leaves.Select(l => new IssuedLeaf(numbers.HiddenIn(l.Leaf), l.Issue, l.Replaces))]);
+    }
 }

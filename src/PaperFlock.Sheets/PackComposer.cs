@@ -2,22 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.BeforeTheTup;
-using PaperFlock.Sheets.CallSheet;
-using PaperFlock.Sheets.Cautions;
-using PaperFlock.Sheets.EweCards;
-using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
-using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
-using PaperFlock.Sheets.RoundLog;
-using PaperFlock.Sheets.ScanDay;
-using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.Theme;
-using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
 
 namespace PaperFlock.Sheets;
@@ -25,69 +13,8 @@ namespace PaperFlock.Sheets;
 /// <summary>The front door of this room: a plan in, finished pages out.</summary>
 public static class PackComposer
 {
-    /// <summary>In binding order. The register is made last, since it lists the others, and bound first.</summary>
-    private static readonly ImmutableArray<ISheetMaker> Makers =
-    [
-        new HandoverSheet(),
-        new CallSheetMaker(),
-        new WallPlannerSheet(),
-        new JobsSheet(),
-        new BeforeTheTupSheet(),
-        new TupAndRaddleSheet(),
-        new ScanDaySheet(),
-        new FeedChartSheet(),
-        new StoresSheet(),
-        new HousingSheetMaker(),
-        new RoundLogSheet(),
-        new LambingRecordSheet(),
-        new EweCardSheet(),
-        new CautionsSheet(),
-    ];
-
-    /// <summary>The one sheet that is pinned up as a poster.</summary>
-    public const string PlannerKind = WallPlannerSheet.KindWord;
-
-    /// <summary>The words <c>--sheets</c> knows, in binding order.</summary>
-    public static ImmutableArray<string> Kinds { get; } = [RegisterSheet.Kind, .. Makers.Select(m => m.Kind)];
-
-    /// <summary>
-    /// What the page codes of each kind begin with, as printed at the foot of its pages, in binding order: <c>FEED-2</c> is a leaf of <c>FEED</c>.
-    /// </summary>
-    public static ImmutableArray<(string Code, string Kind)> Codes { get; } =
-    [
-        ("REG", RegisterSheet.Kind),
-        ("HAND", HandoverSheet.KindWord),
-        ("CALL", CallSheetMaker.KindWord),
-        ("WALL", WallPlannerSheet.KindWord),
-        ("JOBS", JobsSheet.KindWord),
-        ("TTT", BeforeTheTupSheet.KindWord),
-        ("RADL", TupAndRaddleSheet.KindWord),
-        ("SCAN", ScanDaySheet.KindWord),
-        ("FEED", FeedChartSheet.KindWord),
-        ("STOR", StoresSheet.KindWord),
-        ("HOUS", HousingSheetMaker.KindWord),
-        ("LOG", RoundLogSheet.KindWord),
-        ("LAMB", LambingRecordSheet.KindWord),
-        ("CARD", EweCardSheet.KindWord),
-        ("SAFE", CautionsSheet.KindWord),
-    ];
-
-    /// <summary>
-    /// Those that a pack for some days only may hold, in binding order: what somebody needs who has the flock for those days.
-    /// The planner and the sheets of one day's work are the keeper's.
-    /// </summary>
-    public static ImmutableArray<string> KindsForDays { get; } =
-    [
-        HandoverSheet.KindWord,
-        RegisterSheet.Kind,
-        CallSheetMaker.KindWord,
-        JobsSheet.KindWord,
-        FeedChartSheet.KindWord,
-        RoundLogSheet.KindWord,
-        LambingRecordSheet.KindWord,
-        EweCardSheet.KindWord,
-        CautionsSheet.KindWord,
-    ];
+    /// <summary>What tells the packs of one holding and season from those of others, such as "HB-2027".</summary>
+    public static string IdOf(SeasonPlan plan) => PackMark.Of(plan).Id;
 
     /// <summary>A pack by itself, as if none had been printed before.</summary>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
@@ -111,10 +38,10 @@ public static class PackComposer
     {
         var context = new SheetContext(plan, measurer, request, new IssueContext(record, plan.AsOf, marked: false, again: record is not null));
         var (sheets, whole) = Make(context, request);
-        if (request.Wants(RegisterSheet.Kind))
+        if (request.Wants(RegisterSheet.Definition))
         {
             // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
-            var onTop = request.Days is null ? 0 : sheets.Count(s => s.Kind == HandoverSheet.KindWord);
+            var onTop = request.Days is null ? 0 : sheets.Count(s => s.Definition == HandoverSheet.Definition);
             sheets = sheets.Insert(onTop, RegisterSheet.Make(context, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
         }
 
@@ -125,15 +52,12 @@ public static class PackComposer
         return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
 
-    /// <returns>The sheets asked for but the register, in binding order, and the planner in one piece where that is another.</returns>
+    /// <returns>The sheets asked for but the register, which lists them, in binding order, and the planner in one piece where that is another.</returns>
     internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(SheetContext context, PackRequest request)
     {
-        var makers = Makers.RemoveAll(m => !request.Wants(m.Kind));
-        return ([.. makers.SelectMany(m => m.Make(context))], Planner(context, request));
+        var sheets = PackSheets.All.Where(request.Wants).SelectMany(s => s.Make(context));
+        return ([.. sheets], request.Wants(PackSheets.Planner) ? WallPlannerSheet.Whole(context) : null);
     }
-
-    private static Sheet? Planner(SheetContext context, PackRequest request) =>
-        request.Wants(WallPlannerSheet.KindWord) ? WallPlannerSheet.Whole(context) : null;
 
     internal static string Title(SheetContext context) => $"{context.Plan.Flock.Holding.Name} {context.Mark.Id}";
 

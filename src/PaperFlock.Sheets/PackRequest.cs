@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace PaperFlock.Sheets;
 
-/// <param name="Kinds">Words of <see cref="PackComposer.Kinds"/>; empty for every sheet.</param>
+/// <param name="Kinds">Each a <see cref="SheetDefinition.Kind"/>; empty for every sheet.</param>
 /// <param name="Days">Only what a sitter needs on these days, both ends included; null for the whole season.</param>
 /// <param name="Split">Each way of printing becomes a file of its own: logs are then printed on one side, a page to a leaf, and no link leads out of the binder.</param>
 /// <param name="Changed">Only leaves that say something else than those in the pack.</param>
@@ -14,6 +14,5 @@ public sealed record PackRequest(ImmutableArray<string> Kinds, DateInterval? Day
     /// <summary>The pack as it is bound, and not some sheets of it.</summary>
     public bool IsOfAll => Kinds.IsEmpty && Days is null;
 
-    public bool Wants(string kind) =>
-        (Kinds.IsEmpty || Kinds.Contains(kind)) && (Days is null || PackComposer.KindsForDays.Contains(kind));
+    public bool Wants(SheetDefinition sheet) => (Kinds.IsEmpty || Kinds.Contains(sheet.Kind)) && (Days is null || sheet.IsForSitter);
 }

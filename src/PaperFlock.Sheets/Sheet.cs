@@ -3,17 +3,18 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets;
 
 /// <summary>One sheet of the pack: a code that stays the same from issue to issue, and its sides in order.</summary>
-/// <param name="Kind">The word that <c>--sheets</c> knows it by.</param>
 /// <param name="Code">Page code, such as "FEED-2".</param>
-/// <param name="Use">Where it lives once printed.</param>
 /// <param name="Sides">Fronts and backs as they come off the printer, blank backs included.</param>
-public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use, ImmutableArray<SheetSide> Sides)
+public sealed record Sheet(SheetDefinition Definition, string Code, string Title, ImmutableArray<SheetSide> Sides)
 {
+    public string Kind => Definition.Kind;
+
+    public SheetUse Use => Definition.Use;
+
     /// <summary>Pieces of paper: a front, with or without a back.</summary>
     public int Leaves => Sides.Count(s => s.Page.Side == PageSide.Front);
 
@@ -30,12 +31,7 @@ public sealed record Sheet(string Kind, string Code, string Title, SheetUse Use,
 /// <param name="Id">The same from issue to issue.</param>
 /// <param name="Label">What stands on it.</param>
 /// <param name="Pieces">All that it says, front first.</param>
-public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces)
-{
-    /// <summary>All pages of a sheet in one: where rows move from page to page as others fall away.</summary>
-    internal static SheetPart AllOf(string code, string title, ImmutableArray<SheetSide> sides) =>
-        new(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)]);
-}
+public sealed record SheetPart(string Id, string Label, string Title, ImmutableArray<Piece> Pieces);
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>

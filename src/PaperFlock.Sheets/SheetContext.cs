@@ -187,7 +187,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
             [
                 new Row(
                     [
-                        new RowCell(Track.Share(), Block.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle) with { Name = titled ? null : PageReading.IssueMark, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
+                        new RowCell(Track.Share(), Block.Largest(title, Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle) with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
                         new RowCell(Track.Fixed(codeWidth), Block.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
                     ],
                     10),
@@ -199,7 +199,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
     /// <summary>As wide whichever issue it is, so that none moves what stands beside and below it.</summary>
     private RowCell IssueCell() => new(
         Track.Fixed(Measurer.WidthOf(PackMark.WidestIssueWords, TypeScale.Label) + 2),
-        Block.Text(Mark.IssueWords, TypeScale.Label, TextAlign.Right) with { Name = PageReading.IssueMark });
+        Block.Text(Mark.IssueWords, TypeScale.Label, TextAlign.Right) with { About = NotContent.Instance });
 
     /// <summary>On one line where it fits the width, else on two.</summary>
     /// <param name="width">Points between the margins.</param>
@@ -217,6 +217,6 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
                     : ImmutableArray.Create<Element>(new PageText(n => Mark.WhichPage(code, at(n)), TypeScale.Control), new PageText(n => Mark.Validity(code, at(n)), TypeScale.Control)),
             ],
             3)
-        { Name = PageReading.IssueMark };
+        { About = NotContent.Instance };
     }
 }

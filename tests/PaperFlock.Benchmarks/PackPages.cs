@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Layout.Pages;
+using PaperFlock.Packs;
+using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Benchmarks;
@@ -19,9 +20,8 @@ internal sealed record PackPages(ImmutableArray<ImmutableArray<Page>> Documents)
 
     public static PackPages Of(int ewes, LocalDate asOf)
     {
-        var line = new Line();
-        var plan = line.Plan(BenchFlock.Read(BenchFlock.File(ewes)), asOf);
-        var pack = line.Compose(plan, PackRequest.Everything, null).Pack;
+        var plan = SeasonPlanner.Plan(BenchFlock.Read(BenchFlock.File(ewes)), asOf);
+        var pack = PackMaker.Make(plan, PackRequest.Everything, before: null);
         return new PackPages([.. pack.Documents.Select(d => d.Print.Pages.Select(p => Flat(p.Page)).ToImmutableArray())]);
     }
 

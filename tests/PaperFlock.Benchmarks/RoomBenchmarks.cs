@@ -1,8 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
-using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Flocks;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
@@ -15,11 +14,10 @@ namespace PaperFlock.Benchmarks;
 public class RoomBenchmarks
 {
     private static readonly LocalDate AsOf = BenchFlock.AsOf;
-    private readonly Line _line = new();
     private byte[] _file = [];
     private Flock _flock = null!;
     private SeasonPlan _plan = null!;
-    private Issue _issue = null!;
+    private Pack _pack = null!;
 
     [Params(24, 2000)]
     public int Ewes { get; set; }
@@ -29,22 +27,19 @@ public class RoomBenchmarks
     {
         _file = BenchFlock.File(Ewes);
         _flock = BenchFlock.Read(_file);
-        _plan = _line.Plan(_flock, AsOf);
-        _issue = _line.Compose(_plan, PackRequest.Everything, null);
+        _plan = SeasonPlanner.Plan(_flock, AsOf);
+        _pack = PackMaker.Make(_plan, PackRequest.Everything, before: null);
     }
 
     [Benchmark]
     public object Read() => BenchFlock.Read(_file);
 
     [Benchmark]
-    public object Plan() => _line.Plan(_flock, AsOf);
+    public object Plan() => SeasonPlanner.Plan(_flock, AsOf);
 
     [Benchmark]
-    public object Compose() => _line.Compose(_plan, PackRequest.Everything, null);
+    public object Compose() => PackMaker.Make(_plan, PackRequest.Everything, before: null);
 
     [Benchmark]
-    public long Print() => _issue.Pack.Documents.Select(_line.Print).Sum(pdf => (long)pdf.Length);
-
-    [Benchmark]
-    public long Record() => RecordFile.BytesOf(_issue.Composed.Record).Length;
+    public long Print() => _pack.Documents.Sum(d => (long)d.ToPdf().Length);
 }

@@ -34,6 +34,17 @@ public class DiagnosticRendererTests
     }
 
     [Fact]
+    public void Of_one_kind_a_screenful_is_shown_and_then_how_many_more()
+    {
+        var source = new SourceText("f.yaml", string.Concat(Enumerable.Repeat("x\n", 40)));
+        var alike = Enumerable.Range(1, 30).Select(line => At(line, 1, 1));
+        var other = At(35, 1, 1, Severity.Warning) with { Code = "FLK090" };
+        var text = DiagnosticRenderer.Render(source, [.. alike, other]);
+        Assert.Equal([1, 2, 3, 4, 5, 6, 7, 8, 35], text.Split('\n').Where(l => l.StartsWith("f.yaml:", StringComparison.Ordinal)).Select(l => int.Parse(l.Split(':')[1], null)));
+        Assert.EndsWith("\n\nFLK012: 22 more like these, from line 9 on\n30 errors, 1 warning\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_wrong_is_nothing_to_show() =>
         Assert.Equal("", DiagnosticRenderer.Render(new SourceText("f", ""), []));
 
@@ -43,6 +54,7 @@ public class DiagnosticRendererTests
     [InlineData("e\u0301e\u0301 word", 6, 4, "   ^^^^")] // accents that stand apart take none
     [InlineData("🐑 word", 4, 4, "   ^^^^")] // one wide letter of two code units
     [InlineData("x 羊羊", 3, 2, "  ^^^^")] // and is underlined in full
+    [InlineData("wo\u200Brd", 3, 1, "  ^")] // what nobody can see is drawn as a mark
     [InlineData("word", 1, 99, "^^^^")] // cut at the end of the line
     [InlineData("word", 5, 1, "    ^")] // just after the line
     [InlineData("", 1, 1, "^")]

@@ -17,6 +17,7 @@ internal sealed class Attacks
     private readonly Pack _old;
     private readonly Pack _next;
     private readonly string[] _make;
+    private readonly string _remembering;
     private readonly TimeSpan _whole;
 
     /// <param name="more">Further options of every pack.</param>
@@ -24,6 +25,7 @@ internal sealed class Attacks
     {
         (_root, _program, _random, _tally) = (root, program, random, tally);
         _make = ["pack", Pack.Flock, .. more, "--as-of"];
+        _remembering = more.Contains("--split") ? "flock-binder.pdf" : "flock.pdf";
         var flock = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "flocks", "smallest.yaml"));
         (_old, _next) = (New("old"), New("next"));
         _old.Write(flock);
@@ -46,31 +48,31 @@ internal sealed class Attacks
         Signals.Send(process, Signals.Kill);
         var (status, _) = Pack.End(process);
         var (state, litter) = (pack.State(), pack.HasLitter);
-        var isHalf = state != _old.State() && state != _next.State();
-        if (isHalf && !litter)
+        if (!pack.IsEachOf(_old, _next))
         {
-            _tally.Lose($"round {round}: a mixture of two packs, and nothing to put it right by");
+            _tally.Lose($"round {round}: a file that is neither the old one nor the new one");
             return;
         }
 
-        // The next run must know what has been printed; it also sweeps up.
-        var (_, said) = pack.Run([.. _make, After, "--changed", "--dry-run"]);
-        state = pack.State();
+        // Only the pack itself remembers its issue: the next run must not take the old one for the new.
         var (isOld, isNext) = (state == _old.State(), state == _next.State());
-        if (!isOld && !isNext)
+        var (_, said) = pack.Run([.. _make, After, "--changed", "--dry-run"]);
+        if (!said.Contains(pack.Holds(_next, _remembering) ? "nothing has changed since issue 2" : "issue 2 would be", StringComparison.Ordinal))
         {
-            _tally.Lose($"round {round}: neither the old pack nor the new one after the next run");
+            _tally.Lose($"round {round}: the next run took the pack for another: {said}");
+        }
+
+        Must(pack.Run([.. _make, After]));
+        if (pack.State() != _next.State())
+        {
+            _tally.Lose($"round {round}: another pack than the new one after the next run");
         }
         else if (pack.HasLitter)
         {
             _tally.Lose($"round {round}: litter after the next run");
         }
-        else if (!said.Contains(isOld ? "issue 2 would be" : "nothing has changed since issue 2", StringComparison.Ordinal))
-        {
-            _tally.Lose($"round {round}: the next run took the pack for another: {said}");
-        }
 
-        _tally.Count(status == 0 ? "kill: came too late" : isHalf ? "kill: half-way, put right by the next run" : litter ? "kill: with litter, swept by the next run" : isOld ? "kill: old pack" : "kill: new pack");
+        _tally.Count(status == 0 ? "kill: came too late" : $"kill: {(isOld ? "old pack" : isNext ? "new pack" : "old and new files, each whole")}{(litter ? ", with litter swept by the next run" : "")}");
     }
 
     /// <summary>Asked to stop.</summary>
@@ -99,45 +101,42 @@ internal sealed class Attacks
         _tally.Count(state == _next.State() ? "stop: pack made all the same" : "stop: old pack");
     }
 
-    /// <summary>Two flocks of one name, packed into one folder at once.</summary>
+    /// <summary>Two flocks of one name, packed into one folder at once: each file is one of them, whole.</summary>
     public void Together(int round)
     {
-        var (one, other, into) = (New("one"), New("other"), Path.Combine(_root, "together"));
+        var (one, other, into) = (New("one"), New("other"), New("together"));
         one.BecomeCopyOf(_old);
         other.BecomeCopyOf(_old);
         other.Write(File.ReadAllText(Path.Combine(_old.Folder, Pack.Flock)) + "    note: Quiet\n");
-        var mayBe = new[] { (one, other), (other, one) }.Select(order =>
+        // By itself, or after the other.
+        var mayBe = new[] { new[] { one }, [other], [one, other], [other, one] }.Select((order, i) =>
         {
-            var serial = Path.Combine(_root, "serial");
-            Must(order.Item1.Run([.. _make, Before, "--out", serial]));
-            Must(order.Item2.Run([.. _make, Before, "--out", serial]));
-            return Take(serial);
-        }).ToList();
+            var serial = New($"serial-{i}");
+            serial.Empty();
+            foreach (var pack in order)
+            {
+                Must(pack.Run([.. _make, Before, "--out", serial.Folder]));
+            }
 
-        using var first = one.Start([.. _make, Before, "--out", into]);
+            return serial;
+        }).ToArray();
+
+        into.Empty();
+        using var first = one.Start([.. _make, Before, "--out", into.Folder]);
         Thread.Sleep(_random.Next(0, 60));
-        using var second = other.Start([.. _make, Before, "--out", into]);
+        using var second = other.Start([.. _make, Before, "--out", into.Folder]);
         var (a, b) = (Pack.End(first), Pack.End(second));
         if (a.Status != 0 || b.Status != 0)
         {
             _tally.Lose($"round {round}: one of two at once failed: {a.Said}{b.Said}");
         }
 
-        var state = Take(into);
-        if (!mayBe.Contains(state))
+        if (!into.IsEachOf(mayBe) || into.HasLitter)
         {
-            _tally.Lose($"round {round}: two at once made neither of what they make one after the other");
+            _tally.Lose($"round {round}: two at once made a file that neither of them makes alone, or left litter");
         }
 
         _tally.Count("two at once");
-
-        string Take(string folder)
-        {
-            var pack = new Pack(folder, _program);
-            var taken = pack.State() + (pack.HasLitter ? " and litter" : "");
-            Directory.Delete(folder, recursive: true);
-            return taken;
-        }
     }
 
     /// <summary>On a disk of its own with too little room: more and more of it from round to round.</summary>
@@ -189,7 +188,7 @@ internal sealed class Attacks
             return;
         }
 
-        while (!process.HasExited && !(moment == Moment.Writing ? pack.HasLitter : pack.IsMoving))
+        while (!process.HasExited && pack.Litter < (moment == Moment.Writing ? 1 : _old.Files.Count))
         {
             Thread.SpinWait(20);
         }
@@ -211,7 +210,7 @@ internal sealed class Attacks
         /// <summary>From the first file written beside its target.</summary>
         Writing,
 
-        /// <summary>From when files are about to be moved into place.</summary>
+        /// <summary>From when all of them are written, and are about to be moved into place.</summary>
         Moving,
     }
 

@@ -20,12 +20,7 @@ internal sealed class Pack(string folder, string program)
     /// <summary>Nothing of an earlier round is left in it.</summary>
     public void BecomeCopyOf(Pack other)
     {
-        if (Directory.Exists(folder))
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-
-        Directory.CreateDirectory(folder);
+        Empty();
         foreach (var file in Directory.EnumerateFiles(other.Folder))
         {
             File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
@@ -59,13 +54,35 @@ internal sealed class Pack(string folder, string program)
         return (process.ExitCode, said);
     }
 
-    public bool HasLitter => Directory.EnumerateFiles(folder, ".paperflock-*").Any();
+    /// <summary>Temporary files of a run that is at work, or was killed.</summary>
+    public int Litter => Directory.EnumerateFiles(folder, ".paperflock-*").Count();
 
-    public bool IsMoving => File.Exists(Path.Combine(folder, ".paperflock-undo"));
+    public bool HasLitter => Litter > 0;
 
     /// <summary>Every file but hidden ones and the flock, with its content: two packs that give the same are the same.</summary>
-    public string State() => string.Join(
-        '\n',
-        Directory.EnumerateFiles(folder).Select(f => Path.GetFileName(f)).Where(n => n[0] != '.' && n != Flock).Order(StringComparer.Ordinal)
-            .Select(name => $"{name} {Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, name))))}"));
+    public SortedDictionary<string, string> Files => new(
+        Directory.EnumerateFiles(folder).Select(f => Path.GetFileName(f)).Where(n => n[0] != '.' && n != Flock)
+            .ToDictionary(name => name, name => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, name))))),
+        StringComparer.Ordinal);
+
+    public string State() => string.Join('\n', Files.Select(f => $"{f.Key} {f.Value}"));
+
+    /// <summary>Whether every file is that of one of the packs, though not all need be of the same.</summary>
+    public bool IsEachOf(params Pack[] packs)
+    {
+        var (mine, others) = (Files, packs.Select(p => p.Files).ToList());
+        return mine.Keys.SequenceEqual(others[0].Keys) && mine.All(f => others.Exists(o => o[f.Key] == f.Value));
+    }
+
+    public bool Holds(Pack other, string file) => Files[file] == other.Files[file];
+
+    public void Empty()
+    {
+        if (Directory.Exists(folder))
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
+        Directory.CreateDirectory(folder);
+    }
 }

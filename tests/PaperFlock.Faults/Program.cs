@@ -29,7 +29,7 @@ var root = Directory.CreateTempSubdirectory("paperflock-faults-").FullName;
 var tally = new Tally();
 var random = new Random(seed);
 var whole = new Attacks(Path.Combine(root, "whole"), program, random, tally);
-// Six documents and the record: more to be moved, and so more to be caught half-way.
+// Six documents: more to be moved, and so more to be caught half-way.
 var split = new Attacks(Path.Combine(root, "split"), program, random, tally, "--split");
 var disks = true;
 for (var round = 0; round < times; round++)

@@ -5,7 +5,10 @@ using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Tests;
 
-/// <summary>Each file in flocks/bad names what is wrong with it in its first lines: <c># expect: 12:7 error FLK012</c>, or <c>file</c> for the place.</summary>
+/// <summary>
+/// Each file in flocks/bad names what is wrong with it in its first lines: <c># expect: 12:7 error FLK012</c>, or <c>file</c> for the
+/// place. A line after them may say the day it is read: <c># as of 2026-11-25</c>.
+/// </summary>
 public class BadFlockTests
 {
     private const string Mark = "# expect: ";
@@ -39,8 +42,8 @@ public class BadFlockTests
         var codes = typeof(FlockCodes).GetFields(BindingFlags.Public | BindingFlags.Static).Select(f => (string)f.GetValue(null)!).ToArray();
         Assert.Equal(codes.Length, codes.Distinct().Count());
 
-        // Samples of megabytes would be in every clone for good, and what is no text has no first lines: those are made in FlockBytesTests and LimitTests.
-        string[] made = [FlockCodes.TooLarge, FlockCodes.OtherKindOfFile, FlockCodes.TooManyFound, FlockCodes.ListTooLong];
+        // Samples of megabytes would be in every clone for good, and what is no text has no first lines: those are made in FlockBytesTests and LimitTests; which characters a face has the reader does not know, and CharacterTests tells it.
+        string[] made = [FlockCodes.TooLarge, FlockCodes.OtherKindOfFile, FlockCodes.TooManyFound, FlockCodes.ListTooLong, FlockCodes.MissingCharacter];
         var exercised = Samples.Bad.SelectMany(Expected).Select(line => line[^6..]).Concat(made).ToHashSet();
         Assert.Equal(codes.Order(StringComparer.Ordinal), exercised.Order(StringComparer.Ordinal));
     }

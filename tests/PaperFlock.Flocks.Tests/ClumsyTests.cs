@@ -62,6 +62,13 @@ public class ClumsyTests
     [InlineData("2026-10-20T00:00:00Z", "write `2026-10-20`")]
     [InlineData("20/10/2026 00:00", "write `2026-10-20`")]
     [InlineData("2026-1O-20", "write `2026-10-20`")]
+    [InlineData("26-10-20", "write `2026-10-20` if you mean 20 October 2026, or `2020-10-26` if you mean 26 October 2020")]
+    [InlineData("26-10-26", "write `2026-10-26`")]
+    [InlineData("40-13-26", "year, month and day in figures")]
+    [InlineData("20/10/26", "write `2026-10-20`")]
+    [InlineData("10/8/26", "write `2026-08-10` if you mean 10 August, or `2026-10-08` if you mean 8 October")]
+    [InlineData("20 Oct 26", "write `2026-10-20`")]
+    [InlineData("0026-10-20", "write the year in four figures, such as `2026-10-20`")]
     [InlineData("46315", "a spreadsheet counts days")]
     [InlineData("20 Oct", "year, month and day in figures")]
     public void A_date_in_another_form_is_put_right(string date, string advice) =>

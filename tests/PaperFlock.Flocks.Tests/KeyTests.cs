@@ -40,6 +40,12 @@ public class KeyTests
         ["groups[].tup-in"] = "2026-08-12",
         ["groups[].tup-out"] = "2026-09-01",
         ["groups[].raddle"] = "[green]",
+        ["groups[].field"] = "Low Paddock",
+        ["fields.singles"] = "Paddock",
+        ["fields.twins"] = "Orchard",
+        ["fields.triplets"] = "Croft",
+        ["fields.not-in-lamb"] = "Top Field",
+        ["fields.with-lambs"] = "Croft",
         ["keeper-days.free"] = "[saturday]",
         ["keeper-days.away[].from"] = "2026-12-26",
         ["keeper-days.away[].to"] = "2027-01-03",
@@ -47,7 +53,10 @@ public class KeyTests
         ["keeper-days.away[].phone"] = "01632 960 303",
         ["practice.teeth-toes-teats-weeks-before-tupping"] = "9",
         ["practice.scan-days-after-tup-in"] = "[80, 90]",
-        ["practice.feed-weeks-before-lambing"] = "8",
+        ["practice.feed-weeks-before-lambing.single"] = "5",
+        ["practice.feed-weeks-before-lambing.twin"] = "7",
+        ["practice.feed-weeks-before-lambing.triplet"] = "10",
+        ["practice.feed-weeks-before-lambing.thin"] = "9",
         ["practice.two-feeds-weeks-before-lambing"] = "2",
         ["practice.house-days-before-lambing"] = "14",
         ["practice.dag"] = "none",
@@ -90,6 +99,13 @@ public class KeyTests
         ["feeds.concentrate.bag"] = "25 kg",
         ["feeds.concentrate.scoop"] = "1.4 kg",
         ["feeds.largest-feed"] = "1 lb",
+        ["feeds.most-dry-matter"] = "2.2 %",
+        ["feeds.scales"] = "no",
+        ["feeds.parted"] = "no",
+        ["feeds.change-day"] = "thursday",
+        ["feeds.lambed.single"] = "0.5 kg",
+        ["feeds.lambed.twin"] = "1.2 kg",
+        ["feeds.lambed.triplet"] = "3 lb",
         ["feeds.buckets.name"] = "Molasses",
         ["feeds.buckets.weight"] = "20 kg",
         ["feeds.buckets.ewes-per-bucket"] = "25",
@@ -103,6 +119,7 @@ public class KeyTests
         ["housing.pens[].width"] = "12 ft",
         ["housing.pens[].trough"] = "9 m",
         ["housing.lambing-pens"] = "4",
+        ["housing.turnout-days-after-lambing"] = "14",
         ["housing.days-in-lambing-pen.single"] = "2",
         ["housing.days-in-lambing-pen.twin"] = "3",
         ["housing.days-in-lambing-pen.triplet"] = "4",
@@ -136,6 +153,7 @@ public class KeyTests
         "jobs[].on" or "jobs[].minutes-per-ewe" or "jobs[].handled" or "jobs[].closed" or "jobs[].title" => ["jobs[].on = 2026-12-25"],
         "jobs[].before" or "jobs[].after" => ["jobs[].days = 7"],
         "jobs[].days" => ["jobs[].before = housing"],
+        "feeds.scales" => ["feeds.concentrate.scoop = 1.4 kg"],
         "ewes[].group" => ["groups = [{name: Orchard}, {name: Paddock}]"],
         "ewes[].scan-stage" => ["ewes[].scan = 1"],
         "ewes[].lambed-time" or "ewes[].lambs-alive" or "ewes[].lambs-dead" or "ewes[].lambing-help" => ["ewes[].lambed = 2027-01-09"],
@@ -216,6 +234,21 @@ public class KeyTests
         var section = Section.Absent(FlockKeys.Print, new Diagnostics.DiagnosticBag());
         Assert.Throws<ArgumentException>(() => section.Find("ink"));
     }
+
+    /// <summary>A number for every ewe, as files have always had it, or one each.</summary>
+    [Theory]
+    [InlineData("7", 7, 7, 7, 7)]
+    [InlineData("{triplet: 10}", 6, 6, 10, 8)]
+    public void Feeding_weeks_are_one_number_or_one_each(string written, int single, int twin, int triplet, int thin) =>
+        Assert.Equal(
+            new FeedingWeeks(single, twin, triplet, thin),
+            Samples.Flock(Document("practice.feed-weeks-before-lambing", written)).Practice.FeedWeeksBeforeLambing);
+
+    [Theory]
+    [InlineData("none", true)]
+    [InlineData("{name: Sheep nuts}", false)]
+    public void Concentrate_may_be_none(string written, bool forageOnly) =>
+        Assert.Equal(forageOnly, Samples.Flock(Document("feeds.concentrate", written)).Feeds.ForageOnly);
 
     /// <summary>A whole file with the key at the value, or without it.</summary>
     private static string Document(string path, string? value)

@@ -1,3 +1,4 @@
+using System.Text;
 using NodaTime;
 using PaperFlock.Diagnostics;
 
@@ -15,6 +16,14 @@ public class SampleFlockTests
         Assert.Equal("", DiagnosticRenderer.Render(reading.Source, reading.Diagnostics));
         Assert.NotNull(reading.Flock);
     }
+
+    /// <summary>On the days the sample packs are made.</summary>
+    [Theory]
+    [InlineData("hollin-bank", "2026-11-25")]
+    [InlineData("kanuka-flat", "2027-06-20")]
+    [InlineData("smallest", "2026-11-25")]
+    public void Nor_is_there_a_word_of_what_has_been_seen_by_its_day(string name, string asOf) =>
+        Assert.Empty(Samples.Codes(Encoding.UTF8.GetString(Samples.Bytes(name)), asOf));
 
     [Fact]
     public void Hollin_Bank_is_what_it_is_meant_to_show()

@@ -1,12 +1,15 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using CsCheck;
+using NodaTime;
+using NodaTime.Text;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Tests;
 
 /// <summary>The sample files, and small files made from parts.</summary>
-internal static class Samples
+internal static partial class Samples
 {
     public const string Holding =
         """
@@ -43,12 +46,22 @@ internal static class Samples
 
     public static byte[] Bytes(string name) => File.ReadAllBytes(Path.Combine(Folder, $"{name}.yaml"));
 
-    public static FlockReading Read(string name) => FlockReader.Read($"{name}.yaml", Bytes(name));
+    /// <summary>As of the day the file names among its first lines; of no day where it names none.</summary>
+    public static FlockReading Read(string name)
+    {
+        var bytes = Bytes(name);
+        var named = AsOf().Match(Encoding.UTF8.GetString(bytes.AsSpan(0, Math.Min(bytes.Length, 1000))));
+        return FlockReader.Read($"{name}.yaml", bytes, named.Success ? Today(named.Groups[1].Value) : null);
+    }
 
     public static string Text(string extra = "", string holding = Holding, string season = Season, string ewes = Ewes) =>
         $"paperflock: 1\n{holding}{season}{extra}{ewes}";
 
-    public static FlockReading ReadText(string text) => FlockReader.Read("flock.yaml", Encoding.UTF8.GetBytes(text));
+    /// <param name="asOf">Such as <c>2026-11-25</c>; null for no day.</param>
+    public static FlockReading ReadText(string text, string? asOf = null) =>
+        FlockReader.Read("flock.yaml", Encoding.UTF8.GetBytes(text), asOf is null ? null : Today(asOf));
+
+    private static Func<DateTimeZone, LocalDate> Today(string day) => _ => LocalDatePattern.Iso.Parse(day).Value;
 
     /// <summary>The flock of a text that must be right, warnings aside.</summary>
     public static Flock Flock(string text)
@@ -58,9 +71,12 @@ internal static class Samples
         return reading.Flock!;
     }
 
-    public static string[] Codes(string text) => [.. ReadText(text).Diagnostics.Select(d => d.Code)];
+    public static string[] Codes(string text, string? asOf = null) => [.. ReadText(text, asOf).Diagnostics.Select(d => d.Code)];
 
     /// <summary>One ewe with these lines, in a file that is right otherwise.</summary>
     public static string Ewe(params string[] lines) =>
         Text(ewes: Ewes + string.Concat(lines.Select(l => $"    {l}\n")));
+
+    [GeneratedRegex("^# as of ([0-9-]{10})\r?$", RegexOptions.Multiline)]
+    private static partial Regex AsOf();
 }

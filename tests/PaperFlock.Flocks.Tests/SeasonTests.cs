@@ -17,7 +17,7 @@ public class SeasonTests
         Assert.Equal(["yellow", "orange", "red", "blue"], group.Raddle);
         Assert.Equal(7, flock.KeeperDays.Free.Length);
         Assert.Empty(flock.KeeperDays.Away);
-        Assert.Equal(0.45359237m, flock.Feeds.PerLamb.Kilograms);
+        Assert.Null(flock.Feeds.PerLamb);
         Assert.Null(flock.Feeds.Buckets);
         Assert.Null(flock.Feeds.Concentrate.Scoop);
         Assert.Null(flock.Housing.LambingPens);
@@ -121,9 +121,14 @@ public class SeasonTests
 
     [Theory]
     [InlineData("lambed: 2026-12-17", FlockCodes.LambedImpossible)]
-    [InlineData("lambed: 2026-12-18", null)] // tup in and 130 days
-    [InlineData("lambed: 2027-03-05", null)] // tup out and 165 days
+    [InlineData("lambed: 2026-12-18", FlockCodes.LambedUnlikely)] // tup in and 130 days
+    [InlineData("lambed: 2026-12-25", FlockCodes.LambedUnlikely)]
+    [InlineData("lambed: 2026-12-26", null)] // tup in and 138 days
+    [InlineData("lambed: 2027-02-27", null)] // tup out and 159 days
+    [InlineData("lambed: 2027-02-28", FlockCodes.LambedUnlikely)]
+    [InlineData("lambed: 2027-03-05", FlockCodes.LambedUnlikely)] // tup out and 165 days
     [InlineData("lambed: 2027-03-06", FlockCodes.LambedImpossible)]
+    [InlineData("born: 2027", FlockCodes.BornImpossible)]
     [InlineData("born: 2026", null)]
     [InlineData("born: 2001", null)]
     [InlineData("born: 2000", FlockCodes.BornImpossible)]

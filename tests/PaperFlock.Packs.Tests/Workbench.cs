@@ -1,7 +1,6 @@
 using System.Text;
 using NodaTime;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Wiring;
 
 namespace PaperFlock.Packs.Tests;
 
@@ -14,9 +13,10 @@ internal sealed class Workbench : IDisposable
 
     public string Folder { get; }
 
-    public ILine Line { get; init; } = new Line();
-
     public Instant Now { get; set; } = Instant.FromUtc(2026, 11, 25, 9, 0);
+
+    /// <summary>Done whenever the program asks what day it is, before it plans: here a test can put a spanner in.</summary>
+    public Action WhenAskedTheDay { get; init; } = () => { };
 
     public bool OnATerminal { get; init; }
 
@@ -51,7 +51,7 @@ internal sealed class Workbench : IDisposable
         output.NewLine = "\n";
         using var error = new StringWriter { NewLine = "\n" };
         var host = new Host(
-            Results ?? output, Complaints ?? error, new StoppedClock(Now), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
+            Results ?? output, Complaints ?? error, new StoppedClock(Now, WhenAskedTheDay), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
         {
             WaitBeforeClosing = WaitBeforeClosing,
             In = Answers is null ? TextReader.Null : new StringReader(Answers),
@@ -59,7 +59,7 @@ internal sealed class Workbench : IDisposable
             Keyboard = Keys is null ? null : new PressedKeys(Keys, Stop),
             HomeZone = () => HomeZone,
         };
-        var status = App.Run(args, host, Line);
+        var status = App.Run(args, host);
         return new Outcome(status, output.ToString(), error.ToString());
     }
 
@@ -107,9 +107,13 @@ internal sealed class Workbench : IDisposable
         }
     }
 
-    private sealed class StoppedClock(Instant now) : IClock
+    private sealed class StoppedClock(Instant now, Action whenAsked) : IClock
     {
-        public Instant GetCurrentInstant() => now;
+        public Instant GetCurrentInstant()
+        {
+            whenAsked();
+            return now;
+        }
     }
 }
 

@@ -71,7 +71,7 @@ internal static class AnyFlock
         from conception in Gen.Int[10, 100]
         select Sample.Practice() with
         {
-            FeedWeeksBeforeLambing = weeks.Item1,
+            FeedWeeksBeforeLambing = new FeedingWeeks(weeks.Item1, weeks.Item1, weeks.Item1 + 2, weeks.Item1 + 1),
             TwoFeedsWeeksBeforeLambing = weeks.Item2,
             ChecksPerDay = new ChecksPerDay(2, 4, weeks.Item3),
             HouseDaysBeforeLambing = house,
@@ -92,15 +92,32 @@ internal static class AnyFlock
         from buckets in Gen.Bool
         from lead in Gen.Int[0, 21]
         from ground in Gen.Enum<Ground>()
+        from perLamb in Gen.Int[0, 12]
+        from largest in Gen.Int[1, 12]
+        from intake in Gen.Int[0, 30]
+        from dryMatter in Gen.Int[15, 25]
+        from odd in Gen.Int[0, 15]
+        from parted in Gen.Enum<Parting>()
+        from changeDay in Gen.Int[0, 7]
+        from lambed in Gen.Int[0, 30]
         let feeds = Sample.Feeds()
         select feeds with
         {
             Method = method,
+            PerLamb = perLamb == 0 ? null : new Mass(perLamb * 0.15m),
+            LargestFeed = new Mass(largest / 10m),
+            MostDryMatter = dryMatter / 1000m,
+            Scales = odd != 1 || scoop == 0,
+            ForageOnly = odd == 2,
+            Parted = parted,
+            ChangeDay = changeDay == 0 ? null : (IsoDayOfWeek)changeDay,
+            Lambed = new LambedFeeds(new Mass(lambed / 20m), new Mass(lambed / 10m), new Mass(lambed / 10m)),
             Forage = feeds.Forage with
             {
                 Kind = kind,
                 Energy = energy / 10m,
                 SubstitutionRate = rate / 10m,
+                Intake = intake < 3 ? null : intake / 1000m,
                 Bale = kind == ForageKind.Grass ? null : feeds.Forage.Bale,
             },
             Concentrate = feeds.Concentrate with { Scoop = scoop == 0 ? null : new Mass(scoop / 10m) },
@@ -113,10 +130,12 @@ internal static class AnyFlock
         from place in OneOf(LambingPlace.Indoors, LambingPlace.Indoors, LambingPlace.Indoors, LambingPlace.Outdoors)
         from pens in Gen.Select(Gen.Int[10, 80], Gen.Int[10, 40], Gen.Bool).Array[0, 3]
         from lambingPens in Gen.Int[-1, 6]
+        from turnout in Gen.Int[0, 20]
         select Sample.Housing(place) with
         {
             Pens = [.. pens.Select((p, i) => FeedingSample.Pen($"Pen {i + 1}", p.Item1 / 10m, p.Item2 / 10m, p.Item3 ? p.Item1 / 10m : null))],
             LambingPens = lambingPens < 0 ? null : lambingPens,
+            TurnoutDaysAfterLambing = turnout,
         };
 
     public static readonly Gen<Flock> Drawn =
@@ -128,6 +147,8 @@ internal static class AnyFlock
         from feeds in GenFeeds
         from housing in GenHousing
         from weekStarts in Gen.Int[1, 7]
+        from units in Gen.Enum<Units>()
+        from fields in Gen.Int[0, 31]
         select Sample.Flock(groups, [.. members.Select((m, i) => In(groups[m.Group % groups.Length], m.Ewe, m.Marks, i))]) with
         {
             Breeds = [new Breed("Finn", 144, null), new Breed("Ryeland", null, new Mass(62))],
@@ -136,7 +157,10 @@ internal static class AnyFlock
             Practice = practice,
             Feeds = feeds,
             Housing = housing,
-            Print = Sample.Print() with { WeekStarts = (IsoDayOfWeek)weekStarts },
+            Fields = new ClassFields(
+                (fields & 1) == 0 ? null : "Low", (fields & 2) == 0 ? null : "Croft", (fields & 4) == 0 ? null : "Low",
+                (fields & 8) == 0 ? null : "Top", (fields & 16) == 0 ? null : "Croft"),
+            Print = Sample.Print() with { WeekStarts = (IsoDayOfWeek)weekStarts, Units = units },
         };
 
     private static Gen<T> OneOf<T>(params T[] choices) => Gen.Int[0, choices.Length - 1].Select(i => choices[i]);

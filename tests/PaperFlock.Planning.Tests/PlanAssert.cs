@@ -15,23 +15,32 @@ internal static class PlanAssert
         Assert.Equal(
             one.Gatherings.SelectMany(g => g.Jobs.Select(j => (g.Date, j))),
             other.Gatherings.SelectMany(g => g.Jobs.Select(j => (g.Date, j))));
-        Assert.Equal(one.TroughGroups.Select(g => g with { Ewes = [], Weeks = [] }), other.TroughGroups.Select(g => g with { Ewes = [], Weeks = [] }));
-        Assert.Equal(one.TroughGroups.SelectMany(g => g.Ewes.Select(Bare)), other.TroughGroups.SelectMany(g => g.Ewes.Select(Bare)));
-        Assert.Equal(one.TroughGroups.SelectMany(g => g.Weeks), other.TroughGroups.SelectMany(g => g.Weeks));
+        Assert.Equal(one.Feeding.Charts.Select(Bare), other.Feeding.Charts.Select(Bare));
+        Assert.Equal(one.Feeding.Charts.SelectMany(c => c.Rows.Select(Bare)), other.Feeding.Charts.SelectMany(c => c.Rows.Select(Bare)));
+        Assert.Equal(one.Feeding.Charts.SelectMany(c => c.Rows.SelectMany(r => r.KgPerFeedByHeads)), other.Feeding.Charts.SelectMany(c => c.Rows.SelectMany(r => r.KgPerFeedByHeads)));
+        Assert.Equal(one.Feeding.Troughs.Select(t => t with { Ewes = [] }), other.Feeding.Troughs.Select(t => t with { Ewes = [] }));
+        Assert.Equal(one.Feeding.Troughs.SelectMany(t => t.Ewes), other.Feeding.Troughs.SelectMany(t => t.Ewes));
+        Assert.Equal(one.Feeding.Lambed.Select(r => r with { FedAt = [] }), other.Feeding.Lambed.Select(r => r with { FedAt = [] }));
+        Assert.Equal(one.Feeding.Warnings.Select(w => w with { Ewes = [] }), other.Feeding.Warnings.Select(w => w with { Ewes = [] }));
+        Assert.Equal(one.Whereabouts.Ewes.SelectMany(e => e.Stays), other.Whereabouts.Ewes.SelectMany(e => e.Stays));
         Assert.Equal(one.Stores.Select(s => s with { Weeks = [] }), other.Stores.Select(s => s with { Weeks = [] }));
         Assert.Equal(one.Stores.SelectMany(s => s.Weeks), other.Stores.SelectMany(s => s.Weeks));
         Assert.Equal(one.Lambing with { Days = [], BusiestNights = [] }, other.Lambing with { Days = [], BusiestNights = [] });
         Assert.Equal(one.Lambing.Days, other.Lambing.Days);
         Assert.Equal(one.Lambing.BusiestNights, other.Lambing.BusiestNights);
         Assert.Equal(one.Housing.WithoutRoom, other.Housing.WithoutRoom);
-        Assert.Equal(one.Housing.Classes.Select(c => c with { Ewes = [] }), other.Housing.Classes.Select(c => c with { Ewes = [] }));
-        Assert.Equal(one.Housing.Classes.SelectMany(c => c.Ewes.Select(Bare)), other.Housing.Classes.SelectMany(c => c.Ewes.Select(Bare)));
+        Assert.Equal(one.Housing.Kinds.Select(k => k with { Ewes = [] }), other.Housing.Kinds.Select(k => k with { Ewes = [] }));
+        Assert.Equal(one.Housing.Kinds.SelectMany(k => k.Ewes), other.Housing.Kinds.SelectMany(k => k.Ewes));
         Assert.Equal(one.Housing.Pens.Select(p => p with { Ewes = [] }), other.Housing.Pens.Select(p => p with { Ewes = [] }));
         Assert.Equal(one.Housing.Pens.SelectMany(p => p.Ewes), other.Housing.Pens.SelectMany(p => p.Ewes));
         Assert.Equal(one.Rounds.Select(r => r with { Times = [] }), other.Rounds.Select(r => r with { Times = [] }));
         Assert.Equal(one.Rounds.SelectMany(r => r.Times), other.Rounds.SelectMany(r => r.Times));
         Assert.Equal(one.Warnings.Select(Bare), other.Warnings.Select(Bare));
     }
+
+    private static FeedChart Bare(FeedChart chart) => chart with { Ewes = [], Joined = [], Rows = [] };
+
+    private static FeedRow Bare(FeedRow row) => row with { FedAt = [], KgPerFeedByHeads = [] };
 
     private static EwePlan Bare(EwePlan ewe) => ewe with { Advice = NoAdvice, Due = ewe.Due is { } due ? due with { Chances = NoChances } : null };
 

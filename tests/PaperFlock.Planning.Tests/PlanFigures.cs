@@ -13,7 +13,7 @@ internal static class PlanFigures
         ["day", "job", "group", "window", "best"],
         plan.Jobs.Select(j => new[]
         {
-            Day(j.Date), j.Rule.Own?.Title ?? $"{j.Kind} {j.Rule.Colour}".TrimEnd(), j.Group?.Name ?? "all", j.IsFixed ? "fixed" : $"{Day(j.Earliest)} to {Day(j.Latest)}", j.IsFixed ? "" : Day(j.Best),
+            Day(j.Date), j.Rule.Own?.Title ?? $"{j.Kind} {j.Rule.Colour}{j.Rule.Chart}".TrimEnd(), j.Group?.Name ?? "all", j.IsFixed ? "fixed" : $"{Day(j.Earliest)} to {Day(j.Latest)}", j.IsFixed ? "" : Day(j.Best),
         }));
 
     public static string Groups(SeasonPlan plan) => Table(
@@ -21,24 +21,24 @@ internal static class PlanFigures
         plan.Groups.Select(g => new[] { g.Group.Name, Day(g.FirstDue), Day(g.LastDue), Day(g.Housed) }));
 
     public static string Ewes(SeasonPlan plan) => Table(
-        ["ewe", "standing", "lambs", "earliest", "likely", "latest", "trough group", "pen", "evidence"],
+        ["ewe", "standing", "lambs", "earliest", "likely", "latest", "chart", "pen", "evidence"],
         plan.Ewes.Select(e => new[]
         {
             e.Ewe.CallName, e.Standing.ToString(), Number(e.Litter), Day(e.Due?.Earliest), Day(e.Due?.Likely), Day(e.Due?.Latest),
-            e.TroughGroup ?? "-", e.Pen ?? "-", Evidence(e.Due?.Evidence),
+            e.Chart ?? "-", e.Pen ?? "-", Evidence(e.Due?.Evidence),
         }));
 
     public static string Feeding(SeasonPlan plan) => Table(
-        ["trough group", "ewes", "from", "last due", "per lamb kg", "feeds, week by week", "energy balance kg, week by week"],
-        plan.TroughGroups.Select(g => new[]
+        ["chart", "ewes", "from", "kg a ewe a day, row by row", "feeds", "energy sum"],
+        plan.Feeding.Charts.Select(c => new[]
         {
-            g.Name, Number(g.Ewes.Length), Day(g.Weeks[0].WeekBeginning), Day(g.LastDue), Number(g.Weeks[0].PerLambKg),
-            string.Join(' ', g.Weeks.Select(w => Number(w.FeedsPerDay))), string.Join(' ', g.Weeks.Select(w => Number(w.EnergyBalanceKg))),
+            c.Code, Number(c.Ewes.Length), Day(c.Start), string.Join(' ', c.Rows.Select(r => Number(r.KgPerEwePerDay))),
+            string.Join(' ', c.Rows.Select(r => Number(r.FedAt.Length))), string.Join(' ', c.Rows.Select(r => Number(r.EnergyBalanceKg))),
         }));
 
     public static string Stores(SeasonPlan plan) => Table(
         ["item", "kg", "packs", "order by", "from", "to"],
-        plan.Stores.Select(s => new[] { s.Item, Number(s.Kg), $"{Number(s.Packs)} {s.PackName}", Day(s.OrderBy), Day(s.NeededFrom), Day(s.NeededTo) }));
+        plan.Stores.Select(s => new[] { s.Kind.ToString(), Number(s.Kg), $"{Number(s.Packs)} {s.Pack}", Day(s.OrderBy), Day(s.NeededFrom), Day(s.NeededTo) }));
 
     private static string Evidence(MatingEvidence? evidence) => evidence is null
         ? "-"

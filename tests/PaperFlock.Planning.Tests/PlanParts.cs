@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Tests.Feeding;
 
 namespace PaperFlock.Planning.Tests;
 
@@ -10,9 +11,8 @@ internal static class PlanParts
     {
         JobsStandInTheirWindowsOrSayWhyNot(plan);
         EwesToLambHaveAWindowAndNoOthersDo(plan);
-        EwesToLambAreFedInOneTroughGroupOfTheirLitter(plan);
-        AmountsNeverStepDown(plan);
-        StoresHoldWhatTheFeedChartsAddUpTo(plan);
+        FeedingParts.Agree(plan);
+        StoresAreInWholeWeeksAndInTime(plan);
         ExpectedEwesAddUp(plan);
         NoEweStandsInTwoPens(plan);
         EveryDayOfThePaperHasItsRounds(plan);
@@ -48,49 +48,15 @@ internal static class PlanParts
         }
     }
 
-    private static void EwesToLambAreFedInOneTroughGroupOfTheirLitter(SeasonPlan plan)
+    private static void StoresAreInWholeWeeksAndInTime(SeasonPlan plan) => Assert.All(plan.Stores, s =>
     {
-        Assert.Equal(plan.Ewes.Count(e => e.IsCarrying), plan.TroughGroups.Sum(g => g.Ewes.Length));
-        Assert.Distinct(plan.TroughGroups.Select(g => g.Name));
-        Assert.All(plan.Ewes, e =>
-        {
-            var fedIn = plan.TroughGroups.Where(g => g.Ewes.Any(fed => fed.Ewe.Tag == e.Ewe.Tag)).ToList();
-            Assert.Equal(e.IsCarrying ? 1 : 0, fedIn.Count);
-            Assert.Equal(e.TroughGroup, fedIn.SingleOrDefault()?.Name);
-            Assert.All(fedIn, g => Assert.Equal((e.Litter, e.IsScanned, e.Pen), (g.Litter, g.Scanned, g.Pen)));
-        });
-    }
+        Assert.All(s.Weeks, w => Assert.Equal(plan.Flock.Print.WeekStarts, w.WeekBeginning.DayOfWeek));
+        Assert.True(s.NeededFrom <= s.NeededTo && (s.OrderBy is null || s.OrderBy <= s.NeededFrom.PlusDays(-plan.Flock.Feeds.OrderLeadDays)), s.Kind.ToString());
 
-    private static void AmountsNeverStepDown(SeasonPlan plan) => Assert.All(plan.TroughGroups, g =>
-    {
-        Assert.True(g.Weeks.Zip(g.Weeks.Skip(1)).All(w =>
-            w.First.WeekBeginning.PlusWeeks(1) == w.Second.WeekBeginning && w.First.KgPerEwePerDay <= w.Second.KgPerEwePerDay));
-        Assert.InRange(g.LastDue, g.Weeks[^1].WeekBeginning, g.Weeks[^1].WeekBeginning.PlusDays(6));
+        // Hay and straw are sevenths and ratios, cut off at the 28th figure.
+        Assert.True(s.Kg is null || Math.Abs(s.Kg.Value - s.Weeks.Sum(w => w.Amount)) < 1e-12m, s.Kind.ToString());
+        Assert.True(s.Packs is null || s.Kg is null || s.Packs * s.PackKg >= s.Kg, s.Kind.ToString());
     });
-
-    private static void StoresHoldWhatTheFeedChartsAddUpTo(SeasonPlan plan)
-    {
-        var fed = 0m;
-        foreach (var group in plan.TroughGroups)
-        {
-            for (var day = group.Weeks[0].WeekBeginning; day <= group.LastDue; day = day.PlusDays(1))
-            {
-                fed += group.Weeks.Last(w => w.WeekBeginning <= day).KgPerEwePerDay * group.Ewes.Length;
-            }
-        }
-
-        var feeds = plan.Flock.Feeds;
-        Assert.Equal(fed, plan.Stores.SingleOrDefault(s => s.Item == feeds.Concentrate.Name)?.Kg ?? 0);
-        Assert.All(plan.Stores, s =>
-        {
-            Assert.All(s.Weeks, w => Assert.Equal(plan.Flock.Print.WeekStarts, w.WeekBeginning.DayOfWeek));
-            Assert.True(s.NeededFrom <= s.NeededTo && (s.OrderBy is null || s.OrderBy <= s.NeededFrom.PlusDays(-feeds.OrderLeadDays)), s.Item);
-
-            // Hay and straw are sevenths and ratios, cut off at the 28th figure.
-            Assert.True(s.Kg is null || Math.Abs(s.Kg.Value - s.Weeks.Sum(w => w.Amount)) < 1e-12m, s.Item);
-            Assert.True(s.Packs is null || s.Kg is null || s.Packs * s.PackKg >= s.Kg, s.Item);
-        });
-    }
 
     private static void ExpectedEwesAddUp(SeasonPlan plan) =>
         Assert.Equal(plan.Ewes.Count(e => e.IsCarrying), plan.Lambing.Days.Sum(d => d.ExpectedEwes), 1e-9);

@@ -52,8 +52,8 @@ public class SeasonPlannerTests
     {
         var plan = SeasonPlanner.Plan(Large(groups: 12, own: 40, ewes: 300), AsOf);
 
+        Assert.Equal(300, plan.Feeding.Charts.Sum(c => c.Ewes.Length));
         Assert.Equal(12 * 40, plan.Jobs.Count(j => j.Kind == JobKind.Own));
-        Assert.Equal(300, plan.TroughGroups.Sum(g => g.Ewes.Length));
         Assert.Equal(300, plan.Lambing.Days.Sum(d => d.ExpectedEwes), 1e-9);
         Assert.All(plan.Jobs, j => Assert.True(j.Date is null ? j.WhyThatDay == DayReason.NoDay : j.Earliest <= j.Date && j.Date <= j.Latest, j.Kind.ToString()));
         Assert.Equal(

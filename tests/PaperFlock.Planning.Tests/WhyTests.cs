@@ -15,9 +15,10 @@ public sealed class WhyTests
         Sample.Day("2026-11-01"));
 
     [Fact]
-    public void Every_job_but_those_put_on_a_day_hangs_on_a_day_of_its_group()
+    public void Every_job_but_those_put_on_a_day_hangs_on_a_day_of_its_group_or_its_chart()
     {
-        Assert.All(Plan.Jobs, j => Assert.NotNull(j.Rule.Anchor));
+        Assert.All(Plan.Jobs.Where(j => j.Rule.Chart is null), j => Assert.NotNull(j.Rule.Anchor));
+        Assert.All(Plan.Jobs.Where(j => j.Rule.Chart is not null), j => Assert.Equal(Plan.Feeding.Charts.Single(c => c.Code == j.Rule.Chart).CountedFrom, j.Anchor));
         var scan = Plan.Jobs.First(j => j.Kind == JobKind.Scan);
         Assert.Equal((JobAnchor.TupIn, Sample.Day("2026-08-10")), (scan.Rule.Anchor, scan.Anchor));
     }

@@ -1,37 +1,33 @@
 namespace PaperFlock.Cli.Begin;
 
-/// <summary>One thing to be known before a flock file can be written.</summary>
-/// <param name="Option">The option that answers it, such as <c>--place</c>.</param>
-/// <param name="Given">What was typed after that option; null when it was not used.</param>
-/// <param name="Text">The question.</param>
-/// <param name="Usual">The answer of somebody who only presses Enter.</param>
-/// <param name="ShownUsual">As it stands in the brackets behind the question; empty for none.</param>
-/// <param name="Read">The answer that a text stands for, or else why it is none.</param>
-internal sealed record Question<T>(
-    string Option, string? Given, string Text, T Usual, string ShownUsual, Func<string, (T? Answer, string? WhyNot)> Read);
-
-/// <summary>Puts questions: from the command line where it has the answer, else to whoever sits at the keyboard or has filled the pipe.</summary>
+/// <summary>Puts questions: answers come from the command line where it has them, else from whoever sits at the keyboard or has filled the pipe.</summary>
+/// <param name="given">What was typed after an option; null when it was not used.</param>
 /// <param name="takeUsual">Ask nobody: what the command line leaves open has its usual answer.</param>
-internal sealed class Asker(Host host, bool takeUsual)
+internal sealed class Asker(Func<string, string?> given, bool takeUsual, Host host)
 {
     private readonly List<string> _complaints = [];
     private bool _hasAsked;
 
-    public T Ask<T>(Question<T> question)
+    /// <param name="option">The option that answers it, such as <c>--place</c>.</param>
+    /// <param name="question">A line, or several.</param>
+    /// <param name="usual">The answer of somebody who only presses Enter.</param>
+    /// <param name="shownUsual">As it stands in the brackets behind the question; empty for none.</param>
+    /// <param name="read">The answer that a text stands for, or else why it is none.</param>
+    public T Ask<T>(string option, string question, T usual, string shownUsual, Func<string, (T? Answer, string? WhyNot)> read)
     {
-        if (question.Given is { } given)
+        if (given(option) is { } typed)
         {
-            var (answer, whyNot) = question.Read(given.Trim());
+            var (answer, whyNot) = read(typed.Trim());
             if (whyNot is null)
             {
                 return answer!;
             }
 
-            _complaints.Add($"{question.Option}: {whyNot}");
+            Complain($"{option}: {whyNot}");
         }
 
         // Nobody wants to answer six questions to learn that the command line was wrong.
-        return takeUsual || _complaints.Count > 0 ? question.Usual : AskSomebody(question);
+        return takeUsual || _complaints.Count > 0 ? usual : AskSomebody(option, question, usual, shownUsual, read);
     }
 
     /// <summary>Something else that is wrong with the command line.</summary>
@@ -42,37 +38,35 @@ internal sealed class Asker(Host host, bool takeUsual)
     {
         if (_complaints.Count > 0)
         {
-            throw new UsageException(string.Join($"\n{Messages.Complaint(string.Empty)}", _complaints));
+            throw new UsageException(string.Join('\n', _complaints));
         }
     }
 
-    private T AskSomebody<T>(Question<T> question)
+    private T AskSomebody<T>(string option, string question, T usual, string shownUsual, Func<string, (T? Answer, string? WhyNot)> read)
     {
         if (!_hasAsked)
         {
-            host.Out.WriteLine(BeginMessages.Opening);
+            host.Out.WriteLine(
+                """
+                A few questions, and your flock file is written. Press Enter to take what stands in [brackets].
+                Nothing is written before the last answer, and everything can be changed in the file afterwards.
+                """);
             _hasAsked = true;
         }
 
         while (true)
         {
             host.Out.WriteLine();
-            host.Out.WriteLine(question.Text);
-            host.Out.Write(question.ShownUsual.Length == 0 ? "> " : $"[{question.ShownUsual}] > ");
+            host.Out.WriteLine(question);
+            host.Out.Write(shownUsual.Length == 0 ? "> " : $"[{shownUsual}] > ");
             host.Out.Flush();
-            var typed = ReadLine() ?? throw new UsageException(BeginMessages.AnswersEnd(question.Option));
-            if (!host.InIsTerminal)
-            {
-                // A terminal shows what is typed; a pipe's answers would be missing from the record.
-                host.Out.WriteLine(typed);
-            }
-
+            var typed = host.ReadLine() ?? throw new UsageException($"the answers end before the question of {option}: nothing was written; --yes takes the usual answers");
             if (string.IsNullOrWhiteSpace(typed))
             {
-                return question.Usual;
+                return usual;
             }
 
-            var (answer, whyNot) = question.Read(typed.Trim());
+            var (answer, whyNot) = read(typed.Trim());
             if (whyNot is null)
             {
                 return answer!;
@@ -81,20 +75,10 @@ internal sealed class Asker(Host host, bool takeUsual)
             if (!host.InIsTerminal)
             {
                 // Asking again would take the answer to the next question for this one's.
-                throw new UsageException($"{question.Option}: {whyNot}");
+                throw new UsageException($"{option}: {whyNot}");
             }
 
             host.Out.WriteLine($"  {whyNot}");
         }
-    }
-
-    /// <summary>Reading cannot be interrupted, but waiting for it can.</summary>
-    private string? ReadLine()
-    {
-        host.Stop.ThrowIfCancellationRequested();
-        var line = Task.Run(host.In.ReadLine);
-        line.Wait(host.Stop);
-        host.Stop.ThrowIfCancellationRequested();
-        return line.Result;
     }
 }

@@ -2,43 +2,66 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using NodaTime;
-using PaperFlock.Cli.Csv;
+using NodaTime.Text;
+using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Lists;
-using PaperFlock.Cli.Places;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Lists;
+using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Begin;
 
-/// <summary>The questions, in the order somebody thinks of the answers.</summary>
-internal sealed class Interview(BeginOptions options, LocalDate today, Asker asker, Host host, ILine line)
+/// <summary>The questions of <c>begin</c>, in the order somebody thinks of the answers.</summary>
+/// <param name="given">What was typed after an option; null when it was not used.</param>
+/// <param name="goodRows">Rows of a list that are refused do not keep the others out.</param>
+internal sealed class Interview(Func<string, string?> given, bool goodRows, LocalDate today, Asker asker, Host host)
 {
+    private const string UsualName = "My flock";
+    private const string Lambs = "lambs";
+
     /// <summary>More is a commercial flock, or a slip.</summary>
     private const int MostEwes = 2000;
+
+    /// <summary>What was taken for granted and should be looked at, a sentence each. After <see cref="Ask"/>.</summary>
+    public ImmutableArray<string> Assumed { get; private set; } = [];
+
+    /// <summary>Rows of the list were refused, and the others taken. After <see cref="Ask"/>.</summary>
+    public bool HasLeftOut { get; private set; }
 
     /// <exception cref="UsageException">Something after an option is no answer, or the answers end too soon.</exception>
     public FlockDraft Ask()
     {
-        var name = asker.Ask(new Question<string>(
-            "--name", options.Name, BeginMessages.AskName, BeginMessages.UsualName, BeginMessages.UsualName, text => Tried(text, FlockDraft.Trial with { Name = text })));
-        var keeper = asker.Ask(new Question<string>(
-            "--keeper", options.Keeper, BeginMessages.AskKeeper, string.Empty, BeginMessages.LeaveOut, text => Tried(text, FlockDraft.Trial with { Keeper = text })));
+        var name = asker.Ask(
+            "--name", "What is the holding called?", UsualName, UsualName, text => Tried(text, FlockDraft.Trial with { Name = text }));
+        var keeper = asker.Ask(
+            "--keeper", "What is your name? It goes on the sheet for whoever looks after the ewes when you are away.", "", "leave it out",
+            text => Tried(text, FlockDraft.Trial with { Keeper = text }));
 
-        var stated = asker.Ask(new Question<Place?>("--place", options.Place, BeginMessages.AskPlace, null, Shown(StandIn()), PlaceText.Read));
-        var place = stated ?? StandIn();
+        var standIn = StandIn();
+        var stated = asker.Ask<Place?>(
+            "--place",
+            """
+            Where are the sheep? The place gives sunrise and sunset, and is printed for the emergency services.
+            Type a grid reference from an Ordnance Survey map (NY 480 046), or latitude and longitude (54.46, -2.74; south and west are negative).
+            """,
+            null,
+            string.Create(CultureInfo.InvariantCulture, $"{standIn.Latitude}, {standIn.Longitude}, to be put right later"),
+            PlaceText.Read);
+        var place = stated ?? standIn;
         var byPlace = PlaceZones.Of(place, today);
-        var zone = asker.Ask(new Question<string>("--time-zone", options.TimeZone, BeginMessages.AskZone, byPlace.Id, byPlace.Id, Zone));
+        var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", byPlace.Id, byPlace.Id, Zone);
         var country = zone == byPlace.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
 
-        var start = Start(place);
-        var ewes = asker.Ask(new Question<ImmutableArray<DraftEwe>>(
-            "--ewes", options.Ewes, BeginMessages.AskEwes, DraftEwe.Unnamed(20), "20", text => Ewes(text, start)));
+        var start = Start(SeasonStart.Usual(place.IsSouthern, today));
+        var ewes = asker.Ask(
+            "--ewes", "How many ewes go to him? Or type the name of a list of them, saved from a spreadsheet as CSV.", DraftEwe.Unnamed(20), "20", text => Ewes(text, start));
         var usualPaper = UsualPaper.In(country);
-        var paper = asker.Ask(new Question<Paper>("--paper", options.Paper, BeginMessages.AskPaper, usualPaper, usualPaper.ToString(), ReadPaper));
+        var paper = asker.Ask("--paper", "Which paper does the printer hold, A4 or Letter?", usualPaper, usualPaper.ToString(), ReadPaper);
         asker.ThrowIfWrong();
 
         var draft = new FlockDraft(name, keeper.Length == 0 ? null : keeper, place, stated is null, zone, country, start, ewes, paper);
@@ -46,121 +69,108 @@ internal sealed class Interview(BeginOptions options, LocalDate today, Asker ask
         return draft;
     }
 
-    /// <summary>What was taken for granted and should be looked at, a sentence each. After <see cref="Ask"/>.</summary>
-    public ImmutableArray<string> Assumed { get; private set; } = [];
-
     private IEnumerable<string> Assumptions(FlockDraft draft, PlaceZone byPlace)
     {
         if (draft.PlaceIsStandIn)
         {
-            yield return BeginMessages.StandInPlace;
+            yield return "the place is not yours yet, and it is printed for the emergency services: write your own under `location`";
         }
-        else if (options.TimeZone is null && draft.TimeZone == byPlace.Id)
+        else if (given("--time-zone") is null && draft.TimeZone == byPlace.Id)
         {
-            yield return byPlace.Others.IsEmpty ? BeginMessages.ZoneFromPlace(byPlace.Id) : BeginMessages.ZoneNearBorder(byPlace.Id, byPlace.Others);
+            yield return byPlace.Others.IsEmpty
+                ? $"the time zone is {byPlace.Id}, by the place"
+                : $"the time zone is taken to be {byPlace.Id}, by the nearest town: if they go by {string.Join(" or ", byPlace.Others)} there, change it under `holding`";
         }
 
-        if (options is { TupIn: null, LambingFrom: null } && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
+        if (given("--tup-in") is null && given("--lambing-from") is null && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
         {
-            yield return BeginMessages.UsualDate;
+            yield return "the tup goes in on the usual day: put your own under `season`";
         }
 
         if (draft.Ewes.Any(e => e.IsUnnamed))
         {
-            yield return BeginMessages.UnknownTags;
+            yield return "each tag is a line to write on: type what is on the ears in their place, or write it on the cards";
         }
     }
 
-    private SeasonStart Start(Place place)
+    private SeasonStart Start(SeasonStart usual)
     {
-        var usual = SeasonStart.Usual(place.IsSouthern, today);
-        if (options is { LambingFrom: not null, TupIn: not null })
+        var isLambing = given("--lambing-from") is not null;
+        if (isLambing && given("--tup-in") is not null)
         {
-            asker.Complain(BeginMessages.TwoStarts);
+            asker.Complain("--tup-in and --lambing-from are two ways of stating the same date: keep one of them");
         }
 
-        return options.LambingFrom is { } lambing
-            ? asker.Ask(new Question<SeasonStart>("--lambing-from", lambing, BeginMessages.AskSeason, usual, string.Empty, text => Season(text, isLambing: true)))
-            : asker.Ask(new Question<SeasonStart>("--tup-in", options.TupIn, BeginMessages.AskSeason, usual, BeginMessages.Shown(usual), text => Season(text, isLambing: false)));
+        return asker.Ask(
+            isLambing ? "--lambing-from" : "--tup-in",
+            """
+            On which day does the tup go in? Type a date, such as 2026-11-05 or 5 Nov 2026.
+            Or type `lambs` and the day you want the first lambs: lambs 1 April 2027.
+            """,
+            usual,
+            $"{LocalDatePattern.Iso.Format(usual.TupIn)}, for lambs from {ScreenText.Day(usual.FirstLambs)}",
+            text => Season(text, isLambing));
     }
 
-    private (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
+    private static (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
     {
-        if (text.StartsWith(BeginMessages.Lambs, StringComparison.OrdinalIgnoreCase))
+        if (text.StartsWith(Lambs, StringComparison.OrdinalIgnoreCase))
         {
-            return Season(text[BeginMessages.Lambs.Length..].Trim(), isLambing: true);
+            return Season(text[Lambs.Length..].Trim(), isLambing: true);
         }
 
         return WrittenDate.Read(text) switch
         {
-            ({ } day, { } other) when day != other => (null, BeginMessages.TwoDays(text, day, other)),
-            (null, null) => (null, BeginMessages.NotADay(text)),
-            var (day, other) => Tried(new SeasonStart((day ?? other)!.Value, isLambing), start => FlockDraft.Trial with { Start = start }),
+            ({ } day, { } other) when day != other =>
+                (null, $"'{text}' could be two days: write {LocalDatePattern.Iso.Format(day)} for {ScreenText.Day(day)}, or {LocalDatePattern.Iso.Format(other)} for {ScreenText.Day(other)}"),
+            (null, null) => (null, $"'{text}' is no date: write it year first, such as 2026-11-05"),
+            var (day, other) => Tried(new SeasonStart((day ?? other)!.Value, isLambing)),
         };
     }
 
-    /// <summary>Rows of the list were refused, and the others taken.</summary>
-    public bool HasLeftOut { get; private set; }
-
     private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text, SeasonStart start)
     {
-        if (File.Exists(host.FullPath(text)))
+        if (!File.Exists(host.FullPath(text)))
         {
-            return Listed(text, start);
+            return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= MostEwes
+                ? (DraftEwe.Unnamed(count), null)
+                : ([], $"'{text}' is neither a number of ewes from 1 to {MostEwes} nor a file that is there");
         }
 
-        var isCount = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count);
-        return isCount && count is >= 1 and <= MostEwes
-            ? (DraftEwe.Unnamed(count), null)
-            : ([], BeginMessages.NotACount(text, MostEwes));
+        var list = EweList.Read(text, InputFile.Read(text, host), start.TupIn.Year, ewes =>
+        {
+            var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes] });
+            return (reading.Source, reading.Diagnostics);
+        });
+        HasLeftOut = list.HasErrors;
+        return AddEwesCommand.Report(text, list, goodRows, host) is { } whyNot ? ([], whyNot) : (list.Good, null);
     }
 
-    private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Listed(string file, SeasonStart start)
-    {
-        var found = new DiagnosticBag();
-        var table = CsvTable.Read(file, FlockBytes.Read(file, host), found);
-        var rows = ListTrial.Of(
-            EweList.Read(table, start.TupIn.Year, found),
-            ewes =>
-            {
-                var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes.Select(e => e.Ewe!)] });
-                return (reading.Source, reading.Diagnostics);
-            },
-            found);
-        HasLeftOut = found.HasErrors;
-        return ListReport.Write(file, table.Source, rows, found, options.GoodRows, host)
-            ? ([.. rows.Select(r => r.Ewe).OfType<DraftEwe>()], null)
-            : ([], ListMessages.Refused(file, rows.Any(r => r.Ewe is not null)));
-    }
-
-    private static (string? Answer, string? WhyNot) Zone(string text) =>
-        PlaceZones.Named(text) is { } zone ? (zone, null) : (null, BeginMessages.NotAZone(text));
+    private static (string? Answer, string? WhyNot) Zone(string text) => PlaceZones.Named(text) is { } zone
+        ? (zone, null)
+        : (null, $"'{text}' is no time zone: write a name such as Europe/London or Pacific/Auckland");
 
     private static (Paper Answer, string? WhyNot) ReadPaper(string text) =>
         Enum.GetValues<Paper>().Where(p => string.Equals(p.ToString(), text, StringComparison.OrdinalIgnoreCase)).ToArray() is [var paper]
             ? (paper, null)
-            : (default, BeginMessages.NotAPaper(text));
+            : (default, $"there is no paper '{text}' here: A4 or Letter");
 
     /// <summary>Somewhere in the time zone of the command line or of this computer; in Britain when neither says.</summary>
     private Place StandIn() =>
-        (options.TimeZone is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
+        (given("--time-zone") is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
         ?? (host.HomeZone() is { } home ? PlaceZones.MiddleOf(home) : null)
         ?? PlaceZones.MiddleOf("Europe/London")!;
 
-    private static string Shown(Place place) =>
-        string.Create(CultureInfo.InvariantCulture, $"{place.Latitude}, {place.Longitude}, to be put right later");
-
-    private (string? Answer, string? WhyNot) Tried(string answer, FlockDraft draft) => Tried(answer, _ => draft);
-
     /// <summary>Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.</summary>
-    private (T? Answer, string? WhyNot) Tried<T>(T answer, Func<T, FlockDraft> draft)
+    private static (T? Answer, string? WhyNot) Tried<T>(T answer, FlockDraft draft)
         where T : class
     {
-        return Read(draft(answer)).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
+        return Read(draft).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
             ? (null, $"{wrong.Message}: {wrong.Advice}")
             : (answer, null);
     }
 
-    private FlockReading Read(FlockDraft draft) =>
-        line.Read(Messages.UnnamedPack, Encoding.UTF8.GetBytes(FlockFileText.Of(draft, Messages.UnnamedPack)));
+    private static (SeasonStart? Answer, string? WhyNot) Tried(SeasonStart start) => Tried(start, FlockDraft.Trial with { Start = start });
+
+    private static FlockReading Read(FlockDraft draft) => FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock")));
 }

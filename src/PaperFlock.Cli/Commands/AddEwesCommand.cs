@@ -1,54 +1,79 @@
-using PaperFlock.Cli.Csv;
+using System.CommandLine;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Lists;
-using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Lists;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Commands;
 
 /// <summary>Adds the ewes of a list to a flock file, after those it has, and changes nothing else in it.</summary>
 internal static class AddEwesCommand
 {
-    /// <param name="path">As typed, as is <paramref name="list"/>.</param>
-    /// <param name="goodRows">Rows that are refused do not keep the others out.</param>
-    /// <exception cref="UsageException">One of the two cannot be read, or the flock file cannot be written.</exception>
-    public static int Run(string path, string list, bool goodRows, Host host)
+    public const string ListArgument = "LIST.csv";
+
+    public static Command Describe(Argument<string> flock, Host host)
     {
-        var bytes = FlockBytes.Read(path, host);
+        var list = new Argument<string>(ListArgument) { Description = "the list: the first row has the headings, and each row after it a ewe" };
+        var goodRows = new Option<bool>("--good-rows") { Description = "take the good rows even if others are refused" };
+        var ewes = new Command("ewes", "add the ewes of a list (CSV, as a spreadsheet saves it)") { flock, list, goodRows };
+        ewes.SetAction(typed => Run(typed.GetRequiredValue(flock), typed.GetRequiredValue(list), typed.GetValue(goodRows), host));
+        return new Command("add", "add to a flock file what is already in a list") { ewes };
+    }
+
+    /// <summary>Tells what is wrong with a list and what became of each row.</summary>
+    /// <returns>Null where its ewes may be taken: every row is right, or the good ones are wanted alone and there are some. Else why not.</returns>
+    public static string? Report(string file, EweList list, bool goodRows, Host host)
+    {
+        DiagnosticsOut.Write(list.Source, list.Found, host);
+        var good = list.Good.Length;
+        var mayTake = good > 0 && (!list.HasErrors || goodRows);
+        var refused = list.Rows.Length - good;
+        host.Out.WriteLine($"{file}: {ScreenText.Count(mayTake ? good : 0, "row")} taken, {(refused == 0 ? "none" : $"{refused}")} refused");
+        foreach (var row in list.Rows)
+        {
+            var fate = row.Ewe is null ? "REFUSED  " : mayTake ? "" : "good, not taken  ";
+            var who = row.Ewe is null || row.Name is null ? row.Tag : $"{row.Tag}  {row.Name}";
+            host.Out.WriteLine($"  line {row.Line}: {fate}{who}".TrimEnd());
+        }
+
+        return mayTake ? null : $"nothing was taken from {file}{(good > 0 ? ": put the rows right, or take the good ones with --good-rows" : "")}";
+    }
+
+    /// <param name="path">As typed, as is <paramref name="listPath"/>.</param>
+    /// <param name="goodRows">Rows that are refused do not keep the others out.</param>
+    private static int Run(string path, string listPath, bool goodRows, Host host)
+    {
+        var bytes = InputFile.Read(path, host);
         if (FlockFile.Open(path, bytes, out var reading) is not { } file)
         {
             DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
             return ExitStatus.FlockErrors;
         }
 
-        var found = new DiagnosticBag();
-        var table = CsvTable.Read(list, FlockBytes.Read(list, host), found);
-        var rows = EweList.Read(table, file.Flock.Season.TupIn.Year, found);
-        rows = ListTrial.Of(
-            rows,
-            ewes =>
-            {
-                var edit = file.Apply(AddToList.Ewes(ewes.Select(e => FlockValue.Section(e.Ewe!.Lines))));
-                return (edit.Source, edit.Diagnostics);
-            },
-            found);
-        if (!ListReport.Write(list, table.Source, rows, found, goodRows, host))
+        var list = EweList.Read(listPath, InputFile.Read(listPath, host), file.Flock.Season.TupIn.Year, ewes =>
         {
-            host.Error.WriteLine(Messages.Complaint(ListMessages.Refused(list, rows.Any(r => r.Ewe is not null))));
+            var edit = With(ewes);
+            return (edit.Source, edit.Diagnostics);
+        });
+        if (Report(listPath, list, goodRows, host) is { } whyNot)
+        {
+            host.Error.WriteLine(Messages.Complaint(whyNot));
             return ExitStatus.FlockErrors;
         }
 
-        var added = rows.Where(r => r.Ewe is not null).Select(r => FlockValue.Section(r.Ewe!.Lines)).ToArray();
-        var changed = file.Apply(AddToList.Ewes(added)).File ?? throw new InvalidOperationException("Ewes tried together are refused together.");
+        var changed = With(list.Good).File ?? throw new InvalidOperationException("Ewes tried together are refused together.");
         host.Stop.ThrowIfCancellationRequested();
         FlockWriter.Write(path, bytes, changed.ToBytes(), host);
 
-        host.Out.WriteLine(ListMessages.Added(path, added.Length, changed.Flock.Ewes.Length));
+        host.Out.WriteLine($"wrote {path}: {ScreenText.Count(list.Good.Length, "ewe")} added, {changed.Flock.Ewes.Length} in all");
         if (changed.Flock.Ewes.Count(e => e.Tag.StartsWith("____", StringComparison.Ordinal)) is > 0 and var unnamed)
         {
-            host.Out.WriteLine($"  {ListMessages.StillUnnamed(unnamed)}");
+            host.Out.WriteLine($"  {ScreenText.Count(unnamed, "ewe")} without a tag {(unnamed == 1 ? "is" : "are")} still in the file: take the lines `- tag: ____` away if they are the same sheep");
         }
 
-        return found.HasErrors ? ExitStatus.FlockErrors : ExitStatus.Clean;
+        return list.HasErrors ? ExitStatus.FlockErrors : ExitStatus.Clean;
+
+        FlockEdit With(IEnumerable<DraftEwe> ewes) => file.Apply(AddToList.Ewes(ewes.Select(e => FlockValue.Section(e.Lines))));
     }
 }

@@ -1,9 +1,12 @@
+using System.CommandLine;
 using System.Text;
 using NodaTime;
 using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Reading;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Commands;
 
@@ -12,48 +15,87 @@ internal static class BeginCommand
 {
     private const string Ending = ".yaml";
 
-    /// <param name="asOf">Null for today where this computer is.</param>
-    /// <exception cref="UsageException">An answer is none, or the file cannot be written or is there already.</exception>
-    public static int Run(BeginOptions options, LocalDate? asOf, Host host, ILine line)
+    /// <summary>Options that answer a question; texts as they are typed, still to be read.</summary>
+    private static readonly (string Name, string Value, string About)[] Answers =
+    [
+        ("--name", "TEXT", "the name of the holding"),
+        ("--keeper", "TEXT", "your name, for the sitter's sheet"),
+        ("--place", "PLACE", "where it is: a grid reference such as \"NY 480 046\", or latitude and longitude such as \"54.46, -2.74\""),
+        ("--time-zone", "ZONE", "such as Europe/London; worked out from the place if you do not say"),
+        ("--tup-in", "DATE", "the day the tup goes in, such as 2026-11-05"),
+        ("--lambing-from", "DATE", "or the day the first lambs are wanted, such as 2027-04-01"),
+        ("--ewes", "N|LIST.csv", "how many ewes, or a list of them (CSV, as a spreadsheet saves it)"),
+        ("--paper", "A4|Letter", "the paper in the printer; what is usual in your country if you do not say"),
+    ];
+
+    public static Command Describe(Option<LocalDate?> asOf, Host host)
     {
-        var asker = new Asker(host, options.Yes);
-        var file = options.File is { } typed ? Named(typed) : null;
-        var mayOverwrite = file is not null && MayOverwrite(file, options, host, asker);
-        var interview = new Interview(options, asOf ?? Today(host), asker, host, line);
+        var file = new Argument<string?>("FILE.yaml") { Description = "where to write it; a name made from the holding's if you do not say", Arity = ArgumentArity.ZeroOrOne };
+        var goodRows = new Option<bool>("--good-rows") { Description = "with a list: take the good rows even if others are refused" };
+        var yes = new Option<bool>("--yes") { Description = "ask nothing: take the usual answer to whatever the options leave open" };
+        var overwrite = new Option<bool>("--overwrite") { Description = "write over a file that is there already" };
+        var begin = new Command("begin", "write a first flock file: asks a few questions, each with a usual answer") { file };
+        foreach (var (name, value, about) in Answers)
+        {
+            begin.Add(new Option<string?>(name) { HelpName = value, Description = about });
+        }
+
+        Array.ForEach<Option>([goodRows, yes, overwrite, asOf], begin.Add);
+        begin.SetAction(typed =>
+        {
+            string? Given(string option) => option == "--overwrite" ? null : typed.GetValue<string?>(option);
+            var asker = new Asker(Given, typed.GetValue(yes), host);
+            var interview = new Interview(Given, typed.GetValue(goodRows), typed.GetValue(asOf) ?? Today(host), asker, host);
+            return Run(typed.GetValue(file), typed.GetValue(overwrite), interview, asker, host);
+        });
+        return begin;
+    }
+
+    /// <param name="typed">Where to write, as typed; null for a name made from the holding's.</param>
+    /// <exception cref="UsageException">An answer is none, or the file cannot be written or is there already.</exception>
+    private static int Run(string? typed, bool overwrite, Interview interview, Asker asker, Host host)
+    {
+        var file = typed is null ? null : Named(typed);
+        var mayOverwrite = file is not null && MayOverwrite(file, overwrite, asker, host);
         var draft = interview.Ask();
         if (file is null)
         {
             file = NameOf(draft.Name);
-            mayOverwrite = MayOverwrite(file, options, host, asker);
+            mayOverwrite = MayOverwrite(file, overwrite, asker, host);
         }
 
         var bytes = Encoding.UTF8.GetBytes(FlockFileText.Of(draft, file));
-        var reading = line.Read(file, bytes);
+        var reading = FlockReader.Read(file, bytes);
         if (reading.Flock is null)
         {
             throw new InvalidOperationException($"The file begun is wrong: {DiagnosticRenderer.Render(reading.Source, reading.Diagnostics)}");
         }
 
-        host.Stop.ThrowIfCancellationRequested();
-        using var staged = new StagedFiles();
-        staged.Add(host.FullPath(file), file, bytes, mayOverwrite);
-        staged.PutInPlace(host.Stop);
-
+        StagedFiles.Write(new OutputFile(host.FullPath(file), file), bytes, host, mayOverwrite);
         host.Out.WriteLine();
-        host.Out.WriteLine(BeginMessages.Wrote(file, draft));
+        host.Out.WriteLine(
+            $"wrote {file}: {ScreenText.Count(draft.Ewes.Length, "ewe")}, tup in {ScreenText.Day(draft.Start.TupIn)}, first lambs {ScreenText.Day(draft.Start.FirstLambs)}");
         foreach (var sentence in interview.Assumed)
         {
             host.Out.WriteLine($"  {sentence}");
         }
 
-        host.Out.WriteLine(BeginMessages.Next(file));
+        // As a shell wants it.
+        var quoted = file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file;
+        host.Out.WriteLine(
+            $"""
+             Next:
+               {Messages.Program} check {quoted}
+               {Messages.Program} pack {quoted}
+             """);
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }
 
     private static string Named(string typed) => Path.GetExtension(typed).ToUpperInvariant() switch
     {
         ".YAML" or ".YML" => typed,
-        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" => throw new UsageException(BeginMessages.IsAList(typed)),
+        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" =>
+            throw new UsageException($"{typed} is the name of a list, not of a flock file: {Messages.Program} begin --ewes {typed}"),
         _ => typed + Ending,
     };
 
@@ -62,32 +104,29 @@ internal static class BeginCommand
     {
         var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
         var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (name.Length == 0 ? Messages.UnnamedPack : name) + Ending;
+        return (name.Length == 0 ? "flock" : name) + Ending;
     }
 
     /// <exception cref="UsageException">It is there, and nobody says that it may go.</exception>
-    private static bool MayOverwrite(string file, BeginOptions options, Host host, Asker asker)
+    private static bool MayOverwrite(string file, bool overwrite, Asker asker, Host host)
     {
-        if (options.Overwrite || !File.Exists(host.FullPath(file)))
+        if (overwrite || !File.Exists(host.FullPath(file)))
         {
-            return options.Overwrite;
+            return overwrite;
         }
 
-        return host.InIsTerminal && asker.Ask(new Question<bool>("--overwrite", null, BeginMessages.AskOverwrite(file), false, "no", YesOrNo))
+        return host.InIsTerminal && asker.Ask("--overwrite", $"There is a {file} already. Write over it? What is in it now is lost.", false, "no", YesOrNo)
             ? true
-            : throw new UsageException(BeginMessages.IsThere(file));
+            : throw new UsageException($"{file} is there already, and nothing was written: give another name, or --overwrite to write over it");
     }
 
     private static (bool Answer, string? WhyNot) YesOrNo(string text) => text.ToUpperInvariant() switch
     {
         "YES" or "Y" => (true, null),
         "NO" or "N" => (false, null),
-        _ => (false, BeginMessages.NotYesOrNo(text)),
+        _ => (false, $"'{text}' is neither yes nor no"),
     };
 
-    private static LocalDate Today(Host host)
-    {
-        var zone = host.HomeZone() is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null;
-        return host.Clock.GetCurrentInstant().InZone(zone ?? DateTimeZone.Utc).Date;
-    }
+    private static LocalDate Today(Host host) =>
+        host.Today((host.HomeZone() is { } id ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(id) : null) ?? DateTimeZone.Utc);
 }

@@ -1,51 +1,64 @@
+using System.CommandLine;
 using NodaTime;
-using PaperFlock.Cli.Csv;
 using PaperFlock.Cli.Entering;
+using PaperFlock.Cli.Entering.Sheets;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Lists;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Commands;
 
-/// <param name="Path">Of the flock file, as typed.</param>
-/// <param name="AsOf">Null for today at the holding.</param>
-/// <param name="From">A file of results, as typed; null to be asked.</param>
-/// <param name="GoodRows">Rows that are refused do not keep the others out.</param>
-internal sealed record EnterWishes(string Path, LocalDate? AsOf, string? From, bool GoodRows);
-
 /// <summary>Takes what was written on a printed sheet into the flock file.</summary>
 internal static class EnterCommand
 {
-    /// <exception cref="UsageException">The flock has no such sheet, or a file cannot be read or written.</exception>
-    public static int Run(IPencilSheet sheet, EnterWishes options, Host host, ILine line)
+    private static readonly IPencilSheet[] Sheets = [new ScanResults(), new RaddleMarks(), new TeethToesTeats(), new LambingResults()];
+
+    public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Host host)
     {
-        if (options is { GoodRows: true, From: null })
+        var from = new Option<string>("--from") { HelpName = "RESULTS.csv", Description = "the results as a spreadsheet saves them (CSV), instead of typing them" };
+        var goodRows = new Option<bool>("--good-rows") { Description = "with --from: enter the good rows even if others are refused" };
+        var enter = new Command("enter", "take in what was written on a printed sheet: scan, marks, teeth-toes-teats or lambed");
+        foreach (var sheet in Sheets)
         {
-            throw new UsageException(EnterMessages.GoodRowsAlone);
+            var command = new Command(sheet.Word, sheet.About) { flock, from, goodRows, asOf };
+            command.SetAction(typed => Run(sheet, typed.GetRequiredValue(flock), typed.GetValue(asOf), typed.GetValue(from), typed.GetValue(goodRows), host));
+            enter.Add(command);
         }
 
-        if (AnswerBook.Open(options.Path, host) is not { } book)
+        return enter;
+    }
+
+    /// <param name="path">Of the flock file, as typed.</param>
+    /// <param name="results">A file of results, as typed; null to be asked.</param>
+    /// <exception cref="UsageException">The flock has no such sheet, or a file cannot be read or written.</exception>
+    private static int Run(IPencilSheet sheet, string path, LocalDate? asOf, string? results, bool goodRows, Host host)
+    {
+        if (goodRows && results is null)
+        {
+            throw new UsageException("--good-rows goes with --from RESULTS.csv");
+        }
+
+        if (AnswerBook.Open(path, host) is not { } book)
         {
             return ExitStatus.FlockErrors;
         }
 
-        var today = options.AsOf ?? host.Clock.GetCurrentInstant().InZone(book.Flock.Holding.TimeZone).Date;
-        var plan = line.Plan(book.Flock, today);
+        var plan = SeasonPlanner.Plan(book.Flock, asOf ?? host.Today(book.Flock.Holding.TimeZone));
         if (sheet.Ewes(plan).IsEmpty)
         {
             throw new UsageException(sheet.NoEwes);
         }
 
-        return options.From is { } results ? TakeIn(sheet, book, plan, options, results, host) : Ask(sheet, book, plan, options.Path, host);
+        return results is null ? Ask(sheet, book, plan, path, host) : TakeIn(sheet, book, plan, path, results, goodRows, host);
     }
 
     private static int Ask(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, string path, Host host)
     {
-        ITyping typing = host.Keyboard is { } keyboard
-            ? new TypedKeys(keyboard, host.Out, host.Stop)
-            : new TypedLines(host);
-        host.Out.WriteLine(EnterMessages.Opening(sheet, path, sheet.Ewes(plan).Length));
+        ITyping typing = host.Keyboard is { } keyboard ? new TypedKeys(keyboard, host.Out, host.Stop) : new TypedLines(host);
+        host.Out.WriteLine(
+            $"{sheet.Title}: {ScreenText.Count(sheet.Ewes(plan).Length, "ewe")} in the order of the sheet. Each answer goes into {path} at once. ? shows the keys, q leaves.");
         var session = new EntrySession(sheet, book, plan, typing, host);
         try
         {
@@ -54,7 +67,7 @@ internal static class EnterCommand
         catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
         {
             host.Out.WriteLine();
-            host.Error.WriteLine(Messages.Complaint(EnterMessages.Interrupted));
+            host.Error.WriteLine(Messages.Complaint("Stopped. What was read back to you is in the file."));
             return ExitStatus.Stopped;
         }
         finally
@@ -63,23 +76,16 @@ internal static class EnterCommand
         }
     }
 
-    private static int TakeIn(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, EnterWishes options, string results, Host host)
+    private static int TakeIn(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, string path, string results, bool goodRows, Host host)
     {
         var bag = new DiagnosticBag();
-        var table = CsvTable.Read(results, FlockBytes.Read(results, host), bag);
+        var table = CsvTable.Read(results, InputFile.Read(results, host), bag);
         var rows = new ResultsTable(sheet, table, bag).Read(book.Flock, sheet.Ewes(plan).Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal), plan.AsOf);
         DiagnosticsOut.Write(table.Source, bag.ToSorted(), host);
-        if (bag.HasErrors && !options.GoodRows)
-        {
-            host.Error.WriteLine(Messages.Complaint(EnterMessages.NothingTaken(options.Path)));
-            return ExitStatus.FlockErrors;
-        }
-
         var taken = new RowsTaken(sheet, book, plan.AsOf);
-        var isWhole = options.GoodRows ? taken.EachAlone(rows) : taken.Together(rows);
-        if (!isWhole && !options.GoodRows)
+        if (!(goodRows ? taken.EachAlone(rows) : !bag.HasErrors && taken.Together(rows)) && !goodRows)
         {
-            host.Error.WriteLine(Messages.Complaint(EnterMessages.NothingTaken(options.Path)));
+            host.Error.WriteLine(Messages.Complaint($"{path} is as it was: put the rows right, or enter only the good ones with --good-rows"));
             return ExitStatus.FlockErrors;
         }
 
@@ -90,16 +96,18 @@ internal static class EnterCommand
 
         foreach (var who in taken.Refused)
         {
-            host.Error.WriteLine(Messages.Complaint(EnterMessages.RowRefused(who)));
+            host.Error.WriteLine(Messages.Complaint($"what is said of {who} does not agree with the rest of the flock file"));
         }
 
-        Close(taken.Tally, options.Path, host);
-        return isWhole && !bag.HasErrors ? ExitStatus.Clean : ExitStatus.FlockErrors;
+        Close(taken.Tally, path, host);
+        return taken.Refused.Count == 0 && !bag.HasErrors ? ExitStatus.Clean : ExitStatus.FlockErrors;
     }
 
     private static void Close(Tally tally, string path, Host host)
     {
-        host.Out.WriteLine(EnterMessages.Summary(tally.Entered, tally.Changed, tally.Left));
-        host.Out.WriteLine(tally.Entered + tally.Changed == 0 ? EnterMessages.NothingEntered : EnterMessages.Next(path));
+        host.Out.WriteLine(FormattableString.Invariant($"{tally.Entered} entered, {tally.Changed} changed, {tally.Left} left as they were."));
+        host.Out.WriteLine(tally.Entered + tally.Changed == 0
+            ? "Nothing was entered; the file is as it was."
+            : $"Next: {Messages.Program} check {path}, and then {Messages.Program} pack {path}");
     }
 }

@@ -1,167 +1,166 @@
 using System.Collections.Immutable;
+using System.CommandLine;
 using NodaTime;
 using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Many;
-using PaperFlock.Cli.Printing;
-using PaperFlock.Cli.Wiring;
-using PaperFlock.Planning;
+using PaperFlock.Cli.Pictures;
+using PaperFlock.Packs;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Commands;
 
-/// <param name="Out">Folder for what is written, as typed; null for the folder of each flock file.</param>
-/// <param name="Request">Which sheets, for which days, in one file or several.</param>
-/// <param name="Pictures">A picture of every page as well.</param>
-/// <param name="AsOf">Null for today at each holding.</param>
-/// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
-internal sealed record PackOptions(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun = false);
-
-/// <summary>Makes the pack and writes it, whole or not at all; of many flocks, each on its own.</summary>
+/// <summary>Makes the pack and writes it; of many flocks, each on its own.</summary>
 internal static class PackCommand
 {
     /// <summary>An A4 page is then 992 by 1403 dots: all of it on a screen, and the small print still to be read.</summary>
     private const double PictureDotsPerInch = 120;
 
-    /// <summary>How often a pack is made anew because another run has written the same one meanwhile.</summary>
-    private const int MostAttempts = 20;
-
-    /// <param name="files">As they are to be shown; never empty.</param>
-    /// <exception cref="UsageException">What is asked for cannot be had: of many flocks, not even for one of them.</exception>
-    public static int Run(ImmutableArray<string> files, PackOptions options, Host host, ILine line)
+    /// <param name="packsGo">Folder of the packs where no other is asked for; null for that of each flock file.</param>
+    public static Command Describe(Argument<string[]> flocks, Option<string> into, Option<LocalDate?> asOf, string? packsGo, Host host)
     {
-        ImmutableArray<PackPaths> outputs = [.. files.Select(f => new PackPaths(f, options.Out, host))];
-        if (files.Length == 1)
+        var sheets = new Option<string[]>("--sheets")
         {
-            return Make(outputs[0], options, host, line, PrintAdvice.For);
-        }
-
-        PackClashes.Refuse(outputs, PackClashes.Suffixes(options.Request.Split, options.Request.Days is not null));
-        // Made once for all: one that failed and tidied up could take it from under another that is about to write.
-        using var folders = new StagedFiles();
-        foreach (var folder in outputs.Select(o => o.Folder).Distinct(StringComparer.Ordinal))
+            HelpName = "a,b,…",
+            Description = $"print only some sheets, by name or by the code at their foot: {string.Join(", ", SheetChoice.Names)}",
+            CustomParser = TypedValues.Sheets,
+        };
+        var from = CommandLine.Day("--from", "first day of a sitter's pack: only the leaves for those days");
+        var to = CommandLine.Day("--to", "last day of a sitter's pack, included");
+        var split = new Option<bool>("--split") { Description = "a PDF for each way of printing: binder, planner, pinned, cards, logs" };
+        var changed = new Option<bool>("--changed") { Description = "only leaves that differ from those in your binder, with a list of what to take out and put in" };
+        var dryRun = new Option<bool>("--dry-run") { Description = "with --changed: says what would be printed and why, and writes nothing" };
+        var png = new Option<bool>("--png") { Description = "a picture of every page as well" };
+        var pack = new Command("pack", "make the pack, a PDF to print") { flocks, into, sheets, from, to, split, changed, dryRun, asOf, png };
+        pack.SetAction(typed =>
         {
-            folders.AddFolder(host.FullPath(folder), folder);
-        }
+            ImmutableArray<string> kinds = [.. typed.GetValue(sheets) ?? []];
+            var request = new PackRequest(kinds, Days(typed.GetValue(from), typed.GetValue(to), kinds), typed.GetValue(split), typed.GetValue(changed));
+            if (request is { Changed: true, IsOfAll: false })
+            {
+                throw new UsageException("--changed is of the whole pack: leave out --sheets, --from and --to");
+            }
 
-        var outputOf = files.Zip(outputs).ToDictionary(f => f.First, f => f.Second, StringComparer.Ordinal);
-        return ManyFlocks.Run("pack", files, host, Messages.ManyPacked, (file, own) => Make(outputOf[file], options, own, line, PrintAdvice.WrittenOnly));
+            if (typed.GetValue(dryRun) && !request.Changed)
+            {
+                throw new UsageException("--dry-run goes with --changed");
+            }
+
+            return Run(
+                FlockFiles.Find(typed.GetRequiredValue(flocks), host),
+                new PackOptions(typed.GetValue(into) ?? packsGo, request, typed.GetValue(png), typed.GetValue(asOf), typed.GetValue(dryRun)),
+                host);
+        });
+        return pack;
     }
 
-    private static int Make(PackPaths output, PackOptions options, Host host, ILine line, Func<Pack, PackPaths, bool, string> tell)
+    /// <summary>What was written, how much paper it takes, and how to print it.</summary>
+    public static void Tell(PackDocument document, string file, Host host)
     {
-        if (new FlockLoader(output.Flock, options.AsOf, host, line).Plan(forPaper: true) is not { } planned)
+        host.Out.WriteLine($"wrote {file}: {PrintAdvice.Size(document)}");
+        TellHowToPrint(document, file, host);
+    }
+
+    private static int Run(ImmutableArray<string> files, PackOptions options, Host host)
+    {
+        var outputs = files.ToDictionary(f => f, f => new PackPaths(f, options.Out, host), StringComparer.Ordinal);
+        PackPaths.RefuseClashes(outputs.Values, PackFileNames.Suffixes(options.Request.Split, options.Request.Days is not null));
+        return ManyFlocks.Run("pack", files, host, "pack", "made", file => Make(outputs[file], options, withAdvice: files.Length == 1, host));
+    }
+
+    /// <param name="withAdvice">How to print it is said too: of many packs nobody would read that.</param>
+    private static int Make(PackPaths output, PackOptions options, bool withAdvice, Host host)
+    {
+        if (FlockLoader.Plan(output.Flock, options.AsOf, forPaper: true, host).Plan is not { } plan)
         {
             return ExitStatus.FlockErrors;
         }
 
-        if (options.Request.Days is { } days)
+        var before = PackMaker.Earlier(plan, output.Earlier());
+        using var staged = new StagedFiles();
+        var pack = Progress.Show(host, step =>
         {
-            SitterDays.MustBePlanned(days, planned.Plan);
-        }
-
-        CutShort.PutRight(output.FullFolder, output.Folder, host.Stop);
-        return Write(planned.Plan, output, options, host, line, tell);
-    }
-
-    private static int Write(SeasonPlan plan, PackPaths output, PackOptions options, Host host, ILine line, Func<Pack, PackPaths, bool, string> tell)
-    {
-        for (var attempt = 1; attempt <= MostAttempts; attempt++)
-        {
-            var record = RecordFile.Read(output);
-            using var staged = new StagedFiles();
-            var issue = Progress.Show(host, step => Make(plan, record, options, output, staged, line, step));
-            host.Stop.ThrowIfCancellationRequested();
-            // What is printed hangs on what had been: where another run has just written its record, the issue is made again after that one.
-            if (staged.IsEmpty || staged.PutInPlace(host.Stop, () => issue.Composed.Record is null || record.IsLatest(output)))
-            {
-                Tell(issue, record, options, output, host.Out, tell);
-                return ExitStatus.Clean;
-            }
-        }
-
-        throw new UsageException(Messages.CannotWrite(output.ShownFile(RecordFile.Ending), Messages.ChangedMeanwhile));
-    }
-
-    private static void Tell(Issue issue, RecordFile record, PackOptions options, PackPaths output, TextWriter to, Func<Pack, PackPaths, bool, string> tell)
-    {
-        var composed = issue.Composed;
-        if (IssueMessages.WhyWhole(composed.Whole, record, output) is { } why)
-        {
-            to.WriteLine(why);
-        }
-
-        if (composed is { Whole: WholeReason.NotWhole, Outcome: { } outcome })
-        {
-            if (outcome.IsNothing)
-            {
-                to.WriteLine(IssueMessages.NothingChanged(outcome, record.Record!));
-                return;
-            }
-
+            step(Messages.Composing);
+            var made = PackMaker.Make(plan, options.Request, before.Record);
             if (!options.DryRun)
             {
-                to.WriteLine(IssueMessages.Changed(outcome));
-            }
-        }
-
-        if (options.DryRun)
-        {
-            foreach (var said in IssueMessages.WouldChange(composed.Outcome!))
-            {
-                to.WriteLine(said);
+                Stage(made, output, options.Pictures, staged, step);
             }
 
-            return;
+            return made;
+        });
+        staged.PutInPlace(host.Stop);
+
+        foreach (var said in PackMaker.Changes(pack, before, options.DryRun))
+        {
+            host.Out.WriteLine(said);
         }
 
-        to.WriteLine(tell(issue.Pack, output, options.Pictures));
-    }
-
-    /// <exception cref="UsageException">There is nothing to print, or it cannot be written.</exception>
-    private static Issue Make(SeasonPlan plan, RecordFile record, PackOptions options, PackPaths output, StagedFiles staged, ILine line, Action<string> step)
-    {
-        step(Messages.Composing);
-        var issue = line.Compose(plan, options.Request, record.Record);
-        var pack = issue.Pack;
-        if (options.DryRun || issue.Composed is { Whole: WholeReason.NotWhole, Outcome.IsNothing: true })
+        if (options.DryRun || pack.Documents.IsEmpty)
         {
-            return issue;
-        }
-
-        if (pack.Documents.IsEmpty)
-        {
-            throw new UsageException(Messages.NothingToPrint);
+            return ExitStatus.Clean;
         }
 
         foreach (var document in pack.Documents)
         {
-            step(Messages.Printing(output.ShownFile(document)));
-        }
-
-        // All at once, and in memory first: the files beside the old ones then exist for a moment only.
-        var printed = line.Print(issue);
-        foreach (var (document, pdf) in pack.Documents.Zip(printed.Documents))
-        {
-            staged.Add(output.File(document), output.ShownFile(document), pdf);
+            host.Out.WriteLine($"wrote {output.Of(document).Shown}: {PrintAdvice.Size(document)}");
         }
 
         if (options.Pictures)
         {
-            var names = PageFileNames.For(pack);
-            var pages = pack.Documents.SelectMany(d => d.Print.Pages).ToList();
-            foreach (var (page, name) in pages.Zip(names))
+            host.Out.WriteLine($"wrote {ScreenText.Count(pack.Documents.Sum(d => d.Pages.Count()), "picture")} into {output.Of(PackPaths.Pages).Shown}");
+        }
+
+        if (withAdvice)
+        {
+            foreach (var document in pack.Documents)
             {
-                step(Messages.Painting(name));
-                staged.Add(output.Picture(name), output.ShownPicture(name), line.Paint(page.Page, PictureDotsPerInch));
+                TellHowToPrint(document, output.Of(document).Shown, host);
             }
         }
 
-        if (issue.Composed.Record is not null)
+        return ExitStatus.Clean;
+    }
+
+    private static void Stage(Pack pack, PackPaths output, bool pictures, StagedFiles staged, Action<string> step)
+    {
+        if (pictures)
         {
-            // After all the documents of the issue, so that it is put in place last.
-            staged.Add(output.File(RecordFile.Ending), output.ShownFile(RecordFile.Ending), printed.Record);
+            foreach (var (page, name) in pack.Documents.SelectMany(d => d.Pages).Zip(PackFileNames.Pictures(pack.Documents)))
+            {
+                step($"painting {name}");
+                staged.Add(output.Picture(name), PngPrinter.Paint(page, PictureDotsPerInch));
+            }
         }
 
-        return issue;
+        // The first remembers the issue, so it is put in place last: until then the pack is the old one, and the next run makes all of it again.
+        foreach (var document in pack.Documents.Reverse())
+        {
+            var file = output.Of(document);
+            step($"printing {file.Shown}");
+            staged.Add(file, document.ToPdf());
+        }
     }
+
+    private static void TellHowToPrint(PackDocument document, string file, Host host)
+    {
+        host.Out.WriteLine();
+        host.Out.WriteLine($"To print {file}:");
+        foreach (var line in PrintAdvice.HowTo(document))
+        {
+            host.Out.WriteLine($"  {line}");
+        }
+    }
+
+    /// <summary>The days of a sitter's pack, both ends included; null for the whole season.</summary>
+    private static DateInterval? Days(LocalDate? from, LocalDate? to, ImmutableArray<string> sheets) => (from, to) switch
+    {
+        (null, null) => null,
+        (null, _) => throw new UsageException("--to wants --from as well: the first day of the sitter's pack, such as --from 2026-12-27"),
+        (_, null) => throw new UsageException("--from wants --to as well: the last day of the sitter's pack, such as --to 2027-01-02"),
+        ({ } first, { } last) when last < first => throw new UsageException($"--from {ScreenText.Day(first)} comes after --to {ScreenText.Day(last)}: put the first day after --from"),
+        ({ } first, { } last) => SheetChoice.WhyNotForDays(sheets) is { } whyNot ? throw new UsageException(whyNot) : new DateInterval(first, last),
+    };
+
+    /// <param name="Out">Folder for what is written, as typed; null for the folder of each flock file.</param>
+    /// <param name="DryRun">Says what an issue of changed leaves would be, and writes nothing.</param>
+    private sealed record PackOptions(string? Out, PackRequest Request, bool Pictures, LocalDate? AsOf, bool DryRun);
 }

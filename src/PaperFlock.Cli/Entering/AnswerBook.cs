@@ -13,12 +13,12 @@ namespace PaperFlock.Cli.Entering;
 internal sealed class AnswerBook
 {
     private readonly string _path;
-    private readonly Host _surroundings;
+    private readonly Host _host;
     private FlockFile _file;
     private byte[] _bytes;
 
     private AnswerBook(string path, Host host, FlockFile file, byte[] bytes) =>
-        (_path, _surroundings, _file, _bytes) = (path, host, file, bytes);
+        (_path, _host, _file, _bytes) = (path, host, file, bytes);
 
     public Flock Flock => _file.Flock;
 
@@ -26,7 +26,7 @@ internal sealed class AnswerBook
     /// <exception cref="UsageException">It cannot be read.</exception>
     public static AnswerBook? Open(string path, Host host)
     {
-        var bytes = FlockBytes.Read(path, host);
+        var bytes = InputFile.Read(path, host);
         if (FlockFile.Open(path, bytes, out var reading) is { } file)
         {
             return new AnswerBook(path, host, file, bytes);
@@ -43,7 +43,7 @@ internal sealed class AnswerBook
     /// <exception cref="UsageException">The file cannot be read, or has errors now, which have been shown.</exception>
     public void Refresh()
     {
-        var bytes = FlockBytes.Read(_path, _surroundings);
+        var bytes = InputFile.Read(_path, _host);
         if (bytes.AsSpan().SequenceEqual(_bytes))
         {
             return;
@@ -51,8 +51,8 @@ internal sealed class AnswerBook
 
         if (FlockFile.Open(_path, bytes, out var reading) is not { } file)
         {
-            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, _surroundings);
-            throw new UsageException(EnterMessages.FileHasErrors);
+            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, _host);
+            throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it");
         }
 
         (_file, _bytes) = (file, bytes);
@@ -72,12 +72,12 @@ internal sealed class AnswerBook
         var edit = _file.Apply(changes);
         if (edit.File is not { } changed)
         {
-            DiagnosticsOut.Write(edit.Source, [.. edit.Diagnostics.Where(d => d.Severity == Severity.Error)], _surroundings);
+            DiagnosticsOut.Write(edit.Source, [.. edit.Diagnostics.Where(d => d.Severity == Severity.Error)], _host);
             return null;
         }
 
         var bytes = changed.ToBytes();
-        FlockWriter.Write(_path, _bytes, bytes, _surroundings);
+        FlockWriter.Write(_path, _bytes, bytes, _host);
         (_file, _bytes) = (changed, bytes);
         return true;
     }

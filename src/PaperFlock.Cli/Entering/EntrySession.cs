@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Dates;
 using PaperFlock.Planning;
 using Spectre.Console;
 
@@ -8,6 +7,19 @@ namespace PaperFlock.Cli.Entering;
 /// <summary>Somebody with the sheet in one hand: asks ewe by ewe in its order, reads back what it understood, and writes it down at once.</summary>
 internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Host host)
 {
+    private static readonly string[] KeyHeads = ["key", "what it does"];
+
+    /// <summary>Keys that mean the same on every sheet. None of them begins an answer.</summary>
+    private static readonly (string Keys, string Meaning)[] CommonKeys =
+    [
+        ("Enter", "leave her as she is"),
+        ("-", "take away what is written down"),
+        ("<", "step back to the ewe before"),
+        ("/bra", "go to the ewe whose name or tag has these letters"),
+        ("?", "show these keys"),
+        ("q", "leave; begin again at any time and it goes on from here"),
+    ];
+
     private readonly ImmutableArray<EwePlan> _ewes = sheet.Ewes(plan);
     private readonly Tally _tally = new();
     private int _at;
@@ -22,11 +34,11 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
         if (_at < 0)
         {
             _at = 0;
-            Say(EnterMessages.AllAnswered);
+            Say("Every ewe has an answer already; Enter leaves it as it is.");
         }
         else if (_at > 0)
         {
-            Say(EnterMessages.GoesOn(_at + 1, _ewes.Length));
+            Say(FormattableString.Invariant($"Going on at ewe {_at + 1} of {_ewes.Length}, the first without an answer."));
         }
 
         while (_at < _ewes.Length)
@@ -46,7 +58,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
             }
         }
 
-        Say(EnterMessages.AtTheEnd);
+        Say("That was the last on the sheet.");
         return true;
     }
 
@@ -60,12 +72,12 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
                 _at++;
                 return true;
             case "?":
-                new TableWriter(host).Table(EnterMessages.KeyHeads, sheet.Keys.Concat(EnterMessages.CommonKeys).Select(k => new[] { k.Keys, k.Meaning }));
+                new ReportWriter(host).Table(KeyHeads, sheet.Keys.Concat(CommonKeys).Select(k => new[] { k.Keys, k.Meaning }));
                 return true;
             case "<" or "back":
                 if (_at == 0)
                 {
-                    Say(EnterMessages.First);
+                    Say("  she is the first on the sheet");
                 }
 
                 _at = Math.Max(0, _at - 1);
@@ -98,7 +110,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
         switch (book.Enter((ewe.Ewe.Tag, answer)))
         {
             case null:
-                return Refuse(who, EnterMessages.Refused.Trim(' ', ':'));
+                return Refuse(who, "not taken");
             case false:
                 _tally.Leave(ewe.Ewe.Tag);
                 Echo(EnterMessages.SameAgain(who, answer.Words));
@@ -117,11 +129,12 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
     {
         if (!typing.CanAskAgain)
         {
-            host.Error.WriteLine(Messages.Complaint(EnterMessages.PipeRefused(typing.Count, who, why)));
+            host.Error.WriteLine(Messages.Complaint(FormattableString.Invariant(
+                $"line {typing.Count} of what was typed, about {who}: {why}. Nothing after it was taken, since it may be about another ewe; what came before is in the file")));
             return false;
         }
 
-        Say($"{EnterMessages.Refused} {why}");
+        Say($"  not taken: {why}");
         return true;
     }
 
@@ -139,7 +152,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
             }
         }
 
-        Say(EnterMessages.NobodyFound(letters));
+        Say($"  nobody on this sheet has `{letters}` in her name or tag");
 
         bool Has(string text) => text.Contains(letters, StringComparison.OrdinalIgnoreCase);
     }
@@ -149,31 +162,16 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
 
     private void Ask(Asked ewe)
     {
-        var line = EnterMessages.Ewe(_at + 1, _ewes.Length, ewe.Ewe.Name ?? "no name", ewe.Ewe.Tag, sheet.Known(ewe));
-        if (host.OutIsTerminal)
-        {
-            Consoles.For(host.Out).WriteLine(line, new Style(decoration: Decoration.Bold));
-        }
-        else
-        {
-            Say(line);
-        }
-
+        var known = sheet.Known(ewe) is { Length: > 0 } written ? written : "nothing written down";
+        host.WriteLine(
+            FormattableString.Invariant($"{_at + 1}/{_ewes.Length}  {ewe.Ewe.Name ?? "no name"}  {ewe.Ewe.Tag}  {known}"), new Style(decoration: Decoration.Bold));
         host.Out.Write("> ");
         host.Out.Flush();
     }
 
     private void Echo(string line)
     {
-        if (host.OutIsTerminal)
-        {
-            Consoles.For(host.Out).WriteLine(line, new Style(Color.Green));
-        }
-        else
-        {
-            Say(line);
-        }
-
+        host.WriteLine(line, new Style(Color.Green));
         host.Out.Flush();
     }
 

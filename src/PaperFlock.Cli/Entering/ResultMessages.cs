@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Diagnostics;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Entering;
 
@@ -17,11 +18,13 @@ internal static class ResultMessages
     public const string UnknownColumnCode = "CSV020";
     public const string NotOnTheSheetCode = "CSV021";
 
+    public static Diagnostic Empty() => Error("CSV002", SourceSpan.WholeFile, "there is nothing in the file", "the first row has the headings, and each row after it a ewe");
+
     public static Diagnostic NoTagColumn(SourceSpan at) => Error(
         NoTagColumnCode, at, "no column has the tags", "give that column the heading `tag`; the first row of the file has the headings");
 
     public static Diagnostic NoResultColumn(SourceSpan at, ImmutableArray<ResultColumn> columns) => Error(
-        NoResultColumnCode, at, "no column has a result in it", $"give a column one of the headings {Messages.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
+        NoResultColumnCode, at, "no column has a result in it", $"give a column one of the headings {ScreenText.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
 
     public static Diagnostic ColumnTwice(SourceSpan at, string column, string other) => Error(
         ColumnTwiceCode, at, $"this column and `{other}` both give `{column}`", "keep one of them, or give the other another heading");

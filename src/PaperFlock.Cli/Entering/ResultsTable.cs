@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Csv;
+using PaperFlock.Flocks.Lists;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 
@@ -10,7 +10,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
 {
     private static readonly ResultColumn Tag = new("tag", "ear tag", "eartag", "tag number", "tag no", "ewe tag", "eid", "id", "ear tag number");
 
-    /// <summary>OutcomesInOrder from a column that was meant for results and has a slip in its heading.</summary>
+    /// <summary>Columns that no sheet asks for, told from a column that was meant for results and has a slip in its heading.</summary>
     private static readonly ResultColumn[] Ignored = [new("name", "ewe", "ewe name"), new("note", "notes", "comment", "comments", "remarks"), new("breed"), new("group"), new("born")];
 
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
@@ -19,7 +19,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
     {
         if (table.Headings.IsEmpty)
         {
-            bag.Add(CsvMessages.Empty());
+            bag.Add(ResultMessages.Empty());
             return [];
         }
 

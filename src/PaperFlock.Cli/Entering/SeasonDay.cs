@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
@@ -10,8 +9,6 @@ namespace PaperFlock.Cli.Entering;
 /// </summary>
 internal static class SeasonDay
 {
-    private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
     /// <param name="within">Stretches of days on which it can have happened, both ends included, in order.</param>
     /// <param name="happening">For the sentence that refuses: "the tup is in".</param>
     public static (LocalDate? Day, string? WhyNot) Read(string text, IReadOnlyList<DateInterval> within, LocalDate today, string happening)
@@ -33,9 +30,6 @@ internal static class SeasonDay
         };
     }
 
-    /// <summary>Whether a word is the name of a month, or the beginning of one.</summary>
-    public static bool IsMonth(string word) => Month(word) is not null;
-
     private static IEnumerable<LocalDate> Candidates(string text, DateInterval window, LocalDate today)
     {
         if (text.Equals("today", StringComparison.OrdinalIgnoreCase))
@@ -54,64 +48,18 @@ internal static class SeasonDay
             return new[] { dayFirst, monthFirst }.OfType<LocalDate>();
         }
 
-        var parts = Split(text);
-        if (parts.Count == 1 && Number(parts[0]) is { } day)
+        return WrittenDate.ReadWithoutYear(text) switch
         {
+            null => [],
             // A stretch of days has each day of the month at most a few times.
-            return window.Where(d => d.Day == day).DefaultIfEmpty(window.Start).Where(d => d.Day == day);
-        }
-
-        if (parts.Count != 2)
-        {
-            return [];
-        }
-
-        var (number, month) = (Number(parts[0]) ?? Number(parts[1]), Month(parts[0]) ?? Month(parts[1]));
-        return number is { } n && month is { } m
-            ? Enumerable.Range(window.Start.Year, window.End.Year - window.Start.Year + 1)
-                .Where(y => n >= 1 && n <= CalendarSystem.Iso.GetDaysInMonth(y, m))
-                .Select(y => new LocalDate(y, m, n))
-            : [];
-    }
-
-    /// <summary>Figures and letters apart: <c>14feb</c> is two.</summary>
-    private static List<string> Split(string text)
-    {
-        var parts = new List<string>();
-        foreach (var c in text)
-        {
-            var begins = parts.Count == 0 || parts[^1].Length == 0 || char.IsAsciiDigit(parts[^1][0]) != char.IsAsciiDigit(c);
-            if (c is ' ' or '-' or '.' or ',')
-            {
-                parts.Add("");
-            }
-            else if (begins)
-            {
-                parts.Add(c.ToString());
-            }
-            else
-            {
-                parts[^1] += c;
-            }
-        }
-
-        parts.RemoveAll(p => p.Length == 0 || p is "st" or "nd" or "rd" or "th");
-        return parts;
-    }
-
-    private static int? Number(string text) =>
-        text.Length <= 2 && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
-
-    private static int? Month(string text)
-    {
-        var at = text.Length < 3 ? -1 : Array.FindIndex(Months, m => text.StartsWith(m, StringComparison.OrdinalIgnoreCase));
-        return at >= 0 && CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(at + 1).StartsWith(text, StringComparison.OrdinalIgnoreCase) ? at + 1 : null;
+            (var day, null) => window.Where(d => d.Day == day),
+            (var day, { } month) => Enumerable.Range(window.Start.Year, window.End.Year - window.Start.Year + 1)
+                .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+                .Select(year => new LocalDate(year, month, day)),
+        };
     }
 
     /// <summary>The latest day that would be taken.</summary>
-    private static LocalDate Example(IReadOnlyList<DateInterval> within, LocalDate today)
-    {
-        var last = within.Where(w => w.Start <= today).Select(w => LocalDate.Min(w.End, today)).LastOrDefault(within[0].Start);
-        return last;
-    }
+    private static LocalDate Example(IReadOnlyList<DateInterval> within, LocalDate today) =>
+        within.Where(w => w.Start <= today).Select(w => LocalDate.Min(w.End, today)).LastOrDefault(within[0].Start);
 }

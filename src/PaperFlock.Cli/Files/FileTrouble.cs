@@ -14,16 +14,14 @@ internal static class FileTrouble
     /// <summary>What the system throws for a file's sake; anything else is a fault of the program.</summary>
     public static bool IsOfFiles(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
 
-    public static bool IsFull(IOException e) => DiskFull.Contains(e.HResult);
-
     public static string Reason(Exception e) => e switch
     {
-        FileNotFoundException => Messages.NoSuchFile,
-        DirectoryNotFoundException => Messages.NoSuchFolder,
-        PathTooLongException => Messages.PathTooLong,
-        UnauthorizedAccessException or SecurityException => Messages.NotAllowed,
-        IOException full when IsFull(full) => Messages.DiskFull,
-        IOException when DiskReadOnly.Contains(e.HResult) => Messages.ReadOnlyDisk,
+        FileNotFoundException => "there is no such file",
+        DirectoryNotFoundException => "there is no such folder",
+        PathTooLongException => "the name is too long: choose a shorter one",
+        UnauthorizedAccessException or SecurityException => "this computer does not allow you to: see who may use it, or choose another place",
+        IOException when DiskFull.Contains(e.HResult) => "the disk is full: make some room and try again",
+        IOException when DiskReadOnly.Contains(e.HResult) => "that disk can be read only: write to another",
         _ => e.Message.TrimEnd('.'),
     };
 }

@@ -29,7 +29,7 @@ internal static class FlockFiles
             if (Directory.Exists(full))
             {
                 var inside = Names(full, name => Endings.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase));
-                return inside.Count > 0 ? inside.Select(name => Beside(typed, name)) : throw new UsageException(Messages.NoFlockFilesIn(typed));
+                return inside.Count > 0 ? inside.Select(name => Beside(typed, name)) : throw new UsageException($"there is no flock file in {typed}: their names end in .yaml");
             }
 
             var pattern = Path.GetFileName(typed);
@@ -41,7 +41,7 @@ internal static class FlockFiles
             var folder = Path.GetDirectoryName(typed) ?? string.Empty;
             var fullFolder = host.FullPath(folder.Length == 0 ? "." : folder);
             var matching = Directory.Exists(fullFolder) ? Names(fullFolder, name => FileSystemName.MatchesSimpleExpression(pattern, name, OperatingSystem.IsWindows())) : [];
-            return matching.Count > 0 ? matching.Select(name => Beside(folder, name)) : throw new UsageException(Messages.NothingMatches(typed));
+            return matching.Count > 0 ? matching.Select(name => Beside(folder, name)) : throw new UsageException($"no file is called {typed}");
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {

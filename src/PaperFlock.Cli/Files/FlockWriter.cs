@@ -21,10 +21,12 @@ internal static class FlockWriter
         }
 
         using var staged = new StagedFiles();
-        staged.Add(target, path, content, likeOld: true);
-        if (!staged.PutInPlace(CancellationToken.None, () => FlockBytes.Read(path, host).AsSpan().SequenceEqual(old)))
+        staged.Add(new OutputFile(target, path), content, likeOld: true);
+        if (!InputFile.Read(path, host).AsSpan().SequenceEqual(old))
         {
-            throw new UsageException(Messages.CannotWrite(path, Messages.ChangedMeanwhile));
+            throw new UsageException(Messages.CannotWrite(path, "it has been changed by somebody else meanwhile; try again"));
         }
+
+        staged.PutInPlace(CancellationToken.None);
     }
 }

@@ -1,65 +1,92 @@
-using PaperFlock.Cli.Wiring;
+using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Files;
 
-/// <summary>Where a pack goes, and how the user is told of it: a path as typed, made absolute only to be opened.</summary>
+/// <summary>Where the files made of a flock go: into one folder, with the name of the flock file before what each is.</summary>
 internal sealed class PackPaths
 {
     public const string Pdf = ".pdf";
 
+    /// <summary>What follows the flock's name in the name of the folder of pictures.</summary>
+    public const string Pages = "-pages";
+
     private readonly string _folder;
     private readonly string _name;
-    private readonly string _flock;
-    private readonly Host _surroundings;
+    private readonly Host _host;
 
+    /// <param name="flock">The flock file, as typed.</param>
     /// <param name="folder">As typed; null for the folder the flock file is in.</param>
-    /// <exception cref="UsageException">The folder is a file, or would be inside one.</exception>
-    public PackPaths(string flockPath, string? folder, Host host)
+    public PackPaths(string flock, string? folder, Host host)
     {
-        Flock = flockPath;
-        _folder = folder ?? (Path.GetDirectoryName(flockPath) is { Length: > 0 } beside ? beside : ".");
-        _surroundings = host;
-        _flock = host.FullPath(flockPath);
-        var name = Path.GetFileNameWithoutExtension(flockPath);
-        _name = name.Length == 0 ? Messages.UnnamedPack : name;
-        OutFolder.MustNotBeAFile(_folder, host);
+        (Flock, _host) = (flock, host);
+        _folder = folder ?? (Path.GetDirectoryName(flock) is { Length: > 0 } beside ? beside : ".");
+        _name = PackFileNames.Of(flock);
     }
 
     /// <summary>The flock file, as typed.</summary>
     public string Flock { get; }
 
-    /// <summary>As typed.</summary>
-    public string Folder => _folder;
-
-    public string FullFolder => _surroundings.FullPath(_folder);
-
-    public string ShownPictures => Shown(_name + "-pages");
-
-    public string ShownFile(PackDocument document) => ShownFile(document.Suffix + Pdf);
-
     /// <param name="ending">What follows the flock's name, such as <c>.ics</c>.</param>
-    public string ShownFile(string ending) => Shown(_name + ending);
-
-    /// <exception cref="UsageException">It would be written over the flock file.</exception>
-    public string File(PackDocument document) => File(document.Suffix + Pdf);
-
-    /// <param name="ending">What follows the flock's name, such as <c>.ics</c>.</param>
-    /// <exception cref="UsageException">It would be written over the flock file.</exception>
-    public string File(string ending)
+    /// <exception cref="UsageException">The folder is a file, or the flock file would be written over.</exception>
+    public OutputFile Of(string ending)
     {
-        var full = _surroundings.FullPath(ShownFile(ending));
+        var file = OutputFile.In(_folder, _name + ending, _host);
         // Case may not count on this disk, and nothing is worth losing the only input.
-        return string.Equals(full, _flock, StringComparison.OrdinalIgnoreCase)
-            ? throw new UsageException(Messages.CannotWrite(ShownFile(ending), Messages.IsTheFlockFile))
-            : full;
+        return string.Equals(file.Full, _host.FullPath(Flock), StringComparison.OrdinalIgnoreCase)
+            ? throw new UsageException(Messages.CannotWrite(file.Shown, "that is your flock file"))
+            : file;
     }
 
-    /// <summary>The full path of a document of this pack, without the ending of its kind.</summary>
-    public string FullName(string suffix) => _surroundings.FullPath(Shown(_name + suffix));
+    public OutputFile Of(PackDocument document) => Of(document.Suffix + Pdf);
 
-    public string ShownPicture(string name) => Path.Combine(ShownPictures, name);
+    /// <param name="name">Of a page's picture.</param>
+    public OutputFile Picture(string name) => OutputFile.In(Of(Pages).Shown, name, _host);
 
-    public string Picture(string name) => _surroundings.FullPath(ShownPicture(name));
+    /// <summary>Files that may remember what has been printed, by name.</summary>
+    /// <exception cref="UsageException">The folder may not be looked into, or one cannot be read.</exception>
+    public IEnumerable<EarlierFile> Earlier()
+    {
+        var folder = _host.FullPath(_folder);
+        try
+        {
+            // What is empty is a pipe or a device, which would keep us waiting.
+            return !Directory.Exists(folder) ? [] :
+            [
+                .. new DirectoryInfo(folder).EnumerateFiles(_name + "*")
+                    .Where(f => PackFileNames.MayRemember(_name, f.Name) && f.Length > 0)
+                    .OrderBy(f => f.Name, StringComparer.Ordinal)
+                    .Select(f => OutputFile.In(_folder, f.Name, _host).Shown)
+                    .Select(shown => new EarlierFile(shown, InputFile.Read(shown, _host, EarlierFile.MostBytes + 1))),
+            ];
+        }
+        catch (Exception e) when (FileTrouble.IsOfFiles(e))
+        {
+            throw new UsageException(Messages.CannotRead(_folder, FileTrouble.Reason(e)), e);
+        }
+    }
 
-    private string Shown(string name) => _folder == "." ? name : Path.Combine(_folder, name);
+    /// <summary>Two flocks whose packs would have one name: the second would be written over the first.</summary>
+    /// <param name="suffixes">All that may follow a flock's name in the name of a document.</param>
+    /// <exception cref="UsageException">There are such; every pair is named.</exception>
+    public static void RefuseClashes(IEnumerable<PackPaths> packs, IReadOnlyList<string> suffixes)
+    {
+        // Case may not count on this disk.
+        var taken = new Dictionary<string, PackPaths>(StringComparer.OrdinalIgnoreCase);
+        var clashes = new List<string>();
+        foreach (var pack in packs)
+        {
+            var files = suffixes.Select(s => OutputFile.In(pack._folder, pack._name + s + Pdf, pack._host)).ToList();
+            if (files.FirstOrDefault(f => taken.ContainsKey(f.Full)) is { Full: not null } clash)
+            {
+                clashes.Add($"{taken[clash.Full].Flock} and {pack.Flock} would both be written to {clash.Shown}: give one of them another name; nothing was written");
+            }
+
+            files.ForEach(f => taken.TryAdd(f.Full, pack));
+        }
+
+        if (clashes.Count > 0)
+        {
+            throw new UsageException(string.Join('\n', clashes));
+        }
+    }
 }

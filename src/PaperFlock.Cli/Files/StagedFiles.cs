@@ -1,188 +1,100 @@
 namespace PaperFlock.Cli.Files;
 
 /// <summary>
-/// Files to be put in place together: written whole beside where they belong, flushed, and then moved there. Until then, and after any failure,
-/// what was there before is untouched; a run that is killed on the way leaves what the next one in that folder puts right.
+/// Files to be put in place together: each written whole beside where it belongs, flushed, and then moved there in one stroke. Until the first is moved,
+/// what was there before is untouched. A run that is killed leaves no file half written, and at most temporary ones, which the next run into that folder
+/// sweeps up.
 /// </summary>
-/// <remarks>
-/// Content is held in memory until it is wanted, so that everything on the disk happens within one short while, under the lock of the folder. A target
-/// that is a link is replaced by a file: what the link pointed to is not the output that was named.
-/// </remarks>
+/// <remarks>A target that is a link is replaced by a file: what the link pointed to is not the output that was named.</remarks>
 internal sealed class StagedFiles : IDisposable
 {
-    private readonly List<StagedFile> _files = [];
+    private readonly List<(FileStream Temp, OutputFile Target, bool Overwrite)> _files = [];
     private readonly List<string> _foldersMade = [];
-    private readonly List<string> _temps = [];
+    private readonly HashSet<string> _swept = new(StringComparer.Ordinal);
 
-    public bool IsEmpty => _files.Count == 0;
-
-    /// <summary>Makes a folder for several to write into; it goes again on disposal if nothing has come into it.</summary>
-    /// <param name="folder">Full path.</param>
-    /// <param name="shown">What messages call it.</param>
-    /// <exception cref="UsageException">It cannot be made.</exception>
-    public void AddFolder(string folder, string shown)
+    /// <summary>One file by itself.</summary>
+    /// <exception cref="UsageException">It cannot be written.</exception>
+    public static void Write(OutputFile target, ReadOnlyMemory<byte> content, Host host, bool overwrite = true)
     {
-        try
-        {
-            MakeFolder(folder);
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotWriteInto(shown, FileTrouble.Reason(e)), e);
-        }
+        using var staged = new StagedFiles();
+        staged.Add(target, content, overwrite);
+        staged.PutInPlace(host.Stop);
     }
 
-    /// <param name="target">Full path; its folder is made if it is not there.</param>
-    /// <param name="shown">What messages call it.</param>
-    /// <param name="content">Not copied: it must stay as it is.</param>
+    /// <summary>Writes it beside its target, whose folder is made if it is not there.</summary>
     /// <param name="overwrite">False for a file that must not be there yet, not even since it was last looked for.</param>
     /// <param name="likeOld">Whoever may read and write the file that is there may do so with the new one.</param>
     /// <exception cref="UsageException">It cannot be written there.</exception>
-    public void Add(string target, string shown, ReadOnlyMemory<byte> content, bool overwrite = true, bool likeOld = false)
+    public void Add(OutputFile target, ReadOnlyMemory<byte> content, bool overwrite = true, bool likeOld = false)
     {
-        if (Directory.Exists(target))
+        if (Directory.Exists(target.Full))
         {
-            throw new UsageException(Messages.CannotWrite(shown, Messages.IsAFolderThere));
+            throw new UsageException(Messages.CannotWrite(target.Shown, "that is a folder: give it another name, or write elsewhere"));
         }
 
-        _files.Add(new StagedFile(target, shown, content, overwrite, likeOld));
-    }
-
-    /// <param name="lastLook">
-    /// Asked when no other run can write there any more: whether what the files were made from is still what is there. Null where that does not matter.
-    /// </param>
-    /// <returns>False where the last look says no: nothing was written.</returns>
-    /// <exception cref="UsageException">A file could not be put in its place; none is.</exception>
-    /// <exception cref="OperationCanceledException">The user stopped it before the first was moved.</exception>
-    public bool PutInPlace(CancellationToken stop, Func<bool>? lastLook = null)
-    {
-        var at = _files[0];
-        var locks = new List<FolderLock>();
         try
         {
-            // Always in the same order, so that no two runs wait for each other.
-            foreach (var file in _files.DistinctBy(f => f.Folder, StringComparer.Ordinal).OrderBy(f => f.Folder, StringComparer.Ordinal))
+            var folder = Path.GetDirectoryName(target.Full)!;
+            MakeFolder(folder);
+            if (_swept.Add(folder))
             {
-                at = file;
-                MakeFolder(file.Folder);
-                var held = FolderLock.Take(file.Folder, file.Shown, stop);
-                locks.Add(held);
-                CutShort.PutRight(file.Folder, held);
+                TempFiles.Sweep(folder);
             }
 
-            if (lastLook?.Invoke() == false)
+            // Held open until it is in place: that is how another run knows it from one that was left behind.
+            var temp = new FileStream(TempFiles.NewName(folder), FileMode.CreateNew, FileAccess.Write, FileShare.Delete);
+            _files.Add((temp, target, overwrite));
+            if (likeOld && !OperatingSystem.IsWindows())
             {
-                return false;
+                File.SetUnixFileMode(temp.SafeFileHandle, File.GetUnixFileMode(target.Full));
             }
 
-            foreach (var file in _files)
-            {
-                at = file;
-                Write(file);
-                stop.ThrowIfCancellationRequested();
-            }
-
-            Move(locks, ref at);
-            return true;
+            temp.Write(content.Span);
+            temp.Flush(flushToDisk: true);
         }
         catch (Exception e) when (FileTrouble.IsOfFiles(e))
         {
-            throw new UsageException(Messages.CannotWrite(at.Shown, FileTrouble.Reason(e)), e);
+            throw new UsageException(Messages.CannotWrite(target.Shown, FileTrouble.Reason(e)), e);
         }
-        finally
+    }
+
+    /// <summary>In the order they were added.</summary>
+    /// <exception cref="UsageException">A file cannot be put in its place; those before it are in theirs.</exception>
+    /// <exception cref="OperationCanceledException">The user stopped it before the first was moved.</exception>
+    public void PutInPlace(CancellationToken stop)
+    {
+        stop.ThrowIfCancellationRequested();
+        foreach (var (temp, target, overwrite) in _files)
         {
-            Tidy();
-            locks.ForEach(l => l.Dispose());
+            try
+            {
+                File.Move(temp.Name, target.Full, overwrite);
+            }
+            catch (Exception e) when (FileTrouble.IsOfFiles(e))
+            {
+                throw new UsageException(Messages.CannotWrite(target.Shown, FileTrouble.Reason(e)), e);
+            }
         }
     }
 
     public void Dispose()
     {
-        Tidy();
+        foreach (var (temp, _, _) in _files)
+        {
+            // On a full disk closing may fail as writing did.
+            TempFiles.Quietly(temp.Dispose);
+            TempFiles.Quietly(() => File.Delete(temp.Name));
+        }
+
         // Innermost first; one with something in it stays, because deleting it fails.
-        foreach (var folder in Enumerable.Reverse(_foldersMade))
-        {
-            TempFiles.Quietly(() => Directory.Delete(folder));
-        }
-
-        _foldersMade.Clear();
-    }
-
-    private void Write(StagedFile file)
-    {
-        var temp = TempFiles.NewName(file.Folder);
-        _temps.Add(temp);
-        using var written = new FileStream(temp, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        if (file.LikeOld && !OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(written.SafeFileHandle, File.GetUnixFileMode(file.Target));
-        }
-
-        written.Write(file.Content.Span);
-        written.Flush(flushToDisk: true);
-    }
-
-    /// <param name="at">The file in hand, for the message about what goes wrong.</param>
-    private void Move(List<FolderLock> locks, ref StagedFile at)
-    {
-        UndoNote? note = null;
-        if (_files.Count > 1)
-        {
-            note = new UndoNote(_files[0].Folder);
-            try
-            {
-                foreach (var file in _files)
-                {
-                    at = file;
-                    note.Keep(file.Target, file.Content.Span);
-                }
-
-                note.Write();
-            }
-            catch
-            {
-                note.Drop();
-                throw;
-            }
-
-            locks.ForEach(l => l.Flush());
-        }
-
-        try
-        {
-            for (var i = 0; i < _files.Count; i++)
-            {
-                at = _files[i];
-                File.Move(_temps[i], at.Target, at.Overwrite);
-            }
-
-            locks.ForEach(l => l.Flush());
-            note?.Drop();
-            locks.ForEach(l => l.Flush());
-        }
-        catch
-        {
-            TempFiles.Quietly(() => note?.PutBack());
-            throw;
-        }
-    }
-
-    private void Tidy()
-    {
-        _temps.ForEach(temp => TempFiles.Quietly(() => File.Delete(temp)));
-        _temps.Clear();
+        _foldersMade.ForEach(folder => TempFiles.Quietly(() => Directory.Delete(folder)));
     }
 
     private void MakeFolder(string folder)
     {
-        if (Directory.Exists(folder))
+        for (var missing = folder; missing is not null && !Directory.Exists(missing); missing = Path.GetDirectoryName(missing))
         {
-            return;
-        }
-
-        if (Path.GetDirectoryName(folder) is { } parent)
-        {
-            MakeFolder(parent);
+            _foldersMade.Add(missing);
         }
 
         try
@@ -194,12 +106,5 @@ internal sealed class StagedFiles : IDisposable
             // What holds it is there: a place such as /proc, where the system keeps all folders to itself.
             throw new UnauthorizedAccessException(e.Message, e);
         }
-
-        _foldersMade.Add(folder);
-    }
-
-    private sealed record StagedFile(string Target, string Shown, ReadOnlyMemory<byte> Content, bool Overwrite, bool LikeOld)
-    {
-        public string Folder { get; } = Path.GetDirectoryName(Target)!;
     }
 }

@@ -15,13 +15,13 @@ public sealed class FlockFile
 {
     private readonly bool _hasByteOrderMark;
     private readonly SourceText _source;
-    private readonly Lazy<Node> _root;
+    private readonly Node _root;
 
     private FlockFile(FlockReading reading, bool hasByteOrderMark)
     {
         (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
         Flock = reading.Flock!;
-        _root = new(() => Tree(_source) ?? throw new InvalidOperationException("A text read before must be read again."));
+        _root = reading.Root!;
     }
 
     public Flock Flock { get; }
@@ -45,7 +45,7 @@ public sealed class FlockFile
     /// <exception cref="ArgumentException">A change is of a place that is not there.</exception>
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
-        var (source, root) = (_source, _root.Value);
+        var (source, root) = (_source, _root);
         foreach (var change in changes)
         {
             var (before, tree) = (source, root);
@@ -74,7 +74,7 @@ public sealed class FlockFile
         Entry(section, key) is Sequence list ? [.. list.Items.Select(i => i is Scalar scalar ? scalar.Text.Trim(' ') : "")] : [];
 
     private Node? Entry(FlockPlace section, string key) =>
-        Places.Section(_root.Value, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value;
+        Places.Section(_root, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value;
 
     /// <summary>As the file is to lie on the disk, with its byte order mark if it had one.</summary>
     public byte[] ToBytes() => BytesOf(_source.Text);

@@ -20,11 +20,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     /// <summary>The form to read by, where the table has that kind for this key.</summary>
     /// <exception cref="ArgumentException">The table says otherwise: a fault of the program.</exception>
     public T As<T>()
-        where T : Form =>
-        Form as T
-        ?? (Form as EitherForm)?.One as T
-        ?? (Form as EitherForm)?.Other as T
-        ?? throw new ArgumentException($"`{Name}` is not to be read as {typeof(T).Name}.", Name);
+        where T : Form => Form.Among<T>();
 
     public Section? AsSection()
     {

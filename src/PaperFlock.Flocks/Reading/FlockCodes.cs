@@ -3,7 +3,7 @@ namespace PaperFlock.Flocks.Reading;
 /// <summary>
 /// Every diagnostic of the flock file, by code. A code has one meaning for good: a new meaning gets a new code. 001 to
 /// 019 are about the file and its YAML, 020 to 029 about keys and shapes, 030 to 049 about single values, 050 to 089
-/// about values that do not agree, and from 090 on are warnings.
+/// about values that do not agree, and from 090 on are warnings: 101 to 119 and 121 to 149 are those of the plan, the others the reader's.
 /// </summary>
 public static class FlockCodes
 {
@@ -133,6 +133,9 @@ public static class FlockCodes
     /// <summary>Text in curly quotes, which would be printed.</summary>
     public const string CurlyQuotes = "FLK044";
 
+    /// <summary>A character that prints nothing, in a text that does.</summary>
+    public const string UnseenCharacter = "FLK045";
+
     /// <summary>One date stated in two ways.</summary>
     public const string StatedTwice = "FLK050";
 
@@ -184,6 +187,21 @@ public static class FlockCodes
     /// <summary>A date nowhere near the season.</summary>
     public const string FarFromSeason = "FLK066";
 
+    /// <summary>Something seen on a day that has not come.</summary>
+    public const string AfterToday = "FLK070";
+
+    /// <summary>A scan before any lamb of this mating could be counted.</summary>
+    public const string ScannedTooSoon = "FLK071";
+
+    /// <summary>More lambs than a ewe can have.</summary>
+    public const string TooManyLambs = "FLK072";
+
+    /// <summary>A place in the sea: latitude and longitude are both nought.</summary>
+    public const string NoLandThere = "FLK073";
+
+    /// <summary>No scales, and no scoop to measure with.</summary>
+    public const string ScalesWithoutScoop = "FLK080";
+
     /// <summary>Warning: two ewes answer to one name.</summary>
     public const string SameName = "FLK090";
 
@@ -192,4 +210,46 @@ public static class FlockCodes
 
     /// <summary>Warning: a remark that may have been meant as text.</summary>
     public const string TakenForRemark = "FLK092";
+
+    /// <summary>Warning: a character that no typeface has.</summary>
+    public const string MissingCharacter = "FLK120";
+
+    /// <summary>Warning: a season a year and more from today.</summary>
+    public const string AnotherSeason = "FLK150";
+
+    /// <summary>Warning: a scan that came too soon after her last mark.</summary>
+    public const string ScannedSoonAfterMark = "FLK151";
+
+    /// <summary>Warning: a lambing that does not fit her marks or the tup's stay.</summary>
+    public const string LambedUnlikely = "FLK152";
+
+    /// <summary>Warning: a ewe scanned empty has lambed.</summary>
+    public const string EmptyYetLambed = "FLK153";
+
+    /// <summary>Warning: lambs born that are not those counted, by more than a scanner errs.</summary>
+    public const string LambsDoNotAddUp = "FLK154";
+
+    /// <summary>Warning: a lambing without a lamb.</summary>
+    public const string LambedNothing = "FLK155";
+
+    /// <summary>Warning: a group with no ewe in it.</summary>
+    public const string EmptyGroup = "FLK156";
+
+    /// <summary>Warning: a tup with two groups at once.</summary>
+    public const string TupInTwoGroups = "FLK157";
+
+    /// <summary>Warning: fewer rounds for heavy ewes than for others.</summary>
+    public const string FewerHeavyRounds = "FLK158";
+
+    /// <summary>Warning: the keeper is away on every free day of the season.</summary>
+    public const string NoFreeDay = "FLK159";
+
+    /// <summary>Warning: more hours of work than a day has.</summary>
+    public const string TooMuchWork = "FLK160";
+
+    /// <summary>Warning: latitude and longitude are not where the time zone is kept.</summary>
+    public const string PlaceOutsideZone = "FLK161";
+
+    /// <summary>Warning: a grid reference far from latitude and longitude.</summary>
+    public const string GridReferenceElsewhere = "FLK162";
 }

@@ -32,6 +32,7 @@ internal static class FlockKeys
         Must("season", Section("season"), "when the tup is with the ewes"),
         May("breeds", ListOf(Section("breeds[]")), null, "breeds with figures of their own"),
         May("groups", ListOf(Section("groups[]")), null, "tupping groups; without them every ewe is in one"),
+        May("fields", Section("fields"), null, "where ewes run by the lambs they carry, once scanned"),
         May("keeper-days", Section("keeper-days"), null, "when the keeper can work, and is away"),
         May("practice", Section("practice"), null, "figures the scheduler uses"),
         May("jobs", ListOf(Section("jobs[]")), null, "the keeper's own jobs, placed with the others"),
@@ -123,7 +124,17 @@ internal static class FlockKeys
         May("date", Date, null, "the one day; required for artificial and hand, and only for them", "2026-08-14"),
         May("tup-in", Date, null, "the day he joins them; default: the season's"),
         May("tup-out", Date, null, "the day he leaves; default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
+        May("field", Text(), null, "where they run until they are sorted, housed or lambed"),
         May("raddle", new EitherForm(new NoneForm(), ListOf(Text(TextValues.LongestTag))), "[yellow, orange, red, blue]", "crayons in order, light to dark; false for none"),
+    ]);
+
+    public static KeyTable Fields { get; } = new("fields",
+    [
+        May("singles", Text(), null, "the field of ewes that carry one; default: their group's"),
+        May("twins", Text(), null, "of ewes that carry two"),
+        May("triplets", Text(), null, "of ewes that carry three or more"),
+        May("not-in-lamb", Text(), null, "of ewes that are empty or were kept from the tup"),
+        May("with-lambs", Text(), null, "of ewes turned out with their lambs"),
     ]);
 
     public static KeyTable KeeperDays { get; } = new("keeper-days",
@@ -148,8 +159,12 @@ internal static class FlockKeys
     [
         May("teeth-toes-teats-weeks-before-tupping", Whole(2, 26), "8", "weeks: time enough to treat, or to find another ewe"),
         May("scan-days-after-tup-in", Pair(20, 160), "[75, 80]", "first and last day worth scanning"),
-        May("feed-weeks-before-lambing", Whole(1, 16), "6", "weeks: when concentrate begins"),
-        May("two-feeds-weeks-before-lambing", Whole(0, 16), "3", "weeks: when it is given in two feeds"),
+        May(
+            "feed-weeks-before-lambing",
+            new EitherForm(Whole(1, 16), Section("practice.feed-weeks-before-lambing")),
+            "{single: 6, twin: 6, triplet: 8, thin: 8}",
+            "weeks: when concentrate begins; one number for every ewe, or one each"),
+        May("two-feeds-weeks-before-lambing", Whole(0, 16), "3", "weeks: when it is given in two feeds at the latest"),
         May("house-days-before-lambing", Whole(0, 90), "7", "days: when they come in"),
         May(
             "dag",
@@ -174,6 +189,14 @@ internal static class FlockKeys
         May("ewes-per-tup", Whole(1, 150), "50", "more than this with one tup is warned of"),
         May("last-round", new TimeForm(new LocalTime(12, 0), new LocalTime(23, 59)), "21:30", "when the late round is walked"),
         May("first-round-not-before", new TimeForm(LocalTime.Midnight, new LocalTime(12, 0)), "05:00", "first light is walked no earlier than this"),
+    ]);
+
+    public static KeyTable FeedingWeeks { get; } = new("practice.feed-weeks-before-lambing",
+    [
+        May("single", Whole(1, 16), "6", "weeks for a ewe with one lamb"),
+        May("twin", Whole(1, 16), "6", "weeks for a ewe with two"),
+        May("triplet", Whole(1, 16), "8", "weeks for a ewe with three or more"),
+        May("thin", Whole(1, 16), "8", "weeks for a ewe under condition score 2.5, whatever she carries"),
     ]);
 
     public static KeyTable ChecksPerDay { get; } = new("practice.checks-per-day",
@@ -207,11 +230,20 @@ internal static class FlockKeys
 
     public static KeyTable Feeds { get; } = new("feeds",
     [
-        May("method", Choice(("per-lamb", FeedMethod.PerLamb), ("energy-balance", FeedMethod.EnergyBalance)), "per-lamb", "which of the two rations is followed"),
-        May("per-lamb", Mass(0.05m, 2), "1 lb", "daily, for each lamb carried"),
+        May(
+            "method",
+            Choice(("stepped", FeedMethod.Stepped), ("per-lamb", FeedMethod.PerLamb), ("energy-balance", FeedMethod.EnergyBalance)),
+            "stepped",
+            "how the ration is worked: raised week by week, so much a lamb, or the energy sum alone"),
+        May("per-lamb", Mass(0.05m, 2), null, "daily, for each lamb carried: the ceiling of stepped; with method per-lamb the ration itself, 1 lb when left out"),
         May("forage", Section("feeds.forage"), null, "what is before them all day"),
-        May("concentrate", Section("feeds.concentrate"), null, "what is weighed out"),
-        May("largest-feed", Mass(0.05m, 2), "0.5 kg", "most concentrate a ewe gets at one time"),
+        May("concentrate", new EitherForm(Choice(("none", false)), Section("feeds.concentrate")), null, "what is weighed out; none for hardy ewes on forage alone"),
+        May("largest-feed", Mass(0.05m, 2), "0.5 kg", "most concentrate a ewe gets at one time; never over 0.5 kg, whatever stands here"),
+        May("most-dry-matter", Percentage(0.015m, 0.025m), "2.5 %", "eaten a day before lambing, forage and concentrate together, of live weight"),
+        May("scales", Flag, "true", "feed is weighed; false: every amount is in scoops, and concentrate needs its scoop"),
+        May("parted", Choice(("by-lambs", Parting.ByLambs), ("no", Parting.No)), "by-lambs", "whether ewes of one place are parted at the trough by the lambs they carry"),
+        May("change-day", Choice(Words.Weekdays), null, "the weekday on which every ration changes; default: week-starts under print"),
+        May("lambed", Section("feeds.lambed"), null, "concentrate a ewe a day by lambs at foot, until turnout"),
         May("buckets", Section("feeds.buckets"), null, "mineral or molasses buckets; default: none"),
         May("order-lead-days", Whole(0, 60), "7", "days between ordering and having it"),
         May("margin", Percentage(0, 1), "0 %", "bought over the sum"),
@@ -249,6 +281,13 @@ internal static class FlockKeys
         May("scoop", Mass(0.05m, 10), null, "what one level scoop holds; without it everything is weighed"),
     ]);
 
+    public static KeyTable LambedFeeds { get; } = new("feeds.lambed",
+    [
+        May("single", Mass(0, 3), "0.6 kg", "a day with one lamb at foot"),
+        May("twin", Mass(0, 3), "1.35 kg", "a day with two"),
+        May("triplet", Mass(0, 3), "1.5 kg", "a day with three or more"),
+    ]);
+
     public static KeyTable Buckets { get; } = new("feeds.buckets",
     [
         May("name", Text(), "Mineral bucket", "as on the lid"),
@@ -263,6 +302,7 @@ internal static class FlockKeys
         May("pens", ListOf(Section("housing.pens[]")), null, "where groups stand"),
         May("lambing-pens", Whole(0, 500), null, "how many there are"),
         May("days-in-lambing-pen", Section("housing.days-in-lambing-pen"), null, "how long a ewe holds one"),
+        May("turnout-days-after-lambing", Whole(0, 120), "10", "days: when a ewe and her lambs go out to grass"),
     ]);
 
     public static KeyTable Pen { get; } = new("housing.pens[]",
@@ -318,8 +358,8 @@ internal static class FlockKeys
 
     public static IEnumerable<KeyTable> All =>
     [
-        Top, Holding, Location, Contact, Print, Season, Breed, Group, KeeperDays, Absence, Practice, ChecksPerDay, GestationByLitter,
-        Job, Feeds, Forage, Concentrate, Buckets, Housing, Pen, DaysInLambingPen, Ewe,
+        Top, Holding, Location, Contact, Print, Season, Breed, Group, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
+        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, DaysInLambingPen, Ewe,
     ];
 
     /// <param name="path">Of a table that is there.</param>

@@ -3,13 +3,14 @@ using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>
-/// Every word the reader says, in one place, so that it speaks with one voice and can be put into another language. A
-/// message is one sentence in lower case without a full stop; advice says what to do. Meanings are in <see cref="FlockCodes"/>.
+/// Every word the reader says, in one place, so that it speaks with one voice. A message is one sentence in lower case without a full
+/// stop: what is wrong. Advice says what to type. Meanings are in <see cref="FlockCodes"/>.
 /// </summary>
 internal static class FlockMessages
 {
@@ -37,13 +38,13 @@ internal static class FlockMessages
 
     public static Diagnostic ForbiddenCharacter(SourceSpan at, int value) => Error(
         FlockCodes.ForbiddenCharacter, at,
-        $"the character U+{value.ToString("X4", CultureInfo.InvariantCulture)} here is no text",
+        $"the character {Code(value)} does not belong in a text file",
         "delete it, and type the line again if it looks empty");
 
     public static Diagnostic OddSpace(SourceSpan at, int value) => Error(
         FlockCodes.ForbiddenCharacter, at,
-        $"a space of another kind (U+{value.ToString("X4", CultureInfo.InvariantCulture)}) stands here, as in text pasted from a document or a web page",
-        "type the spaces of this line again, and of others from the same place; your editor may replace them all at once");
+        $"this is not an ordinary space but {Code(value)}, as text pasted from a document or a web page has",
+        "type the spaces of this line again, and of other lines from the same place; most editors can replace them all at once");
 
     public static Diagnostic Syntax(SourceSpan at, string reason, string advice) => Error(
         FlockCodes.Syntax, at, $"this is not YAML: {reason}", advice);
@@ -57,8 +58,8 @@ internal static class FlockMessages
         FlockCodes.UnclosedQuote, at,
         at.Line == noticedOn
             ? "this quote is not closed on its line"
-            : $"this quote is not closed on its line, and the text makes no sense by line {Number(noticedOn)}",
-        "put the closing quote at the end of the text, or take the opening one away");
+            : $"this quote is not closed on its line, and by line {Number(noticedOn)} the file no longer makes sense",
+        "put the closing quote at the end of the text, or take the opening one out");
 
     public static Diagnostic UnclosedBracket(SourceSpan at, string bracket) => Error(
         FlockCodes.UnclosedBracket, at,
@@ -72,22 +73,22 @@ internal static class FlockMessages
 
     public static Diagnostic SecondDocument(SourceSpan at) => Error(
         FlockCodes.SecondDocument, at,
-        "a second document begins here, and a flock file is one",
-        "take the line of dashes or dots away, or put the second flock in a file of its own");
+        "a second document begins here, and a flock file holds one",
+        "take out the line of dashes or dots, or put the second flock in a file of its own");
 
     public static Diagnostic AliasOrAnchor(SourceSpan at, string found) => Error(
         FlockCodes.AliasOrAnchor, at,
-        $"`{found}` is a YAML alias or anchor, and a flock file has none",
+        $"`{found}` is a YAML alias or anchor, which flock files do not use",
         "write the value out; put quotes round text that begins with * or &");
 
     public static Diagnostic Tag(SourceSpan at) => Error(
         FlockCodes.TypeTag, at,
-        "a YAML type tag stands here, and a flock file has none",
-        "take the word that begins with ! away; put quotes round text that begins with !");
+        "this is a YAML type tag, which flock files do not use",
+        "take out the word that begins with !; put quotes round text that begins with !");
 
     public static Diagnostic MergeKey(SourceSpan at) => Error(
         FlockCodes.MergeKey, at,
-        "`<<` is the YAML merge key, and a flock file has none",
+        "`<<` is the YAML merge key, which flock files do not use",
         "write the keys out");
 
     public static Diagnostic TooDeep(SourceSpan at, int deepest) => Error(
@@ -98,12 +99,12 @@ internal static class FlockMessages
     public static Diagnostic TooManyFound(int most) => Error(
         FlockCodes.TooManyFound, SourceSpan.WholeFile,
         $"more than {Number(most)} things are wrong with the file, and it was read no further",
-        "begin with the first of them: one slip often makes many");
+        "begin with the first: one slip often makes many");
 
     public static Diagnostic ListTooLong(SourceSpan at, int longest) => Error(
         FlockCodes.ListTooLong, at,
-        $"what begins above goes on here past {Number(longest)} entries, and nothing may have more",
-        "is this the right file? A larger flock is split into several files, and `paperflock pack` takes them all");
+        $"this list goes on past {Number(longest)} entries, the most that any may have",
+        "is this the right file? Split a larger flock into several files; `paperflock pack` takes them all");
 
     public static Diagnostic KeyIsNotAWord(SourceSpan at) => Error(
         FlockCodes.KeyIsNotAWord, at,
@@ -112,7 +113,7 @@ internal static class FlockMessages
 
     public static Diagnostic FormatVersion(SourceSpan at, string found) => Error(
         FlockCodes.FormatVersion, at,
-        $"`{Shown(found)}` is not a version of the flock file this program reads",
+        $"`{Shown(found)}` is not a version of the flock file that this program can read",
         "write `paperflock: 1`, or get a newer program for a newer file");
 
     // Keys and shapes.
@@ -148,7 +149,7 @@ internal static class FlockMessages
     {
         var known = table.Key(key);
         return isRemark
-            ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon but a remark, which begins with #", "put quotes round text that begins with #")
+            ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon but a comment, which begins with #", "put quotes round text that begins with #")
             : hasKey
             ? Error(FlockCodes.Missing, at, $"`{key}` has nothing after its colon", known.Example is null
                 ? "write what belongs there below it, indented"
@@ -173,7 +174,7 @@ internal static class FlockMessages
         var word = text is null ? "" : FlockKeys.WordOf(text);
         return Error(
             FlockCodes.NotASection, at,
-            $"{(table == FlockKeys.Top ? "a flock file" : $"`{name}`")} wants keys with values, not a {(text is null ? "list" : "single value")}",
+            $"{(table == FlockKeys.Top ? "a flock file" : $"`{name}`")} needs keys with values, not a {(text is null ? "list" : "single value")}",
             word.Length > 0 && table.Has(word)
                 ? $"put a colon and an ordinary space after `{word}`: `{word}: {Shown(text![word.Length..].Trim(AfterKey))}`"
                 : table == FlockKeys.Top
@@ -188,7 +189,7 @@ internal static class FlockMessages
     /// <param name="firstKey">The first of the keys that stand there.</param>
     public static Diagnostic NotAList(SourceSpan at, string name, string? text, string? firstKey) => Error(
         FlockCodes.NotAList, at,
-        $"`{name}` wants a list",
+        $"`{name}` needs a list",
         text is not null
             ? $"put square brackets round it: `{name}: [{Shown(text)}]`"
             : firstKey is ['-', not ' ' and not '-', ..]
@@ -199,11 +200,11 @@ internal static class FlockMessages
 
     public static Diagnostic NotASingleValue(SourceSpan at, string name) => Error(
         FlockCodes.NotASingleValue, at,
-        $"`{name}` wants one value, not a list or a section",
+        $"`{name}` needs one value, not a list or a section",
         "write the value on the same line; put quotes round text that begins with a bracket");
 
     public static Diagnostic WrongCount(SourceSpan at, string name, string wanted, string example) => Error(
-        FlockCodes.WrongCount, at, $"`{name}` wants {wanted}", $"write it as `{name}: {example}`");
+        FlockCodes.WrongCount, at, $"`{name}` needs {wanted}", $"write it as `{name}: {example}`");
 
     public static Diagnostic DoesNotApply(SourceSpan at, string key, string because, string advice) => Error(
         FlockCodes.DoesNotApply, at, $"`{key}` has no meaning {because}", advice);
@@ -220,14 +221,14 @@ internal static class FlockMessages
         var all = words.ToArray();
         return Error(
             FlockCodes.UnknownWord, at,
-            $"`{Shown(found)}` is no word for `{name}`",
+            $"`{name}` cannot be `{Shown(found)}`",
             NearestWord.Find(found, all) is { } nearest ? $"did you mean `{nearest}`?" : $"use {List(all, "or")}");
     }
 
     /// <param name="meant">The number it was probably meant for, if any.</param>
     public static Diagnostic NotANumber(SourceSpan at, string name, string found, string? meant, string example) => Error(
         FlockCodes.NotANumber, at,
-        $"`{Shown(found)}` is not a number for `{name}`",
+        $"`{name}` needs a number, not `{Shown(found)}`",
         meant is not null
             ? $"write `{meant}`, if that is what you mean"
             : found.Contains(',', StringComparison.Ordinal)
@@ -235,7 +236,7 @@ internal static class FlockMessages
                 : $"write it in figures, such as `{example}`");
 
     public static Diagnostic NotAWholeNumber(SourceSpan at, string name, string found) => Error(
-        FlockCodes.NotAWholeNumber, at, $"`{name}` is counted in whole numbers, not `{Shown(found)}`", "leave out what is after the point");
+        FlockCodes.NotAWholeNumber, at, $"`{name}` is a whole number, not `{Shown(found)}`", "write it without decimals");
 
     public static Diagnostic MissingUnit(SourceSpan at, string name, string found, IEnumerable<string> units)
     {
@@ -261,11 +262,17 @@ internal static class FlockMessages
     public static Diagnostic OutOfRange(SourceSpan at, string name, string found, string least, string most, string check) => Error(
         FlockCodes.OutOfRange, at,
         $"`{Shown(found)}` cannot be right for `{name}`",
-        $"it lies between {least} and {most}; check the {check}");
+        $"it must lie between {least} and {most}; check the {check}");
+
+    /// <param name="longitude">What stands as the longitude, and may be the latitude.</param>
+    public static Diagnostic LatitudeTooLarge(SourceSpan at, decimal latitude, decimal longitude) => Error(
+        FlockCodes.OutOfRange, at,
+        $"`{Number(latitude)}` cannot be right for `latitude`: latitude and longitude look swapped",
+        $"write {Location(longitude, latitude)}, if that is the place");
 
     public static Diagnostic NotADate(SourceSpan at, string name, string found, string? advice) => Error(
         FlockCodes.NotADate, at,
-        $"`{Shown(found)}` is not a date as a flock file writes it, for `{name}`",
+        $"`{name}` needs a date written year first, not `{Shown(found)}`",
         advice ?? "write year, month and day in figures, such as `2026-08-10`");
 
     public static Diagnostic NoSuchDate(SourceSpan at, string found, string why) => Error(
@@ -273,7 +280,7 @@ internal static class FlockMessages
 
     public static Diagnostic NotATime(SourceSpan at, string name, string found, string? meant) => Error(
         FlockCodes.NotATime, at,
-        $"`{Shown(found)}` is not a time for `{name}`",
+        $"`{name}` needs a time of day, not `{Shown(found)}`",
         meant is null ? "write hours and minutes on the 24-hour clock, such as `06:00` or `21:30`" : $"write `{meant}`");
 
     public static Diagnostic TextTooLong(SourceSpan at, string name, int length, int longest) => Error(
@@ -283,10 +290,13 @@ internal static class FlockMessages
 
     public static Diagnostic UnprintableText(SourceSpan at, string name, int? value) => Error(
         FlockCodes.UnprintableText, at,
-        value is { } code
-            ? $"`{name}` holds the character U+{code.ToString("X4", CultureInfo.InvariantCulture)}, which cannot be printed"
-            : $"`{name}` is empty",
-        value is null ? "write the text, or take the line away" : "write the text on one line, in letters, figures and ordinary marks");
+        value is { } code ? $"`{name}` holds {Code(code)}, which cannot be printed" : $"`{name}` is empty",
+        value is null ? "write the text, or take the line out" : "write the text on one line, in letters, figures and ordinary marks");
+
+    public static Diagnostic UnseenCharacter(SourceSpan at, string name, int value) => Error(
+        FlockCodes.UnseenCharacter, at,
+        $"`{name}` holds {Code(value)}, a character that prints nothing, as text pasted from elsewhere may have",
+        "type the text again by hand");
 
     public static Diagnostic CurlyQuotes(SourceSpan at, string name, string bare) => Error(
         FlockCodes.CurlyQuotes, at,
@@ -301,36 +311,36 @@ internal static class FlockMessages
             : nearest is null ? "use an IANA name, such as `Europe/London` or `Pacific/Auckland`" : $"did you mean `{nearest}`?");
 
     public static Diagnostic WrongOrder(SourceSpan at, string name, string order, string swapped) => Error(
-        FlockCodes.WrongOrder, at, $"`{name}` wants {order}", $"write `{swapped}`, if that is what you mean");
+        FlockCodes.WrongOrder, at, $"`{name}` needs {order}", $"write `{swapped}`, if that is what you mean");
 
     public static Diagnostic NotTrueOrFalse(SourceSpan at, string name, string found) => Error(
-        FlockCodes.NotTrueOrFalse, at, $"`{Shown(found)}` is neither true nor false, for `{name}`", "write `true` or `false`");
+        FlockCodes.NotTrueOrFalse, at, $"`{name}` is true or false, not `{Shown(found)}`", "write `true` or `false`");
 
     // Values that do not agree.
 
     public static Diagnostic StatedTwice(SourceSpan at, string key, string other) => Error(
-        FlockCodes.StatedTwice, at, $"`{key}` and `{other}` are two ways of stating the same date", "keep one of them; the other is worked out");
+        FlockCodes.StatedTwice, at, $"`{key}` and `{other}` both say when the season begins", "keep one of them; the other is worked out");
 
     public static Diagnostic TupOutBeforeTupIn(SourceSpan at, LocalDate tupOut, LocalDate tupIn) => Error(
         FlockCodes.TupOutBeforeTupIn, at,
-        $"the tup goes out on {Day(tupOut)}, before he comes in on {Day(tupIn)}",
+        $"the tup goes out on {Day(tupOut)}, before he goes in on {Day(tupIn)}",
         "check both dates, and the year");
 
     public static Diagnostic DuplicateTag(SourceSpan at, string tag, int firstLine) => Error(
         FlockCodes.DuplicateTag, at,
-        $"the tag `{tag}` is already on the ewe of line {Number(firstLine)}",
-        "check both ears; spaces and capitals make no difference to a tag");
+        $"the tag `{tag}` is already on the ewe on line {Number(firstLine)}",
+        "check both ears; spaces, hyphens and capitals make no difference to a tag");
 
     public static Diagnostic DuplicateName(SourceSpan at, string what, string name, int firstLine) => Error(
         FlockCodes.DuplicateName, at,
-        $"the {what} `{name}` is already there on line {Number(firstLine)}",
+        $"there is already a {what} called `{name}`, on line {Number(firstLine)}",
         $"give each {what} a name of its own");
 
     public static Diagnostic UnknownGroup(SourceSpan at, string found, IReadOnlyCollection<string> groups) => Error(
         FlockCodes.UnknownGroup, at,
         $"there is no group `{Shown(found)}`",
         groups.Count == 0
-            ? "take the line away, or list the tupping groups under `groups`"
+            ? "take the line out, or list the tupping groups under `groups`"
             : NearestWord.Find(found, groups) is { } nearest ? $"did you mean `{nearest}`?" : $"the groups are {List(groups)}");
 
     public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error(
@@ -344,22 +354,22 @@ internal static class FlockMessages
     public static Diagnostic MarkOutsideStay(SourceSpan at, LocalDate mark, LocalDate tupIn, LocalDate tupOut) => Error(
         FlockCodes.MarkOutsideStay, at,
         tupIn == tupOut
-            ? $"a mark on {Day(mark)}, and her group was mated on {Day(tupIn)}"
-            : $"a mark on {Day(mark)}, and the tup of her group is in from {Day(tupIn)} to {Day(tupOut)}",
+            ? $"she cannot have been marked on {Day(mark)}: her group was mated on {Day(tupIn)}"
+            : $"she cannot have been marked on {Day(mark)}: the tup was with her group from {Day(tupIn)} to {Day(tupOut)}",
         "check the date, its year, and the group she ran with");
 
     public static Diagnostic MarkTwice(SourceSpan at, LocalDate mark) => Error(
-        FlockCodes.MarkTwice, at, $"the mark of {Day(mark)} is there twice", "keep one of them");
+        FlockCodes.MarkTwice, at, $"the mark of {Day(mark)} is written twice", "keep one of them");
 
     public static Diagnostic NotMated(SourceSpan at, string key) => Error(
         FlockCodes.NotMated, at,
         $"`{key}` is given for a ewe that did not go to the tup",
-        "take it away; if she went after all, take `to-tup: false` away");
+        "take it out; if she went after all, take out `to-tup: no`");
 
     public static Diagnostic ScanStageWithoutScan(SourceSpan at, bool isEmpty) => Error(
         FlockCodes.ScanStageWithoutScan, at,
         isEmpty ? "`scan-stage` is given for a ewe scanned empty" : "`scan-stage` is given without a `scan`",
-        isEmpty ? "take it away, or check the count" : "add `scan:` with the lambs counted, or take it away");
+        isEmpty ? "take it out, or check the count" : "add `scan:` with the lambs counted, or take it out");
 
     public static Diagnostic LambedImpossible(SourceSpan at, LocalDate lambed, LocalDate earliest, LocalDate latest) => Error(
         FlockCodes.LambedImpossible, at,
@@ -369,7 +379,7 @@ internal static class FlockMessages
     public static Diagnostic BornImpossible(SourceSpan at, int born, int tupping) => Error(
         FlockCodes.BornImpossible, at,
         $"a ewe born in {Number(born)} cannot go to the tup in {Number(tupping)}",
-        "write the year she was born, in four figures");
+        born < 100 ? $"write the year in four figures, such as `{Number(2000 + born)}`" : "check the year she was born");
 
     public static Diagnostic AbsenceBackwards(SourceSpan at, LocalDate from, LocalDate to) => Error(
         FlockCodes.AbsenceBackwards, at,
@@ -379,7 +389,7 @@ internal static class FlockMessages
     public static Diagnostic AbsencesOverlap(SourceSpan at, LocalDate day, int otherLine) => Error(
         FlockCodes.AbsencesOverlap, at,
         $"{Day(day)} is also in the absence of line {Number(otherLine)}",
-        "let one end the day before the other begins, so that one sitter holds the pack");
+        "let one end the day before the other begins, so that one sitter is in charge");
 
     public static Diagnostic JobPlacement(SourceSpan at, string title, bool isPlacedAtAll) => Error(
         FlockCodes.JobPlacement, at,
@@ -388,14 +398,42 @@ internal static class FlockMessages
 
     public static Diagnostic FarFromSeason(SourceSpan at, string name, LocalDate date, LocalDate tupIn) => Error(
         FlockCodes.FarFromSeason, at,
-        $"{Day(date)} is nowhere near this season, for `{name}`",
+        $"`{name}` is {Day(date)}, nowhere near this season",
         $"the tup goes in on {Day(tupIn)}; check the year");
+
+    /// <param name="what">With its article: <c>a mark</c>.</param>
+    public static Diagnostic AfterToday(SourceSpan at, string what, LocalDate day, LocalDate today) => Error(
+        FlockCodes.AfterToday, at,
+        $"{what} on {Day(day)} has not happened yet: today is {Day(today)}",
+        "check the day and the year; write down only what has been seen");
+
+    /// <param name="mated">The first day she can have been mated.</param>
+    /// <param name="isMark">It is her mark; else the day the tup went in, or the day of the mating.</param>
+    public static Diagnostic ScannedTooSoon(SourceSpan at, LocalDate mated, bool isMark, LocalDate today) => Error(
+        FlockCodes.ScannedTooSoon, at,
+        $"{Day(today)} is too soon for lambs to be counted: {(isMark ? "she was marked on" : "she had no tup before")} {Day(mated)}",
+        $"take `scan` out until she is scanned, from {Day(mated.PlusDays(PregnancyScan.EarliestCountableDays))} on; is this last season's count?");
+
+    public static Diagnostic TooManyLambs(SourceSpan at, int born, int most) => Error(
+        FlockCodes.TooManyLambs, at,
+        $"{Number(born)} lambs of one ewe cannot be: the most is {Number(most)}",
+        "count again: each lamb is under `lambs-alive` or `lambs-dead`, not under both");
+
+    public static Diagnostic NoLandThere(SourceSpan at) => Error(
+        FlockCodes.NoLandThere, at,
+        "at latitude 0, longitude 0 there is only sea",
+        "write where the sheep are, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both figures");
+
+    public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error(
+        FlockCodes.ScalesWithoutScoop, at,
+        "without scales every amount is in scoops, and no scoop is given",
+        "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");
 
     // Warnings.
 
     public static Diagnostic SameName(SourceSpan at, string name, int firstLine) => Warning(
         FlockCodes.SameName, at,
-        $"the ewe of line {Number(firstLine)} is called `{name}` too",
+        $"the ewe on line {Number(firstLine)} is also called `{name}`",
         "give one of them another name, or a number, so that nobody at night mistakes one for the other");
 
     public static Diagnostic NoPhone(SourceSpan at, string role) => Warning(
@@ -405,8 +443,90 @@ internal static class FlockMessages
 
     public static Diagnostic TakenForRemark(SourceSpan at, string name) => Warning(
         FlockCodes.TakenForRemark, at,
-        $"what follows # is taken for a remark, and is no part of `{name}`",
-        "put quotes round text that holds a space and #; or put a space after the # of a remark");
+        $"what follows # is taken for a comment, not for part of `{name}`",
+        "put quotes round text that holds a space and #; or put a space after the # of a comment");
+
+    public static Diagnostic MissingCharacter(SourceSpan at, string character) => Warning(
+        FlockCodes.MissingCharacter, at,
+        $"`{character}` is in none of the typefaces",
+        "the paper will show an empty box in its place: write it another way");
+
+    public static Diagnostic AnotherSeason(SourceSpan at, LocalDate tupIn, LocalDate today) => Warning(
+        FlockCodes.AnotherSeason, at,
+        $"the tup goes in on {Day(tupIn)}, and today is {Day(today)}: this is the season of {Number(tupIn.Year)}",
+        "check the year; to print the paper of another season, give a day of that season as today");
+
+    public static Diagnostic ScannedSoonAfterMark(SourceSpan at, LocalDate mark, LocalDate today) => Warning(
+        FlockCodes.ScannedSoonAfterMark, at,
+        $"she was marked again on {Day(mark)}, too soon before today, {Day(today)}, for lambs of that day to be counted",
+        $"check the mark; if it is right, have her scanned again from {Day(mark.PlusDays(PregnancyScan.EarliestCountableDays))}");
+
+    /// <param name="days">The least and the most from mating to lambing.</param>
+    public static Diagnostic LambedUnlikely(SourceSpan at, LocalDate lambed, LocalDate earliest, LocalDate latest, (int Least, int Most) days, bool isMarked) => Warning(
+        FlockCodes.LambedUnlikely, at,
+        $"a lambing on {Day(lambed)} does not fit {(isMarked ? "her marks" : "the days with the tup")}: after {Number(days.Least)} to {Number(days.Most)} days she would lamb from {Day(earliest)} to {Day(latest)}",
+        isMarked ? "check the day, her marks and their years" : "check the day and its year, and the group she ran with");
+
+    public static Diagnostic EmptyYetLambed(SourceSpan at) => Warning(
+        FlockCodes.EmptyYetLambed, at,
+        "she was scanned empty, and has lambed",
+        "check which ewe it was; if it was she, take out `scan: 0`");
+
+    public static Diagnostic LambsDoNotAddUp(SourceSpan at, int born, int counted) => Warning(
+        FlockCodes.LambsDoNotAddUp, at,
+        $"{Lambs(born)} born, and the scan counted {Number(counted)}: a scanner is seldom out by more than one",
+        "check the lambs, the scan, and which ewe it was");
+
+    public static Diagnostic LambedNothing(SourceSpan at) => Warning(
+        FlockCodes.LambedNothing, at,
+        "she has lambed, with no lamb alive or dead",
+        "write the lambs under `lambs-alive` and `lambs-dead`, or take both out");
+
+    public static Diagnostic EmptyGroup(SourceSpan at, string name) => Warning(
+        FlockCodes.EmptyGroup, at,
+        $"there is no ewe in the group `{name}`",
+        $"write `group: {name}` under each of its ewes, or take the group out");
+
+    public static Diagnostic TupInTwoGroups(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning(
+        FlockCodes.TupInTwoGroups, at,
+        $"`{tup}` is with `{other}` too, from {Day(from)} to {Day(to)}",
+        "check his name and the days; ewes that run with one tup are one group");
+
+    /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
+    public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => Warning(
+        FlockCodes.FewerHeavyRounds, at,
+        $"heavy ewes get {Number(heavy)} rounds a day, and others {Number(normal)}",
+        isGiven ? $"write `{{normal: {Number(heavy)}, heavy: {Number(normal)}}}`, if that is what you mean" : $"add `heavy: {Number(normal)}`, or more");
+
+    public static Diagnostic NoFreeDay(SourceSpan at, LocalDate from, LocalDate to) => Warning(
+        FlockCodes.NoFreeDay, at,
+        $"there is no day for any job: from {Day(from)} to {Day(to)} you are away on every free day",
+        "check the days away, or add weekdays to `free`");
+
+    public static Diagnostic TooMuchWork(SourceSpan at, string title, decimal minutes, int ewes) => Warning(
+        FlockCodes.TooMuchWork, at,
+        $"`{title}` would take {Number(decimal.Round(minutes * ewes / 60))} hours, more than a day holds: {Number(minutes)} minutes for each of {Number(ewes)} ewes",
+        "check `minutes-per-ewe`, which is for one ewe");
+
+    public static string NoonAt(LocalTime noon, string zone) =>
+        $"by the clock of {zone} the sun would be highest there at {LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(noon)}";
+
+    public static string FarFromTown(double kilometres, string zone) => $"it is {Kilometres(kilometres)} from the main town of {zone}";
+
+    /// <param name="doubt">Why place and zone do not go together.</param>
+    /// <param name="slip">What looks wrong; null when it cannot be told.</param>
+    /// <param name="meant">The place without the slip; null with it.</param>
+    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant) => Warning(
+        FlockCodes.PlaceOutsideZone, at,
+        $"{slip ?? "place and time zone do not go together"}: {doubt}",
+        meant is null
+            ? "check latitude and longitude, of which south and west are negative, and `time-zone`"
+            : $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place");
+
+    public static Diagnostic GridReferenceElsewhere(SourceSpan at, string text, double kilometres, Place square) => Warning(
+        FlockCodes.GridReferenceElsewhere, at,
+        $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
+        $"check both; this reference is {Location(square.Latitude, square.Longitude)}");
 
     private static Diagnostic Error(string code, SourceSpan at, string message, string advice) =>
         new(Severity.Error, code, at, message, advice);
@@ -417,9 +537,17 @@ internal static class FlockMessages
     /// <summary>What was typed, short enough for a sentence; the line below shows the whole.</summary>
     private static string Shown(string text)
     {
-        var line = new string([.. text.Take(41).Select(c => char.IsControl(c) ? ' ' : c)]);
+        var line = new string([.. text.Take(41).Select(c => DisplayWidth.IsUnprintable(c) ? ' ' : c)]);
         return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
     }
+
+    private static string Location(decimal latitude, decimal longitude) => $"`{{latitude: {Number(latitude)}, longitude: {Number(longitude)}}}`";
+
+    private static string Kilometres(double kilometres) => $"{Number((decimal)Math.Round(kilometres))} km";
+
+    private static string Code(int value) => $"U+{value.ToString("X4", CultureInfo.InvariantCulture)}";
+
+    private static string Lambs(int number) => number == 1 ? "1 lamb" : $"{Number(number)} lambs";
 
     private static string Day(LocalDate date) => LocalDatePattern.Iso.Format(date);
 

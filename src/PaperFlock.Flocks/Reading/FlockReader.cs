@@ -1,3 +1,4 @@
+using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Sections;
 using PaperFlock.Flocks.Reading.Yaml;
@@ -21,14 +22,16 @@ public static class FlockReader
 
     /// <param name="shownPath">As messages show it; nothing is opened.</param>
     /// <param name="bytes">The file as it lies on the disk: UTF-8, a byte order mark allowed. Of a longer one, one byte over <see cref="MostBytes"/> is enough.</param>
-    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes)
+    /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it. Null holds nothing against the calendar.</param>
+    public static FlockReading Read(string shownPath, ReadOnlySpan<byte> bytes, Func<DateTimeZone, LocalDate>? today = null)
     {
         var bag = new DiagnosticBag();
         var source = FlockBytes.Decode(shownPath, bytes, bag);
-        return bag.HasErrors ? new FlockReading(null, bag.ToSorted(), source) : Read(source);
+        return bag.HasErrors ? new FlockReading(null, bag.ToSorted(), source) : Read(source, today);
     }
 
-    public static FlockReading Read(SourceText source)
+    /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it. Null holds nothing against the calendar.</param>
+    public static FlockReading Read(SourceText source, Func<DateTimeZone, LocalDate>? today = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         var bag = new DiagnosticBag(MostFound);
@@ -37,8 +40,8 @@ public static class FlockReader
             FlockBytes.RefuseOddCharacters(source, bag);
             FlockBytes.RefuseOddSpaces(source, bag);
             var root = bag.HasErrors ? null : TreeBuilder.Build(source, bag);
-            var flock = root is null ? null : Flock(root, bag);
-            return new FlockReading(bag.HasErrors ? null : flock, bag.ToSorted(), source);
+            var flock = root is null ? null : Flock(root, today, bag);
+            return new FlockReading(bag.HasErrors ? null : flock, bag.ToSorted(), source) { Root = root };
         }
         catch (BagFullException)
         {
@@ -46,7 +49,7 @@ public static class FlockReader
         }
     }
 
-    private static Flock? Flock(Node root, DiagnosticBag bag)
+    private static Flock? Flock(Node root, Func<DateTimeZone, LocalDate>? today, DiagnosticBag bag)
     {
         if (new Field("the file", Form.Section(""), SourceSpan.WholeFile, root, bag).AsSection() is not { } top)
         {
@@ -55,22 +58,29 @@ public static class FlockReader
 
         CheckVersion(top);
         var holding = HoldingReader.Read(top.RequireBelow("holding"));
+        LocalDate? asOf = holding is null ? null : today?.Invoke(holding.TimeZone);
         var print = PrintReader.Read(top.Below("print"));
-        var season = SeasonReader.Read(top.RequireBelow("season"));
+        var season = SeasonReader.Read(top.RequireBelow("season"), asOf);
         var breeds = SeasonReader.Breeds(top);
         var groups = GroupsReader.Read(top, season);
+        var fields = FieldsReader.Read(top.Below("fields"));
         var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season);
         var practice = PracticeReader.Read(top.Below("practice"));
         var jobs = JobsReader.Read(top, season);
         var feeds = FeedsReader.Read(top.Below("feeds"));
         var housing = HousingReader.Read(top.Below("housing"));
-        var ewes = new EwesReader(season, groups, breeds, bag).Read(top);
+        var ewes = new EwesReader(season, groups, breeds, asOf, bag).Read(top);
+
+        WorkCheck.Of(jobs, ewes, keeperDays, season, practice, bag);
 
         // Past this point the nouns check themselves, and anything they refused would be a fault of the reader.
         return bag.HasErrors
             ? null
             : new Flock(
-                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes);
+                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes)
+            {
+                Fields = fields,
+            };
     }
 
     private static void CheckVersion(Section top)

@@ -212,6 +212,11 @@ public static class FlockSchema
                 List(json, list, mayBeBlank: false);
                 json.WriteEndObject();
                 break;
+            case SectionForm section:
+                json.WriteStartObject();
+                Section(json, section.Table, mayBeBlank: false);
+                json.WriteEndObject();
+                break;
             case DateForm:
                 Reference(json, DateName);
                 break;

@@ -10,6 +10,15 @@ namespace PaperFlock.Flocks.Reading;
 /// </summary>
 internal abstract record Form
 {
+    /// <summary>The form itself, or the one of two, that is of the kind asked for.</summary>
+    /// <exception cref="ArgumentException">There is none: a fault of the program.</exception>
+    public T Among<T>()
+        where T : Form =>
+        this as T
+        ?? (this as EitherForm)?.One as T
+        ?? (this as EitherForm)?.Other as T
+        ?? throw new ArgumentException($"{GetType().Name} is not to be read as {typeof(T).Name}.");
+
     public static Form Date { get; } = new DateForm();
 
     public static Form Flag { get; } = new FlagForm();

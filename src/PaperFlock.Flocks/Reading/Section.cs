@@ -99,7 +99,7 @@ internal sealed class Section
     /// <summary>Whether a key of the file is a slip of one of those; reported.</summary>
     public bool IsAlternativeMistyped => _table.ExactlyOneOf.Any(IsMistyped);
 
-    private Section Absent(string key) => Absent(((SectionForm)_table.Key(key).Form).Table, _bag);
+    private Section Absent(string key) => Absent(_table.Key(key).Form.Among<SectionForm>().Table, _bag);
 
     private Entry? Lookup(string key) => _entries.GetValueOrDefault(_table.Key(key).Name);
 }

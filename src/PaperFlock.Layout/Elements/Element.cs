@@ -12,6 +12,9 @@ public abstract record Element
     /// <summary>What it is called in a message about it; null stays out of the path.</summary>
     public string? Name { get; init; }
 
+    /// <summary>Null where what is round it says so, or nothing does.</summary>
+    public Subject? About { get; init; }
+
     /// <summary>What it is to whoever has the page read out; null for what it usually is, which for most elements is nothing.</summary>
     public StructureTag? Tag { get; init; }
 

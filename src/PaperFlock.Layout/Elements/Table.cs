@@ -50,7 +50,9 @@ public sealed record Table(
 /// <param name="MinHeight">Points.</param>
 /// <param name="RuleAbove">Thickness of the line above the row where it differs from the grid.</param>
 /// <param name="KeepWithNext">Never the last row on a page while another follows, unless a whole page is not enough for such rows.</param>
-public sealed record TableRow(ImmutableArray<TableCell> Cells, double MinHeight = 0, double? RuleAbove = null, bool KeepWithNext = false, string? Name = null);
+/// <param name="Name">What it is called in a message about it.</param>
+public sealed record TableRow(
+    ImmutableArray<TableCell> Cells, double MinHeight = 0, double? RuleAbove = null, bool KeepWithNext = false, string? Name = null, Subject? About = null);
 
 /// <param name="Child">Null for a cell to write in.</param>
 /// <param name="Span">Columns it covers; the spans of a row add up to the table's columns.</param>

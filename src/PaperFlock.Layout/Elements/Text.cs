@@ -23,6 +23,9 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     {
     }
 
+    /// <summary>All of it, as it was given.</summary>
+    public string Words => Runs.Length == 1 ? Runs[0].Words : string.Concat(Runs.Select(r => r.Words));
+
     protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
 
     public override Placement Place(Space space, LayoutContext context)
@@ -109,8 +112,11 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             y += line.Height(Leading);
         }
 
-        return new Piece(new Size(width, y), items.ToImmutable(), Name);
+        return new Piece(new Size(width, y), items.ToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
     }
+
+    private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>
+        string.Concat(lines[first..end].Select(line => string.Concat(line.Parts.Select(part => part.Text)) + (line.SpaceFollows ? " " : "")));
 }
 
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>

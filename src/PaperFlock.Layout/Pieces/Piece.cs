@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Pieces;
@@ -8,8 +9,11 @@ namespace PaperFlock.Layout.Pieces;
 /// <param name="Name">The element it came from.</param>
 public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name = null)
 {
-    /// <summary>A row of a table; its items are one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
-    public bool IsRow { get; init; }
+    /// <summary>What it is about, where its element says so.</summary>
+    public Subject? About { get; init; }
+
+    /// <summary>The row of a table that it shows: its items are then one piece for each cell, in the order of the columns, that of a cell to write in without items.</summary>
+    public TableRow? Row { get; init; }
 
     /// <summary>A row that is repeated at the head of every part of its table.</summary>
     public bool IsHead { get; init; }
@@ -22,6 +26,12 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
 
     /// <summary>What a figure says, in words, for whoever compares pages without looking at them.</summary>
     public string? Says => Tag?.Says;
+
+    /// <summary>The words of the paragraph that it shows, or of the part of it that stands here.</summary>
+    public string? Words { get; init; }
+
+    /// <summary>The same piece, which is about something. What a part of it is about already, that part stays.</summary>
+    public Piece Concerning(Subject about) => (About is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { About = about };
 
     /// <summary>
     /// The same drawing with every item in this piece's own coordinates. Nested pieces and their tags are gone but for one kind:

@@ -61,7 +61,7 @@ internal static class TableMeasurer
             column += cell.Span;
         }
 
-        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { IsRow = true, Tag = StructureTag.Row };
+        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { Row = row, Tag = StructureTag.Row };
     }
 
     private static void Check(TableRow row, int columns)

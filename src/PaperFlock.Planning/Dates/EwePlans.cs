@@ -19,7 +19,7 @@ internal static class EwePlans
             Litter: ewe.Scan ?? unscannedLitter,
             Due: standing == Standing.ToLamb ? DueWindows.Of(flock, ewe) : null,
             advice,
-            TroughGroup: null,
+            Chart: null,
             Pen: null);
     }
 }

@@ -19,11 +19,11 @@ internal static class AfrcEnergy
 
     /// <summary>Energy of moving about, MJ/day. From memory of AFRC (1993).</summary>
     /// <param name="weight">Live weight, kg.</param>
-    public static double Activity(double weight, Whereabouts where) => weight * where switch
+    public static double Activity(double weight, Walking where) => weight * where switch
     {
-        Whereabouts.Housed => 0.0054,
-        Whereabouts.LowlandGrazing => 0.0107,
-        Whereabouts.HillGrazing => 0.024,
+        Walking.Housed => 0.0054,
+        Walking.LowlandGrazing => 0.0107,
+        Walking.HillGrazing => 0.024,
         _ => throw new ArgumentOutOfRangeException(nameof(where)),
     };
 
@@ -39,12 +39,12 @@ internal static class AfrcEnergy
     /// <summary>Metabolisable energy for maintenance, MJ/day: (fasting + activity) / km.</summary>
     /// <param name="weight">Live weight, kg.</param>
     /// <param name="qm">Metabolisability of the whole diet, 0 to 1.</param>
-    public static double Maintenance(double weight, Whereabouts where, double qm) =>
+    public static double Maintenance(double weight, Walking where, double qm) =>
         (Fasting(weight) + Activity(weight, where)) / MaintenanceEfficiency(qm);
 }
 
 /// <summary>Where she walks, and so how much energy walking takes.</summary>
-internal enum Whereabouts
+internal enum Walking
 {
     Housed,
     LowlandGrazing,

@@ -2,14 +2,14 @@ namespace PaperFlock.Planning.Feeding;
 
 /// <summary>What decides one ewe's need on one day.</summary>
 /// <param name="Weight">Live weight, kg.</param>
-/// <param name="Litter">Lambs carried.</param>
+/// <param name="Litter">Lambs carried, or what the flock carries on average.</param>
 /// <param name="Condition">Body condition score at tupping; null where nobody scored her.</param>
-internal readonly record struct EweNeed(double Weight, int Litter, decimal? Condition)
+internal readonly record struct EweNeed(double Weight, double Litter, decimal? Condition)
 {
     /// <summary>Metabolisable energy, MJ/day: maintenance and litter, more for a thin ewe.</summary>
     /// <param name="day">Day of pregnancy, birth on 147.</param>
     /// <param name="qm">Metabolisability of the whole diet, 0 to 1.</param>
-    public double Energy(double day, Whereabouts where, double qm) =>
+    public double Energy(double day, Walking where, double qm) =>
         ConditionCorrection.Factor(Condition)
         * (AfrcEnergy.Maintenance(Weight, where, qm) + ConceptusGrowth.Energy(day, LitterWeight.AtBirth(Weight, Litter)));
 

@@ -8,8 +8,14 @@ internal static class LitterWeight
 {
     /// <returns>kg; 0 when she carries none.</returns>
     /// <param name="eweWeight">Live weight, kg.</param>
-    /// <param name="litter">Lambs carried; more than five weigh as five.</param>
-    public static double AtBirth(double eweWeight, int litter) => eweWeight * litter switch
+    /// <param name="litter">Lambs carried, or what a flock carries on average; more than five weigh as five.</param>
+    public static double AtBirth(double eweWeight, double litter)
+    {
+        var below = (int)Math.Floor(litter);
+        return eweWeight * (Share(below) + ((litter - below) * (Share(below + 1) - Share(below))));
+    }
+
+    private static double Share(int litter) => litter switch
     {
         <= 0 => 0,
         1 => 0.075,

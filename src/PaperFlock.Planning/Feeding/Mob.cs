@@ -59,9 +59,9 @@ internal sealed class Mob(Feeds feeds, ImmutableArray<MobMember> members)
 
     private double Energy(double day, LocalDate date, double qm) => members.Average(m => m.Need.Energy(day, Where(m, date), qm));
 
-    private Whereabouts Where(MobMember member, LocalDate date) => member.Housed is { } housed && housed <= date
-        ? Whereabouts.Housed
-        : feeds.Ground == Ground.Hill ? Whereabouts.HillGrazing : Whereabouts.LowlandGrazing;
+    private Walking Where(MobMember member, LocalDate date) => member.Housed is { } housed && housed <= date
+        ? Walking.Housed
+        : feeds.Ground == Ground.Hill ? Walking.HillGrazing : Walking.LowlandGrazing;
 }
 
 /// <param name="Housed">The day she goes in; null when she stays out.</param>

@@ -14,7 +14,7 @@ internal sealed record GroupAnchors(TuppingGroup Group, GroupDueDates? Due, int 
         JobAnchor.TupIn => Group.TupIn,
         JobAnchor.TupOut => Group.TupOut,
         JobAnchor.Scan => Group.TupIn.PlusDays(practice.ScanDaysAfterTupIn.First),
-        JobAnchor.Feeding => Due?.First.Day.PlusDays(-7 * practice.FeedWeeksBeforeLambing),
+        JobAnchor.Feeding => Due?.First.Day.PlusDays(-7 * practice.FeedWeeksBeforeLambing.Twin),
         JobAnchor.Housing => Due?.First.Day.PlusDays(-practice.HouseDaysBeforeLambing),
         JobAnchor.FirstDue => Due?.First.Day,
         JobAnchor.LastDue => Due?.Last.Day,

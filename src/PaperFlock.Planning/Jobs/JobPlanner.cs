@@ -14,13 +14,14 @@ internal static class JobPlanner
             .. groups.SelectMany(g => OfTheTrade(flock, g)),
             .. OwnJobs.For(flock, groups),
         ];
-        var order = groups.Select((g, i) => (g.Group, Order: i)).ToDictionary(g => g.Group, g => g.Order);
-        return
-        [
-            .. new JobPlacer(new KeeperCalendar(flock.KeeperDays)).Place(jobs)
-                .OrderBy(j => j.ShownOn)
-                .ThenBy(j => j.Group is { } group ? order[group] : -1),
-        ];
+        return Sorted(flock, new JobPlacer(new KeeperCalendar(flock.KeeperDays)).Place(jobs));
+    }
+
+    /// <summary>In the order in which a plan has them.</summary>
+    public static ImmutableArray<Job> Sorted(Flock flock, IEnumerable<Job> jobs)
+    {
+        var order = flock.Groups.Select((g, i) => (Group: g, Order: i)).ToDictionary(g => g.Group, g => g.Order);
+        return [.. jobs.OrderBy(j => j.ShownOn).ThenBy(j => j.Group is { } group ? order[group] : -1)];
     }
 
     /// <summary>The trade's calendar for one group; what hangs on a day the group does not have is left off.</summary>

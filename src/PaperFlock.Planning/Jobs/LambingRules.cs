@@ -17,14 +17,11 @@ internal static class LambingRules
 
     private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
     {
-        var feedFrom = -7 * practice.FeedWeeksBeforeLambing;
-        yield return On(JobKind.FeedFrom, JobAnchor.FirstDue, feedFrom, JobReason.LambsGrowMost, FigureSource.FeedingStart);
         if (buckets)
         {
-            yield return On(JobKind.BucketsOut, JobAnchor.FirstDue, feedFrom, JobReason.WithTheFeeding);
+            yield return On(JobKind.BucketsOut, JobAnchor.FirstDue, -7 * practice.FeedWeeksBeforeLambing.Twin, JobReason.WithTheFeeding);
         }
 
-        yield return On(JobKind.TwoFeeds, JobAnchor.FirstDue, -7 * practice.TwoFeedsWeeksBeforeLambing, JobReason.LessRoomForFeed);
         yield return On(
             JobKind.HeavyRounds, JobAnchor.FirstDue, -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, JobReason.HeavyEweOnHerBack);
     }

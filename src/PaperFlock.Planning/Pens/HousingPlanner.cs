@@ -8,67 +8,100 @@ namespace PaperFlock.Planning.Pens;
 /// <summary>Which ewe stands in which pen, and whether the shed is big enough.</summary>
 internal static class HousingPlanner
 {
-    /// <summary>Every ewe still to lamb is reckoned in at once: a pen is not counted on to empty before the next ewes come in.</summary>
+    /// <summary>Every ewe of the season is reckoned in at once, those that have lambed too: nobody's place moves when another lambs.</summary>
     /// <param name="ewes">In the order of the flock file.</param>
-    public static HousingPlan Plan(Flock flock, IReadOnlyList<EwePlan> ewes)
+    /// <param name="fed">Those that were to lamb this season.</param>
+    /// <param name="fedAlike">Them, by classes that are to stand together.</param>
+    /// <returns>The plan for those still to lamb, and the pen of each, by tag, of those that have lambed as well; null where no pens are planned.</returns>
+    public static (HousingPlan Plan, IReadOnlyDictionary<string, string>? Pens) Plan(Flock flock, IReadOnlyList<EwePlan> ewes, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> fedAlike)
     {
         var pens = flock.Housing.Pens;
         if (flock.Housing.Lambing == LambingPlace.Outdoors || pens.IsEmpty)
         {
-            return HousingPlan.None;
+            return (HousingPlan.None, null);
         }
 
         // First due, most lambs first: who is left out, if anyone, is the last to lamb.
-        var carrying = ewes.Where(e => e.IsCarrying)
-            .OrderBy(e => e.DueOrThrow().FirstPossible)
-            .ThenByDescending(e => e.Litter)
+        var carrying = fed
+            .OrderBy(e => e.Due.FirstPossible)
+            .ThenByDescending(e => e.Plan.Litter)
             .ToImmutableArray();
         ImmutableArray<PenRoom> empty = [.. pens.Select(PenRoom.Of)];
-        var housed = EwesThatFit.Choose([.. carrying.Select(e => RoomOf(flock, e.Ewe))], empty)
+        var housed = EwesThatFit.Choose([.. carrying.Select(e => RoomOf(flock, e.Plan.Ewe))], empty)
             .Select(i => carrying[i])
             .ToImmutableArray();
-        var penOf = Place(flock, housed, empty);
+        var penOf = Place(flock, housed, fedAlike, empty);
 
         var average = Average(flock, carrying);
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
-            PlanOf(flock, pen, [.. ewes.Where(e => penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
-        return new(plans, [.. carrying.Select(e => e.Ewe).Where(e => !penOf.ContainsKey(e.Tag))], FeedingClass.Of(flock, ewes));
+            PlanOf(flock, pen, [.. ewes.Where(e => e.IsCarrying && penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
+        ImmutableArray<Ewe> without = [.. carrying.Where(e => e.Plan.IsCarrying && !penOf.ContainsKey(e.Tag)).Select(e => e.Plan.Ewe)];
+        ImmutableArray<HousedKind> kinds = [.. fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => new HousedKind(g.Key, [.. g.Select(e => e.Plan.Ewe)]))];
+        return (
+            new HousingPlan(plans, without, kinds),
+            penOf.ToDictionary(p => p.Key, p => pens[p.Value].Name, StringComparer.Ordinal));
     }
 
-    private static Dictionary<string, int> Place(Flock flock, ImmutableArray<EwePlan> housed, ImmutableArray<PenRoom> empty)
+    private static Dictionary<string, int> Place(
+        Flock flock, ImmutableArray<FedEwe> housed, ImmutableArray<FeedClass> fedAlike, ImmutableArray<PenRoom> empty)
     {
         var place = new Dictionary<string, int>(StringComparer.Ordinal);
-        ImmutableArray<ImmutableArray<EwePlan>> classes =
-            [.. FeedingClass.Of(flock, housed).Select(c => c.Ewes.OrderBy(e => e.DueOrThrow().FirstPossible).ToImmutableArray())];
-        if (PenAllocation.Of([.. classes.Select(c => c.Select(e => RoomOf(flock, e.Ewe)).ToImmutableArray())], empty) is { } byClass)
+
+        // Filled trough by trough: ewes that are fed alike together, those due first first.
+        ImmutableArray<ImmutableArray<FedEwe>> classes =
+        [
+            .. fedAlike.Select(c => housed.Where(e => c.Has(e.Plan.Ewe)).OrderBy(e => e.Due.FirstPossible).ToImmutableArray()).Where(c => !c.IsEmpty),
+        ];
+        if (PenAllocation.Of([.. classes.Select(c => c.Select(e => RoomOf(flock, e.Plan.Ewe)).ToImmutableArray())], empty) is { } byClass)
         {
             foreach (var (ewe, pen) in classes.SelectMany((c, i) => c.Zip(byClass[i])))
             {
-                place[ewe.Ewe.Tag] = pen;
+                place[ewe.Tag] = pen;
             }
 
             return place;
         }
 
         // So tight that the size of each ewe decides: better a mixed pen than a ewe outside.
-        ImmutableArray<(EwePlan Ewe, int Class)> all = [.. classes.SelectMany((c, i) => c.Select(e => (e, i)))];
-        ImmutableArray<RoomNeeded> rooms = [.. all.Select(e => RoomOf(flock, e.Ewe.Ewe))];
+        ImmutableArray<(FedEwe Ewe, int Class)> all = [.. classes.SelectMany((c, i) => c.Select(e => (e, i)))];
+        ImmutableArray<RoomNeeded> rooms = [.. all.Select(e => RoomOf(flock, e.Ewe.Plan.Ewe))];
         ImmutableArray<int> classOf = [.. all.Select(e => e.Class)];
         var byRoom = SortedPens.Of(rooms, classOf, empty)?.ToArray();
         if (byRoom is null)
         {
-            byRoom = PenPacking.Of(rooms, empty)?.ToArray()
-                // They were chosen because they fit.
-                ?? throw new UnreachableException();
+            byRoom = Packed(flock, housed, all, rooms, empty);
             Regrouping.Swap(rooms, classOf, empty, byRoom);
         }
 
         foreach (var (ewe, pen) in all.Zip(byRoom))
         {
-            place[ewe.Ewe.Ewe.Tag] = pen;
+            place[ewe.Ewe.Tag] = pen;
         }
 
         return place;
+    }
+
+    /// <summary>Class by class; where the search finds no way in that order, in the one in which they were found to fit.</summary>
+    private static int[] Packed(
+        Flock flock, ImmutableArray<FedEwe> housed, ImmutableArray<(FedEwe Ewe, int Class)> all, ImmutableArray<RoomNeeded> rooms, ImmutableArray<PenRoom> empty)
+    {
+        if (PenPacking.Of(rooms, empty) is { } found)
+        {
+            return [.. found];
+        }
+
+        var byRoom = housed.OrderBy(e => RoomOf(flock, e.Plan.Ewe).Floor).ThenBy(e => RoomOf(flock, e.Plan.Ewe).Trough).ToImmutableArray();
+        foreach (var order in new[] { housed, byRoom })
+        {
+            if (PenPacking.Of([.. order.Select(e => RoomOf(flock, e.Plan.Ewe))], empty) is { } asChosen)
+            {
+                var penOf = order.Zip(asChosen).ToDictionary(h => h.First.Tag, h => h.Second, StringComparer.Ordinal);
+                return [.. all.Select(e => penOf[e.Ewe.Tag])];
+            }
+        }
+
+        // They were chosen because they fit.
+        throw new UnreachableException();
     }
 
     private static PenPlan PlanOf(Flock flock, Pen pen, ImmutableArray<Ewe> ewes, RoomNeeded average)
@@ -76,12 +109,12 @@ internal static class HousingPlanner
         var room = PenRoom.Of(pen);
         var needed = ewes.Select(e => RoomOf(flock, e)).ToList();
         return new PenPlan(
-            pen, ewes, needed.Sum(n => n.Floor), room.Floor, needed.Sum(n => n.Trough), room.Trough, room.Capacity(average));
+            pen, ewes, needed.Sum(n => n.Floor), room.Floor, needed.Sum(n => n.Trough), room.Trough, room.Capacity(average), RoomNeeded.EwesWithLambs(room.Floor, flock.Feeds.Ground));
     }
 
-    private static RoomNeeded Average(Flock flock, ImmutableArray<EwePlan> carrying)
+    private static RoomNeeded Average(Flock flock, ImmutableArray<FedEwe> carrying)
     {
-        var rooms = (carrying.IsEmpty ? flock.Ewes : [.. carrying.Select(e => e.Ewe)]).Select(e => RoomOf(flock, e)).ToList();
+        var rooms = (carrying.IsEmpty ? flock.Ewes : [.. carrying.Select(e => e.Plan.Ewe)]).Select(e => RoomOf(flock, e)).ToList();
         return rooms.Count == 0
             ? RoomNeeded.For(EweWeights.Default, flock.Feeds.Ground, IsShorn(flock))
             : new RoomNeeded(rooms.Average(r => r.Floor), rooms.Average(r => r.Trough));

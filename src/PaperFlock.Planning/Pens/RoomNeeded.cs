@@ -24,6 +24,10 @@ internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
         return new RoomNeeded(shorn ? Math.Round(floor * ShornFloor, 4) : floor, Along(weight, 50, 0.4m, 90, 0.6m));
     }
 
+    /// <summary>How many ewes with lambs to six weeks a straw-bedded floor holds: DEFRA PB5162, 2.0 to 2.2 m² each, hill 1.8 to 2.0; the roomier figure.</summary>
+    /// <param name="floor">Square metres.</param>
+    public static int EwesWithLambs(decimal floor, Ground ground) => (int)Math.Floor(floor / (ground == Ground.Hill ? 2.0m : 2.2m));
+
     /// <summary>What several ewes want over fewer of them.</summary>
     public RoomNeeded Less(RoomNeeded fewer) => new(Floor - fewer.Floor, Trough - fewer.Trough);
 

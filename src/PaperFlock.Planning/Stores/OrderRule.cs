@@ -12,7 +12,7 @@ internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<Local
 
     /// <returns>Null when none is used.</returns>
     /// <param name="pack">What one pack holds; null for what comes loose.</param>
-    public StoreItem? Weighed(string item, DailyUse use, string packName, Mass? pack, string basis)
+    public StoreItem? Weighed(StoreKind kind, string? name, DailyUse use, StorePack? sold, Mass? pack, decimal rate)
     {
         if (use.IsEmpty)
         {
@@ -21,15 +21,15 @@ internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<Local
 
         int? packs = pack is { } p ? Packs(use.Total / p.Kilograms) : null;
         return new StoreItem(
-            item, use.Total, packs, packName, pack?.Kilograms, use.First, use.Last, OrderBy(use), use.Weeks(), basis);
+            kind, name, use.Total, packs, sold, pack?.Kilograms, use.First, use.Last, OrderBy(use), use.Weeks(), rate);
     }
 
     /// <param name="neededTo">The last day the last of them is still in use.</param>
     /// <returns>Null when none is used.</returns>
-    public StoreItem? Counted(string item, DailyUse use, LocalDate neededTo, string packName, Mass pack, string basis) => use.IsEmpty
+    public StoreItem? Counted(StoreKind kind, string? name, DailyUse use, LocalDate neededTo, StorePack sold, Mass pack) => use.IsEmpty
         ? null
         : new StoreItem(
-            item, null, Packs(use.Total), packName, pack.Kilograms, use.First, neededTo, OrderBy(use), use.Weeks(), basis);
+            kind, name, null, Packs(use.Total), sold, pack.Kilograms, use.First, neededTo, OrderBy(use), use.Weeks(), 0);
 
     private int Packs(decimal plain) => (int)Math.Ceiling((plain * (1 + margin)) - Rounding);
 

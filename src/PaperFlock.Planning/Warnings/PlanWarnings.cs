@@ -7,12 +7,13 @@ namespace PaperFlock.Planning.Warnings;
 internal static class PlanWarnings
 {
     public static ImmutableArray<PlanWarning> Of(
-        Flock flock, LocalDate asOf, ImmutableArray<GroupPlan> groups, ImmutableArray<EwePlan> ewes, ImmutableArray<Job> jobs) =>
+        Flock flock, LocalDate asOf, ImmutableArray<GroupPlan> groups, ImmutableArray<EwePlan> ewes, ImmutableArray<Job> jobs, HousingPlan housing) =>
     [
         .. ewes.SelectMany(e => EweWarnings.For(flock, e)),
         .. groups.SelectMany(g => ScanWarnings.For(flock, g, ewes, jobs, asOf)),
         .. groups.SelectMany(g => TooManyEwes(flock, g.Group, ewes)),
         .. jobs.Where(j => j.Date is null).Select(j => new PlanWarning.NoDayForJob(j)),
+        .. housing.Pens.Where(p => p.Capacity == 0 && p.Ewes.IsEmpty).Select(p => new PlanWarning.PenTooSmall(p.Pen)),
         .. ShornOutdoors(flock),
     ];
 

@@ -17,7 +17,7 @@ internal static class ScanWarnings
 
         var scan = jobs.First(j => j.Kind == JobKind.Scan && j.Group == group).ShownOn;
         var warnings = TooEarly(flock, group, unscanned, scan).ToList();
-        var feedFrom = plan.FirstDue?.PlusDays(-7 * flock.Practice.FeedWeeksBeforeLambing);
+        var feedFrom = plan.FirstDue?.PlusDays(-7 * flock.Practice.FeedWeeksBeforeLambing.Twin);
         if (feedFrom is { } feeding && asOf >= feeding)
         {
             warnings.Add(new PlanWarning.NotScannedByFeeding(group, unscanned.Count, feeding));

@@ -2,24 +2,27 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.BeforeTheTup;
 
 /// <summary>Teeth, toes and teats: a row a ewe, words to ring, and what to do with her.</summary>
-internal sealed class BeforeTheTupSheet : ISheetMaker
+internal static class BeforeTheTupSheet
 {
-    public const string KindWord = "before-tup";
-    private const string Code = "TTT";
+    public static readonly SheetDefinition Definition = new("before-tup", "TTT", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "before the tup: teeth, toes, teats; ring what you find",
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var job = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {DateText.Long(d)}." : "";
-        var head = context.Head("Before the tup: teeth, toes, teats", Code, Block.Sentences(day, "Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot."), sideways: true);
+        var lead = Block.Sentences(day, "Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.");
         var rows = PencilLists.BeforeTheTup(context.Plan).Select(e => Row(context, e));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
@@ -34,7 +37,7 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, TupCheck(context), Block.Notes(context.TableRow)], 12);
-        return [new Sheet(Kind, Code, "Before the tup: teeth, toes, teats", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
+        return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body)];
     }
 
     private static TableRow Row(SheetContext context, EwePlan plan)
@@ -50,7 +53,8 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                 Block.Cell(Advice(plan)),
             ],
             context.TableRow,
-            Name: ewe.CallName);
+            Name: ewe.CallName,
+            About: RowKey.Of(ewe));
     }
 
     private static TableCell Found(string? found, string choices) =>
@@ -82,7 +86,8 @@ internal sealed class BeforeTheTupSheet : ISheetMaker
                                 Block.Cell("yes   no", TypeScale.Label, TextAlign.Centre),
                                 Block.Blank(),
                             ],
-                            context.TableRow)),
+                            context.TableRow,
+                            About: RowKey.Named(RowKind.Tup, t))),
                     ])
                 { Name = "tups", RowHeaders = true }),
             Mm(40));

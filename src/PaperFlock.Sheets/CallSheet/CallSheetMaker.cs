@@ -4,16 +4,23 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Structure;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.CallSheet;
 
 /// <summary>By the telephone: where this is, whom to ring, what to say, and what will not wait.</summary>
-internal sealed class CallSheetMaker : ISheetMaker
+internal static class CallSheetMaker
 {
-    public const string KindWord = "calls";
-    private const string Code = "CALL";
+    public static readonly SheetDefinition Definition = new("calls", "CALL", SheetUse.Pinned)
+    {
+        Lives = "by the telephone",
+        Purpose = "where this is, whom to ring, what to say; what is urgent and what is not",
+        IsForSitter = true,
+        IsFrontsOnly = true,
+        Make = Make,
+    };
 
     /// <summary>Limits that are the vet's to give, for these ewes and this place.</summary>
     private static string[] ForTheVet() =>
@@ -21,11 +28,8 @@ internal sealed class CallSheetMaker : ISheetMaker
         "Too long straining with nothing to show is", "Too long since the waters broke is", "Too thin is a condition score of", "A lamb is too cold at", "Signed, day",
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var head = context.Head("Call sheet", Code, "Ring early. Nobody minds being woken; everybody minds a dead ewe.");
         var body = new Column(
             [
                 Place(context.Flock.Holding),
@@ -39,9 +43,7 @@ internal sealed class CallSheetMaker : ISheetMaker
             ],
             12);
 
-        // Both pages are fronts, to pin side by side: nobody turns a pinned sheet over.
-        var sides = Binder.FrontsOnly(context, Code, body, context.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, "Call sheet", SheetUse.Pinned, sides)];
+        return [Binder.Upright(context, Definition, "Call sheet", "Ring early. Nobody minds being woken; everybody minds a dead ewe.", body)];
     }
 
     private static Box Place(Holding holding)
@@ -83,7 +85,8 @@ internal sealed class CallSheetMaker : ISheetMaker
                         Block.Cell(Block.Column(0, Block.Text(c.Role, TypeScale.BodyBold), Block.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), TypeScale.Body))),
                         Block.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
                     ],
-                    Mm(15))),
+                    Mm(15),
+                    About: RowKey.Named(RowKind.Contact, c.Role))),
             ];
         return Block.Column(
             4,

@@ -5,10 +5,15 @@ using PaperFlock.Sheets.Theme;
 namespace PaperFlock.Sheets.Cautions;
 
 /// <summary>What can hurt people and sheep, and who decides. No doses and no limits: labels, vets and local rules have those.</summary>
-internal sealed class CautionsSheet : ISheetMaker
+internal static class CautionsSheet
 {
-    public const string KindWord = "cautions";
-    private const string Code = "SAFE";
+    public static readonly SheetDefinition Definition = new("cautions", "SAFE", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "what can hurt people and sheep, and what only the vet decides",
+        IsForSitter = true,
+        Make = Make,
+    };
 
     /// <summary>
     /// Pregnancy: advice of the Scottish Government and the UK Health Protection Agency for pregnant women at lambing. Copper: P. Rogers, Grange,
@@ -50,17 +55,14 @@ internal sealed class CautionsSheet : ISheetMaker
         ]),
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var head = context.Head("Cautions", Code, "Read once before you begin, and again before you are tired.");
         var body = new Column(
             [
                 .. Parts().Select(p => (Element)new KeepTogether(new Column(
                     [Block.Heading(p.Title), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
             ],
             10);
-        return [new Sheet(Kind, Code, "Cautions", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Cautions", "Read once before you begin, and again before you are tired.", body)];
     }
 }

@@ -6,64 +6,47 @@ using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.EweCards;
 
-/// <summary>Her concentrate week by week; weeks with the same amount are said once.</summary>
+/// <summary>Her concentrate a day, row by row of her chart to the last; rows with the same amount are said once.</summary>
 internal static class CardRation
 {
     private const int Columns = 4;
 
+    /// <summary>Two lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
+    private const int MostSteps = 2 * Columns;
+
     public static Element? Of(SheetContext context, EwePlan ewe, double width)
     {
-        var group = context.Plan.TroughGroups.FirstOrDefault(g => g.Name == ewe.TroughGroup);
-        if (group is null)
+        if (!ewe.IsCarrying || context.Plan.Feeding.ChartOf(ewe) is not { } chart)
         {
             return null;
         }
 
-        var steps = Steps(group);
-        if (steps.Length <= 2)
+        var steps = Steps(chart);
+        if (chart.IsForageOnly || steps.Length <= 2)
         {
-            return Block.Text(Sentence(context, group, steps), TypeScale.Label, leading: 1.25);
+            return Block.Text(Sentence(context, chart, steps), TypeScale.Label, leading: 1.25);
         }
 
         var rows = ImmutableArray.CreateBuilder<TableRow>();
-
-        // Her weeks all begin on the same weekday, so it stands once.
-        foreach (var chunk in steps.Take(Columns * 2).Chunk(Columns))
+        foreach (var chunk in steps.TakeLast(MostSteps).Chunk(Columns))
         {
-            rows.Add(Row($"from {DateText.Weekday(group.FirstDue.DayOfWeek)}", chunk.Select(s => DateText.DayMonth(s.WeekBeginning)), TypeScale.Label));
-            rows.Add(Row($"{context.Amounts.RationUnit} a day", chunk.Select(s => context.Amounts.RationFigure(s.KgPerEwePerDay)), TypeScale.LabelBold));
+            rows.Add(Row("from", chunk.Select(s => DateText.DayMonth(s.From)), TypeScale.Label));
+            rows.Add(Row($"{context.Amounts.FeedUnit} a day", chunk.Select(s => context.Amounts.PlainFigure(s.KgPerEwePerDay)), TypeScale.LabelBold));
         }
 
-        return new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true };
+        return Block.Column(
+            2,
+            Block.Text($"fed by {chart.Code}", TypeScale.Label),
+            new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true });
     }
 
-    /// <summary>The weeks in which her amount or the number of feeds changes.</summary>
-    private static ImmutableArray<FeedWeek> Steps(TroughGroup group)
-    {
-        var steps = ImmutableArray.CreateBuilder<FeedWeek>();
-        foreach (var week in group.Weeks)
-        {
-            if (steps.Count == 0 || steps[^1].KgPerEwePerDay != week.KgPerEwePerDay)
-            {
-                steps.Add(week);
-            }
-        }
+    /// <summary>The rows in which her amount changes.</summary>
+    internal static ImmutableArray<FeedRow> Steps(FeedChart chart) =>
+        [.. chart.Rows.Where((r, i) => i == 0 || chart.Rows[i - 1].KgPerEwePerDay != r.KgPerEwePerDay)];
 
-        return steps.ToImmutable();
-    }
-
-    private static string Sentence(SheetContext context, TroughGroup group, ImmutableArray<FeedWeek> steps)
-    {
-        var amounts = steps.Select((s, i) => i == 0
-            ? $"{context.Amounts.Ration(s.KgPerEwePerDay)} a day from {DateText.Short(s.WeekBeginning)}"
-            : $"{context.Amounts.Ration(s.KgPerEwePerDay)} from {DateText.Short(s.WeekBeginning)}");
-        var feeds = group.Weeks
-            .Where((w, i) => i == 0 || w.FeedsPerDay != group.Weeks[i - 1].FeedsPerDay)
-            .Select((w, i) => i == 0
-                ? English.Count(w.FeedsPerDay, "feed", "feeds")
-                : $"{Amounts.Figure(w.FeedsPerDay, "0")} from {DateText.Short(w.WeekBeginning)}");
-        return $"Fed with {group.Name}: {string.Join(", ", amounts)}, in {string.Join(", ", feeds)}.";
-    }
+    private static string Sentence(SheetContext context, FeedChart chart, ImmutableArray<FeedRow> steps) => chart.IsForageOnly
+        ? "Forage alone, no concentrate."
+        : $"Fed by {chart.Code}: {string.Join(", ", steps.Select((s, i) => $"{context.Amounts.Plain(s.KgPerEwePerDay)}{(i == 0 ? " a day" : "")} from {DateText.Short(s.From)}"))}.";
 
     private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)
     {

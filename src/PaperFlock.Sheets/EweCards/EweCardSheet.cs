@@ -12,14 +12,17 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>A card a ewe, for the pocket: who she is and what is planned on the front, her lambing to write down on the back.</summary>
-internal sealed class EweCardSheet : ISheetMaker
+internal static class EweCardSheet
 {
-    public const string KindWord = "cards";
-    private const string Code = "CARD";
+    public static readonly SheetDefinition Definition = new("cards", "CARD", SheetUse.CutUp)
+    {
+        Lives = "pocket, box",
+        Purpose = "a ewe: who she is, when she is due, what is done to her; her lambing on the back",
+        IsForSitter = true,
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var format = new CardFormat(context.Paper, context.Print.Duplex == Flocks.Duplex.ShortEdge);
         var codes = CardCodes.Of(context.Plan.Ewes);
@@ -45,14 +48,14 @@ internal sealed class EweCardSheet : ISheetMaker
             parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe.CallName, [fronts[place], backs[place]])));
             var front = Page(format, fronts, number);
             var back = Page(format, backs, number with { Side = PageSide.Back });
-            var label = $"{Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
-            var pair = Binder.Sides(context, Code, [front, back], isMarked: true);
+            var label = $"{Definition.Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
+            var pair = Binder.Sides(context, Definition.Code, [front, back], isMarked: true);
             sides.Add(pair[0] with { Label = label, Contents = names });
             sides.Add(pair[1] with { Label = $"{label} back" });
         }
 
         var title = $"Ewe cards, {English.Count(ewes.Length, "card", "cards")}";
-        return [new Sheet(KindWord, Code, title, SheetUse.CutUp, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
+        return [new Sheet(Definition, Definition.Code, title, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
     }
 
     private static Piece Card(SheetContext context, CardFormat format, EwePlan ewe, Element card, ImmutableDictionary<string, string> codes) =>

@@ -1,45 +1,64 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Theme;
+using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.FeedCharts;
 
-/// <summary>Pinned over the feed bins: what goes into the trough, for the whole group, at each feed, week by week.</summary>
-internal sealed class FeedChartSheet : ISheetMaker
+/// <summary>Pinned over the feed bins: count the heads at the trough and read off what goes into it, week by week.</summary>
+internal static class FeedChartSheet
 {
-    public const string KindWord = "feed";
-    private const string CodePrefix = "FEED-";
-
-    /// <summary>Points between the table and the words below it.</summary>
-    private const double AboveFoot = 5;
-
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context) =>
-        [.. context.Plan.TroughGroups.Where(g => g.Weeks.Any(w => context.Concerns(w.WeekBeginning, w.WeekBeginning.PlusDays(6)))).Select(g => Chart(context, g))];
-
-    public static bool IsCode(string code) => code.StartsWith(CodePrefix, StringComparison.Ordinal);
-
-    private static Sheet Chart(SheetContext context, TroughGroup group)
+    public static readonly SheetDefinition Definition = new("feed", "FEED", SheetUse.Pinned)
     {
-        var code = CodePrefix + group.Number.ToString(CultureInfo.InvariantCulture);
-        var where = group.Pen is null ? "" : $" · {group.Pen}";
-        var title = $"{group.Name}{where} · {English.Count(group.Ewes.Length, "ewe", "ewes")}";
-        var head = context.Head(title, code, FeedText.Lead(context, group), context.Mark.IssueWords, sideways: true);
-        var table = FeedTable.Of(context, group, RoomForTable(context, head, FeedText.Foot(context, group)));
-        var body = new Column([table, FeedText.Foot(context, group)], AboveFoot) { Name = title };
-        var sides = Binder.FrontsOnly(context, code, body, context.SidewaysDesign(code, head));
-        var named = $"Feed chart: {group.Name}{where}";
-        return new Sheet(KindWord, code, named, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(code, named, sides)] };
+        Lives = "over the bins",
+        Purpose = "what goes into a trough at each feed, by the heads that stand at it",
+        IsForSitter = true,
+        IsFrontsOnly = true,
+        IsOneLeaf = true,
+        Together = "Feed charts",
+        Make = Make,
+    };
+
+    /// <summary>Points between the table and the words above and below it.</summary>
+    private const double Apart = 5;
+
+    private static readonly double TallestRow = Mm(11);
+
+    private static ImmutableArray<Sheet> Make(SheetContext context)
+    {
+        var charts = context.Plan.Feeding.Charts
+            .Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To)))
+            .Select(c => Chart(context, c));
+        return [.. charts, .. LambedChart.Make(context)];
     }
 
-    /// <summary>What head, foot words and control line leave for the table, in points.</summary>
-    private static double RoomForTable(SheetContext context, Element head, Element foot)
+    private static Sheet Chart(SheetContext context, FeedChart chart)
+    {
+        var title = FeedText.Class(chart);
+        var foot = FeedFoot.Of(context);
+        var lead = FeedLead.Of(context, chart);
+        var head = context.Head(title, chart.Code, sideways: true);
+        var room = Room(context, head, lead, foot);
+        var rows = ReckonerTable.Shown(context, chart).Length;
+        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, context.TableTick + 3, TallestRow));
+        var body = new Column([lead, table, foot], Apart) { Name = title };
+        return Pinned(context, chart.Code, title, body, head);
+    }
+
+    internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head) =>
+        Binder.Bind(context, Definition, code, $"Feed chart: {title}", body, context.SidewaysDesign(code, head));
+
+    /// <summary>What everything else on the page leaves for the table, in points.</summary>
+    private static double Room(SheetContext context, params ReadOnlySpan<Element> others)
     {
         var body = context.SidewaysBody;
-        return body.Height - Heights.Of(head, body.Width, context) - Heights.Of(foot, body.Width, context)
-            - Heights.Of(context.ControlLine("FEED", body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - AboveFoot - 1;
+        var room = body.Height - Heights.Of(context.ControlLine(Definition.Code, body.Width), body.Width, context) - (2 * SheetContext.SidewaysGap) - (2 * Apart) - 2;
+        foreach (var other in others)
+        {
+            room -= Heights.Of(other, body.Width, context);
+        }
+
+        return room;
     }
 }

@@ -20,25 +20,6 @@ internal static class GuideText
         ]),
     ];
 
-    public static ImmutableArray<(string Code, string Lives, string Use)> Sheets() =>
-    [
-        ("REG", "binder, first", "which sheets there are and which issue of each is right"),
-        ("HAND", "binder", "read through together before the keeper goes, read back, signed by both"),
-        ("CALL", "by the telephone", "where this is, whom to ring, what to say; what is urgent and what is not"),
-        ("WALL", "wall", "the season: what is done on which day, rounds a day, feed, when lambs are due"),
-        ("JOBS", "binder", "every job, why it is on that day, the last day it is any use"),
-        ("TTT", "binder", "before the tup: teeth, toes, teats; ring what you find"),
-        ("RADL", "clipboard", "which raddle colour from which day; the day each ewe was marked"),
-        ("SCAN", "clipboard", "at the scanner\u2019s crate: ring the lambs counted"),
-        ("FEED", "over the bins", "what goes into each trough at each feed, for all of the group together"),
-        ("STOR", "binder", "what to have in, and by when to order it; the lambing kit"),
-        ("HOUS", "binder", "who goes in which pen, and whether there is room"),
-        ("LOG", "clipboard", "each round: when it should be, when it was, what was found, what is left for tomorrow"),
-        ("LAMB", "lambing shed", "a row a ewe in the order they are expected"),
-        ("CARD", "pocket, box", "a ewe: who she is, when she is due, what is done to her; her lambing on the back"),
-        ("SAFE", "binder", "what can hurt people and sheep, and what only the vet decides"),
-    ];
-
     public static ImmutableArray<GuidePart> Back() =>
     [
         new("Every day", InOrder: true,

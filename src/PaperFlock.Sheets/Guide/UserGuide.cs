@@ -34,10 +34,9 @@ public static class UserGuide
         }
 
         return new Sheet(
-            "guide",
+            new SheetDefinition("guide", Code, SheetUse.Binder),
             Code,
             "How to use this pack",
-            SheetUse.Binder,
             [.. pages.Select(p => new SheetSide(p, string.Create(CultureInfo.InvariantCulture, $"{Code} {p.Number.Number}"), []))]);
     }
 
@@ -81,8 +80,8 @@ public static class UserGuide
         [Track.Fixed(Mm(19)), Track.Fixed(Mm(31)), Track.Share()],
         [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("what it is for", TypeScale.Label)])],
         [
-            .. GuideText.Sheets().Select(s => new TableRow(
-                [Block.Cell(s.Code, new TextStyle(Face.MonoBold, 11)), Block.Cell(s.Lives, TypeScale.Label), Block.Cell(s.Use, TypeScale.Body)],
+            .. PackSheets.All.Select(s => new TableRow(
+                [Block.Cell(s.Code, new TextStyle(Face.MonoBold, 11)), Block.Cell(s.Lives, TypeScale.Label), Block.Cell(s.Purpose, TypeScale.Body)],
                 MinHeight: Mm(8),
                 Name: s.Code)),
         ])

@@ -30,14 +30,7 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
         }
 
         lines.Add($"Count {English.Count(plan.Ewes.Length, "ewe", "ewes")}, {plan.Ewes.Count(e => e.IsCarrying)} of them still to lamb.");
-        foreach (var group in plan.TroughGroups)
-        {
-            var week = group.Weeks.LastOrDefault(w => w.WeekBeginning <= away.From && away.From < w.WeekBeginning.PlusDays(7));
-            if (week is not null)
-            {
-                lines.Add(Fed(context, group, week));
-            }
-        }
+        lines.AddRange(plan.Feeding.On(away.From).Where(t => t.Kind is not null).Select(t => Fed(context, t, away)));
 
         var expected = plan.Lambing.Days.Where(d => d.Date >= away.From && d.Date <= away.To).Sum(d => d.ExpectedEwes);
         lines.Add(expected < 0.05
@@ -58,12 +51,13 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
             $"{rounds}\u00a0rounds a day: {times}. Times move with the sun: the log has each day's.");
     }
 
-    private static string Fed(SheetContext context, TroughGroup group, FeedWeek week)
+    private static string Fed(SheetContext context, Trough trough, Absence away)
     {
-        var who = group.Pen is { } pen ? $"{group.Name} ({pen})" : group.Name;
-        var ewes = English.Count(week.Ewes, "ewe", "ewes");
-        var feeds = English.Count(week.FeedsPerDay, "feed", "feeds");
-        return $"{who}: {ewes}, {context.Amounts.Feed(week.KgPerFeedForGroup)} at each of {feeds} a day. Chart FEED-{group.Number}.";
+        var chart = context.Plan.Feeding.Charts.First(c => c.Code == trough.Chart);
+        var ewes = English.Count(trough.Ewes.Length, "ewe", "ewes");
+        var rows = chart.Rows.Where(r => r.From <= away.To && r.To >= away.From && !r.FedAt.IsEmpty)
+            .Select((r, i) => (i == 0 ? "" : $"from {DateText.Short(r.From)} ") + $"{context.Amounts.Plain(r.KgPerFeedByHeads[trough.Ewes.Length - 1])} at {string.Join(" and ", r.FedAt.Select(FeedText.Time))}").ToList();
+        return $"{FeedText.Trough(trough, context.Plan.Feeding)}: {ewes}, {(rows.Count == 0 ? "forage alone" : $"all of them together {string.Join(", ", rows)}")}. Chart {chart.Code}.";
     }
 
     private static ImmutableArray<string> JobsThen(SeasonPlan plan, Absence away)

@@ -7,13 +7,18 @@ using PaperFlock.Sheets.Theme;
 namespace PaperFlock.Sheets.Handover;
 
 /// <summary>One for each absence: read through together, read back, signed by both.</summary>
-internal sealed class HandoverSheet : ISheetMaker
+internal static class HandoverSheet
 {
-    public const string KindWord = "handover";
+    public static readonly SheetDefinition Definition = new("handover", "HAND", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "read through together before the keeper goes, read back, signed by both",
+        IsForSitter = true,
+        Together = "Handovers",
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context) =>
+    private static ImmutableArray<Sheet> Make(SheetContext context) =>
         [.. Absences(context).Select(a => One(context, a))];
 
     /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found.</summary>
@@ -27,7 +32,7 @@ internal sealed class HandoverSheet : ISheetMaker
 
     private static Sheet One(SheetContext context, Absence away)
     {
-        var code = $"HAND-{DateText.Code(away.From)}";
+        var code = $"{Definition.Code}-{DateText.Code(away.From)}";
         var who = away.Sitter ?? "the sitter";
         var head = context.Head(
             "Handover",
@@ -52,8 +57,7 @@ internal sealed class HandoverSheet : ISheetMaker
                 new LogLines(context.TableRow, AtLeast: 0),
             ],
             7);
-        var sides = Binder.BothSides(context, code, body, context.UprightDesign(code, head));
-        return new Sheet(KindWord, code, $"Handover to {who}, {DateText.Short(away.From)}", SheetUse.Binder, sides) { Last = away.To };
+        return Binder.Bind(context, Definition, code, $"Handover to {who}, {DateText.Short(away.From)}", body, context.UprightDesign(code, head)) with { Last = away.To };
     }
 
     private static string Lead(Absence away)

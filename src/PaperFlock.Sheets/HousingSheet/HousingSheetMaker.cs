@@ -2,16 +2,21 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.HousingSheet;
 
 /// <summary>Bringing them in: who goes in which pen, whether there is room, and the order of the day.</summary>
-internal sealed class HousingSheetMaker : ISheetMaker
+internal static class HousingSheetMaker
 {
-    public const string KindWord = "housing";
-    private const string Code = "HOUS";
+    public static readonly SheetDefinition Definition = new("housing", "HOUS", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "who goes in which pen, and whether there is room",
+        Make = Make,
+    };
 
     /// <summary>Common practice, no source.</summary>
     private static string[] Shed() =>
@@ -20,9 +25,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
         "lambing pens up, clean, with bucket and hay", "lights work", "nothing sharp, no wire, no twine on the floor",
     ];
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
         if (!plan.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag))
@@ -30,9 +33,7 @@ internal sealed class HousingSheetMaker : ISheetMaker
             return [];
         }
 
-        var head = context.Head("Housing and dagging", Code, HousingText.Of(plan.Housing, plan.Flock.Housing));
-        var body = new Column([.. Parts(context)], 11);
-        return [new Sheet(Kind, Code, "Housing and dagging", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Housing and dagging", HousingText.Of(plan.Housing, plan.Flock.Housing), new Column([.. Parts(context)], 11))];
     }
 
     private static IEnumerable<Element> Parts(SheetContext context)
@@ -84,7 +85,8 @@ internal sealed class HousingSheetMaker : ISheetMaker
                     Block.Cell(context.Amounts.Floor(p.FloorNeeded, p.FloorThere), TypeScale.Body, TextAlign.Centre),
                     Block.Cell(p.TroughThere is { } t ? $"{context.Amounts.Metres(p.TroughNeeded)} of {context.Amounts.Metres(t)}" : $"{context.Amounts.Metres(p.TroughNeeded)}, none named", TypeScale.Body, TextAlign.Centre),
                 ],
-                24)),
+                24,
+                About: RowKey.Named(RowKind.Pen, p.Pen.Name))),
         ])
     { Name = "pens", RowHeaders = true };
 

@@ -19,10 +19,9 @@ internal static class ChangeMarks
     /// <param name="page">A page, a card or a planner, upright.</param>
     /// <param name="before">What the leaf it belongs to said.</param>
     /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>; null for bars in the padding of rows, and none beside paragraphs.</param>
-    /// <param name="lastIsForWords">The last cell of a row is there to be read and never to be written in: it takes words that other cells have no room for.</param>
-    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, bool lastIsForWords, ITextMeasurer measurer)
+    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, ITextMeasurer measurer)
     {
-        var rows = PageReading.Read(page);
+        var rows = RowOnPage.Of(page);
         var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
         if (changes.Length == 0)
         {
@@ -38,50 +37,18 @@ internal static class ChangeMarks
                 items.Add(new RectItem(barAt ?? row.Left + InRow, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
             }
 
-            if (row.Piece is { IsRow: true } piece)
+            if (row.Piece is { } piece)
             {
-                items.AddRange(Words(piece, change.WasByCell(day), lastIsForWords, measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline, SpaceFollows = true }));
+                items.AddRange(Words(piece, change.WasByCell(day), measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline, SpaceFollows = true }));
             }
         }
 
-        var marks = new Piece(page.Size, items.ToImmutable(), PageReading.IssueMark) { Tag = StructureTag.Paragraph };
+        var marks = new Piece(page.Size, items.ToImmutable()) { About = NotContent.Instance, Tag = StructureTag.Paragraph };
         return page with { Items = page.Items.Add(new PieceItem(0, 0, marks)) };
     }
 
-    private static IEnumerable<TextItem> Words(Piece row, ImmutableArray<(int Cell, string Words)> was, bool lastIsForWords, ITextMeasurer measurer)
-    {
-        string? left = null;
-        var last = row.Items.OfType<PieceItem>().Count() - 1;
-        foreach (var (cell, words) in was)
-        {
-            if (Place(row, cell, words, measurer) is { } text)
-            {
-                lastIsForWords &= cell != last;
-                yield return text;
-            }
-            else
-            {
-                left ??= words;
-            }
-        }
-
-        if (lastIsForWords && left is not null && InLast(row, left, measurer) is { } inLast)
-        {
-            yield return inLast;
-        }
-    }
-
-    private static TextItem? InLast(Piece row, string words, ITextMeasurer measurer)
-    {
-        var cells = row.Items.OfType<PieceItem>().ToArray();
-        var last = cells[^1];
-        var width = measurer.WidthOf(words, Was);
-        return !last.Piece.Items.IsEmpty
-            ? Place(row, cells.Length - 1, words, measurer)
-            : last.X + width <= row.Size.Width - Air
-                ? new TextItem(last.X, (row.Size.Height / 2) + (Was.Size / 3), words, Was, width)
-                : null;
-    }
+    private static IEnumerable<TextItem> Words(Piece row, ImmutableArray<(int Cell, string Words)> was, ITextMeasurer measurer) =>
+        was.Select(w => Place(row, w.Cell, w.Words, measurer)).OfType<TextItem>();
 
     /// <summary>Below what the cell says now, else above or beside it; null where none has room for the whole of the words.</summary>
     private static TextItem? Place(Piece row, int cell, string words, ITextMeasurer measurer)

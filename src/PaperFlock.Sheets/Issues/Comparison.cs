@@ -31,8 +31,10 @@ internal static class Comparison
         }
 
         var same = before.Leaf.SaysOn(day, leaf);
+
+        // The paper in the binder has its old label and title; what it says is written down anew, so that a record of an earlier format is taken over.
         return same && !whole
-            ? new LeafOutcome(before.Leaf, LeafFate.Kept, before.Issue, before.Replaces, [])
+            ? new LeafOutcome(before.Leaf with { Rows = leaf.Rows }, LeafFate.Kept, before.Issue, before.Replaces, [])
             : new LeafOutcome(leaf, LeafFate.Changed, number, before.Issue, same ? [] : RowDiff.Between(before.Leaf.Rows, leaf.Rows, day));
     }
 }

@@ -3,9 +3,7 @@ using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Register;
-using PaperFlock.Sheets.WallPlanner;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Issues;
@@ -28,7 +26,7 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     public int Number { get; } = (record?.Last.Number ?? 0) + (again ? 0 : 1);
 
     /// <summary>The issue of the leaf that this page takes the place of; null where there was none.</summary>
-    public int? Replaces(string code, PageNumber page) => code == RegisterSheet.Code ? LastRegister : Replaces(IdOf(code, page));
+    public int? Replaces(string code, PageNumber page) => code == RegisterSheet.Definition.Code ? LastRegister : Replaces(IdOf(code, page));
 
     /// <summary>A register comes with every issue.</summary>
     private int? LastRegister => Number > 1 ? Number - 1 : null;
@@ -42,7 +40,7 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
         // On pages on their side rows end at the same edge of the paper on fronts and backs.
         var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
         var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
-        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer, FeedChartSheet.IsCode(code)) };
+        return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer) };
     }
 
     /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>
@@ -51,10 +49,8 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <summary>A planner that is cut into tiles: its bars stand inside it.</summary>
     public Piece MarkedPoster(Piece poster, string id, ITextMeasurer measurer) => Marked(poster, id, null, measurer);
 
-    /// <summary>All pages of a planner are one leaf, and so are those of a chart.</summary>
-    private static string IdOf(string code, PageNumber page) =>
-        Leaves.Id(code, code == WallPlannerSheet.Code || FeedChartSheet.IsCode(code) ? 1 : Leaves.FirstPage(page));
+    private static string IdOf(string code, PageNumber page) => Leaves.Id(code, PackSheets.OfCode(code)?.IsOneLeaf == true ? 1 : Leaves.FirstPage(page));
 
-    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer, bool lastIsForWords = false) =>
-        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, lastIsForWords, measurer) : piece;
+    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer) =>
+        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
 }

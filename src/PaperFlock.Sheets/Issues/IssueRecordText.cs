@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.IO.Hashing;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
@@ -8,8 +7,7 @@ using NodaTime.Text;
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>
-/// The record as text a person can read: one line a leaf, its rows indented below it, and a check sum of it all on the last line, so that
-/// a record that was altered or cut short is known for what it is.
+/// Reads records of format 1, which nobody writes any more: text with one line a leaf, its rows indented below it, and a check sum of it all on the last line.
 /// </summary>
 /// <remarks>
 /// Parts of a line are parted by <c> | </c>; a last day follows after <c> @</c>. A backslash stands before any of <c>\ | @</c> in the words themselves.
@@ -18,65 +16,6 @@ namespace PaperFlock.Sheets.Issues;
 public static class IssueRecordText
 {
     private const string First = "PaperFlock issues, format 1";
-
-    public static string Write(IssueRecord record)
-    {
-        using var bytes = new MemoryStream();
-        Write(record, bytes);
-        return Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
-    }
-
-    /// <summary>In UTF-8, line by line: of a large flock it is some millions of bytes.</summary>
-    public static void Write(IssueRecord record, Stream output)
-    {
-        var text = new StringBuilder();
-        var hash = new XxHash128();
-        Line(First);
-        Line("# What has been printed of this pack, leaf by leaf. `paperflock pack --changed` holds the flock against it.");
-        Line("# Leave it as it is: if it is lost or altered, the next issue prints every leaf again, and nothing worse.");
-        Line(Join("pack", record.Pack));
-        Line(Join("paper", record.Paper));
-        Line(Join("files", record.Split ? "split" : "one"));
-        foreach (var issue in record.Issues)
-        {
-            Line(Join("issue", Number(issue.Number), Iso(issue.On), issue.What));
-        }
-
-        foreach (var (leaf, issue, replaces) in record.Leaves)
-        {
-            Line(Join("leaf", leaf.Id, $"issue {Number(issue)}", replaces is { } old ? $"replaces {Number(old)}" : "replaces none", leaf.Fingerprint, leaf.Label, leaf.Title) + At(leaf.Last));
-            foreach (var row in leaf.Rows)
-            {
-                text.Append("  ");
-                Part(row.Key, row.Last);
-                foreach (var cell in row.Cells)
-                {
-                    text.Append(" | ");
-                    Part(cell.Words, cell.Last);
-                }
-
-                text.Append('\n');
-            }
-
-            PassOn();
-        }
-
-        PassOn();
-        Line(Join("sum", Convert.ToHexString(hash.GetCurrentHash())));
-        PassOn();
-
-        void Line(string line) => text.Append(line).Append('\n');
-
-        void Part(string words, LocalDate? last) => Escape(words, text).Append(At(last));
-
-        void PassOn()
-        {
-            var bytes = Encoding.UTF8.GetBytes(text.ToString());
-            hash.Append(bytes);
-            output.Write(bytes);
-            text.Clear();
-        }
-    }
 
     /// <returns>Null when it is not a whole and unaltered record of this format.</returns>
     public static IssueRecord? Read(string text)
@@ -90,7 +29,7 @@ public static class IssueRecordText
 
         try
         {
-            return Parse(plain[..end].Split('\n', StringSplitOptions.RemoveEmptyEntries));
+            return Parse(plain[..end].Split('\n', StringSplitOptions.RemoveEmptyEntries)) is { IsSound: true } record ? record : null;
         }
         catch (Exception e) when (e is FormatException or ArgumentOutOfRangeException or OverflowException or UnparsableValueException)
         {
@@ -99,9 +38,9 @@ public static class IssueRecordText
         }
     }
 
-    private static IssueRecord? Parse(string[] lines)
+    private static IssueRecord Parse(string[] lines)
     {
-        string? pack = null, paper = null, files = null;
+        var (pack, paper, split) = (string.Empty, string.Empty, false);
         var issues = ImmutableArray.CreateBuilder<IssueLine>();
         var leaves = ImmutableArray.CreateBuilder<IssuedLeaf>();
         for (var i = 1; i < lines.Length;)
@@ -109,8 +48,6 @@ public static class IssueRecordText
             var parts = Split(lines[i++]);
             switch (parts[0].Words)
             {
-                case ['#', ..]:
-                    break;
                 case "pack":
                     pack = parts[1].Words;
                     break;
@@ -118,7 +55,7 @@ public static class IssueRecordText
                     paper = parts[1].Words;
                     break;
                 case "files":
-                    files = parts[1].Words;
+                    split = parts[1].Words == "split";
                     break;
                 case "issue":
                     issues.Add(new IssueLine(Number(parts[1].Words), Day(parts[2].Words), parts[3].Words));
@@ -128,44 +65,20 @@ public static class IssueRecordText
                     for (; i < lines.Length && lines[i].StartsWith("  ", StringComparison.Ordinal); i++)
                     {
                         var cells = Split(lines[i][2..]);
-                        rows.Add(new LeafRow(cells[0].Words, [.. cells.Skip(1)], cells[0].Last));
-                    }
-
-                    var leaf = new Leaf(parts[1].Words, parts[5].Words, parts[6].Words, parts[6].Last, rows.ToImmutable());
-                    if (leaf.Fingerprint != parts[4].Words)
-                    {
-                        return null;
+                        rows.Add(new LeafRow(RowKey.Named(RowKind.Earlier, cells[0].Words) with { Last = cells[0].Last }, [.. cells.Skip(1)]));
                     }
 
                     var replaces = parts[3].Words["replaces ".Length..];
-                    leaves.Add(new IssuedLeaf(leaf, Number(parts[2].Words["issue ".Length..]), replaces == "none" ? null : Number(replaces)));
+                    leaves.Add(new IssuedLeaf(
+                        new Leaf(parts[1].Words, parts[5].Words, parts[6].Words, rows.ToImmutable(), parts[6].Last),
+                        Number(parts[2].Words["issue ".Length..]),
+                        replaces == "none" ? null : Number(replaces)));
                     break;
-                default:
-                    return null;
             }
         }
 
-        return pack is null || paper is null || files is null || issues.Count == 0 ? null : new IssueRecord(pack, paper, files == "split", issues.ToImmutable(), leaves.ToImmutable());
+        return new IssueRecord(pack, paper, split, issues.ToImmutable(), leaves.ToImmutable());
     }
-
-    private static string Join(params string[] parts) => string.Join(" | ", parts.Select(p => Escape(p, new StringBuilder()).ToString()));
-
-    private static StringBuilder Escape(string words, StringBuilder text)
-    {
-        foreach (var c in words)
-        {
-            if (c is '\\' or '|' or '@')
-            {
-                text.Append('\\');
-            }
-
-            text.Append(c is '\n' or '\r' ? ' ' : c);
-        }
-
-        return text;
-    }
-
-    private static string At(LocalDate? day) => day is { } d ? $" @{Iso(d)}" : string.Empty;
 
     /// <summary>The parts of a line, each with its last day.</summary>
     private static List<LeafCell> Split(string line)
@@ -202,13 +115,19 @@ public static class IssueRecordText
         }
     }
 
-    private static string Sum(string text) => Convert.ToHexString(XxHash128.Hash(Encoding.UTF8.GetBytes(text)));
+    /// <summary>FNV-1a, 128 bits wide, in 32 hexadecimal digits: http://www.isthe.com/chongo/tech/comp/fnv/</summary>
+    private static string Sum(string text)
+    {
+        var (sum, prime) = (new UInt128(0x6C62272E07BB0142, 0x62B821756295C58D), new UInt128(1UL << 24, 315));
+        foreach (var value in Encoding.UTF8.GetBytes(text))
+        {
+            sum = unchecked((sum ^ value) * prime);
+        }
 
-    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+        return sum.ToString("X32", CultureInfo.InvariantCulture);
+    }
 
     private static LocalDate Day(string text) => LocalDatePattern.Iso.Parse(text).Value;
-
-    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     private static int Number(string text) => int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Pieces;
 
 namespace PaperFlock.Sheets.Issues;
 
@@ -8,8 +9,8 @@ namespace PaperFlock.Sheets.Issues;
 internal static class Leaves
 {
     public static IEnumerable<Leaf> Of(Sheet sheet) => sheet.Parts.IsEmpty
-        ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides), sheet.Title, sheet.Last, RowsOf(sides.Select(s => s.Page.Content))))
-        : sheet.Parts.Select(part => new Leaf(part.Id, part.Label, part.Title, sheet.Last, sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces)));
+        ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides), sheet.Title, RowsOf(sides.Select(s => s.Page.Content)), sheet.Last))
+        : sheet.Parts.Select(part => new Leaf(part.Id, part.Label, part.Title, sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces), sheet.Last));
 
     /// <summary>The same leaves by name alone, without reading them.</summary>
     public static IEnumerable<string> IdsOf(Sheet sheet) =>
@@ -38,13 +39,13 @@ internal static class Leaves
     private static string LabelOf(ImmutableArray<SheetSide> sides) =>
         sides.Length > 1 && !sides[1].IsBlank ? $"{sides[0].Label} and {sides[1].Page.Number.Number}" : sides[0].Label;
 
-    private static ImmutableArray<LeafRow> RowsOf(IEnumerable<Layout.Pieces.Piece> pieces) => [.. pieces.SelectMany(p => PageReading.Read(p)).Select(p => p.Row)];
+    private static ImmutableArray<LeafRow> RowsOf(IEnumerable<Piece> pieces) => [.. pieces.SelectMany(p => RowOnPage.Of(p)).Select(p => p.Row)];
 
     /// <summary>Heads that are repeated on every page count once, since pages come and go.</summary>
     private static ImmutableArray<LeafRow> OnePage(ImmutableArray<LeafRow> rows)
     {
         var said = new HashSet<string>(StringComparer.Ordinal);
-        return rows.RemoveAll(r => r.Key.Length == 0 && !said.Add(r.Cells[0].Words));
+        return rows.RemoveAll(r => r.Key.Kind == RowKind.Paragraph && !said.Add(r.Cells[0].Words));
     }
 
     private static IEnumerable<ImmutableArray<SheetSide>> ByFront(Sheet sheet)

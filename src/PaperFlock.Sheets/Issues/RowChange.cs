@@ -12,7 +12,7 @@ public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
     /// <summary>What changed, and what it was, in words for a list.</summary>
     public string Words(LocalDate day)
     {
-        var about = (Row ?? Old)!.Key;
+        var about = (Row ?? Old)!.Key.Name;
         var what = (Row, Old) switch
         {
             (null, { } gone) => $"gone: {Said(gone, day)}",
@@ -36,10 +36,10 @@ public sealed record RowChange(LeafRow? Row, LeafRow? Old, int Index)
 
     private static IEnumerable<int> Changed(LeafRow row, LeafRow old, LocalDate day) => row.Cells.Length != old.Cells.Length
         ? []
-        : Enumerable.Range(0, row.Cells.Length).Where(i => row.Cells[i].On(day) != old.Cells[i].On(day));
+        : Enumerable.Range(0, row.Cells.Length).Where(i => !row.Cells[i].SaysOn(day, old.Cells[i]));
 
     private static string Was(LeafCell old) =>
-        old.Words.Length == 0 ? "was blank" : $"was {old.Words}";
+        old.Words.Length == 0 ? "was blank" : $"was {HiddenWords.Shown(old.Words)}";
 
-    private static string Said(LeafRow row, LocalDate day) => string.Join(" ", row.Cells.Select(c => c.On(day)).Where(w => w.Length > 0));
+    private static string Said(LeafRow row, LocalDate day) => string.Join(" ", row.Cells.Select(c => HiddenWords.Shown(c.On(day))).Where(w => w.Length > 0));
 }

@@ -46,7 +46,7 @@ internal static class RowDiff
         var changes = ImmutableArray.CreateBuilder<RowChange>(gone.Count + added.Count);
         foreach (var (row, index, stayed) in added)
         {
-            var at = gone.FindIndex(old => old.Row.Key == row.Key && (row.Key.Length > 0 || old.Stayed == stayed));
+            var at = gone.FindIndex(old => old.Row.IsReplacedBy(row) && (old.Row.Key.Id.Length > 0 || old.Stayed == stayed));
             changes.Add(new RowChange(row, at < 0 ? null : gone[at].Row, index));
             if (at >= 0)
             {

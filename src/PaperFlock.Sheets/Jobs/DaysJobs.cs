@@ -11,7 +11,7 @@ namespace PaperFlock.Sheets.Jobs;
 /// </summary>
 internal static class DaysJobs
 {
-    public static ImmutableArray<Sheet> Make(SheetContext context, DateInterval days, string code)
+    public static ImmutableArray<Sheet> Make(SheetContext context, DateInterval days)
     {
         var plan = context.Plan;
         var then = JobLine.Of(plan, plan.Jobs.Where(j => days.Contains(j.ShownOn)));
@@ -33,8 +33,7 @@ internal static class DaysJobs
         }
 
         var title = $"Jobs, {DateText.Span(days)}";
-        var head = context.Head(title, code, "Tick what became of each job, with the day and your initials.");
         var body = new Column([.. parts, JobsSheet.AddedByHand(context)], 10);
-        return [new Sheet(JobsSheet.KindWord, code, title, SheetUse.Binder, Binder.BothSides(context, code, body, context.UprightDesign(code, head)))];
+        return [Binder.Upright(context, JobsSheet.Definition, title, "Tick what became of each job, with the day and your initials.", body)];
     }
 }

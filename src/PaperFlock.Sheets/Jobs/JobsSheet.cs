@@ -1,23 +1,27 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>Every job month by month, why it is on that day, the last day it is any use, and what became of it.</summary>
-internal sealed class JobsSheet : ISheetMaker
+internal static class JobsSheet
 {
-    public const string KindWord = "jobs";
-    private const string Code = "JOBS";
+    public static readonly SheetDefinition Definition = new("jobs", "JOBS", SheetUse.Binder)
+    {
+        Lives = "binder",
+        Purpose = "every job, why it is on that day, the last day it is any use",
+        IsForSitter = true,
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         if (context.OnlyDays is { } days)
         {
-            return DaysJobs.Make(context, days, Code);
+            return DaysJobs.Make(context, days);
         }
 
         var lines = JobLine.Of(context.Plan);
@@ -28,10 +32,8 @@ internal sealed class JobsSheet : ISheetMaker
 
         var gatherings = context.Plan.Gatherings.Length;
         var lead = $"Tick what became of each job. The ewes are gathered on {English.Count(gatherings, "day", "days")} in all, no more than needed.";
-        var head = context.Head("Jobs", Code, lead);
         var months = lines.GroupBy(e => (e.Job.ShownOn.Year, e.Job.ShownOn.Month)).Select(month => Part(context, DateText.Month(month.First().Job.ShownOn), [.. month]));
-        var sides = Binder.BothSides(context, Code, new Column([.. months, AddedByHand(context)], 10), context.UprightDesign(Code, head));
-        return [new Sheet(Kind, Code, "Jobs", SheetUse.Binder, sides)];
+        return [Binder.Upright(context, Definition, "Jobs", lead, new Column([.. months, AddedByHand(context)], 10))];
     }
 
     public static Element AddedByHand(SheetContext context) => Block.Ruled("Added by hand", TypeScale.Heading, context.TableRow, 3);
@@ -85,6 +87,7 @@ internal sealed class JobsSheet : ISheetMaker
                 Block.Blank(),
             ],
             Math.Max(context.TableRow, context.TableTick + 5),
-            Name: line.Title);
+            Name: line.Title,
+            About: new RowKey(RowKind.Job, line.Title + line.Groups, line.Title));
     }
 }

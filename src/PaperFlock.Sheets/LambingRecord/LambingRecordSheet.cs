@@ -3,20 +3,24 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.LambingRecord;
 
 /// <summary>A row a ewe in the order they are expected, to fill in as they lamb.</summary>
-internal sealed class LambingRecordSheet : ISheetMaker
+internal static class LambingRecordSheet
 {
-    public const string KindWord = "lambing";
-    private const string Code = "LAMB";
+    public static readonly SheetDefinition Definition = new("lambing", "LAMB", SheetUse.Binder)
+    {
+        Lives = "lambing shed",
+        Purpose = "a row a ewe in the order they are expected",
+        IsForSitter = true,
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var ewes = PencilLists.LambingRecord(context.Plan).Where(context.MayLamb).ToArray();
         if (ewes.Length == 0)
@@ -24,7 +28,6 @@ internal sealed class LambingRecordSheet : ISheetMaker
             return [];
         }
 
-        var head = context.Head("Lambing record", Code, "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", sideways: true);
         var table = new Table(
             [Track.Fixed(Mm(57)), Track.Fixed(Mm(38)), Track.Fixed(Mm(30)), Track.Fixed(Mm(26)), Track.Fixed(Mm(26)), Track.Fixed(Mm(28)), Track.Share()],
             [
@@ -39,7 +42,7 @@ internal sealed class LambingRecordSheet : ISheetMaker
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.BarnRow)], 12);
-        return [new Sheet(Kind, Code, "Lambing record", SheetUse.Binder, Binder.BothSides(context, Code, body, context.SidewaysDesign(Code, head)))];
+        return [Binder.Sideways(context, Definition, "Lambing record", "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", body)];
     }
 
     private static TableRow Row(SheetContext context, EwePlan ewe)
@@ -61,7 +64,8 @@ internal sealed class LambingRecordSheet : ISheetMaker
                 Block.Blank(),
             ],
             context.BarnRow,
-            Name: ewe.Ewe.CallName);
+            Name: ewe.Ewe.CallName,
+            About: RowKey.Of(ewe.Ewe));
     }
 
     private static TableCell Lambs(int? known, EwePlan ewe) => known is { } count

@@ -13,13 +13,18 @@ namespace PaperFlock.Sheets.Register;
 /// <summary>The first leaf: which sheets there are, which issue of each is right, and how to print and file them.</summary>
 internal static class RegisterSheet
 {
-    public const string Kind = "register";
-    public const string Code = "REG";
+    public static readonly SheetDefinition Definition = new("register", "REG", SheetUse.Binder)
+    {
+        Lives = "binder, first",
+        Purpose = "which sheets there are and which issue of each is right",
+        IsForSitter = true,
+    };
+
+    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
 
     public static Sheet Make(SheetContext context, Registered registered)
     {
         var title = context.OnlyDays is { } days ? $"Register, {DateText.Span(days)}" : "Register";
-        var head = context.Head(title, Code, Season(context), context.Mark.IssueWords);
         var body = new Column(
             [
                 HowToPrint(context, registered),
@@ -27,8 +32,7 @@ internal static class RegisterSheet
                 .. context.OnlyDays is null ? [IssueTable.Of(context, registered.Issues)] : Array.Empty<Element>(),
             ],
             12);
-        var sides = Binder.BothSides(context, Code, body, context.UprightDesign(Code, head));
-        return new Sheet(Kind, Code, title, SheetUse.Binder, sides);
+        return Binder.Upright(context, Definition, title, Season(context), body, context.Mark.IssueWords);
     }
 
     private static string Season(SheetContext context)
@@ -58,7 +62,7 @@ internal static class RegisterSheet
                 ? $"Tick each sheet off below as it goes in. The set is for {DateText.Span(days)} only: when those days are over, keep what was written on and bin the rest."
                 : registered.IsWhole
                     ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
-                    : $"Go by sheet {SwapSheet.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
+                    : $"Go by sheet {SwapSheet.Definition.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
         };
         if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
         {
@@ -94,7 +98,7 @@ internal static class RegisterSheet
         }
 
         return new Table(
-            [Track.Fixed(Mm(30)), Track.Share(), Track.Fixed(Mm(34)),
+            [context.Column(Mm(30), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), Track.Fixed(Mm(34)),
                 context.Column(Mm(15), TypeScale.Label, "leaves"),
                 context.Column(Mm(14), TypeScale.Label, "issue", "below"),
                 context.Column(Mm(17), TypeScale.Label, "filed")],
@@ -119,7 +123,7 @@ internal static class RegisterSheet
 
     private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? leaves, int? issue, string? target)
     {
-        Element codeText = Block.Text(code, new TextStyle(Face.MonoBold, 11));
+        Element codeText = new Text([new Run(code, CodeStyle)]);
         return new TableRow(
             [
                 Block.Cell(target is null ? codeText : new Link(codeText, target)),

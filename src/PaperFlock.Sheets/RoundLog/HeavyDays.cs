@@ -32,11 +32,11 @@ internal static class HeavyDays
             new Table(
                 RoundTable.Columns(context),
                 [RoundTable.Head(context)],
-                [.. day.Times.Select(t => RoundTable.Row(context, t)), RoundTable.LeftForTomorrow(context)])
+                [.. day.Times.Select(t => RoundTable.Row(context, day.Date, t)), RoundTable.LeftForTomorrow(context)])
             { RowHeaders = true },
         ],
         3)
-    { Name = Dated.Name(DateText.Short(day.Date), day.Date) };
+    { Name = DateText.Short(day.Date), About = RowKey.Of(day.Date) };
 
     private static Row DayHead(SheetContext context, RoundDay day) => new(
         [

@@ -31,7 +31,7 @@ internal static class LambingDayLog
                 new LogLines(context.BarnRow, AtLeast: 0),
             ],
             9)
-        { Name = Dated.Name(DateText.Short(day.Date), day.Date) };
+        { Name = DateText.Short(day.Date), About = RowKey.Of(day.Date) };
     }
 
     private static ImmutableArray<Track> Columns(SheetContext context)
@@ -56,6 +56,7 @@ internal static class LambingDayLog
         return new TableRow(
             [Block.Cell(who), Block.Blank(), Block.Cell(Block.LambsToRing(ewe?.Litter ?? 0), TypeScale.Body, TextAlign.Centre), tick, tick, Block.Blank()],
             context.BarnRow,
-            Name: ewe?.Ewe.CallName);
+            Name: ewe?.Ewe.CallName,
+            About: ewe is null ? null : RowKey.Of(ewe.Ewe));
     }
 }

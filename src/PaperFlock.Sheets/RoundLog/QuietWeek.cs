@@ -14,7 +14,7 @@ internal static class QuietWeek
         {
             for (var i = 0; i < day.Times.Length; i++)
             {
-                rows.Add(RoundTable.Row(context, day.Times[i], day.Date, i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
+                rows.Add(RoundTable.Row(context, day.Date, day.Times[i], saysDay: true, i == 0 && rows.Count > 0 ? Lines.Box * 1.5 : null) with
                 {
                     KeepWithNext = i + 1 < day.Times.Length,
                 });

@@ -9,14 +9,20 @@ using PaperFlock.Sheets.Theme;
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>On the clipboard: when to go, what to look for, what was found. Two pages to a leaf, which is coded by its first day.</summary>
-internal sealed class RoundLogSheet : ISheetMaker
+internal static class RoundLogSheet
 {
-    public const string KindWord = "log";
+    public static readonly SheetDefinition Definition = new("log", "LOG", SheetUse.Clipboard)
+    {
+        Lives = "clipboard",
+        Purpose = "each round: when it should be, when it was, what was found, what is left for tomorrow",
+        IsForSitter = true,
+        Together = "Round log",
+        Make = Make,
+    };
+
     private const int MostHeavyDays = 4;
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         return [.. LogRhythm.Of(context, HeavyDaysAPage(context)).Select(leaf => Leaf(context, leaf))];
     }
@@ -25,7 +31,7 @@ internal sealed class RoundLogSheet : ISheetMaker
     {
         // A sitter's set begins with the sitter's first day.
         var first = leaf.Pages[0].Days[0];
-        var code = $"LOG-{DateText.Code(context.OnlyDays is null ? leaf.From : first.Date)}";
+        var code = $"{Definition.Code}-{DateText.Code(context.OnlyDays is null ? leaf.From : first.Date)}";
         // Each has a head of its own, so pages are made again with their numbers where one did not hold all that it should.
         var pages = Pages(context, leaf.Pages, code, leaf.Pages.Length);
         if (pages.Length != leaf.Pages.Length)
@@ -34,7 +40,7 @@ internal sealed class RoundLogSheet : ISheetMaker
         }
 
         var title = $"Round log, {Span(first, leaf.Pages[^1].Days[^1])}";
-        return new Sheet(KindWord, code, title, SheetUse.Clipboard, Binder.Sides(context, code, pages)) { Last = leaf.Last };
+        return new Sheet(Definition, code, title, Binder.Sides(context, code, pages)) { Last = leaf.Last };
     }
 
     private static ImmutableArray<Page> Pages(SheetContext context, ImmutableArray<LogPage> leaf, string code, int of)
@@ -50,7 +56,7 @@ internal sealed class RoundLogSheet : ISheetMaker
                 {
                     Number = p.Number with { Number = p.Number.Number + before, Of = of },
                     // Once its last day is past, nobody misses the page.
-                    Content = p.Content with { Name = Dated.Name(string.Empty, page.Days[^1].Date) },
+                    Content = p.Content.Concerning(RowKey.Paragraph with { Last = page.Days[^1].Date }),
                 }));
         }
 

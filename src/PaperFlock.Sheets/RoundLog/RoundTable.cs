@@ -33,12 +33,12 @@ internal static class RoundTable
         ]);
     }
 
-    /// <param name="day">Where the table is not one day's alone.</param>
-    public static TableRow Row(SheetContext context, Round round, LocalDate? day = null, double? ruleAbove = null)
+    /// <param name="saysDay">Where the table is not one day's alone.</param>
+    public static TableRow Row(SheetContext context, LocalDate day, Round round, bool saysDay = false, double? ruleAbove = null)
     {
         var tick = Block.Cell(Block.Tick(context.BarnTick));
         var name = RoundText.Name(round);
-        var label = day is { } d ? $"{DateText.WeekdayNumber(d)} {name}" : name;
+        var label = saysDay ? $"{DateText.WeekdayNumber(day)} {name}" : name;
         return new TableRow(
             [
                 new TableCell(
@@ -48,7 +48,8 @@ internal static class RoundTable
             ],
             context.BarnRow,
             ruleAbove,
-            Name: day is { } on ? Dated.Name(label, on) : label);
+            Name: label,
+            About: RowKey.OfRound(day, name, label));
     }
 
     /// <summary>The last line of a day: what the next person must know.</summary>

@@ -1,22 +1,26 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.ScanDay;
 
 /// <summary>At the scanner's crate: a row a ewe, lambs to ring, early or late to ring.</summary>
-internal sealed class ScanDaySheet : ISheetMaker
+internal static class ScanDaySheet
 {
-    public const string KindWord = "scan";
-    private const string Code = "SCAN";
+    public static readonly SheetDefinition Definition = new("scan", "SCAN", SheetUse.Clipboard)
+    {
+        Lives = "clipboard",
+        Purpose = "at the scanner\u2019s crate: ring the lambs counted",
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var ewes = PencilLists.ScanDay(context.Plan);
         if (ewes.Length == 0)
@@ -26,7 +30,7 @@ internal sealed class ScanDaySheet : ISheetMaker
 
         var days = context.Plan.Jobs.Where(j => j.Kind == JobKind.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
         var on = days.Length == 0 ? "" : $"On {days.Select(DateText.Long).Aggregate((before, after) => $"{before} and {after}")}.";
-        var head = context.Head("Scan day", Code, Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best."));
+        var lead = Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.");
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
@@ -40,7 +44,7 @@ internal sealed class ScanDaySheet : ISheetMaker
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.BarnRow)], 12);
-        return [new Sheet(Kind, Code, "Scan day", SheetUse.Clipboard, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Scan day", lead, body)];
     }
 
     private static TableRow Row(SheetContext context, EwePlan ewe)
@@ -52,7 +56,7 @@ internal sealed class ScanDaySheet : ISheetMaker
         var stage = ewe.Ewe.ScanStage is { } s
             ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName);
+        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.BarnRow, Name: ewe.Ewe.CallName, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)

@@ -2,6 +2,7 @@ using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -10,8 +11,7 @@ namespace PaperFlock.Sheets.Swap;
 /// <summary>On top of an issue of changed leaves: what comes out of the pack, what goes in, and what each leaf said before.</summary>
 internal static class SwapSheet
 {
-    public const string Kind = "changes";
-    public const string Code = "CHG";
+    public static readonly SheetDefinition Definition = new("changes", "CHG", SheetUse.Binder);
 
     /// <summary>Changed rows named for a leaf; the bars on the leaf show the rest.</summary>
     private const int MostChanges = 4;
@@ -19,11 +19,6 @@ internal static class SwapSheet
 
     public static Sheet Make(SheetContext context, IssueOutcome issue)
     {
-        var head = context.Head(
-            "Take out, put in",
-            Code,
-            Lead(issue),
-            context.Mark.IssueWords);
         var table = new Table(
             [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
             [
@@ -40,7 +35,7 @@ internal static class SwapSheet
             LeastCarried: 2)
         { Name = "take out, put in", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.TableRow)], 12);
-        return new Sheet(Kind, Code, "Take out, put in", SheetUse.Binder, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)));
+        return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
     }
 
     private static string Lead(IssueOutcome issue)
@@ -53,7 +48,7 @@ internal static class SwapSheet
             "Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.");
     }
 
-    private static TableRow RegisterRow(SheetContext context) => Row(context, "REG", "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "All of it is new with every issue.");
+    private static TableRow RegisterRow(SheetContext context) => Row(context, RegisterSheet.Definition.Code, "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "All of it is new with every issue.");
 
     private static TableRow Row(SheetContext context, Leaf leaf, int? takeOut, int? putIn, string words) =>
         Row(context, leaf.Label, leaf.Title, Issue(takeOut), Issue(putIn), words);

@@ -22,10 +22,9 @@ public static class PrinterTest
     {
         var size = Papers.Of(paper);
         return new Sheet(
-            "testpage",
+            new SheetDefinition("testpage", Code, SheetUse.Binder),
             Code,
             "Printer test page",
-            SheetUse.Binder,
             [
                 new SheetSide(Side(size, PageSide.Front, paper, measurer), $"{Code} 1 front", []),
                 new SheetSide(Side(size, PageSide.Back, paper, measurer), $"{Code} 2 back", []),

@@ -14,7 +14,6 @@ public static class FigureSourceText
         FigureSource.EweCondition => "common practice; Teagasc: a ewe takes 8 to 10 weeks to gain one condition score",
         FigureSource.RaddleChange => "common practice; published advice runs from 14 to 17 days",
         FigureSource.Scanning => "common practice; Teagasc: best 80 to 90 days after the ram is turned out",
-        FigureSource.FeedingStart => "common practice; RHET: 6 to 8 weeks before lambing",
         FigureSource.Booster => "Teagasc, reported by Agriland: 4 to 6 weeks before lambing; the label and the vet come first",
         FigureSource.WinterShearing => "Teagasc, reported by Agriland: shorn ewes stay housed for at least 8 weeks",
         FigureSource.HousingRoom =>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Sheets;
 
@@ -38,21 +37,21 @@ public static class HousingText
 
     private static IEnumerable<string> Pens(HousingPlan housing)
     {
-        foreach (var feeding in housing.Classes)
+        foreach (var kind in housing.Kinds)
         {
-            var where = housing.Pens.Where(p => IsIn(feeding, p)).Select(p => p.Pen.Name).ToList();
+            var where = housing.Pens.Where(p => IsIn(kind, p)).Select(p => p.Pen.Name).ToList();
             if (where.Count > 1)
             {
-                yield return $"{feeding.NameIn()}: split between {English.List(where)}.";
+                yield return $"{FeedText.Kind(kind.Kind)}: split between {English.List(where)}.";
             }
         }
 
         foreach (var pen in housing.Pens)
         {
-            var classes = housing.Classes.Where(c => IsIn(c, pen)).Select(c => c.NameIn()).ToList();
-            if (classes.Count > 1)
+            var kinds = housing.Kinds.Where(k => IsIn(k, pen)).Select(k => FeedText.Kind(k.Kind)).ToList();
+            if (kinds.Count > 1)
             {
-                yield return $"Sharing {pen.Pen.Name}: {string.Join("; ", classes)}. Part it with hurdles, or they cannot be fed apart.";
+                yield return $"Sharing {pen.Pen.Name}: {string.Join("; ", kinds)}. Part it with hurdles, or they cannot be fed apart.";
             }
         }
 
@@ -78,5 +77,5 @@ public static class HousingText
         return $"The shed is too small: {English.Plural(without.Length, $"{without.Length} ewe has", $"{without.Length} ewes have")} no room (" + Phrase.List(named) + ").";
     }
 
-    private static bool IsIn(FeedingClass feeding, PenPlan pen) => feeding.Ewes.Any(e => pen.Ewes.Any(p => p.Tag == e.Ewe.Tag));
+    private static bool IsIn(HousedKind kind, PenPlan pen) => kind.Ewes.Any(e => pen.Ewes.Any(p => p.Tag == e.Tag));
 }

@@ -24,10 +24,11 @@ public static class JobText
             JobKind.RaddleChange => job.Group!.Raddle.Length == 1 ? $"Fresh {job.Rule.Colour} raddle" : $"Raddle to {job.Rule.Colour}",
             JobKind.TupOut => tup is null ? "Tup out" : $"Tup {tup} out",
             JobKind.Scan => "Scan",
-            JobKind.FeedFrom => "Start feeding",
+            JobKind.Sort => "Sort by lambs carried",
+            JobKind.FeedFrom => $"Start feeding by {job.Rule.Chart}",
             JobKind.BucketsOut => "Buckets out",
             JobKind.Booster => "Booster, as vet advised",
-            JobKind.TwoFeeds => "Two feeds a day",
+            JobKind.TwoFeeds => $"Two feeds a day by {job.Rule.Chart}",
             JobKind.HeavyRounds => $"{English.CountLoose(flock.Practice.ChecksPerDay.Heavy, "round", "rounds")} a day",
             JobKind.ShedReady => flock.Housing.Lambing == LambingPlace.Indoors ? "Shed and lambing kit ready" : "Lambing field and kit ready",
             JobKind.House => "House",
@@ -105,7 +106,7 @@ public static class JobText
     /// <summary>The day its window is counted from, such as "the day the tup goes in" or "housing"; null for a job that the flock file puts on a day.</summary>
     public static string? CountedFrom(Job job) => job.Rule.Anchor switch
     {
-        null => null,
+        null => job.Rule.Chart is null ? null : "the day their weeks are counted back from",
         JobAnchor.TupIn or JobAnchor.TupOut when job.Group!.IsOneDay => "the day of mating",
         JobAnchor.Scan => "scanning",
         JobAnchor.Housing => "housing",
@@ -115,6 +116,16 @@ public static class JobText
     /// <summary>How that day is known, in a sentence without its full stop; null as above.</summary>
     public static string? KnownBy(Job job, SeasonPlan plan)
     {
+        if (job.Rule.Chart is { } chart)
+        {
+            return $"the first of the ewes fed by {chart}";
+        }
+
+        if (job.Kind == JobKind.Sort)
+        {
+            return "the day they are scanned";
+        }
+
         if (job is not { Rule.Anchor: { } anchor, Group: { } group })
         {
             return null;
@@ -157,9 +168,9 @@ public static class JobText
             JobReason.ShornBeforeTupping => $"{span} before the tup goes in",
             JobReason.SecondColourShowsReturn => $"{DateText.Length(practice.ChangeoverDays)} after the last colour: a ewe marked in both did not hold to the first",
             JobReason.LambsCanBeCounted => $"{English.CountLoose(best, "day", "days")} after the tup went in, when lambs can be counted",
-            JobReason.LambsGrowMost => $"{before}, when the lambs begin to do most of their growing",
+            JobReason.ScanTellsLambs => "the scan says who carries how many",
+            JobReason.FeedChartSaysSo => $"{job.Rule.Chart} says so",
             JobReason.WithTheFeeding => $"{before}, with the feeding",
-            JobReason.LessRoomForFeed => $"{before}: she has less room, so feed little and often",
             JobReason.HeavyEweOnHerBack => $"{before}: a heavy ewe on her back cannot right herself",
             JobReason.FirstMilkProtectsLambs => $"{before}, so that her first milk carries it to her lambs; handle her standing",
             JobReason.EarlyLambs => $"{before}, in case she is early",

@@ -12,15 +12,16 @@ public static class WarningText
     /// <summary>By place in the flock file, then by code.</summary>
     public static ImmutableArray<Diagnostic> Of(SeasonPlan plan) =>
     [
-        .. plan.Warnings.Select(w => Of(w, plan.Flock))
+        .. plan.Warnings.Concat(plan.Feeding.Warnings).Select(w => Of(w, plan.Flock))
             .OrderBy(w => w.Span.Line).ThenBy(w => w.Span.Column)
             .ThenBy(w => w.Code, StringComparer.Ordinal).ThenBy(w => w.Message, StringComparer.Ordinal),
     ];
 
-    private static Diagnostic Of(PlanWarning warning, Flock flock)
+    public static Diagnostic Of(PlanWarning warning, Flock flock)
     {
         var (code, message, advice) = Words(warning, flock);
-        return new(Severity.Warning, code, warning.Span, message, advice);
+        var severity = warning is FeedWarning { Kind: FeedWarningKind.NoRation } ? Severity.Error : Severity.Warning;
+        return new(severity, code, warning.Span, message, advice);
     }
 
     private static (string Code, string Message, string Advice) Words(PlanWarning warning, Flock flock) => warning switch
@@ -43,7 +44,7 @@ public static class WarningText
             $"scan on or after {Countable(w.LastMated)}, take the tup out sooner, or have late ones looked at again"),
         PlanWarning.NotScannedByFeeding w => (
             "FLK105",
-            $"{Ewes(w.Ewes)}{Of(w.Group)} not scanned, and feeding starts on {Day(w.FeedFrom)}: fed as if each carried one lamb",
+            $"{Ewes(w.Ewes)}{Of(w.Group)} not scanned, and feeding starts on {Day(w.FeedFrom)}: fed as the average of the flock",
             "write `scan:` under each ewe, or feed by her condition and the vet's word"),
         PlanWarning.TooManyEwes w => (
             "FLK106",
@@ -59,10 +60,15 @@ public static class WarningText
             w.Job.NearestDay is { } day
                 ? $"the nearest day that would do is {Day(day)}; change the absence, or ask the sitter to do it"
                 : "no day within a year would do; change `keeper-days`"),
+        PlanWarning.PenTooSmall w => (
+            "FLK119",
+            $"no ewe of this flock has room in the pen \"{w.Pen.Name}\"",
+            "check its length, width and trough and their units, or take the pen out"),
         PlanWarning.ShornOutdoors => (
             "FLK109",
             "shearing at housing is asked for, but the ewes lamb outdoors, so no shearing is planned",
             "set `shear` under practice to another time"),
+        FeedWarning w => FeedWarningText.Words(w, new(flock.Print.Units)),
         _ => throw new ArgumentOutOfRangeException(nameof(warning)),
     };
 

@@ -10,16 +10,22 @@ namespace PaperFlock.Sheets.Theme;
 /// <summary>Turns bodies into the sides of a sheet, so that every sheet starts on the front of a leaf.</summary>
 internal static class Binder
 {
-    /// <summary>Pages that follow each other on fronts and backs.</summary>
-    public static ImmutableArray<SheetSide> BothSides(SheetContext context, string code, Element body, PageDesign design)
-    {
-        var pages = Paginate(code, body, design, context, context.SingleSided);
-        return Sides(context, code, pages);
-    }
+    /// <summary>A sheet of upright pages under the usual head.</summary>
+    public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, string? right = null) =>
+        Bind(context, sheet, sheet.Code, title, body, context.UprightDesign(sheet.Code, context.Head(title, sheet.Code, lead, right)));
 
-    /// <summary>Pages on fronts only, each with its back said to be blank: for what is pinned up.</summary>
-    public static ImmutableArray<SheetSide> FrontsOnly(SheetContext context, string code, Element body, PageDesign design) =>
-        Sides(context, code, Paginate(code, body, design, context, singleSided: true));
+    /// <summary>The same of pages on their side.</summary>
+    public static Sheet Sideways(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body) =>
+        Bind(context, sheet, sheet.Code, title, body, context.SidewaysDesign(sheet.Code, context.Head(title, sheet.Code, lead, sideways: true)));
+
+    public static Sheet Bind(SheetContext context, SheetDefinition sheet, string code, string title, Element body, PageDesign design)
+    {
+        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.SingleSided));
+        return new Sheet(sheet, code, title, sides)
+        {
+            Parts = sheet.IsOneLeaf ? [new SheetPart(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)])] : [],
+        };
+    }
 
     /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
     /// <param name="isMarked">What changed since the last issue is marked already.</param>
@@ -64,10 +70,10 @@ internal static class Binder
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? context.Upright(PageSide.Back) : context.Sideways(PageSide.Back);
         var body = new Align(
-            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { Name = PageReading.IssueMark },
+            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
             TextAlign.Centre,
             VerticalAlign.Middle);
-        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { Name = PageReading.IssueMark }, 6);
+        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { About = NotContent.Instance }, 6);
         return Paginate(code, body, design, context, singleSided: true)[0] with { Side = PageSide.Back };
     }
 

@@ -82,7 +82,7 @@ internal static class Block
 
     /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left. Whether there is room for them is no news.</summary>
     /// <param name="row">Height of a line, in points.</param>
-    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", TypeScale.Label) with { Name = PageReading.IssueMark }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
+    public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", TypeScale.Label) with { About = NotContent.Instance }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
 
     /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
     public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";

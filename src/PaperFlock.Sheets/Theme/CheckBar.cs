@@ -29,6 +29,6 @@ internal static class CheckBar
                 new Sized(Block.Text("must measure 100 mm; if not, print again at actual size", TypeScale.Label with { Size = 9 }, TextAlign.Centre), Width: Width),
             ],
             1)
-        { Name = PageReading.IssueMark };
+        { About = NotContent.Instance };
     }
 }

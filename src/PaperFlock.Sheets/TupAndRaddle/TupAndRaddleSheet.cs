@@ -2,20 +2,23 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.TupAndRaddle;
 
 /// <summary>Which colour from which day, and a grid to write the day each ewe was marked.</summary>
-internal sealed class TupAndRaddleSheet : ISheetMaker
+internal static class TupAndRaddleSheet
 {
-    public const string KindWord = "raddle";
-    private const string Code = "RADL";
+    public static readonly SheetDefinition Definition = new("raddle", "RADL", SheetUse.Clipboard)
+    {
+        Lives = "clipboard",
+        Purpose = "which raddle colour from which day; the day each ewe was marked",
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var groups = PencilLists.TupAndRaddle(context.Plan);
         if (groups.Length == 0)
@@ -23,9 +26,9 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
             return [];
         }
 
-        var head = context.Head("Tup and raddle", Code, "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.");
+        const string lead = "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.";
         var body = new Column([.. groups.Select(g => Group(context, g.Group, g.Ewes)), Block.Notes(context.BarnRow)], 14);
-        return [new Sheet(Kind, Code, "Tup and raddle", SheetUse.Clipboard, Binder.BothSides(context, Code, body, context.UprightDesign(Code, head)))];
+        return [Binder.Upright(context, Definition, "Tup and raddle", lead, body)];
     }
 
     private static NeedSpace Group(SheetContext context, GroupPlan plan, ImmutableArray<EwePlan> ewes)
@@ -57,7 +60,8 @@ internal sealed class TupAndRaddleSheet : ISheetMaker
             .. periods.Select(p => Mark(ewe.Ewe.Marks.Where(m => p.From <= m && m <= p.To))),
         ],
         context.BarnRow,
-        Name: ewe.Ewe.CallName);
+        Name: ewe.Ewe.CallName,
+        About: RowKey.Of(ewe.Ewe));
 
     private static TableCell Mark(IEnumerable<LocalDate> marks)
     {

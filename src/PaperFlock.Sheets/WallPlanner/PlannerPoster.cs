@@ -112,8 +112,8 @@ internal static class PlannerPoster
                     Block.Column(
                         4,
                         Block.Gap(Mm(1)),
-                        Block.Text(WallPlannerSheet.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
-                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { Name = PageReading.IssueMark })),
+                        Block.Text(WallPlannerSheet.Definition.Code, TypeScale.Cap(Face.MonoBold, Math.Min(9.5, capital * 1.5)), TextAlign.Right, 1.1),
+                        Block.Text(context.Mark.IssueWords, style with { Size = Math.Min(style.Size, 14) }, TextAlign.Right) with { About = NotContent.Instance })),
             ]);
     }
 
@@ -144,7 +144,7 @@ internal static class PlannerPoster
 
     private static Element? FeedHead(SheetContext context, TextStyle style, ImmutableArray<int> litters) => litters.IsEmpty ? null : Block.Column(
         1,
-        Block.Text($"{context.Amounts.RationUnit} a day, lambs", style, TextAlign.Centre, 1.05),
+        Block.Text($"{context.Amounts.FeedUnit} a day, lambs", style, TextAlign.Centre, 1.05),
         new Row([.. litters.Select(l => new RowCell(
             Track.Share(), Block.Text(l.ToString(System.Globalization.CultureInfo.InvariantCulture), style with { Face = Face.TextBold }, TextAlign.Centre, 1.0)))]));
 }

@@ -92,7 +92,8 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
             ],
             height,
             BeginsMonth(index) ? NewMonth : null,
-            Name: Dated.Name($"week of {DateText.Short(week.Start)}", week.Days[6].Date));
+            Name: $"week of {DateText.Short(week.Start)}",
+            About: RowKey.OfWeek(week.Start));
     }
 
     private Text? Rounds(PlannerWeek week, LowRow low) => week.Rounds == 0 ? null : low.Line(
@@ -102,7 +103,7 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
 
     private Text? JobWords(PlannerWeek week)
     {
-        if (week.Lines.IsEmpty && !week.IsLambing)
+        if (!week.IsBusy)
         {
             return null;
         }
@@ -110,14 +111,14 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
         // What is over is not read from across the barn.
         var (plain, bold) = week.Past ? (format.Near, format.NearBold) : (format.Job, format.JobBold);
         var runs = new List<Run>();
-        foreach (var line in week.Lines)
+        foreach (var line in week.Days.SelectMany(d => d.Lines()))
         {
             if (runs.Count > 0)
             {
                 runs.Add(new Run("\n", plain));
             }
 
-            runs.Add(new Run($"{line.Day}", bold, Whole: true));
+            runs.Add(new Run(line.Day, bold, Whole: true));
             runs.Add(new Run($" {line.Words}", line.Loud ? bold : plain));
         }
 
@@ -146,7 +147,7 @@ internal sealed class PlannerRows(SheetContext context, ImmutableArray<PlannerWe
 
         return new Row([.. week.Rations.Select(r => new RowCell(
             Track.Share(),
-            low.Line(r is { } kg ? context.Amounts.RationFigure(kg) : "-", format.Figures, TextAlign.Centre),
+            low.Line(r is { } kg ? context.Amounts.PlainFigure(kg) : "-", format.Figures, TextAlign.Centre),
             VerticalAlign.Middle))]);
     }
 }

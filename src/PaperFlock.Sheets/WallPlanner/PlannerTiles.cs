@@ -22,8 +22,9 @@ internal static class PlannerTiles
         ? usual with { Strip = Math.Max(usual.Strip, TallestStrip(context, usual) + AboveStrip) }
         : null;
 
-    public static Sheet Make(SheetContext context, TileScheme scheme, string kind, string code, string title)
+    public static Sheet Make(SheetContext context, TileScheme scheme)
     {
+        var code = WallPlannerSheet.Definition.Code;
         var design = new PageDesign(scheme.Live, Edges.None, Edges.None, null, null, null, 0);
         ImmutableArray<Page> posters;
         try
@@ -43,7 +44,7 @@ internal static class PlannerTiles
         var pages = ImmutableArray.CreateBuilder<Page>(count);
         foreach (var whole in posters)
         {
-            var marked = context.Mark.Issues.MarkedPoster(whole.Content, Part(code, title, posters).Id, context.Measurer);
+            var marked = context.Mark.Issues.MarkedPoster(whole.Content, Leaves.Id(code, 1), context.Measurer);
             for (var row = 0; row < scheme.Down; row++)
             {
                 for (var column = 0; column < scheme.Across; column++)
@@ -53,15 +54,12 @@ internal static class PlannerTiles
             }
         }
 
-        return new Sheet(kind, code, $"{title}, {count} tiles to glue", SheetUse.Pinned, Binder.Sides(context, code, pages.ToImmutable(), isMarked: true))
+        return new Sheet(WallPlannerSheet.Definition, code, $"{WallPlannerSheet.Title}, {count} tiles to glue", Binder.Sides(context, code, pages.ToImmutable(), isMarked: true))
         {
-            Parts = [Part(code, title, posters)],
+            // Tiles are glued together, so one is never put in alone.
+            Parts = [new SheetPart(Leaves.Id(code, 1), code, WallPlannerSheet.Title, [.. posters.Select(p => p.Content)])],
         };
     }
-
-    /// <summary>Tiles are glued together, so one is never put in alone.</summary>
-    private static SheetPart Part(string code, string title, ImmutableArray<Page> posters) =>
-        new(Leaves.Id(code, 1), code, title, [.. posters.Select(p => p.Content)]);
 
     private static Page Tile(SheetContext context, TileScheme scheme, string code, Piece poster, int row, int column, PageNumber number)
     {
@@ -131,7 +129,7 @@ internal static class PlannerTiles
         var strips =
             from row in Enumerable.Range(0, scheme.Down)
             from column in Enumerable.Range(0, scheme.Across)
-            select Heights.Of(StripWords(context, scheme, WallPlannerSheet.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, context);
+            select Heights.Of(StripWords(context, scheme, WallPlannerSheet.Definition.Code, row, column, last, scheme.Printed.Width), scheme.Printed.Width, context);
         return strips.Max();
     }
 

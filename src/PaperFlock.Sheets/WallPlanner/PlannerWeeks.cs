@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.WallPlanner;
 
@@ -11,7 +10,9 @@ internal static class PlannerWeeks
 {
     /// <summary>Litter sizes fed, smallest first: the columns of the feed figures.</summary>
     public static ImmutableArray<int> Litters(SeasonPlan plan) =>
-        [.. plan.TroughGroups.Select(g => g.Litter).Distinct().Order()];
+        [.. plan.Feeding.Charts.Where(c => !c.IsForageOnly).Select(Litter).Distinct().Order()];
+
+    private static int Litter(FeedChart chart) => (int)Math.Round(chart.Lambs, MidpointRounding.AwayFromZero);
 
     public static ImmutableArray<PlannerWeek> Of(SeasonPlan plan)
     {
@@ -40,60 +41,30 @@ internal static class PlannerWeeks
 
     private static PlannerWeek Week(SeasonPlan plan, LocalDate start, ILookup<LocalDate, JobLine> jobs, Dictionary<LocalDate, RoundDay> rounds)
     {
-        var keeper = plan.Flock.KeeperDays;
         var days = Enumerable.Range(0, 7).Select(start.PlusDays).ToArray();
-        var counts = days.Where(rounds.ContainsKey).Select(d => rounds[d].Times.Length).DefaultIfEmpty(0).ToArray();
-        var lines = days.SelectMany(d => Lines(plan, d, jobs[d])).ToImmutableArray();
-        var most = counts.Max();
+        var most = days.Max(d => rounds.GetValueOrDefault(d)?.Times.Length ?? 0);
         return new PlannerWeek(
             start,
-            [.. days.Select(d => Day(plan, d, jobs[d].Any(), keeper.IsFreeWeekday(d), keeper.AbsenceOn(d) is not null))],
-            lines,
+            [.. days.Select(d => Day(plan, d, [.. jobs[d]]))],
             most,
             most > plan.Flock.Practice.ChecksPerDay.Normal,
             [.. Litters(plan).Select(l => Ration(plan, l, start))],
             days[6] < plan.AsOf);
     }
 
-    private static PlannerDay Day(SeasonPlan plan, LocalDate date, bool hasJob, bool free, bool sitter)
+    private static PlannerDay Day(SeasonPlan plan, LocalDate date, ImmutableArray<JobLine> jobs)
     {
-        var lambing = plan.Lambing.On(date);
-        return new PlannerDay(date, hasJob, free, sitter, lambing?.ExpectedEwes ?? 0, lambing?.P10 ?? 0, lambing?.P90 ?? 0);
+        var (keeper, lambing) = (plan.Flock.KeeperDays, plan.Lambing.On(date));
+        return new PlannerDay(
+            date, jobs, keeper.IsFreeWeekday(date), keeper.AbsenceOn(date), lambing?.ExpectedEwes ?? 0, lambing?.P10 ?? 0, lambing?.P90 ?? 0);
     }
-
-    /// <summary>A line for the day's jobs, one for a sitter who starts that day, one that shouts for each job without a day.</summary>
-    private static IEnumerable<PlannerLine> Lines(SeasonPlan plan, LocalDate day, IEnumerable<JobLine> jobs)
-    {
-        var placed = jobs.Where(l => l.Job.Date is not null).ToArray();
-        if (placed.Length > 0)
-        {
-            var groups = placed.GroupBy(l => l.Groups).Select(g => string.Join(", ", g.Select(l => l.Title)) + Bracketed(g.Key));
-            yield return new PlannerLine(DateText.WeekdayNumber(day), string.Join(" · ", groups), false);
-        }
-
-        foreach (var unplaced in jobs.Where(l => l.Job.Date is null))
-        {
-            var nearest = unplaced.Job.NearestDay is { } n ? $"Nearest day: {DateText.Short(n)}." : "";
-            var words = $"for {unplaced.Title}{Bracketed(unplaced.Groups)}.";
-            yield return new PlannerLine("NO DAY", Block.Sentences(words, nearest), true);
-        }
-
-        foreach (var away in plan.Flock.KeeperDays.Away.Where(a => a.From == day))
-        {
-            var to = DateText.Short(away.To);
-            var holder = away.Sitter is { } sitter ? $"{sitter} has the pack, to {to}" : $"Sitter has the pack, to {to}";
-            yield return new PlannerLine(DateText.WeekdayNumber(day), holder, true);
-        }
-    }
-
-    private static string Bracketed(string groups) => groups.Length == 0 ? "" : $" ({groups})";
 
     /// <summary>The ration in force on the first day of the week that has one, for that litter size.</summary>
     private static decimal? Ration(SeasonPlan plan, int litter, LocalDate start)
     {
-        var weeks = plan.TroughGroups.Where(g => g.Litter == litter).SelectMany(g => g.Weeks)
-            .Where(w => w.WeekBeginning <= start.PlusDays(6) && w.WeekBeginning.PlusDays(6) >= start)
+        var rows = plan.Feeding.Charts.Where(c => Litter(c) == litter).SelectMany(c => c.Rows)
+            .Where(r => r.From <= start.PlusDays(6) && r.To >= start)
             .ToArray();
-        return weeks.Length == 0 ? null : weeks.Max(w => w.KgPerEwePerDay);
+        return rows.Length == 0 ? null : rows.Max(r => r.KgPerEwePerDay);
     }
 }

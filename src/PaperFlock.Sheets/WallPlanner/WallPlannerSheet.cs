@@ -8,19 +8,23 @@ using static PaperFlock.Layout.Units;
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>The season at a glance, pinned up: on one sheet, or as tiles where the planner is larger than the printer's paper.</summary>
-internal sealed class WallPlannerSheet : ISheetMaker
+internal static class WallPlannerSheet
 {
-    public const string KindWord = "planner";
-    public const string Code = "WALL";
+    public static readonly SheetDefinition Definition = new("planner", "WALL", SheetUse.Pinned)
+    {
+        Lives = "wall",
+        Purpose = "the season: what is done on which day, rounds a day, feed, when lambs are due",
+        IsFrontsOnly = true,
+        IsOneLeaf = true,
+        Make = Make,
+    };
 
-    public string Kind => KindWord;
-
-    public ImmutableArray<Sheet> Make(SheetContext context)
+    private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var scheme = PlannerTiles.SchemeOf(context);
         return scheme is null
             ? [OnePiece(context, context.Paper)]
-            : [PlannerTiles.Make(context, scheme, KindWord, Code, TitleIn())];
+            : [PlannerTiles.Make(context, scheme)];
     }
 
     /// <summary>The planner in one piece on its own paper; null where <see cref="Make"/> gives that already.</summary>
@@ -40,19 +44,16 @@ internal sealed class WallPlannerSheet : ISheetMaker
             ? PlannerPoster.Of(context, live, TypeScale.CapAtOneMetre, TypeScale.LeastCapAtOneMetre)
             : PlannerPoster.Of(context, live, TypeScale.LeastCapAtOneMetre, TypeScale.CapAtHalfMetre);
         var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
-        var sides = Binder.FrontsOnly(context, Code, poster, design);
-        var title = TitleIn();
-        return new Sheet(KindWord, Code, title, SheetUse.Pinned, sides) { Parts = [SheetPart.AllOf(Code, title, sides)] };
+        return Binder.Bind(context, Definition, Definition.Code, Title, poster, design);
     }
 
-    private static string TitleIn() => "Wall planner";
-
+    public const string Title = "Wall planner";
     private const double FootGap = 4;
     private const double FootSpacing = 12;
 
     private static Row Foot(SheetContext context, double width) => new(
         [
-            new RowCell(Track.Share(), context.ControlLine(Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
+            new RowCell(Track.Share(), context.ControlLine(Definition.Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
             new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
         ],
         FootSpacing);

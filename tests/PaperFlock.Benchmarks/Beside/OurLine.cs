@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Wiring;
+using PaperFlock.Packs;
+using PaperFlock.Planning;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Benchmarks.Beside;
@@ -11,10 +11,8 @@ internal static class OurLine
     /// <returns>Bytes of all PDFs.</returns>
     public static long Run(byte[] file)
     {
-        var line = new Line();
-        var plan = line.Plan(BenchFlock.Read(file), BenchFlock.AsOf);
-        var issue = line.Compose(plan, PackRequest.Everything, null);
-        return line.Print(issue).Documents.Sum(pdf => (long)pdf.Length);
+        var plan = SeasonPlanner.Plan(BenchFlock.Read(file), BenchFlock.AsOf);
+        return PackMaker.Make(plan, PackRequest.Everything, before: null).Documents.Sum(d => (long)d.ToPdf().Length);
     }
 
     /// <summary>A line for each run.</summary>
@@ -30,13 +28,11 @@ internal static class OurLine
     /// <summary>Milliseconds of each step, one after another, and megabytes of memory it asked for.</summary>
     private static List<(string Step, double Milliseconds, double Megabytes)> Steps(byte[] file)
     {
-        var line = new Line();
         var steps = new List<(string, double, double)>();
         var flock = Timed("read", () => BenchFlock.Read(file));
-        var plan = Timed("plan", () => line.Plan(flock, BenchFlock.AsOf));
-        var issue = Timed("compose", () => line.Compose(plan, PackRequest.Everything, null));
-        Timed("print", () => issue.Pack.Documents.Select(line.Print).ToArray());
-        Timed("record", () => RecordFile.BytesOf(issue.Composed.Record));
+        var plan = Timed("plan", () => SeasonPlanner.Plan(flock, BenchFlock.AsOf));
+        var pack = Timed("compose", () => PackMaker.Make(plan, PackRequest.Everything, before: null));
+        Timed("print", () => pack.Documents.Sum(d => d.ToPdf().Length));
         return steps;
 
         T Timed<T>(string step, Func<T> work)

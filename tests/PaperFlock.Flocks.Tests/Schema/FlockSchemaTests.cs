@@ -95,6 +95,11 @@ public class FlockSchemaTests
                 var description = (string?)below!["description"];
                 Assert.True(description is { Length: > 10 } && description.EndsWith('.'), name);
                 Walk(below.AsObject());
+                foreach (var either in (below["anyOf"]?.AsArray() ?? []).OfType<JsonObject>())
+                {
+                    Walk(either);
+                }
+
                 if (below["items"] is JsonObject items)
                 {
                     Walk(items);

@@ -31,7 +31,7 @@ internal static class RandomFlocks
 
     /// <summary>Keys whose value is words of the keeper's own.</summary>
     private static readonly HashSet<string> TextKeys = new(
-        ["name", "keeper", "grid-reference", "postcode", "role", "phone", "note", "title", "tup", "sitter", "tag", "breed", "group"], StringComparer.Ordinal);
+        ["name", "keeper", "grid-reference", "postcode", "role", "phone", "note", "title", "tup", "sitter", "tag", "breed", "group", "field", "singles", "twins", "triplets", "not-in-lamb", "with-lambs"], StringComparer.Ordinal);
 
     private static readonly string[] Words =
     [
@@ -180,16 +180,18 @@ internal static class RandomFlocks
         print: {paper: A4, planner: A3, units: both, week-starts: Sunday, gloves: no, binding: none, duplex: short-edge}
         season: {tup-in: 2026-08-10, tup-out: 2026-09-21, gestation-days: 147}
         practice:
-          {teeth-toes-teats-weeks-before-tupping: 9, scan-days-after-tup-in: [80, 90], feed-weeks-before-lambing: 8, two-feeds-weeks-before-lambing: 2, house-days-before-lambing: 14,
+          {teeth-toes-teats-weeks-before-tupping: 9, scan-days-after-tup-in: [80, 90], feed-weeks-before-lambing: {single: 5, twin: 6, triplet: 8, thin: 9}, two-feeds-weeks-before-lambing: 2, house-days-before-lambing: 14,
           dag: none, shear: none, booster-weeks-before-lambing: [5, 4], checks-per-day: {normal: 1, heavy: 5}, changeover-days: 16, gestation-spread-days: 3,
           gestation-days-by-litter: {single: 2, twin: 1, triplet: -2}, conception-per-cycle: 75 %, ewes-per-tup: 40, last-round: 22:00, first-round-not-before: 06:30}
         feeds:
           {method: energy-balance, per-lamb: 500 g, largest-feed: 1 lb, order-lead-days: 10, margin: 5 %, ground: hill,
+          most-dry-matter: 2.2 %, scales: false, parted: no, change-day: friday, lambed: {single: 0.5 kg, twin: 1 kg, triplet: 1.2 kg},
           forage: {kind: straw, energy: 9.1 MJ/kg, protein: 101 g/kg, dry-matter: 87 %, bale: 15 kg, ad-lib: false, intake: 1.5 %, substitution: 0.63},
           concentrate: {name: Nuts, energy: 12 MJ/kg, protein: 200 g/kg, dry-matter: 88 %, bag: 25 kg, scoop: 1.4 kg},
           buckets: {name: Molasses, weight: 20 kg, ewes-per-bucket: 25, days: 21}}
         jobs: [{title: Dip, before: first-due, days: 7, minutes-per-ewe: 2.5, handled: true, closed: false}, {title: Store closed, on: 2026-12-24}]
-        housing: {lambing: outdoors, lambing-pens: 4, days-in-lambing-pen: {single: 2, twin: 3, triplet: 4}, pens: [{name: Bay, length: 6.5 m, width: 12 ft, trough: 9 m}]}
+        fields: {singles: Far Field, twins: Near Field, triplets: Croft, not-in-lamb: Top Field, with-lambs: Lea}
+        housing: {lambing: outdoors, lambing-pens: 4, turnout-days-after-lambing: 14, days-in-lambing-pen: {single: 2, twin: 3, triplet: 4}, pens: [{name: Bay, length: 6.5 m, width: 12 ft, trough: 9 m}]}
         ewes: [{tag: ZZ 1, born: 2021, weight: 72 kg, condition: 3.5, teeth: worn, toes: treated, teats: lost-half, to-tup: yes, marks: [2026-08-14], scan: 2, scan-stage: late, lambed: 2027-01-09, note: Quiet}]
         """;
 

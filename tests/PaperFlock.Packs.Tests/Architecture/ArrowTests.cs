@@ -17,18 +17,19 @@ public sealed partial class ArrowTests
 {
     private static readonly Dictionary<string, Assembly> Rooms = new[]
     {
-        typeof(Diagnostic), typeof(Flock), typeof(SeasonPlan), typeof(ITextMeasurer), typeof(Sheet), typeof(PdfPrinter), typeof(PaperFlock.Cli.App),
+        typeof(Diagnostic), typeof(Flock), typeof(SeasonPlan), typeof(ITextMeasurer), typeof(Sheet), typeof(PdfPrinter), typeof(PackMaker), typeof(PaperFlock.Cli.App),
     }.ToDictionary(t => t.Assembly.GetName().Name!, t => t.Assembly, StringComparer.Ordinal);
 
     /// <summary>The room, and all it may refer to besides the runtime.</summary>
     [Theory]
     [InlineData("PaperFlock.Diagnostics", "")]
-    [InlineData("PaperFlock.Flocks", "PaperFlock.Diagnostics NodaTime YamlDotNet")]
+    [InlineData("PaperFlock.Flocks", "PaperFlock.Diagnostics NodaTime YamlDotNet CsvHelper")]
     [InlineData("PaperFlock.Planning", "PaperFlock.Diagnostics PaperFlock.Flocks NodaTime")]
     [InlineData("PaperFlock.Layout", "")]
     [InlineData("PaperFlock.Sheets", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout NodaTime")]
     [InlineData("PaperFlock.Pdf", "PaperFlock.Layout")]
-    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi CsvHelper SkiaSharp")]
+    [InlineData("PaperFlock.Packs", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf NodaTime")]
+    [InlineData("paperflock", "PaperFlock.Diagnostics PaperFlock.Flocks PaperFlock.Planning PaperFlock.Layout PaperFlock.Sheets PaperFlock.Pdf PaperFlock.Packs NodaTime System.CommandLine Spectre.Console Spectre.Console.Ansi SkiaSharp")]
     public void A_room_refers_only_to_what_it_may(string room, string may)
     {
         var refers = Rooms[room].GetReferencedAssemblies().Select(a => a.Name!).Where(IsNotTheRuntime);
@@ -41,6 +42,17 @@ public sealed partial class ArrowTests
         var knowing = Types.InAssembly(Rooms["PaperFlock.Flocks"]).That().HaveDependencyOn("YamlDotNet").GetTypes().ToList();
         Assert.NotEmpty(knowing);
         Assert.All(knowing, t => Assert.StartsWith("PaperFlock.Flocks.Reading", t.Namespace, StringComparison.Ordinal));
+    }
+
+    /// <summary>What a page in a browser could not do either. Pictures are the command line's own.</summary>
+    [Theory]
+    [InlineData("PaperFlock.Sheets.PackComposer")]
+    [InlineData("PaperFlock.Sheets.Issues")]
+    [InlineData("PaperFlock.Pdf")]
+    public void The_command_line_makes_packs_by_the_front_door_alone(string room)
+    {
+        var reaching = Types.InAssembly(Rooms["paperflock"]).That().HaveDependencyOn(room).GetTypes().Select(t => t.FullName!);
+        Assert.DoesNotContain(reaching, name => !name.StartsWith("PaperFlock.Cli.Pictures", StringComparison.Ordinal));
     }
 
     /// <summary>The clock, the disk and the terminal exist in the command line alone.</summary>

@@ -3,7 +3,7 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using NodaTime;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Calendar;
+using PaperFlock.Packs.Calendar;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
@@ -132,11 +132,11 @@ public sealed class CalendarTests
     {
         using var bench = new Workbench();
         var flock = bench.Write("flock.yaml", Awkward);
-        var outcome = bench.Run("calendar", flock, "--as-of", "2026-08-01", "--out", "one");
+        var outcome = bench.Run("calendar", flock, "--as-of", "2026-10-01", "--out", "one");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
         Assert.Matches("^wrote one.flock\\.ics: [0-9]+ jobs, 1 of them without a day: marked, and put where they would best be done\n$", outcome.Out);
         bench.Now += Duration.FromDays(3);
-        bench.Run("calendar", flock, "--as-of", "2026-08-01", "--out", "two");
+        bench.Run("calendar", flock, "--as-of", "2026-10-01", "--out", "two");
         Assert.Equal(File.ReadAllBytes(bench.PathOf("one/flock.ics")), File.ReadAllBytes(bench.PathOf("two/flock.ics")));
     }
 

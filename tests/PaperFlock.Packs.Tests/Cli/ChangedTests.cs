@@ -5,20 +5,57 @@ namespace PaperFlock.Packs.Tests.Cli;
 /// <summary>An issue of changed leaves, as somebody types it.</summary>
 public sealed class ChangedTests
 {
-    private const string Record = "flock.issues.txt";
     private const string Later = "2026-11-26";
 
     [Fact]
     public void Changed_leaves_come_in_a_file_of_their_own_and_the_old_pack_is_untouched()
     {
         using var bench = Printed();
-        var (pack, record) = (Bytes(bench, "flock.pdf"), Bytes(bench, Record));
+        var pack = Bytes(bench, "flock.pdf");
         var outcome = WithANote(bench);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
-        Assert.Equal(["flock-issue-2.pdf", "flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(["flock-issue-2.pdf", "flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Equal(pack, Bytes(bench, "flock.pdf"));
-        Assert.NotEqual(record, Bytes(bench, Record));
         Assert.Contains("issue 2: ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains(" since issue 1 of Wed 25 Nov 2026, in flock.pdf. Sheet CHG, on top, says which.\n", outcome.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The issue after next goes by the leaves of the last, wherever they were printed.</summary>
+    [Theory]
+    [InlineData]
+    [InlineData("--split")]
+    public void The_newest_issue_beside_the_pack_is_the_one_that_counts(params string[] options)
+    {
+        using var bench = Printed(options);
+        var file = options.Length == 0 ? "flock-issue-2.pdf" : "flock-issue-2-binder.pdf";
+        WithANote(bench, options);
+        Assert.Contains(file, bench.Everything());
+        var again = bench.Run(["pack", "flock.yaml", "--changed", "--as-of", "2026-11-27", .. options]);
+        Assert.Contains($"nothing has changed since issue 2 of Thu 26 Nov 2026, in {file}: all ", again.Out, StringComparison.Ordinal);
+
+        File.Delete(bench.PathOf(file));
+        Assert.Contains("since issue 1 of Wed 25 Nov 2026, in ", bench.Run(["pack", "flock.yaml", "--changed", "--as-of", "2026-11-27", .. options]).Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is printed of a pack may go into the very file that remembers it.</summary>
+    [Fact]
+    public void A_sheet_printed_alone_forgets_nothing()
+    {
+        using var bench = Printed();
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", "flock.yaml", "--sheets", "jobs").Status);
+        Assert.Contains("nothing has changed since issue 1", bench.Run("pack", "flock.yaml", "--changed", "--as-of", Later).Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>A name alone makes no issue: a sitter's pack and the files of another flock remember nothing of this one.</summary>
+    [Fact]
+    public void Only_issues_of_this_flock_are_looked_into()
+    {
+        using var bench = Printed();
+        File.Move(bench.PathOf("flock.pdf"), bench.PathOf("flock-issue-x.pdf"));
+        File.Copy(bench.PathOf("flock-issue-x.pdf"), bench.PathOf("flock2.pdf"));
+        bench.Write("flock-notes.pdf", "not a pack");
+        var outcome = bench.Run("pack", "flock.yaml", "--changed", "--dry-run", "--as-of", Later);
+        Assert.StartsWith("no earlier issue of this pack was found", outcome.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -36,25 +73,24 @@ public sealed class ChangedTests
     public void A_dry_run_says_what_would_change_and_writes_nothing()
     {
         using var bench = Printed();
-        var record = Bytes(bench, Record);
         var outcome = WithANote(bench, "--dry-run");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
         Assert.Contains("issue 2 would be ", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("Nothing was written.", outcome.Out, StringComparison.Ordinal);
-        Assert.Equal(["flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
-        Assert.Equal(record, Bytes(bench, Record));
+        Assert.Equal(["flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());
     }
 
     [Theory]
-    [InlineData("lost", "there is no ")]
-    [InlineData("cut short", "is damaged")]
-    [InlineData("not text", "is damaged")]
+    [InlineData("lost", "no earlier issue of this pack was found")]
+    [InlineData("cut short", "flock.pdf is damaged")]
+    [InlineData("no pack", "flock.pdf is no pack that this program has made")]
+    [InlineData("no record", "flock.pdf has no record of its issue in it")]
     [InlineData("other season", "the first issue of another pack")]
     [InlineData("other paper", "every leaf is another")]
     public void Without_a_record_to_go_by_the_pack_is_whole_and_says_so(string trouble, string said)
     {
         using var bench = Printed();
-        var file = bench.PathOf(Record);
+        var file = bench.PathOf("flock.pdf");
         switch (trouble)
         {
             case "lost":
@@ -63,8 +99,12 @@ public sealed class ChangedTests
             case "cut short":
                 File.WriteAllBytes(file, File.ReadAllBytes(file)[..^10]);
                 break;
-            case "not text":
-                File.WriteAllBytes(file, [0xff, 0xfe, 0]);
+            case "no pack":
+                File.WriteAllText(file, "%PDF-1.7 of somebody else");
+                break;
+            case "no record":
+                bench.Run("guide");
+                File.Move(bench.PathOf("how-to-use-this-pack.pdf"), file, overwrite: true);
                 break;
             case "other season":
                 bench.Write("flock.yaml", Samples.TwoEwes.Replace("2026-08-1", "2027-08-1", StringComparison.Ordinal));
@@ -77,8 +117,36 @@ public sealed class ChangedTests
         var outcome = bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-26" : Later);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         Assert.Contains(said, outcome.Out, StringComparison.Ordinal);
-        Assert.Equal(["flock-wall.pdf", Record, "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(["flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());
         Assert.Contains("nothing has changed", bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-27" : "2026-11-27").Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The last issue cannot be read, but the one before can: whoever goes by that is told.</summary>
+    [Fact]
+    public void A_damaged_issue_is_named_even_where_another_is_found()
+    {
+        using var bench = Printed();
+        WithANote(bench);
+        var file = bench.PathOf("flock-issue-2.pdf");
+        File.WriteAllBytes(file, File.ReadAllBytes(file)[..^10]);
+        var outcome = bench.Run("pack", "flock.yaml", "--changed", "--dry-run", "--as-of", Later);
+        Assert.StartsWith("flock-issue-2.pdf is damaged, or another program has changed it\nissue 2 would be ", outcome.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>Until then a record was a text file: it is read once more, and the next one is what it is now.</summary>
+    [Fact]
+    public void A_record_of_the_earlier_format_is_taken_over()
+    {
+        using var bench = new Workbench();
+        bench.Write("hollin-bank.yaml", File.ReadAllText(Samples.HollinBank).Replace("note: Needs a quiet corner", "note: Lame behind", StringComparison.Ordinal));
+        bench.Write("hollin-bank.issues.txt", File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "records", "hollin-bank.issues.txt")));
+        var outcome = bench.Run("pack", "hollin-bank.yaml", "--changed", "--as-of", "2026-11-26");
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        Assert.Contains("issue 2: ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("in hollin-bank.issues.txt", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("what hollin-bank.issues.txt says is in the pack itself now: it is no longer needed", outcome.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("whole pack", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("nothing has changed since issue 2", bench.Run("pack", "hollin-bank.yaml", "--changed", "--as-of", "2026-11-27").Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -111,23 +179,11 @@ public sealed class ChangedTests
         Assert.Equal(before, All(bench));
     }
 
-    [Fact]
-    public void A_record_that_cannot_be_written_keeps_the_pack_out_too()
-    {
-        using var bench = new Workbench();
-        bench.Write("flock.yaml", Samples.TwoEwes);
-        Directory.CreateDirectory(bench.PathOf(Record));
-        var outcome = bench.Run("pack", "flock.yaml");
-        Assert.NotEqual(ExitStatus.Clean, outcome.Status);
-        Assert.Contains(Record, outcome.Error, StringComparison.Ordinal);
-        Assert.Equal([Record, "flock.yaml"], bench.Everything());
-    }
-
-    private static Workbench Printed()
+    private static Workbench Printed(params string[] options)
     {
         var bench = new Workbench();
         bench.Write("flock.yaml", Samples.TwoEwes);
-        var outcome = bench.Run("pack", "flock.yaml");
+        var outcome = bench.Run(["pack", "flock.yaml", .. options]);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         return bench;
     }

@@ -1,3 +1,4 @@
+using NodaTime;
 using PaperFlock.Cli;
 using PaperFlock.Layout;
 using PaperFlock.Pdf;
@@ -52,6 +53,26 @@ public sealed class CheckTests
         Assert.Equal(ExitStatus.Clean, outcome.Status);
         Assert.Contains(": warning FLK", outcome.Error, StringComparison.Ordinal);
         Assert.StartsWith("{", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clock_that_was_never_set_is_said_and_a_day_given_stands_in_for_it()
+    {
+        using var bench = new Workbench { Now = Instant.FromUtc(1970, 1, 1, 0, 5) };
+        var flock = bench.Write("flock.yaml", Samples.TwoEwes);
+        var outcome = bench.Run("check", flock);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains("this computer's clock says 1970-01-01: set it, or say what day it is, such as --as-of", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Clean, bench.Run("check", flock, "--as-of", "2026-11-25").Status);
+    }
+
+    [Fact]
+    public void What_has_not_been_seen_yet_is_refused()
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run("check", bench.Write("flock.yaml", Samples.TwoEwes), "--as-of", "2026-08-12");
+        Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
+        Assert.Contains("a mark on 2026-08-14 has not happened yet: today is 2026-08-12", outcome.Error, StringComparison.Ordinal);
     }
 
     /// <summary>The check asks the plain faces only, so the bold ones must not have fewer characters.</summary>

@@ -1,4 +1,4 @@
-using PaperFlock.Cli.Figures;
+using PaperFlock.Packs.Figures;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Packs.Tests.Cli;

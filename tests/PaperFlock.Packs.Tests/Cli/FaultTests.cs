@@ -8,7 +8,7 @@ public sealed class FaultTests
     [Fact]
     public void A_fault_of_the_program_is_one_line_and_a_file_of_details()
     {
-        using var bench = new Workbench { Line = new BreakableLine { BeforePlan = () => throw new InvalidOperationException("the sums do not add up") } };
+        using var bench = new Workbench { WhenAskedTheDay = () => throw new InvalidOperationException("the sums do not add up") };
         var flock = bench.Write("flock.yaml", Samples.TwoEwes);
         var outcome = bench.Run("dates", flock);
 
@@ -28,11 +28,11 @@ public sealed class FaultTests
     {
         using var bench = new Workbench
         {
-            Line = new BreakableLine { BeforeCompose = () => throw new SheetException("CARD", "note of Bracken: 300 pt needed, 200 pt there", new InvalidOperationException()) },
+            WhenAskedTheDay = () => throw new SheetException("CARD", "note of Bracken: 300 pt needed, 200 pt there", new InvalidOperationException()),
         };
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes));
         Assert.Equal(ExitStatus.Fault, outcome.Status);
-        Assert.Contains("\npaperflock: something is too long for its place on the paper: CARD: note of Bracken", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("paperflock: something is too long for its place on the paper: CARD: note of Bracken", outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("flock.pdf", bench.Everything());
     }
 }

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Figures;
+using PaperFlock.Packs.Figures;
 
 namespace PaperFlock.Packs.Tests.Cli;
 
@@ -16,7 +16,11 @@ public sealed class FiguresTests
           "jobs": [{"id": "scan", "title": "…", "group": "Orchard", "earliest": "2026-10-24", "date": "2026-10-24", "latest": "2026-10-29", "handled": true, "why": "…"}],
           "ewes": [{"tag": "ZZ 0123456 00101", "name": "Bracken", "group": "Orchard", "litter": 2, "evidence": "mark",
                     "due": {"earliest": "2027-01-04", "likely": "2027-01-08", "latest": "2027-01-12"}, "advice": "…"}],
-          "feeding": [{"group": "…", "weekBeginning": "2026-11-23", "ewes": 6, "litter": 2, "kgPerEwePerDay": 0.907, "feedsPerDay": 2, "kgPerFeedForGroup": 2.72}],
+          "whereabouts": [{"tag": "ZZ 0123456 00101", "from": "2026-12-26", "to": "2027-01-08", "place": "North bay", "kind": "pen", "state": "in-lamb"}],
+          "troughs": [{"name": "…", "place": "North bay", "chart": "FEED-TWINS-1", "from": "2026-12-26", "to": "2027-01-08", "tags": ["…"]}],
+          "feeding": [{"chart": "FEED-TWINS-1", "class": "…", "state": "in-lamb", "litter": 2, "from": "2026-12-07", "to": "2026-12-13", "tags": ["…"],
+                       "kgPerEwePerDay": 0.5, "fedAt": ["first light"], "kgPerFeedByHeads": [0.5, 1.0, 1.5], "energyNeedMJ": 15.3, "energySupplyMJ": 15.5,
+                       "dryMatterShareOfWeight": 0.021, "concentrateShareOfDryMatter": 0.28, "perLambKg": 0.9, "energyBalanceKg": 0.5}],
           "stores": [{"item": "Ewe nuts", "kg": 412.0, "bags": 21, "orderBy": "2026-11-16", "neededFrom": "2026-11-23"}],
           "lambing": [{"date": "2027-01-08", "expectedEwes": 1.3, "p10": 0, "p90": 3, "pensNeededP90": 3}],
           "rounds": [{"date": "2026-12-27", "sunrise": "08:34", "sunset": "15:52", "times": ["07:50", "12:00", "16:20", "21:30"]}]
@@ -36,7 +40,8 @@ public sealed class FiguresTests
     [Theory]
     [InlineData("jobs", "date")]
     [InlineData("gatherings", "date")]
-    [InlineData("feeding", "weekBeginning")]
+    [InlineData("feeding", "from")]
+    [InlineData("troughs", "from")]
     [InlineData("stores", "neededFrom")]
     [InlineData("lambing", "date")]
     [InlineData("rounds", "date")]
@@ -76,6 +81,32 @@ public sealed class FiguresTests
         Assert.Equal("2026-08-10", season.GetProperty("tupIn").GetString());
         Assert.Equal("2026-09-21", season.GetProperty("tupOut").GetString());
         Assert.Equal("2027-01-04", season.GetProperty("firstDue").GetString());
+    }
+
+    /// <summary>From today to the end of the plan, without gap or overlap.</summary>
+    [Fact]
+    public void Every_ewe_is_somewhere_from_today_to_the_end()
+    {
+        using var produced = JsonDocument.Parse(Produced);
+        var stays = produced.RootElement.GetProperty("whereabouts").EnumerateArray()
+            .Select(s => (Tag: s.GetProperty("tag").GetString()!, From: DateOnly.Parse(s.GetProperty("from").GetString()!, null), To: DateOnly.Parse(s.GetProperty("to").GetString()!, null)))
+            .GroupBy(s => s.Tag).ToList();
+        Assert.Equal(24, stays.Count);
+        Assert.All(stays, ewe =>
+        {
+            Assert.Equal(new DateOnly(2026, 11, 25), ewe.First().From);
+            Assert.All(ewe.Zip(ewe.Skip(1)), s => Assert.Equal(s.First.To.AddDays(1), s.Second.From));
+        });
+        Assert.Single(stays.Select(s => s.Last().To).Distinct());
+    }
+
+    [Fact]
+    public void Each_chart_has_one_job_that_starts_it()
+    {
+        using var produced = JsonDocument.Parse(Produced);
+        var charts = produced.RootElement.GetProperty("feeding").EnumerateArray().Where(f => f.GetProperty("state").GetString() == "in-lamb").Select(f => f.GetProperty("chart").GetString()).Distinct();
+        var jobs = produced.RootElement.GetProperty("jobs").EnumerateArray().Where(j => j.GetProperty("id").GetString() == "feed-from").Select(j => j.GetProperty("title").GetString()!.Split(' ')[^1]);
+        Assert.Equal(charts.Order(StringComparer.Ordinal), jobs.Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class GuideTests
         using var pdf = new PackPdf(bench.PathOf(file));
         Assert.Equal(2, pdf.Pages);
         Assert.Equal("DuplexFlipLongEdge", pdf.Duplex);
-        Assert.All(PackComposer.Codes, sheet => Assert.Contains(sheet.Code, pdf.Texts[0], StringComparison.Ordinal));
+        Assert.All(PackSheets.All, sheet => Assert.Contains(sheet.Code, pdf.Texts[0], StringComparison.Ordinal));
     }
 
     [Fact]

@@ -41,12 +41,10 @@ public sealed class ManyFlocksTests
     [Fact]
     public void A_fault_in_one_is_status_3_and_the_others_are_made()
     {
-        using var bench = new Workbench
-        {
-            Line = new BreakableLine { BeforePrint = d => _ = d.Print.Title.StartsWith("Far", StringComparison.Ordinal) ? throw new InvalidOperationException("broken") : 0 },
-        };
+        var asked = 0;
+        using var bench = new Workbench { WhenAskedTheDay = () => _ = asked++ == 0 ? throw new InvalidOperationException("broken") : 0 };
         Write(bench, "a.yaml");
-        bench.Write("b.yaml", Samples.TwoEwes.Replace("Hollin Bank", "Far Bank", StringComparison.Ordinal));
+        bench.Write("b.yaml", Samples.TwoEwes);
         var outcome = bench.Run("pack", "b.yaml", "a.yaml", "--sheets", "jobs");
         Assert.Equal(ExitStatus.Fault, outcome.Status);
         Assert.Contains("  b.yaml: failed by a fault of the program\n  a.yaml: done\n", outcome.Out, StringComparison.Ordinal);
@@ -156,13 +154,23 @@ public sealed class ManyFlocksTests
     public void Stopping_keeps_what_is_done_and_says_how_much()
     {
         Workbench? stopped = null;
-        using var bench = new Workbench { Line = new BreakableLine { BeforePrint = _ => stopped!.Stop() } };
+        var asked = 0;
+        using var bench = new Workbench
+        {
+            WhenAskedTheDay = () =>
+            {
+                if (asked++ == 1)
+                {
+                    stopped!.Stop();
+                }
+            },
+        };
         stopped = bench;
         Write(bench, Good);
         var outcome = bench.Run(["pack", .. Good, "--sheets", "jobs"]);
         Assert.Equal(ExitStatus.Stopped, outcome.Status);
-        Assert.Equal("paperflock: stopped: 0 of 5 flocks done, and what was written for them stays\n", outcome.Error[outcome.Error.IndexOf("paperflock: stopped", StringComparison.Ordinal)..]);
-        Assert.Equal(Good, bench.Everything());
+        Assert.Equal("paperflock: stopped: 1 of 5 flocks done, and what was written for them stays\n", outcome.Error[outcome.Error.IndexOf("paperflock: stopped", StringComparison.Ordinal)..]);
+        Assert.Equal(["a.pdf", .. Good], bench.Everything());
     }
 
     private static string[] Write(Workbench bench, params string[] files) => [.. files.Select(f => bench.Write(f, Samples.TwoEwes))];

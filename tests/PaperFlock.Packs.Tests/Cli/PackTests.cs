@@ -101,40 +101,29 @@ public sealed class PackTests
     }
 
     [Fact]
-    public void A_fault_while_printing_leaves_the_old_pack_whole_and_no_litter()
+    public void A_second_file_that_cannot_be_written_leaves_the_old_pack_whole_and_no_litter()
     {
-        using var bench = new Workbench
-        {
-            // The second document: the first has been written beside its place by then.
-            Line = new BreakableLine { BeforePrint = d => _ = d.Suffix.Length == 0 ? 0 : throw new IOException("broken") },
-        };
+        using var bench = new Workbench();
         bench.Write("flock.pdf", "the old pack");
+        Directory.CreateDirectory(bench.PathOf("flock-wall.pdf"));
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "planner");
-        Assert.Equal(ExitStatus.Fault, outcome.Status);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
         Assert.Equal("the old pack", File.ReadAllText(bench.PathOf("flock.pdf")));
-        Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything().Where(f => !f.StartsWith("paperflock-fault-", StringComparison.Ordinal)));
+        Assert.Equal(["flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());
     }
 
     [Fact]
     public void Stopping_leaves_the_old_pack_whole_and_no_litter()
     {
         Workbench? stopped = null;
-        using var bench = new Workbench { Line = new BreakableLine { BeforePrint = d => Stop(d.Suffix) } };
+        using var bench = new Workbench { WhenAskedTheDay = () => stopped!.Stop() };
         stopped = bench;
         bench.Write("flock.pdf", "the old pack");
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "planner");
         Assert.Equal(ExitStatus.Stopped, outcome.Status);
-        Assert.Contains("stopped", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("stopped; nothing was written", outcome.Error, StringComparison.Ordinal);
         Assert.Equal("the old pack", File.ReadAllText(bench.PathOf("flock.pdf")));
         Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything());
-
-        void Stop(string suffix)
-        {
-            if (suffix.Length > 0)
-            {
-                stopped!.Stop();
-            }
-        }
     }
 
     [Fact]

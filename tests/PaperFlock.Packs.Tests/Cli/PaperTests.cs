@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using PaperFlock.Cli.Files;
-using PaperFlock.Cli.Printing;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
@@ -55,14 +52,14 @@ public sealed class PaperTests
     [Fact]
     public void Pictures_have_names_that_any_disk_takes_and_no_two_alike()
     {
-        var pack = new Pack(
+        PackDocument[] documents =
         [
             Document(string.Empty, DuplexHint.LongEdge, [("REG", 'F'), ("CARD 1", 'F'), ("CARD 1", 'B'), ("a/b:c", 'F'), ("", 'F'), ("reg", 'F')]),
             Document("-wall", DuplexHint.Simplex, [("WALL", 'F')]),
-        ]);
+        ];
         Assert.Equal(
             ["REG-1.png", "CARD-1-1.png", "CARD-1-2.png", "a-b-c.png", "page.png", "reg-2.png", "WALL-wall.png"],
-            PageFileNames.For(pack));
+            PackFileNames.Pictures(documents));
     }
 
     private static PackDocument Document(string suffix, DuplexHint duplex, (string Label, char Code)[] pages)

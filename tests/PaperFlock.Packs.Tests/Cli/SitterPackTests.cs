@@ -96,7 +96,7 @@ public sealed class SitterPackTests
     {
         using var bench = new Workbench();
         using var fed = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "feed");
-        Assert.Contains("FEED-1", fed.Text, StringComparison.Ordinal);
+        Assert.Contains("FEED-TWINS-1", fed.Text, StringComparison.Ordinal);
         var early = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", "2026-10-01", "--to", "2026-10-02", "--sheets", "feed"]);
         Assert.Equal(ExitStatus.WrongUse, early.Status);
     }

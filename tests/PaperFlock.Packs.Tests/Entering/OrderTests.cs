@@ -25,8 +25,8 @@ public sealed partial class OrderTests
             {
                 using var bench = new Workbench { Answers = string.Concat(Enumerable.Repeat("<\n", 30)) + string.Concat(Enumerable.Repeat("\n", 30)) };
                 bench.Write(FourEwes.File, RandomFlock(seed));
-                var asked = bench.Run("enter", command, FourEwes.File, "--as-of", "2026-12-20");
-                var printed = bench.Run("pack", FourEwes.File, "--sheets", sheet, "--as-of", "2026-12-20");
+                var asked = bench.Run("enter", command, FourEwes.File, "--as-of", "2027-01-31");
+                var printed = bench.Run("pack", FourEwes.File, "--sheets", sheet, "--as-of", "2027-01-31");
                 Assert.Equal("", asked.Error);
                 Assert.Equal(0, printed.Status);
                 using var pdf = new PackPdf(bench.PathOf("flock.pdf"));

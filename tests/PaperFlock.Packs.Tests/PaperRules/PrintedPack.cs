@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using NodaTime;
-using PaperFlock.Cli.Wiring;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout.Pages;
@@ -43,7 +42,7 @@ internal sealed record PrintedPack(PackInHand InHand, ImmutableArray<PdfSide> Si
     {
         var pages = new List<(ReadPage Page, string Label)>();
         ImmutableArray<OutlineLine> outline = [];
-        foreach (var document in PackBinding.Bind(pack, plan.Flock, split: false).Documents)
+        foreach (var document in PackBinding.Bind(pack, plan.Flock, split: false))
         {
             using var pdf = Open(document.Print);
             var labels = Labels(pdf);

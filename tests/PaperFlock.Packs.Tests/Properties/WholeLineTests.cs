@@ -31,45 +31,28 @@ public sealed class WholeLineTests
         var printed = PrintedPack.Of(plan, pack);
         var broken = PdfRules.Broken(printed);
         Assert.True(broken.IsEmpty, PaperCheck.Summary(broken));
-        EveryWeekOfTheFeedChartsAddsUp(plan, printed);
+        EveryCellOfTheFeedChartsIsThePlans(plan, printed);
     }
 
-    /// <summary>
-    /// What the page says each ewe gets a day, times the ewes, is what the page says all get in its feeds; within what rounding to two places of a
-    /// kilogram and to a tenth of the group's can hide. Held for charts in kilograms; pounds and ounces are the same figures in other clothes.
-    /// </summary>
-    private static void EveryWeekOfTheFeedChartsAddsUp(SeasonPlan plan, PrintedPack printed)
+    /// <summary>Every cell of a feed chart, read back from the page row by row, is the plan's amount for so many heads. Held for charts in kilograms; pounds are
+    /// the same amounts in other clothes.</summary>
+    private static void EveryCellOfTheFeedChartsIsThePlans(SeasonPlan plan, PrintedPack printed)
     {
         if (plan.Flock.Print.Units != Flocks.Units.Metric)
         {
             return;
         }
 
-        foreach (var group in plan.TroughGroups)
+        foreach (var chart in plan.Feeding.Charts.Where(c => c is { IsForageOnly: false, MostHeads: <= 12 }))
         {
-            var code = $"FEED-{group.Number.ToString(CultureInfo.InvariantCulture)}";
-            var amounts = printed.Sides.Where(s => s.Side.Sheet.Code == code)
-                .SelectMany((s, i) => s.Page.Ink.Words.Where(w => w.Style.Face == Face.TextBold && IsKilograms(w.Text)).Select(w => (Side: i, Words: w)))
+            var lines = printed.Sides.Where(s => s.Side.Sheet.Code == chart.Code)
+                .SelectMany((s, i) => s.Page.Ink.Words.Where(w => w.Style.Face == Face.Text && decimal.TryParse(w.Text, CultureInfo.InvariantCulture, out _)).Select(w => (Side: i, Words: w)))
+                .GroupBy(a => (a.Side, Math.Round(a.Words.Baseline)))
+                .Select(line => line.OrderBy(a => a.Words.Core.Left).Select(a => decimal.Parse(a.Words.Text, CultureInfo.InvariantCulture)).ToArray())
                 .ToArray();
-            var fed = group.Weeks.Where(w => w.KgPerDayForGroup > 0).ToArray();
-            if (fed.Length == 0)
-            {
-                continue;
-            }
-
-            // The amounts for the whole group are the largest on the chart, as near as sizes can be read back; with many feeds a day one stands for all.
-            var largest = amounts.Max(a => a.Words.Style.Size);
-            var weeks = amounts.Where(a => a.Words.Style.Size > largest - 0.1).GroupBy(a => (a.Side, Math.Round(a.Words.Baseline))).ToArray();
-            Assert.InRange(weeks.Length, 1, fed.Length);
-            foreach (var (shown, week) in weeks.Zip(fed.TakeLast(weeks.Length)))
-            {
-                var meant = shown.Count() < week.FeedsPerDay ? week.KgPerFeedForGroup : week.KgPerDayForGroup;
-                Assert.InRange(shown.Sum(w => Kilograms(w.Words.Text)), meant - (0.06m * week.FeedsPerDay), meant + (0.06m * week.FeedsPerDay));
-            }
+            var rows = chart.Rows.Where((r, i) => !r.FedAt.IsEmpty && (i == 0 || chart.Rows[i - 1].KgPerEwePerDay != r.KgPerEwePerDay || chart.Rows[i - 1].FedAt.Length != r.FedAt.Length)).TakeLast(lines.Length).ToArray();
+            Assert.Equal(rows.Length, lines.Length);
+            Assert.All(rows.Zip(lines), r => Assert.Equal(r.First.KgPerFeedByHeads.Reverse(), r.Second));
         }
     }
-
-    private static bool IsKilograms(string text) => text.Replace('\u00a0', ' ').EndsWith(" kg", StringComparison.Ordinal);
-
-    private static decimal Kilograms(string text) => decimal.Parse(text.Replace('\u00a0', ' ')[..^3].Replace(",", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
 }

@@ -17,10 +17,10 @@ public sealed class AfrcEnergyTests
         double weight, double fasting, double at50, double at55, double at60, double at65)
     {
         Assert.Equal(fasting, AfrcEnergy.Fasting(weight), 0.005);
-        Assert.Equal(at50, AfrcEnergy.Maintenance(weight, Whereabouts.Housed, 0.50), 0.0051);
-        Assert.Equal(at55, AfrcEnergy.Maintenance(weight, Whereabouts.Housed, 0.55), 0.0051);
-        Assert.Equal(at60, AfrcEnergy.Maintenance(weight, Whereabouts.Housed, 0.60), 0.0051);
-        Assert.Equal(at65, AfrcEnergy.Maintenance(weight, Whereabouts.Housed, 0.65), 0.0051);
+        Assert.Equal(at50, AfrcEnergy.Maintenance(weight, Walking.Housed, 0.50), 0.0051);
+        Assert.Equal(at55, AfrcEnergy.Maintenance(weight, Walking.Housed, 0.55), 0.0051);
+        Assert.Equal(at60, AfrcEnergy.Maintenance(weight, Walking.Housed, 0.60), 0.0051);
+        Assert.Equal(at65, AfrcEnergy.Maintenance(weight, Walking.Housed, 0.65), 0.0051);
     }
 
     [Theory]
@@ -28,7 +28,7 @@ public sealed class AfrcEnergyTests
     [InlineData("LowlandGrazing", 0.749)]
     [InlineData("HillGrazing", 1.68)]
     public void Walking_costs_more_the_rougher_the_ground(string where, double activity) =>
-        Assert.Equal(activity, AfrcEnergy.Activity(70, Enum.Parse<Whereabouts>(where)), 1e-9);
+        Assert.Equal(activity, AfrcEnergy.Activity(70, Enum.Parse<Walking>(where)), 1e-9);
 
     [Fact]
     public void A_70_kg_ewe_three_weeks_from_twins_of_9_kg_needs_15_MJ()
@@ -41,7 +41,7 @@ public sealed class AfrcEnergyTests
         Assert.Equal(12.807, ConceptusGrowth.EnergyContent(day), 0.0005);
         Assert.Equal(0.945, ConceptusGrowth.EnergyRetained(day, litterWeight), 0.0005);
 
-        var total = AfrcEnergy.Maintenance(70, Whereabouts.Housed, 0.60) + ConceptusGrowth.Energy(day, litterWeight);
+        var total = AfrcEnergy.Maintenance(70, Walking.Housed, 0.60) + ConceptusGrowth.Energy(day, litterWeight);
         Assert.Equal("15.0", Figures.Three(total));
         Assert.Equal("15.8", Figures.Three(total * 1.05)); // the margin the book adds to its allowances
     }

@@ -63,8 +63,8 @@ public sealed class AfrcProteinTests
         var ewe = new EweNeed(70, 2, null);
         const double day = 147 - 7;
         var diet = RationBalance.Meeting(
-            ewe.Energy(day, Whereabouts.Housed, 0.55), ForageIntake.Capacity(forage, 70), forage, concentrate);
-        var supply = AfrcProtein.Supply(diet, forage, concentrate, AfrcEnergy.Maintenance(70, Whereabouts.Housed, 0.55));
+            ewe.Energy(day, Walking.Housed, 0.55), ForageIntake.Capacity(forage, 70), forage, concentrate);
+        var supply = AfrcProtein.Supply(diet, forage, concentrate, AfrcEnergy.Maintenance(70, Walking.Housed, 0.55));
         Assert.Equal(isShort, supply < ewe.Protein(day));
     }
 }

@@ -5,7 +5,7 @@ namespace PaperFlock.Planning.Tests.Feeding;
 
 public sealed class EweNeedTests
 {
-    private static readonly Gen<Whereabouts> AnyWhere = Gen.Enum<Whereabouts>();
+    private static readonly Gen<Walking> AnyWhere = Gen.Enum<Walking>();
 
     /// <summary>Total energy worked by hand at qm 0.60, housed. There the litters were rounded to half a kilogram; here they are 7.5, 12.5 and 15 %
     /// of the ewe unrounded, so a row differs by up to a quarter kilogram of lamb: 0.25/4 of what a 4 kg lamb takes.</summary>
@@ -32,7 +32,7 @@ public sealed class EweNeedTests
         {
             var day = 147 - (7 * weeks);
             var tolerance = (0.2501 / 4 * ConceptusGrowth.Energy(day, 4)) + 0.051;
-            Assert.Equal(printed, ewe.Energy(day, Whereabouts.Housed, AfrcEnergy.TableMetabolisability), tolerance);
+            Assert.Equal(printed, ewe.Energy(day, Walking.Housed, AfrcEnergy.TableMetabolisability), tolerance);
         }
     }
 

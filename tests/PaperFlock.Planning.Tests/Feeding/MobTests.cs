@@ -25,7 +25,7 @@ public sealed class MobTests
         var (need, diet) = mob.Balance(Day, Date);
         var qm = AfrcEnergy.Metabolisability(diet.EnergyDensity(FeedingSample.Hay, FeedingSample.Nuts));
         Assert.Equal(
-            (Light.Energy(Day, Whereabouts.LowlandGrazing, qm) + Heavy.Energy(Day, Whereabouts.LowlandGrazing, qm)) / 2, need, 1e-9);
+            (Light.Energy(Day, Walking.LowlandGrazing, qm) + Heavy.Energy(Day, Walking.LowlandGrazing, qm)) / 2, need, 1e-9);
     }
 
     /// <summary>Nuts so rich in protein that energy holds the microbes back, and so the feeding level tells.</summary>
@@ -36,7 +36,7 @@ public sealed class MobTests
         var mob = Of(FeedingSample.Feeds with { Concentrate = nuts }, new(Light, null), new(Heavy, null));
         var diet = RationBalance.With(0.5, 1.05, FeedingSample.Hay, nuts);
         var qm = AfrcEnergy.Metabolisability(diet.EnergyDensity(FeedingSample.Hay, nuts));
-        var maintenance = (AfrcEnergy.Maintenance(60, Whereabouts.LowlandGrazing, qm) + AfrcEnergy.Maintenance(80, Whereabouts.LowlandGrazing, qm)) / 2;
+        var maintenance = (AfrcEnergy.Maintenance(60, Walking.LowlandGrazing, qm) + AfrcEnergy.Maintenance(80, Walking.LowlandGrazing, qm)) / 2;
 
         Assert.Equal(AfrcProtein.Supply(diet, FeedingSample.Hay, nuts, maintenance), mob.Supply(0.5, Date).Protein, 1e-9);
     }
@@ -49,7 +49,7 @@ public sealed class MobTests
         var (need, diet) = Of(FeedingSample.Feeds with { Ground = ground }, new MobMember(Light, null)).Balance(Day, Date);
 
         var qm = AfrcEnergy.Metabolisability(diet.EnergyDensity(FeedingSample.Hay, FeedingSample.Nuts));
-        Assert.Equal(Light.Energy(Day, Enum.Parse<Whereabouts>(where), qm), need, 1e-9);
+        Assert.Equal(Light.Energy(Day, Enum.Parse<Walking>(where), qm), need, 1e-9);
     }
 
     [Fact]
@@ -57,10 +57,10 @@ public sealed class MobTests
     {
         var mob = Of(FeedingSample.Feeds, new MobMember(Light, Date));
 
-        Assert.Equal(Energy(Whereabouts.LowlandGrazing, Date.PlusDays(-1)), mob.Balance(Day, Date.PlusDays(-1)).Need, 1e-9);
-        Assert.Equal(Energy(Whereabouts.Housed, Date), mob.Balance(Day, Date).Need, 1e-9);
+        Assert.Equal(Energy(Walking.LowlandGrazing, Date.PlusDays(-1)), mob.Balance(Day, Date.PlusDays(-1)).Need, 1e-9);
+        Assert.Equal(Energy(Walking.Housed, Date), mob.Balance(Day, Date).Need, 1e-9);
 
-        double Energy(Whereabouts where, LocalDate date)
+        double Energy(Walking where, LocalDate date)
         {
             var diet = mob.Balance(Day, date).Diet;
             return Light.Energy(Day, where, AfrcEnergy.Metabolisability(diet.EnergyDensity(FeedingSample.Hay, FeedingSample.Nuts)));

@@ -8,16 +8,16 @@ internal static class Need
     /// <returns>MJ a day.</returns>
     /// <param name="daysBefore">Days before she lambs.</param>
     public static double Of(
-        double weight, int lambs, double daysBefore, Whereabouts where = Whereabouts.Housed, decimal? condition = null) =>
+        double weight, int lambs, double daysBefore, Walking where = Walking.Housed, decimal? condition = null) =>
         new EweNeed(weight, lambs, condition).Energy(ConceptusGrowth.TermDay - daysBefore, where, AfrcEnergy.TableMetabolisability);
 
     /// <summary>Mean over so many days up to lambing, that day being the last of them.</summary>
-    public static double MeanOfLast(int days, double weight, int lambs, Whereabouts where = Whereabouts.Housed, decimal? condition = null) =>
+    public static double MeanOfLast(int days, double weight, int lambs, Walking where = Walking.Housed, decimal? condition = null) =>
         Mean(weight, lambs, days - 1, 0, where, condition);
 
     /// <param name="from">Days before she lambs, of the first day.</param>
     /// <param name="to">Days before she lambs, of the last day, included.</param>
     public static double Mean(
-        double weight, int lambs, int from, int to, Whereabouts where = Whereabouts.Housed, decimal? condition = null) =>
+        double weight, int lambs, int from, int to, Walking where = Walking.Housed, decimal? condition = null) =>
         Enumerable.Range(to, from - to + 1).Average(before => Of(weight, lambs, before, where, condition));
 }

@@ -26,7 +26,7 @@ public sealed class NeedDisagreementTests
     {
         var litter = LitterWeight.AtBirth(85, lambs);
         var mean = Enumerable.Range(0, 30).Average(before => ConceptusGrowth.EnergyRetained(ConceptusGrowth.TermDay - before, litter) / 0.16);
-        var withHis = mean + AfrcEnergy.Maintenance(85, Whereabouts.Housed, AfrcEnergy.TableMetabolisability);
+        var withHis = mean + AfrcEnergy.Maintenance(85, Walking.Housed, AfrcEnergy.TableMetabolisability);
         Assert.InRange(withHis / published, 1.07, 1.14);
         Assert.InRange((withHis - published) / (Need.MeanOfLast(30, 85, lambs) - published), 0.4, 0.6);
     }
@@ -43,7 +43,7 @@ public sealed class NeedDisagreementTests
     [InlineData(60, 9)]
     [InlineData(70, 10)]
     public void Australia_gives_an_empty_ewe_at_grass_a_fifth_more(double weight, double published) =>
-        Assert.InRange(Need.Of(weight, 0, 0, Whereabouts.LowlandGrazing) / published, 0.80, 0.85);
+        Assert.InRange(Need.Of(weight, 0, 0, Walking.LowlandGrazing) / published, 0.80, 0.85);
 
     /// <summary>The same two pages of Agriculture Victoria, for late pregnancy, or the last four weeks, at grass and score 3. For 60 kg with a single one prints 14 and the
     /// other 14.5.</summary>
@@ -56,7 +56,7 @@ public sealed class NeedDisagreementTests
     [InlineData(60, 2, 18)]
     [InlineData(70, 2, 20)]
     public void Victoria_gives_a_ewe_in_lamb_at_grass_a_fifth_more(double weight, int lambs, double published) =>
-        Assert.InRange(Need.MeanOfLast(28, weight, lambs, Whereabouts.LowlandGrazing) / published, 0.81, 0.85);
+        Assert.InRange(Need.MeanOfLast(28, weight, lambs, Walking.LowlandGrazing) / published, 0.81, 0.85);
 
     /// <summary>NSW Local Land Services, "Ewe nutrition": 50 kg Merinos in the last month, where Victoria (above) prints 12 and 15 for a ewe of the same weight. The two
     /// are further apart than Victoria is from us.</summary>
@@ -65,7 +65,7 @@ public sealed class NeedDisagreementTests
     [InlineData(2, 18, 15)]
     public void New_South_Wales_asks_more_for_the_same_ewe_than_Victoria(int lambs, double wales, double victoria)
     {
-        var need = Need.MeanOfLast(28, 50, lambs, Whereabouts.LowlandGrazing);
+        var need = Need.MeanOfLast(28, 50, lambs, Walking.LowlandGrazing);
         Assert.InRange(need / wales, 0.69, 0.73);
         Assert.True(wales - victoria > victoria - need);
     }

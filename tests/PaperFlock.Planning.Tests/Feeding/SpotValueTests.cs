@@ -30,7 +30,7 @@ public sealed class SpotValueTests
     [MemberData(nameof(Spots))]
     public void Need_is_near_the_published_figure(Spot spot)
     {
-        var need = Need.Mean(spot.Weight, spot.Lambs, spot.From, spot.To, Enum.Parse<Whereabouts>(spot.Where), (decimal?)spot.Condition);
+        var need = Need.Mean(spot.Weight, spot.Lambs, spot.From, spot.To, Enum.Parse<Walking>(spot.Where), (decimal?)spot.Condition);
         var apart = (need / spot.Published) - 1;
         Assert.True(
             Math.Abs(apart) <= spot.Tolerance, $"{spot.Source}: {need:0.00} against {spot.Published}, {apart:P1}; allowed {spot.Tolerance:P0}, because {spot.Why}");

@@ -20,7 +20,7 @@ public class DemoSeasonTests
     [InlineData(JobKind.BucketsOut, "2026-11-23", "2026-11-23", "2026-11-23", "2026-11-23", false)]
     [InlineData(JobKind.HeavyRounds, "2026-11-23", "2026-11-23", "2026-11-23", "2026-11-23", false)]
     [InlineData(JobKind.Booster, "2026-11-23", "2026-11-30", "2026-12-07", "2026-11-29", true)]
-    [InlineData(JobKind.TwoFeeds, "2026-12-14", "2026-12-14", "2026-12-14", "2026-12-14", false)]
+    [InlineData(JobKind.TwoFeeds, "2026-12-10", "2026-12-10", "2026-12-10", "2026-12-10", false)]
     [InlineData(JobKind.ShedReady, "2026-12-14", "2026-12-21", "2026-12-25", "2026-12-20", false)]
     [InlineData(JobKind.House, "2026-12-25", "2026-12-28", "2026-12-30", "2026-12-26", true)]
     [InlineData(JobKind.Dag, "2026-12-25", "2026-12-28", "2026-12-30", "2026-12-26", true)]
@@ -58,7 +58,7 @@ public class DemoSeasonTests
     [InlineData(JobKind.House, JobReason.SettledBeforeLambing, DayReason.NearestFreeSinceAway)]
     [InlineData(JobKind.Shear, JobReason.ShornBeforeTupping, DayReason.NearestFree)]
     [InlineData(JobKind.TeethToesTeats, JobReason.TimeToMendFeetAndCondition, DayReason.NearestFree)]
-    [InlineData(JobKind.FeedFrom, JobReason.LambsGrowMost, DayReason.Best)]
+    [InlineData(JobKind.FeedFrom, JobReason.FeedChartSaysSo, DayReason.Best)]
     public void Each_job_has_its_reason_for_the_time_and_for_the_day(JobKind kind, JobReason reason, DayReason day)
     {
         var job = Plan.Jobs.Single(j => j.Kind == kind);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Pens;
 
 namespace PaperFlock.Planning.Tests.Pens;
@@ -69,7 +70,7 @@ public sealed class HousingPlannerTests
         Assert.Single(singles);
         var twins = plan.Pens.Select(p => p.Ewes.Where(e => e.Scan == 2).Select(e => DueOf(ewes, e)).ToList()).ToList();
         Assert.True(twins[0].Count == 0 || twins[1].Count == 0 || twins[0].Max() < twins[1].Min() || twins[1].Max() < twins[0].Min());
-        Assert.Equal([1, 2], plan.Classes.Select(c => c.Litter));
+        Assert.Equal([(FeedKind.Singles, 3), (FeedKind.Twins, 7)], plan.Kinds.Select(k => (k.Kind, k.Ewes.Length)));
     }
 
     [Fact]
@@ -103,9 +104,9 @@ public sealed class HousingPlannerTests
     {
         var ewes = FeedingSample.Ewes(10, weight: 60);
         var flock = FeedingSample.Flock(ewes).WithPens(FeedingSample.Pen("North bay", 9, 1.2m, 4.5m));
-        Assert.Single(HousingPlanner.Plan(flock, ewes).WithoutRoom);
+        Assert.Single(Planned(flock, ewes).WithoutRoom);
         var shorn = flock with { Practice = flock.Practice with { Shear = Shearing.AtHousing } };
-        Assert.Empty(HousingPlanner.Plan(shorn, ewes).WithoutRoom);
+        Assert.Empty(Planned(shorn, ewes).WithoutRoom);
     }
 
     [Fact]
@@ -113,13 +114,13 @@ public sealed class HousingPlannerTests
     {
         var ewes = FeedingSample.Ewes(5);
         var flock = FeedingSample.Flock(ewes).WithPens(PenFor("A", 5));
-        var outdoors = HousingPlanner.Plan(flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors } }, ewes);
+        var outdoors = Planned(flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors } }, ewes);
         Assert.Equal((0, 0), (outdoors.Pens.Length, outdoors.WithoutRoom.Length));
 
         var unpenned = Plan(ewes);
         Assert.Equal((0, 0), (unpenned.Pens.Length, unpenned.WithoutRoom.Length));
 
-        var empty = HousingPlanner.Plan(flock, [ewes[0] with { Standing = Standing.Empty, Due = null }]);
+        var empty = Planned(flock, [ewes[0] with { Standing = Standing.Empty, Due = null }]);
         Assert.Empty(Assert.Single(empty.Pens).Ewes);
     }
 
@@ -144,7 +145,7 @@ public sealed class HousingPlannerTests
     public void No_group_is_split_when_some_way_keeps_them_all_whole() =>
         AnyShed.Sample((ewes, pens) =>
         {
-            var classes = ewes.GroupBy(e => e.Litter).Select(g => g.ToList()).ToList();
+            var classes = ewes.GroupBy(e => FedEwe.KindOf(e.Litter)).Select(g => g.ToList()).ToList();
             var rooms = pens.Select(PenRoom.Of).ToImmutableArray();
             if (!AnyWholeWay(classes, rooms, 0))
             {
@@ -152,7 +153,7 @@ public sealed class HousingPlannerTests
             }
 
             var plan = Plan(ewes, [.. pens]);
-            return classes.All(c => plan.Pens.Count(p => p.Ewes.Any(e => e.Scan == c[0].Litter)) == 1);
+            return classes.All(c => plan.Pens.Count(p => p.Ewes.Any(e => FedEwe.KindOf(e.Scan!.Value) == FedEwe.KindOf(c[0].Litter))) == 1);
         });
 
     /// <summary>A shed a little too small for a large flock is the usual trouble, and is no reason to stir the litters together:
@@ -166,7 +167,7 @@ public sealed class HousingPlannerTests
         var plan = Plan(ewes, [.. Enumerable.Range(1, 6).Select(p => FeedingSample.Pen($"Pen {p}", 12, 5))]);
 
         Assert.InRange(plan.WithoutRoom.Length, 12, 30); // 360 m² for 300 ewes at 1.2 to 1.4 m²
-        Assert.All(plan.Pens, p => Assert.True(p.Ewes.GroupBy(e => e.Scan).Max(g => g.Count()) >= 0.9 * p.Ewes.Length));
+        Assert.All(plan.Pens, p => Assert.True(p.Ewes.GroupBy(e => FedEwe.KindOf(e.Scan!.Value)).Max(g => g.Count()) >= 0.9 * p.Ewes.Length));
     }
 
     private static bool AnyWholeWay(List<List<EwePlan>> classes, ImmutableArray<PenRoom> pens, int next)
@@ -203,8 +204,15 @@ public sealed class HousingPlannerTests
             pens.Select((p, i) => FeedingSample.Pen($"Pen {i + 1}", p.Item1 / 10m, p.Item2 / 10m, p.Item3 ? p.Item1 / 10m : null))
                 .ToImmutableArray());
 
+    /// <summary>By kind, whenever they are due.</summary>
+    private static HousingPlan Planned(Flock flock, ImmutableArray<EwePlan> ewes)
+    {
+        var fed = FedEwe.Of(flock, ewes, _ => null);
+        return HousingPlanner.Plan(flock, ewes, fed, [.. fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => new FeedClass(g.Key, [.. g], []))]).Plan;
+    }
+
     private static HousingPlan Plan(ImmutableArray<EwePlan> ewes, params ImmutableArray<Pen> pens) =>
-        HousingPlanner.Plan(FeedingSample.Flock(ewes).WithPens(pens), ewes);
+        Planned(FeedingSample.Flock(ewes).WithPens(pens), ewes);
 
     private static NodaTime.LocalDate DueOf(ImmutableArray<EwePlan> ewes, Ewe ewe) =>
         ewes.Single(e => e.Ewe.Tag == ewe.Tag).Due!.FirstPossible;

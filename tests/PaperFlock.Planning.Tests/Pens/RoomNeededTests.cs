@@ -22,6 +22,16 @@ public sealed class RoomNeededTests
     public void Floor_follows_the_published_range(Ground ground, bool shorn, int weight, double floor) =>
         Assert.Equal((decimal)floor, RoomNeeded.For(weight, ground, shorn).Floor);
 
+    /// <summary>DEFRA PB5162: ewes with lambs to six weeks, 2.0 to 2.2 m² lowland, 1.8 to 2.0 hill; the roomier figure, whole ewes, down. A bay of 17.28 m² holds 7, and
+    /// 10 lowland ewes want 22 m².</summary>
+    [Theory]
+    [InlineData(17.28, Ground.Lowland, 7)]
+    [InlineData(22, Ground.Lowland, 10)]
+    [InlineData(21.9, Ground.Lowland, 9)]
+    [InlineData(17.28, Ground.Hill, 8)]
+    public void Ewes_with_lambs_want_more_floor(double floor, Ground ground, int ewes) =>
+        Assert.Equal(ewes, RoomNeeded.EwesWithLambs((decimal)floor, ground));
+
     /// <summary>Teagasc, sheep housing space requirements: meal trough of 400, 500 and 600 mm for 50, 70 and 90 kg. DEFRA PB5162 does not
     /// let shorn ewes have less.</summary>
     [Theory]

@@ -4,6 +4,7 @@ using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Stores;
+using PaperFlock.Planning.Tests.Feeding;
 
 namespace PaperFlock.Planning.Tests.Stores;
 
@@ -13,19 +14,24 @@ public sealed class StoresPlannerTests
     private static readonly LocalDate Housed = FeedingSample.FirstDue.PlusDays(-7);
     private static readonly ImmutableArray<EwePlan> SixTwins = FeedingSample.Ewes(6);
 
+    /// <summary>The last any of them is likely to lamb, and ten days with lambs after it.</summary>
+    private static readonly LocalDate LastLikely = FeedingSample.FirstDue.PlusDays(10);
+
     [Fact]
-    public void Concentrate_is_the_charts_added_up_with_the_last_week_cut_at_the_last_due_date()
+    public void Concentrate_is_the_chart_until_she_is_likely_to_have_lambed_and_the_ration_with_lambs_until_turnout()
     {
-        // 42 days before and 11 from the first due date to the last, both included: 53 days of 6 ewes at two pounds.
-        var nuts = Item(FeedingSample.Flock(SixTwins), "Ewe nuts");
-        Assert.Equal(53 * 6 * 0.90718474m, nuts.Kg);
-        Assert.Equal(16, nuts.Packs); // 288.5 kg, a tenth more is 317.3, in bags of 20
-        Assert.Equal(("bag", 20m), (nuts.PackName, nuts.PackKg));
-        Assert.Equal((FeedFrom, new LocalDate(2027, 1, 14)), (nuts.NeededFrom, nuts.NeededTo));
+        var flock = FedFlock.Stepped(SixTwins);
+        var plan = FedFlock.Plan(flock, SixTwins, Housed);
+        var chart = plan.Chart(FeedKind.Twins);
+        var inLamb = Enumerable.Range(0, 53).Sum(d => chart.On(FeedFrom.PlusDays(d))!.KgPerEwePerDay);
+        var lambed = Enumerable.Range(0, 10).Sum(d => plan.Lambed.First(r => r.Lambs == 2 && r.DayFrom <= d && (r.DayTo ?? d) >= d).KgPerDay ?? chart.On(LastLikely)!.KgPerEwePerDay);
+
+        var nuts = Item(flock, StoreKind.Concentrate);
+        Assert.Equal(6 * (inLamb + lambed), nuts.Kg);
+        Assert.Equal((StorePack.Bag, 20m, "Ewe nuts"), (nuts.Pack, nuts.PackKg, nuts.Name));
+        Assert.Equal((int)Math.Ceiling(nuts.Kg!.Value * 1.1m / 20), nuts.Packs);
+        Assert.Equal((FeedFrom, LastLikely.PlusDays(10)), (nuts.NeededFrom, nuts.NeededTo));
         Assert.Equal(nuts.Kg, nuts.Weeks.Sum(w => w.Amount));
-        Assert.Equal(FeedFrom, nuts.Weeks[0].WeekBeginning);
-        Assert.Equal(8, nuts.Weeks.Length);
-        Assert.Equal(4 * 6 * 0.90718474m, nuts.Weeks[^1].Amount);
     }
 
     [Fact]
@@ -33,29 +39,26 @@ public sealed class StoresPlannerTests
     {
         var flock = FeedingSample.Flock(SixTwins);
         flock = flock with { Print = flock.Print with { WeekStarts = IsoDayOfWeek.Sunday } };
-        var weeks = Item(flock, "Ewe nuts").Weeks;
-        Assert.Equal(new LocalDate(2026, 11, 22), weeks[0].WeekBeginning);
-        Assert.Equal(6 * 6 * 0.90718474m, weeks[0].Amount); // Monday to Saturday
-        Assert.All(weeks, w => Assert.Equal(IsoDayOfWeek.Sunday, w.WeekBeginning.DayOfWeek));
+        Assert.All(Item(flock, StoreKind.Concentrate).Weeks, w => Assert.Equal(IsoDayOfWeek.Sunday, w.WeekBeginning.DayOfWeek));
     }
 
-    [Fact]
-    public void Groups_are_added_together()
-    {
-        var ewes = SixTwins.AddRange(FeedingSample.Ewes(4, litter: 1, from: 7, due: 10));
-        var nuts = Item(FeedingSample.Flock(ewes), "Ewe nuts", ewes);
-        Assert.Equal((53 * 6 * 0.90718474m) + (53 * 4 * 0.45359237m), nuts.Kg);
-        Assert.Equal(new LocalDate(2027, 1, 24), nuts.NeededTo);
-    }
-
-    /// <summary>1.5 % of live weight as dry matter: Hybu Cig Cymru, "Feeding ewes in late pregnancy". 70 kg x 0.015 / 0.85.</summary>
+    /// <summary>In lamb 1.5 % of live weight as dry matter (Hybu Cig Cymru), 70 kg x 0.015 / 0.85; in milk what 3.5 % leaves beside the nuts.</summary>
     [Fact]
     public void Hay_is_what_they_can_eat_as_it_comes_off_the_bale()
     {
-        var hay = Item(FeedingSample.Flock(SixTwins), "Hay");
-        Assert.Equal(53 * 6 * 1.05 / 0.85, (double)hay.Kg!.Value, 1e-6);
-        Assert.Equal(22, hay.Packs); // 392.8 kg, a tenth more is 432.1, in bales of 20
-        Assert.Equal("bale", hay.PackName);
+        var flock = FedFlock.Stepped(SixTwins, f => f with { ForageOnly = true });
+        var hay = Item(flock, StoreKind.Forage);
+        Assert.Equal(6 * ((53 * 1.05) + (10 * 2.45)) / 0.85, (double)hay.Kg!.Value, 1e-6);
+        Assert.Equal((StorePack.Bale, 0.015m), (hay.Pack, hay.Rate));
+        Assert.DoesNotContain(Plan(flock), i => i.Kind == StoreKind.Concentrate);
+    }
+
+    [Fact]
+    public void Ewes_not_in_lamb_eat_hay_beside_the_others()
+    {
+        var empty = FeedingSample.Ewe(9, litter: 0) with { Standing = Standing.Empty, Due = null };
+        var (without, with) = (Item(FedFlock.Stepped(SixTwins), StoreKind.Forage), Item(FedFlock.Stepped([.. SixTwins, empty]), StoreKind.Forage, [.. SixTwins, empty]));
+        Assert.Equal(63 * 1.05 / 0.85, (double)(with.Kg - without.Kg)!.Value, 1e-6);
     }
 
     [Fact]
@@ -64,19 +67,19 @@ public sealed class StoresPlannerTests
         var silage = Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with
         {
             Forage = f.Forage with { Kind = ForageKind.Silage, DryMatter = 0.25m, Bale = null },
-        }), "Silage");
-        Assert.Equal((null, ""), (silage.Packs, silage.PackName));
-        Assert.Equal(53 * 6 * 0.98 / 0.25, (double)silage.Kg!.Value, 1e-6);
+        }), StoreKind.Forage);
+        Assert.Equal((null, null), (silage.Packs, silage.Pack));
 
         var grass = FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Forage = f.Forage with { Kind = ForageKind.Grass } });
-        Assert.Equal(["Ewe nuts", "Bedding straw", "Water"], Plan(grass).Select(i => i.Item));
+        Assert.Equal([StoreKind.Concentrate, StoreKind.Bedding, StoreKind.Water], Plan(grass).Select(i => i.Kind));
     }
 
     [Fact]
     public void Nuts_that_push_out_hay_leave_it_in_the_barn()
     {
-        var flock = FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Forage = f.Forage with { SubstitutionRate = 0.5m } });
-        Assert.Equal(53 * 6 * (1.05 - (0.5 * 0.90718474 * 0.86)) / 0.85, (double)Item(flock, "Hay").Kg!.Value, 1e-6);
+        var flock = FeedingSample.Flock(SixTwins);
+        var less = flock.WithFeeds(f => f with { Forage = f.Forage with { SubstitutionRate = 0.5m } });
+        Assert.True(Item(less, StoreKind.Forage).Kg < Item(flock, StoreKind.Forage).Kg);
     }
 
     /// <summary>53 days at 14 a bucket is 4 rounds; at 20 ewes a bucket the 21st wants one more.</summary>
@@ -93,24 +96,24 @@ public sealed class StoresPlannerTests
             Buckets = new Buckets("Mineral bucket", new Mass(22), 20, 14),
             Margin = 0,
         });
-        var buckets = Item(flock, "Mineral bucket", ewes);
-        Assert.Equal((null, 4 * atOnce, "bucket", 22m), (buckets.Kg, buckets.Packs, buckets.PackName, buckets.PackKg));
+        var buckets = Item(flock, StoreKind.Buckets, ewes);
+        Assert.Equal((null, 4 * atOnce, StorePack.Bucket, 22m), (buckets.Kg, buckets.Packs, buckets.Pack, buckets.PackKg));
         Assert.Equal([atOnce, 0, atOnce, 0, atOnce, 0, atOnce], buckets.Weeks.Select(w => w.Amount));
-        Assert.Equal(new LocalDate(2027, 1, 14), buckets.NeededTo);
+        Assert.Equal(LastLikely, buckets.NeededTo);
 
         // A tenth more of 4 or 8 is a whole bucket more.
-        Assert.Equal((4 * atOnce) + 1, Item(flock.WithFeeds(f => f with { Margin = 0.1m }), "Mineral bucket", ewes).Packs);
+        Assert.Equal((4 * atOnce) + 1, Item(flock.WithFeeds(f => f with { Margin = 0.1m }), StoreKind.Buckets, ewes).Packs);
     }
 
     /// <summary>Irish Farmers Journal, "Cut workload with advanced planning": 7 kg a lowland ewe a week, 4 to 5 a hill ewe.</summary>
     [Theory]
     [InlineData(Ground.Lowland, 7)]
     [InlineData(Ground.Hill, 5)]
-    public void Bedding_runs_from_housing_to_the_last_due_date(Ground ground, int perWeek)
+    public void Bedding_runs_from_housing_to_turnout(Ground ground, int perWeek)
     {
-        var straw = Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Ground = ground }), "Bedding straw");
-        Assert.Equal(18 * 6 * perWeek / 7.0, (double)straw.Kg!.Value, 1e-9); // 28 December to 14 January
-        Assert.Equal((Housed, new LocalDate(2027, 1, 14)), (straw.NeededFrom, straw.NeededTo));
+        var straw = Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Ground = ground }), StoreKind.Bedding);
+        Assert.Equal(28 * 6 * perWeek / 7.0, (double)straw.Kg!.Value, 1e-9); // 28 December to 24 January
+        Assert.Equal((Housed, LastLikely.PlusDays(10)), (straw.NeededFrom, straw.NeededTo));
         Assert.Null(straw.Packs);
     }
 
@@ -119,8 +122,8 @@ public sealed class StoresPlannerTests
     {
         var flock = FeedingSample.Flock(SixTwins);
         flock = flock with { Housing = flock.Housing with { Lambing = LambingPlace.Outdoors } };
-        Assert.DoesNotContain(Plan(flock), i => i.Item == "Bedding straw");
-        Assert.DoesNotContain(Plan(FeedingSample.Flock(SixTwins), SixTwins, housed: null), i => i.Item == "Bedding straw");
+        Assert.DoesNotContain(Plan(flock), i => i.Kind == StoreKind.Bedding);
+        Assert.DoesNotContain(Plan(FeedingSample.Flock(SixTwins), SixTwins, housed: null), i => i.Kind == StoreKind.Bedding);
     }
 
     /// <summary>NRC (2007), by way of a United States extension article: the upper ends for 59, 73 and 91 kg. Between and above by
@@ -134,29 +137,19 @@ public sealed class StoresPlannerTests
     [InlineData(109, 9.8)]
     public void Water_follows_the_table(int weight, double litres) => Assert.Equal(litres, (double)Water.LitresADay(weight), 1e-9);
 
+    /// <summary>NRC (2007) by Capital Journal: a ewe of 73 kg in milk drinks 2.36 gallons, so four drink 35.7 litres; to a tenth.</summary>
+    [Fact]
+    public void Ewes_in_milk_drink_more() => Assert.Equal(35.7, (double)(4 * Water.LitresInMilk(73)), 0.1);
+
     [Fact]
     public void Water_is_counted_and_never_ordered()
     {
         var ewes = FeedingSample.Ewes(10, weight: 73);
-        var water = Item(FeedingSample.Flock(ewes), "Water", ewes);
+        var water = Item(FeedingSample.Flock(ewes), StoreKind.Water, ewes);
         Assert.Equal((null, null, null), (water.Kg, water.Packs, water.OrderBy));
         Assert.Equal(7 * 72m, water.Weeks[0].Amount);
-        Assert.StartsWith("up to 72 litres a day", water.Basis, StringComparison.Ordinal);
+        Assert.Equal(89.3m, water.Rate);
     }
-
-    [Fact]
-    public void Water_is_said_by_the_day_on_which_most_is_drunk()
-    {
-        // The twins drink from 23 November, the singles from 22 December on; only till 14 January do both.
-        var ewes = FeedingSample.Ewes(10, weight: 73).AddRange(FeedingSample.Ewes(5, litter: 1, from: 11, due: 29, weight: 73));
-        Assert.StartsWith("up to 108 litres a day", Item(FeedingSample.Flock(ewes), "Water", ewes).Basis, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData(FeedMethod.PerLamb, "so much for each lamb carried")]
-    [InlineData(FeedMethod.EnergyBalance, "energy balance")]
-    public void Concentrate_says_by_which_method_it_was_added_up(FeedMethod method, string words) =>
-        Assert.Contains(words, Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Method = method }), "Ewe nuts").Basis, StringComparison.Ordinal);
 
     [Theory]
     [InlineData(7, new int[0], 16)]
@@ -171,7 +164,7 @@ public sealed class StoresPlannerTests
         {
             OwnJobs = [.. closedInNovember.Select(d => OwnJob("Feed merchant closed", new LocalDate(2026, 11, d), closed: true))],
         };
-        Assert.Equal(new LocalDate(2026, 11, orderOn), Item(flock, "Ewe nuts").OrderBy);
+        Assert.Equal(new LocalDate(2026, 11, orderOn), Item(flock, StoreKind.Concentrate).OrderBy);
     }
 
     [Fact]
@@ -181,19 +174,7 @@ public sealed class StoresPlannerTests
         {
             OwnJobs = [OwnJob("Market", new LocalDate(2026, 11, 16), closed: false)],
         };
-        Assert.Equal(new LocalDate(2026, 11, 16), Item(flock, "Ewe nuts").OrderBy);
-    }
-
-    [Fact]
-    public void Forage_that_is_enough_by_itself_leaves_no_nuts_to_buy()
-    {
-        var ewes = FeedingSample.Ewes(3, litter: 1);
-        var flock = FeedingSample.Flock(ewes).WithFeeds(f => f with
-        {
-            Method = FeedMethod.EnergyBalance,
-            Forage = f.Forage with { Energy = 12, Intake = 0.02m },
-        });
-        Assert.Equal(["Hay", "Bedding straw", "Water"], Plan(flock, ewes).Select(i => i.Item));
+        Assert.Equal(new LocalDate(2026, 11, 16), Item(flock, StoreKind.Concentrate).OrderBy);
     }
 
     [Fact]
@@ -202,15 +183,12 @@ public sealed class StoresPlannerTests
     private static OwnJob OwnJob(string title, LocalDate on, bool closed) =>
         new(title, on, null, null, false, closed, SourceSpan.WholeFile);
 
-    private static StoreItem Item(Flock flock, string name, ImmutableArray<EwePlan>? ewes = null) =>
-        Assert.Single(Plan(flock, ewes), i => i.Item == name);
+    private static StoreItem Item(Flock flock, StoreKind kind, ImmutableArray<EwePlan>? ewes = null) =>
+        Assert.Single(Plan(flock, ewes), i => i.Kind == kind);
 
     private static ImmutableArray<StoreItem> Plan(Flock flock, ImmutableArray<EwePlan>? ewes = null) =>
         Plan(flock, ewes ?? SixTwins, Housed);
 
-    private static ImmutableArray<StoreItem> Plan(Flock flock, ImmutableArray<EwePlan> ewes, LocalDate? housed)
-    {
-        var (groups, _) = TroughGroups.Plan(flock, ewes, _ => housed, HousingPlan.None);
-        return StoresPlanner.Plan(flock, groups, _ => housed);
-    }
+    private static ImmutableArray<StoreItem> Plan(Flock flock, ImmutableArray<EwePlan> ewes, LocalDate? housed) =>
+        StoresPlanner.Plan(flock, FedFlock.Plan(flock, ewes, housed), FedEwe.Of(flock, ewes, _ => housed));
 }

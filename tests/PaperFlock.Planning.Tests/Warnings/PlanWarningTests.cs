@@ -96,6 +96,20 @@ public class PlanWarningTests
         Assert.Equal(warned ? [new PlanWarning.TooManyEwes(group, ewes, 50)] : [], Warnings(flock));
     }
 
+    /// <summary>A 70 kg ewe wants 1.27 m² of straw (DEFRA PB5162, between 1.2 m² at 60 kg and 1.4 m² at 90) and half a metre of trough (Teagasc).</summary>
+    [Theory]
+    [InlineData("1.2", "1", null, true)]
+    [InlineData("1.3", "1", null, false)]
+    [InlineData("3", "1", "0.4", true)]
+    [InlineData("3", "1", "0.5", false)]
+    public void A_pen_that_holds_nobody_is_warned_of(string length, string width, string? trough, bool warned)
+    {
+        var pen = FeedingSample.Pen("Bay", decimal.Parse(length, null), decimal.Parse(width, null), trough is null ? null : decimal.Parse(trough, null));
+        var flock = Flock(Sample.Ewe() with { Weight = new Mass(70) }) with { Housing = Sample.Housing() with { Pens = [pen] } };
+
+        Assert.Equal(warned ? [new PlanWarning.PenTooSmall(pen)] : [], Warnings(flock));
+    }
+
     [Theory]
     // Tup in 10 Aug to 13 Sep: the middle day is 27 Aug, and belongs to both halves.
     [InlineData("2026-08-27", ScanStage.Early, false)]

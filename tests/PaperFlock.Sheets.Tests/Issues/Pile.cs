@@ -12,7 +12,7 @@ namespace PaperFlock.Sheets.Tests.Issues;
 internal sealed class Pile
 {
     private readonly Dictionary<string, (Leaf Leaf, int Issue)> _leaves = new(StringComparer.Ordinal);
-    private string? _record;
+    private byte[]? _record;
 
     public int Printed { get; private set; }
 
@@ -23,7 +23,7 @@ internal sealed class Pile
     public IssueOutcome Keep(string flock, LocalDate day)
     {
         var plan = Composed.PlanOf(flock, day);
-        var record = _record is null ? null : IssueRecordText.Read(_record);
+        var record = _record is null ? null : IssueRecord.FromBytes(_record).Record;
         var issue = PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything with { Changed = true }, record);
         Assert.Equal(record is null ? WholeReason.NoRecord : WholeReason.NotWhole, issue.Whole);
         var outcome = issue.Outcome!;
@@ -50,7 +50,7 @@ internal sealed class Pile
         }
 
         Printed += printed.Length;
-        _record = issue.Record is null ? _record : IssueRecordText.Write(issue.Record);
+        _record = issue.Record is null ? _record : issue.Record.ToBytes();
         HoldsExactly(PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything), day);
         return outcome;
     }

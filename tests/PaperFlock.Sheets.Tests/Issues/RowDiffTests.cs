@@ -30,7 +30,7 @@ public sealed class RowDiffTests
     private static ImmutableArray<LeafRow> Rows(string text) =>
     [
         .. text.Split(' ').Select(row => row.TrimStart('~').Split('=') is [var key, var words]
-            ? new LeafRow(key, [new LeafCell(words)], row[0] == '~' ? Day.PlusDays(-1) : null)
+            ? new LeafRow(RowKey.Named(key.Length > 0 ? RowKind.Ewe : RowKind.Paragraph, key) with { Last = row[0] == '~' ? Day.PlusDays(-1) : null }, [new LeafCell(words)])
             : throw new ArgumentException(row)),
     ];
 }

@@ -25,7 +25,7 @@ internal static class Spoils
         ("No type under 9 pt", "JOBS", Add(new TextItem(200, 700, "small print", Body with { Size = 8.5 }, 60))),
         ("No type under 9 pt", "CARD", Add(new TextItem(100, 300, "HB-2027 CARD", new TextStyle(Face.Mono, 7), 60))),
         ("No two texts overlap", "JOBS", Twice(0, -2)),
-        ("No two texts overlap", "FEED-1", Twice(20, 3)),
+        ("No two texts overlap", "FEED-TWINS-1", Twice(20, 3)),
         ("No ruled line runs through the capitals", "JOBS", Strike(0.4)),
         ("No ruled line runs through the capitals", "STOR", Strike(0.25)),
         ("A tag is always whole", "CARD", Rewrite(IsTag, t => t with { Text = t.Text[..^2] })),

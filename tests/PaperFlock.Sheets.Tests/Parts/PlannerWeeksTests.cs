@@ -22,7 +22,7 @@ public sealed class PlannerWeeksTests
         foreach (var week in PlannerWeeks.Of(plan))
         {
             Assert.Equal(
-                week.Lines.Select(l => l.Day).Where(d => d != "NO DAY").Distinct(),
+                week.Days.SelectMany(d => d.Lines()).Select(l => l.Day).Where(d => d != "NO DAY").Distinct(),
                 week.Days.Where(d => d.HasJob).Select(d => DateText.WeekdayNumber(d.Date)));
         }
     }

@@ -68,7 +68,7 @@ internal static class AnyFlock
             Housing = how[11] % 4 == 0 ? "lambing: outdoors" : $"lambing-pens: {how[11] % 7}",
             Pens = how[11] % 4 == 0 ? [] : [.. Enumerable.Range(1, how[12] % 4).Select(i => $"{{name: Bay {i}, length: {2 + i} m, width: {1 + (how[12] % 4)} m{(i % 2 == 0 ? ", trough: 3 m" : "")}}}")],
             Contacts = [.. Enumerable.Range(0, how[13] % 4).Select(i => $"{{role: Vet, name: Fell Gate Vets {i}, phone: 01632 960 20{i}}}")],
-            Ewes = ewes.Select((e, i) => FlockText.Ewe(i + 1, Ewe(e, e[1] % groups, IsOneDay(what[e[1] % groups]), tupIn), e[0] % 6 == 5 ? null : Names[e[0] % 5], i < OddTags.Length && e[11] % 5 == 0 ? OddTags[i] : null)),
+            Ewes = ewes.Select((e, i) => FlockText.Ewe(i + 1, Ewe(e, e[1] % groups, IsOneDay(what[e[1] % groups]), tupIn, tupIn.PlusDays(asOf)), e[0] % 6 == 5 ? null : Names[e[0] % 5], i < OddTags.Length && e[11] % 5 == 0 ? OddTags[i] : null)),
             Print = Print(how[14], how[15], how[16]),
         },
         tupIn.PlusDays(asOf));
@@ -140,13 +140,15 @@ internal static class AnyFlock
             $"duplex: {Of(how / 6, "long-edge", "short-edge", "single-sided")}");
     }
 
-    private static string Ewe(int[] how, int group, bool isOneDay, LocalDate tupIn)
+    private static string Ewe(int[] how, int group, bool isOneDay, LocalDate tupIn, LocalDate asOf)
     {
         var stays = how[9] % 13 == 0 && how[9] / 13 % 2 == 1;
-        var scan = stays ? -1 : (how[2] % 7) - 1;
-        var lambed = scan > 0 && how[3] % 8 == 0;
+        // Nobody can count before day 40 from her first mark, which is day 12 of the season at the latest.
+        var scan = stays || asOf < tupIn.PlusDays(12 + 40) ? -1 : (how[2] % 7) - 1;
+        var lambed = tupIn.PlusDays(LastLambing - (how[3] / 8 % 10));
+        var hasLambed = scan > 0 && how[3] % 8 == 0 && lambed <= asOf;
         // From the day the last of the groups is together, to before the first has gone.
-        var marks = Enumerable.Range(0, how[4] % 3).Select(i => Iso(tupIn.PlusDays(5 + (8 * i) + (how[5] % 8))));
+        var marks = Enumerable.Range(0, how[4] % 3).Select(i => tupIn.PlusDays(5 + (8 * i) + (how[5] % 8))).Where(day => day <= asOf).Select(Iso).ToArray();
         return string.Join(", ", new[]
         {
             $"group: G{group}",
@@ -159,8 +161,8 @@ internal static class AnyFlock
             how[9] % 11 == 0 ? $"teats: {Of(how[9] / 11, "lost-half", "lumpy", "sound")}" : null,
             how[9] % 13 == 0 ? $"to-tup: {(stays ? "no" : "yes")}" : null,
             how[10] % 2 == 0 ? $"note: \"{string.Concat(Enumerable.Repeat("watch her ", 24))[..(how[10] % 120)]}x\"" : null,
-            how[4] % 3 > 0 && !isOneDay && !stays ? $"marks: [{string.Join(", ", marks)}]" : null,
-            lambed ? $"lambed: {Iso(tupIn.PlusDays(LastLambing - (how[3] / 8 % 10)))}" : null,
+            marks.Length > 0 && !isOneDay && !stays ? $"marks: [{string.Join(", ", marks)}]" : null,
+            hasLambed ? $"lambed: {Iso(lambed)}" : null,
         }.OfType<string>());
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
-using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Tests;
 
 namespace PaperFlock.Sheets.Tests.Text;
@@ -42,7 +41,7 @@ public sealed class HousingTextTests
 
         Assert.Equal(
             "All 6 ewes fit. Twins: split between North bay and South bay. Sharing South bay: Singles; Twins. Part it with hurdles, or they cannot be fed apart.",
-            Words([(North, twins[..2]), (South, [.. singles, .. twins[2..]])], [], Class(1, singles), Class(2, twins)));
+            Words([(North, twins[..2]), (South, [.. singles, .. twins[2..]])], [], Kind(FeedKind.Singles, singles), Kind(FeedKind.Twins, twins)));
     }
 
     [Fact]
@@ -58,12 +57,12 @@ public sealed class HousingTextTests
         Assert.Equal("The flock file names no pens, so nobody is placed in one.", HousingText.Of(HousingPlan.None, Sample.Housing()).ToString());
     }
 
-    private static FeedingClass Class(int litter, ImmutableArray<EwePlan> ewes) => new(litter, Scanned: true, Cluster: 0, Clusters: 1, ewes);
+    private static HousedKind Kind(FeedKind kind, ImmutableArray<EwePlan> ewes) => new(kind, [.. ewes.Select(e => e.Ewe)]);
 
-    private static string Words((Pen Pen, ImmutableArray<EwePlan> Ewes)[] pens, ImmutableArray<EwePlan>? without = null, params FeedingClass[] classes)
+    private static string Words((Pen Pen, ImmutableArray<EwePlan> Ewes)[] pens, ImmutableArray<EwePlan>? without = null, params HousedKind[] kinds)
     {
         var plan = new HousingPlan(
-            [.. pens.Select(p => new PenPlan(p.Pen, [.. p.Ewes.Select(e => e.Ewe)], 1, 1, 1, 1, 1))], [.. (without ?? []).Select(e => e.Ewe)], [.. classes]);
+            [.. pens.Select(p => new PenPlan(p.Pen, [.. p.Ewes.Select(e => e.Ewe)], 1, 1, 1, 1, 1, 1))], [.. (without ?? []).Select(e => e.Ewe)], [.. kinds]);
         return HousingText.Of(plan, Sample.Housing() with { Pens = [.. pens.Select(p => p.Pen)] }).ToString();
     }
 }

@@ -15,7 +15,7 @@ public sealed class JobTextTests
     [InlineData(JobKind.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag.")]
     [InlineData(JobKind.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Teeth, toes, teats and condition.")]
     [InlineData(JobKind.TeethToesTeats, "8 weeks before the tup goes in, so that there is time to mend feet and condition; the nearest free day; one gathering with Shear.")]
-    [InlineData(JobKind.FeedFrom, "6 weeks before the first is due, when the lambs begin to do most of their growing.")]
+    [InlineData(JobKind.FeedFrom, "FEED-NOT-SCANNED-1 says so.")]
     [InlineData(JobKind.TupIn, "The keeper\u2019s date.")]
     [InlineData(JobKind.LastDue, "Gestation length after the last day any could have been mated.")]
     public void Each_job_says_why_it_is_on_its_day(JobKind kind, string why) => Assert.Equal(why, Why(Plan(Demo), kind));
@@ -157,6 +157,29 @@ public sealed class JobTextTests
         var plan = Plan(Sample.Flock([Sample.OneDay("Paddock", Sample.TupIn)], Sample.Ewe(group: "Paddock")));
 
         Assert.Equal("the day of mating", JobText.CountedFrom(plan.Jobs.Single(j => j.Kind == JobKind.Scan)));
+    }
+
+    [Fact]
+    public void Jobs_of_a_feed_chart_name_it()
+    {
+        var plan = Plan(Demo);
+        Assert.Equal(["Start feeding by FEED-NOT-SCANNED-1", "Two feeds a day by FEED-NOT-SCANNED-1"], Titles(plan, JobKind.FeedFrom, JobKind.TwoFeeds));
+
+        var job = plan.Jobs.Single(j => j.Kind == JobKind.FeedFrom);
+        Assert.Equal("the day their weeks are counted back from", JobText.CountedFrom(job));
+        Assert.Equal("the first of the ewes fed by FEED-NOT-SCANNED-1", JobText.KnownBy(job, plan));
+    }
+
+    [Fact]
+    public void Sorting_is_done_by_the_scan()
+    {
+        var plan = Plan(Demo with { Fields = ClassFields.None with { Twins = "Far Meadow" }, Ewes = [.. Demo.Ewes.Select(e => e with { Scan = 2 })] });
+        var job = plan.Jobs.Single(j => j.Kind == JobKind.Sort);
+
+        Assert.Equal(plan.Jobs.Single(j => j.Kind == JobKind.Scan).ShownOn, job.ShownOn);
+        Assert.Equal("Sort by lambs carried", JobText.Title(job, plan.Flock));
+        Assert.Equal("The scan says who carries how many.", JobText.Why(job, plan));
+        Assert.Equal(("scanning", "the day they are scanned"), (JobText.CountedFrom(job), JobText.KnownBy(job, plan)));
     }
 
     private static string Own(params OwnJob[] jobs) => Why(Plan(Demo with { OwnJobs = [.. jobs] }), JobKind.Own);

@@ -55,7 +55,7 @@ public sealed class WarningTextTests
         Flock(Ewe()), "2026-11-23",
         Warn(
             "FLK105", Short.Span,
-            "1 ewe of Orchard not scanned, and feeding starts on Mon 23 Nov: fed as if each carried one lamb", "write `scan:` under each ewe, or feed by her condition and the vet's word"));
+            "1 ewe of Orchard not scanned, and feeding starts on Mon 23 Nov: fed as the average of the flock", "write `scan:` under each ewe, or feed by her condition and the vet's word"));
 
     [Fact]
     public void A_tup_with_too_many_ewes_is_named() => Is(
@@ -95,6 +95,16 @@ public sealed class WarningTextTests
             "shearing at housing is asked for, but the ewes lamb outdoors, so no shearing is planned", "set `shear` under practice to another time"));
 
     [Fact]
+    public void A_pen_that_holds_nobody_is_named()
+    {
+        var pen = new Pen("Kennel", new Length(1), new Length(1), null, new SourceSpan(12, 5, 6));
+        Is(
+            Flock(Ewe()) with { Housing = Sample.Housing() with { Pens = [pen] } },
+            Before,
+            Warn("FLK119", pen.Span, "no ewe of this flock has room in the pen \"Kennel\"", "check its length, width and trough and their units, or take the pen out"));
+    }
+
+    [Fact]
     public void Warnings_stand_in_the_order_of_the_file() => Assert.Equal(
         [20, 30],
         Of(Flock(
@@ -109,5 +119,10 @@ public sealed class WarningTextTests
 
     private static Diagnostic Warn(string code, SourceSpan span, string message, string advice) => new(Severity.Warning, code, span, message, advice);
 
-    private static IEnumerable<Diagnostic> Of(Flock flock, string asOf) => WarningText.Of(SeasonPlanner.Plan(flock, Sample.Day(asOf)));
+    /// <summary>Of everything but the rations: what is said of those is held in <see cref="Parts.FeedWarningTextTests"/>.</summary>
+    private static IEnumerable<Diagnostic> Of(Flock flock, string asOf)
+    {
+        var plan = SeasonPlanner.Plan(flock, Sample.Day(asOf));
+        return WarningText.Of(plan with { Feeding = plan.Feeding with { Warnings = [] } });
+    }
 }

@@ -3,6 +3,8 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
@@ -140,7 +142,7 @@ internal sealed class LambingResults : IPencilSheet
     /// <summary>How many words at the beginning make the date: a month may stand before or after the day, and a year after both.</summary>
     private static int DateWords(string[] words)
     {
-        var hasMonth = words.Length > 1 && (SeasonDay.IsMonth(words[0]) || SeasonDay.IsMonth(words[1]));
+        var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
         return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
     }
 
@@ -169,7 +171,7 @@ internal sealed class LambingResults : IPencilSheet
         var lambs = new[] { result.Alive is { } alive ? $"{Number(alive)} alive" : "", result.Dead is { } dead ? $"{Number(dead)} dead" : "" }.Where(l => l.Length > 0);
         var help = result.Help switch { LambingHelp.None => ", no help", LambingHelp.Hand => ", helped by hand", LambingHelp.Vet => ", helped by the vet", _ => "" };
         var time = result.Time is { } at ? $" at {at.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "";
-        return $"lambed {Messages.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
+        return $"lambed {ScreenText.Day(day)}{time}{string.Concat(lambs.Select(l => $", {l}"))}{help}";
     }
 
     /// <summary>A scan may have missed a lamb, but a slip of the finger is likelier.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
@@ -34,7 +36,7 @@ internal sealed class RaddleMarks : IPencilSheet
 
     public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.TupAndRaddle(plan).SelectMany(g => g.Ewes)];
 
-    public string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {Messages.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";
+    public string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {ScreenText.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";
 
     /// <summary>More figures or a month may always follow.</summary>
     public bool IsWhole(string typed) => typed == "-";
@@ -59,7 +61,7 @@ internal sealed class RaddleMarks : IPencilSheet
 
             if (isTakenBack && !asked.Ewe.Marks.Contains(d))
             {
-                return Understood.Not($"she has no mark of {Messages.Day(d)} to take away");
+                return Understood.Not($"she has no mark of {ScreenText.Day(d)} to take away");
             }
 
             parts.Add(new MarkPart(d, !isTakenBack));
@@ -94,13 +96,13 @@ internal sealed class RaddleMarks : IPencilSheet
         var group = asked.Group;
         if (group.IsOneDay)
         {
-            return (null, $"her group was mated on one day, {Messages.Day(group.TupIn)}, and has no marks");
+            return (null, $"her group was mated on one day, {ScreenText.Day(group.TupIn)}, and has no marks");
         }
 
         var stay = new DateInterval(group.TupIn, group.TupOut);
         var split = text.IndexOf(' ', StringComparison.Ordinal);
         var word = split < 0 ? "" : text[..split];
-        if (word.Length == 0 || !char.IsLetter(word[0]) || SeasonDay.IsMonth(word))
+        if (word.Length == 0 || !char.IsLetter(word[0]) || WrittenDate.IsMonth(word))
         {
             return SeasonDay.Read(text, [stay], asked.Today, "the tup of her group is in");
         }
@@ -109,11 +111,11 @@ internal sealed class RaddleMarks : IPencilSheet
         var colours = worn.Select(p => p.Colour).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         return colours.Count == 1
             ? SeasonDay.Read(text[(split + 1)..], [.. worn.Select(p => new DateInterval(p.From, p.To))], asked.Today, $"the tup wears {colours[0]}")
-            : (null, $"`{word}` is {(colours.Count == 0 ? "none" : "more than one")} of the colours of her group: {Messages.List(Periods(asked).Select(p => p.Colour).Distinct(StringComparer.OrdinalIgnoreCase))}");
+            : (null, $"`{word}` is {(colours.Count == 0 ? "none" : "more than one")} of the colours of her group: {ScreenText.List(Periods(asked).Select(p => p.Colour).Distinct(StringComparer.OrdinalIgnoreCase))}");
     }
 
     private static string Say(LocalDate day, Asked asked) =>
-        Periods(asked).FirstOrDefault(p => p.From <= day && day <= p.To) is { } period ? $"{Messages.Day(day)} ({period.Colour})" : Messages.Day(day);
+        Periods(asked).FirstOrDefault(p => p.From <= day && day <= p.To) is { } period ? $"{ScreenText.Day(day)} ({period.Colour})" : ScreenText.Day(day);
 
     private static ImmutableArray<RaddlePeriod> Periods(Asked asked) =>
         asked.Group.Raddle.IsEmpty ? [] : RaddlePeriod.Of(asked.Group, asked.Flock.Practice.ChangeoverDays);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PaperFlock.Flocks;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
@@ -96,5 +97,5 @@ internal sealed class ScanResults : IPencilSheet
     }
 
     private static string Say(int scan, ScanStage? stage) =>
-        (scan == 0 ? "empty" : Messages.Count(scan, "lamb")) + stage switch { ScanStage.Early => ", early", ScanStage.Late => ", late", _ => "" };
+        (scan == 0 ? "empty" : ScreenText.Count(scan, "lamb")) + stage switch { ScanStage.Early => ", early", ScanStage.Late => ", late", _ => "" };
 }

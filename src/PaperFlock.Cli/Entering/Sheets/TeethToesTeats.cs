@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using PaperFlock.Flocks;
+using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
@@ -127,7 +128,7 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         var found = choices.Where(w => w == plain || (plain.Length == 1 && w[0] == plain[0])).ToList();
         if (found.Count != 1)
         {
-            return (null, null, $"`{text}` is nothing to find of {key}; write {Messages.List(choices.Select(c => c == "half lost" ? "lost-half" : c))}, or nothing");
+            return (null, null, $"`{text}` is nothing to find of {key}; write {ScreenText.List(choices.Select(c => c == "half lost" ? "lost-half" : c))}, or nothing");
         }
 
         var word = found[0] == "half lost" ? "lost-half" : found[0];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Flocks.Reading.Yaml;
@@ -6,9 +7,10 @@ using PaperFlock.Flocks.Reading.Yaml;
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>The ewes, one by one, and what must be true between them.</summary>
-internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, DiagnosticBag bag)
+/// <param name="today">Null: nothing is held against the calendar.</param>
+internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, LocalDate? today, DiagnosticBag bag)
 {
-    private readonly Dictionary<string, int> _tags = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, int> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
 
     public ImmutableArray<Ewe> Read(Section top)
@@ -23,7 +25,22 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             bag.Add(FlockMessages.NoEwes(field.KeySpan));
         }
 
-        return [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
+        ImmutableArray<Ewe> ewes = [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
+        if (ewes.Length == items.Count && groups.AreListed)
+        {
+            CheckGroupsHaveEwes(ewes);
+        }
+
+        return ewes;
+    }
+
+    private void CheckGroupsHaveEwes(ImmutableArray<Ewe> ewes)
+    {
+        var used = ewes.Select(e => e.Group).ToHashSet(StringComparer.Ordinal);
+        foreach (var group in groups.Groups.Where(g => g.Made is not null && !used.Contains(g.Name)))
+        {
+            bag.Add(FlockMessages.EmptyGroup(group.Span, group.Name));
+        }
     }
 
     private Ewe? Ewe(Section ewe)
@@ -38,8 +55,9 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked;
         var toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked;
         var teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked;
-        var mating = MatingRecord.Read(ewe, group?.Made);
-        var lambing = LambingReader.Read(ewe);
+        var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
+        var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
+        var lambing = LambingReader.Read(ewe, mating.Scan);
         var note = ewe.Find("note")?.AsNote();
         return tag is not null && group is not null
             ? new Ewe(
@@ -51,7 +69,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             : null;
     }
 
-    /// <summary>A tag as typed. Two that differ only in spaces or capitals are one tag on one ear.</summary>
+    /// <summary>A tag as typed.</summary>
     private string? Tag(Section ewe)
     {
         if (ewe.Require("tag") is not { } field || field.AsText() is not { } tag)
@@ -59,13 +77,12 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        var bare = tag.Replace(" ", "", StringComparison.Ordinal);
-        if (_tags.TryAdd(bare, field.Span.Line))
+        if (_tags.TryAdd(TagKey.Of(tag), field.Span.Line))
         {
             return tag;
         }
 
-        bag.Add(FlockMessages.DuplicateTag(field.Span, tag, _tags[bare]));
+        bag.Add(FlockMessages.DuplicateTag(field.Span, tag, _tags[TagKey.Of(tag)]));
         return null;
     }
 
@@ -111,8 +128,8 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return born;
         }
 
-        // The oldest sheep on record lived into their twenties; from memory, no source.
-        if (year > tupIn.Year || year < tupIn.Year - 25)
+        // The oldest sheep on record lived into their twenties, and a ewe lamb of five months may take the tup; both from memory, no source.
+        if (new LocalDate(Math.Max(1, year), 1, 1) > tupIn.PlusMonths(-5) || year < tupIn.Year - 25)
         {
             bag.Add(FlockMessages.BornImpossible(field!.Span, year, tupIn.Year));
             return null;

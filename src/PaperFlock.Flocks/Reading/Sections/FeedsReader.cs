@@ -1,15 +1,37 @@
+using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class FeedsReader
 {
-    public static Feeds Read(Section feeds) => new(
-        feeds.Find("method")?.AsChoice<FeedMethod>() ?? FeedMethod.PerLamb,
-        // A pound of food a lamb a day: common practice, no source.
-        feeds.Find("per-lamb")?.AsMass() ?? Mass.FromPounds(1),
+    public static Feeds Read(Section feeds)
+    {
+        var forageOnly = feeds.Find("concentrate")?.Value is Yaml.Scalar { Text: var word } && word.Trim(' ').Equals("none", StringComparison.OrdinalIgnoreCase);
+        var concentrate = forageOnly ? Section.Absent(FlockKeys.Concentrate, feeds.Bag) : feeds.Below("concentrate");
+        var scales = feeds.Find("scales")?.AsFlag() ?? true;
+        if (!scales && !forageOnly && !concentrate.IsGiven("scoop"))
+        {
+            feeds.Bag.Add(FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
+        }
+
+        return Made(feeds, concentrate) with
+        {
+            MostDryMatter = feeds.Find("most-dry-matter")?.AsFraction() ?? 0.025m,
+            Scales = scales,
+            Parted = feeds.Find("parted")?.AsChoice<Parting>() ?? Parting.ByLambs,
+            ChangeDay = feeds.Find("change-day")?.AsChoice<IsoDayOfWeek>(),
+            Lambed = Lambed(feeds.Below("lambed")),
+            ForageOnly = forageOnly,
+            Spans = Spans(feeds, concentrate),
+        };
+    }
+
+    private static Feeds Made(Section feeds, Section concentrate) => new(
+        feeds.Find("method")?.AsChoice<FeedMethod>() ?? FeedMethod.Stepped,
+        feeds.Find("per-lamb")?.AsMass(),
         ForageReader.Read(feeds.Below("forage")),
-        Concentrate(feeds.Below("concentrate")),
+        Concentrate(concentrate),
         // No more than half a kilogram in one feed: Drummonds, "Feeding the early lambing lowland ewe"; AHDB gives the same, from memory.
         feeds.Find("largest-feed")?.AsMass() ?? new Mass(0.5m),
         feeds.IsGiven("buckets") ? Buckets(feeds.Below("buckets")) : null,
@@ -25,6 +47,18 @@ internal static class FeedsReader
         concentrate.Find("dry-matter")?.AsFraction() ?? 0.86m,
         concentrate.Find("bag")?.AsMass() ?? new Mass(20),
         concentrate.Find("scoop")?.AsMass());
+
+    private static LambedFeeds Lambed(Section lambed) => new(
+        lambed.Find("single")?.AsMass() ?? LambedFeeds.Usual.Single,
+        lambed.Find("twin")?.AsMass() ?? LambedFeeds.Usual.Twin,
+        lambed.Find("triplet")?.AsMass() ?? LambedFeeds.Usual.Triplet);
+
+    private static FeedSpans Spans(Section feeds, Section concentrate) => new(
+        feeds.Span,
+        feeds.Find("per-lamb")?.Span ?? feeds.Span,
+        concentrate.Find("scoop")?.Span ?? feeds.Span,
+        feeds.Find("forage")?.KeySpan ?? feeds.Span,
+        feeds.Find("largest-feed")?.Span ?? feeds.Span);
 
     private static Buckets Buckets(Section buckets) => new(
         buckets.Find("name")?.AsText() ?? "Mineral bucket",

@@ -11,7 +11,7 @@ internal static class ForageReader
         var usual = Usual(kind);
         if (kind == ForageKind.Grass && forage.Find("bale") is { } bale)
         {
-            forage.Bag.Add(FlockMessages.DoesNotApply(bale.KeySpan, "bale", "for grass", "take it away, or write `kind: hay`"));
+            forage.Bag.Add(FlockMessages.DoesNotApply(bale.KeySpan, "bale", "for grass", "take it out, or write `kind: hay`"));
         }
 
         return new Forage(

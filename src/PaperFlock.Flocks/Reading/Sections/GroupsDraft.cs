@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <param name="Made">Null where its dates are wrong and reported: nothing is checked against it.</param>
-internal sealed record GroupDraft(string Name, TuppingGroup? Made);
+/// <param name="Span">Its name in the file.</param>
+internal sealed record GroupDraft(string Name, TuppingGroup? Made, SourceSpan Span);
 
 /// <summary>The tupping groups as far as they could be made out, and which one a ewe is in.</summary>
 /// <param name="AreListed">False for the one unnamed group of a file that lists none.</param>

@@ -38,11 +38,32 @@ internal static class GroupsReader
             var made = Group(entry, name ?? "", season);
             if (name is not null)
             {
-                groups.Add(new GroupDraft(name, made));
+                CheckTup(entry, made, groups);
+                groups.Add(new GroupDraft(name, made, entry.Find("name")!.Span));
             }
         }
 
         return new GroupsDraft(groups.ToImmutable(), AreListed: true, AreAllNamed: groups.Count == items.Count);
+    }
+
+    /// <summary>
+    /// One tup with two groups at once: either they are one group, or a name or a date is wrong. Artificial mating needs no tup in
+    /// the field, and on the day he changes over he may be written down in both.
+    /// </summary>
+    private static void CheckTup(Section entry, TuppingGroup? made, IEnumerable<GroupDraft> before)
+    {
+        if (made is not { Tup: { } tup } || made.Mating == Mating.Artificial)
+        {
+            return;
+        }
+
+        var other = before.Select(g => g.Made).OfType<TuppingGroup>().FirstOrDefault(g =>
+            g.Tup is { } his && TagKey.Of(his) == TagKey.Of(tup) && g.Mating != Mating.Artificial && made.TupIn < g.TupOut && g.TupIn < made.TupOut);
+        if (other is not null)
+        {
+            entry.Bag.Add(FlockMessages.TupInTwoGroups(
+                entry.Find("tup")!.Span, tup, other.Name, LocalDate.Max(made.TupIn, other.TupIn), LocalDate.Min(made.TupOut, other.TupOut)));
+        }
     }
 
     private static GroupsDraft Unlisted(SeasonDraft season)
@@ -50,12 +71,13 @@ internal static class GroupsReader
         var made = season is { TupIn: { } tupIn, TupOut: { } tupOut }
             ? new TuppingGroup("", null, Mating.Natural, tupIn, tupOut, UsualRaddle, season.Span)
             : null;
-        return new GroupsDraft([new GroupDraft("", made)], AreListed: false, AreAllNamed: true);
+        return new GroupsDraft([new GroupDraft("", made, season.Span)], AreListed: false, AreAllNamed: true);
     }
 
     private static TuppingGroup? Group(Section group, string name, SeasonDraft season)
     {
         var tup = group.Find("tup")?.AsText();
+        var runsIn = group.Find("field")?.AsText();
         var matingField = group.Find("mating");
         var mating = matingField?.AsChoice<Mating>();
         var raddle = group.Find("raddle") is { } field ? Raddle(field) : UsualRaddle;
@@ -66,7 +88,7 @@ internal static class GroupsReader
 
         var stay = mating is null or Mating.Natural ? NaturalStay(group, season) : OneDay(group, season);
         return stay is { } days
-            ? new TuppingGroup(name, tup, mating ?? Mating.Natural, days.In, days.Out, mating is null or Mating.Natural ? raddle : [], group.Span)
+            ? new TuppingGroup(name, tup, mating ?? Mating.Natural, days.In, days.Out, mating is null or Mating.Natural ? raddle : [], group.Span) { Field = runsIn }
             : null;
     }
 
@@ -105,7 +127,7 @@ internal static class GroupsReader
             if (group.Find(key) is { } field)
             {
                 group.Bag.Add(FlockMessages.DoesNotApply(
-                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this away"));
+                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this out"));
             }
         }
 

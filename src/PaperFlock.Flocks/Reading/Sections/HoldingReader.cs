@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 
@@ -12,16 +14,43 @@ internal static class HoldingReader
     {
         var name = holding.Require("name")?.AsText();
         var location = holding.RequireBelow("location");
-        var latitude = location.Require("latitude")?.AsNumber();
-        var longitude = location.Require("longitude")?.AsNumber();
+        var (latitudeField, longitudeField) = (location.Require("latitude"), location.Require("longitude"));
+        var areSwapped = AreSwapped(latitudeField, longitudeField);
+        var latitude = areSwapped ? null : latitudeField?.AsNumber();
+        var longitude = longitudeField?.AsNumber();
         var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
         var contacts = Contacts(holding);
-        return name is not null && latitude is not null && longitude is not null && zone is not null
-            ? new Holding(name, keeper, latitude.Value, longitude.Value, zone, gridReference, postcode, contacts)
+        if (latitude is not { } north || longitude is not { } east || zone is null)
+        {
+            return null;
+        }
+
+        var place = new Place(north, east, null);
+        if (gridReference is not null)
+        {
+            PlaceCheck.GridReference(place, holding.Find("grid-reference")!, gridReference);
+        }
+
+        return PlaceCheck.IsPossible(place, zone, latitudeField!.Span, holding.Bag) && name is not null
+            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts)
             : null;
+    }
+
+    /// <summary>A latitude that only a longitude can be, and beside it a longitude that may be a latitude; reported.</summary>
+    private static bool AreSwapped(Field? latitude, Field? longitude)
+    {
+        if (latitude?.Value is Scalar { Text: var first } && longitude?.Value is Scalar { Text: var second }
+            && NumberValues.TryParse(first, out var north) && NumberValues.TryParse(second, out var east)
+            && Math.Abs(north) is > 90 and <= 180 && Math.Abs(east) <= 90)
+        {
+            latitude.Bag.Add(FlockMessages.LatitudeTooLarge(latitude.Span, north, east));
+            return true;
+        }
+
+        return false;
     }
 
     private static ImmutableArray<Contact> Contacts(Section holding)

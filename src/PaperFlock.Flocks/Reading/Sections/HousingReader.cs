@@ -9,7 +9,11 @@ internal static class HousingReader
         housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
         Pens(housing),
         housing.Find("lambing-pens")?.AsWhole(),
-        Days(housing.Below("days-in-lambing-pen")));
+        Days(housing.Below("days-in-lambing-pen")))
+    {
+        // Out after about a week, or kept in for some: Irish Farmers Journal 514628; the ten days between are common practice, no source.
+        TurnoutDaysAfterLambing = housing.Find("turnout-days-after-lambing")?.AsWhole() ?? 10,
+    };
 
     private static ImmutableArray<Pen> Pens(Section housing)
     {

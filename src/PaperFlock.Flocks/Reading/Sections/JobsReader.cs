@@ -66,7 +66,7 @@ internal static class JobsReader
         }
         else if (job.Find("days") is { } days)
         {
-            job.Bag.Add(FlockMessages.DoesNotApply(days.KeySpan, "days", "beside `on`, which is one day", "take it away, or use `before` or `after`"));
+            job.Bag.Add(FlockMessages.DoesNotApply(days.KeySpan, "days", "beside `on`, which is one day", "take it out, or use `before` or `after`"));
             return false;
         }
 

@@ -10,22 +10,18 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// </summary>
 internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks, int? Scan, ScanStage? ScanStage, LocalDate? Lambed)
 {
-    /// <summary>No live lamb comes sooner; the least the format takes for a breed's gestation.</summary>
-    private const int ShortestGestationDays = 130;
-
-    /// <summary>The most the format takes for a breed's gestation.</summary>
-    private const int LongestGestationDays = 165;
-
     private static readonly string[] SignsOfMating = ["marks", "scan", "lambed"];
 
     /// <param name="group">Null when her group is not known or its dates are wrong: nothing is checked against it.</param>
-    public static MatingRecord Read(Section ewe, TuppingGroup? group)
+    /// <param name="gestation">The average of her breed, in days.</param>
+    /// <param name="today">Null: nothing is held against the calendar.</param>
+    public static MatingRecord Read(Section ewe, TuppingGroup? group, int gestation, LocalDate? today)
     {
         var toTup = ewe.Find("to-tup")?.AsFlag();
-        var marks = ReadMarks(ewe, group);
+        var marks = ReadMarks(ewe, group, today);
         var scan = ewe.Find("scan")?.AsWhole();
         var stage = ReadStage(ewe, scan);
-        var lambed = ReadLambed(ewe, group);
+        var lambed = ReadLambed(ewe, group, today);
         if (toTup is false)
         {
             foreach (var field in SignsOfMating.Select(ewe.Find).OfType<Field>())
@@ -36,11 +32,16 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
                 }
             }
         }
+        else if (group is not null)
+        {
+            CheckScanDay(ewe, scan, marks, group, today);
+            CheckGestation(ewe, lambed, marks, group, GestationLimits.Likely(gestation));
+        }
 
         return new MatingRecord(toTup, marks, scan, stage, lambed);
     }
 
-    private static ImmutableArray<LocalDate> ReadMarks(Section ewe, TuppingGroup? group)
+    private static ImmutableArray<LocalDate> ReadMarks(Section ewe, TuppingGroup? group, LocalDate? today)
     {
         var marks = new SortedSet<LocalDate>();
         foreach (var (date, item) in ewe.Find("marks")?.AsDates() ?? [])
@@ -48,6 +49,10 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
             if (group is not null && (date < group.TupIn || date > group.TupOut))
             {
                 ewe.Bag.Add(FlockMessages.MarkOutsideStay(item.Span, date, group.TupIn, group.TupOut));
+            }
+            else if (date > today)
+            {
+                ewe.Bag.Add(FlockMessages.AfterToday(item.Span, "a mark", date, today.Value));
             }
             else if (!marks.Add(date))
             {
@@ -75,16 +80,27 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         return stage;
     }
 
-    private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group)
+    private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group, LocalDate? today)
     {
         var field = ewe.Find("lambed");
         var lambed = field?.AsDate();
-        if (lambed is not { } day || group is null)
+        if (lambed is not { } day)
         {
-            return lambed;
+            return null;
         }
 
-        var (earliest, latest) = (group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays));
+        if (day > today)
+        {
+            ewe.Bag.Add(FlockMessages.AfterToday(field!.Span, "a lambing", day, today.Value));
+            return null;
+        }
+
+        if (group is null)
+        {
+            return day;
+        }
+
+        var (earliest, latest) = (group.TupIn.PlusDays(GestationLimits.Shortest), group.TupOut.PlusDays(GestationLimits.Longest));
         if (day < earliest || day > latest)
         {
             ewe.Bag.Add(FlockMessages.LambedImpossible(field!.Span, day, earliest, latest));
@@ -92,5 +108,36 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         }
 
         return day;
+    }
+
+    /// <summary>The file has no day of the scan, but it was no later than today. Scanned empty is a count too.</summary>
+    private static void CheckScanDay(Section ewe, int? scan, ImmutableArray<LocalDate> marks, TuppingGroup group, LocalDate? today)
+    {
+        if (scan is null || today is not { } now)
+        {
+            return;
+        }
+
+        var at = ewe.Find("scan")!.Span;
+        var mated = marks.IsEmpty ? group.TupIn : marks[0];
+        if (now < mated.PlusDays(PregnancyScan.EarliestCountableDays))
+        {
+            ewe.Bag.Add(FlockMessages.ScannedTooSoon(at, mated, isMark: !marks.IsEmpty, now));
+        }
+        else if (!marks.IsEmpty && now < marks[^1].PlusDays(PregnancyScan.EarliestCountableDays))
+        {
+            ewe.Bag.Add(FlockMessages.ScannedSoonAfterMark(at, marks[^1], now));
+        }
+    }
+
+    /// <summary>Where she was marked, a mating nobody saw would explain a lambing that no mark does; but a slip of the pen is likelier.</summary>
+    private static void CheckGestation(Section ewe, LocalDate? lambed, ImmutableArray<LocalDate> marks, TuppingGroup group, (int Least, int Most) days)
+    {
+        var (first, last) = marks.IsEmpty ? (group.TupIn, group.TupOut) : (marks[0], marks[^1]);
+        if (lambed is { } day && (day < first.PlusDays(days.Least) || day > last.PlusDays(days.Most)))
+        {
+            ewe.Bag.Add(FlockMessages.LambedUnlikely(
+                ewe.Find("lambed")!.Span, day, first.PlusDays(days.Least), last.PlusDays(days.Most), days, isMarked: !marks.IsEmpty));
+        }
     }
 }

@@ -12,7 +12,7 @@ internal static class PracticeReader
         {
             TeethToesTeatsWeeksBeforeTupping = practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? usual.TeethToesTeatsWeeksBeforeTupping,
             ScanDaysAfterTupIn = Rising(practice.Find("scan-days-after-tup-in")) ?? usual.ScanDaysAfterTupIn,
-            FeedWeeksBeforeLambing = practice.Find("feed-weeks-before-lambing")?.AsWhole() ?? usual.FeedWeeksBeforeLambing,
+            FeedWeeksBeforeLambing = Weeks(practice, usual.FeedWeeksBeforeLambing),
             TwoFeedsWeeksBeforeLambing = practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? usual.TwoFeedsWeeksBeforeLambing,
             HouseDaysBeforeLambing = practice.Find("house-days-before-lambing")?.AsWhole() ?? usual.HouseDaysBeforeLambing,
             Dag = practice.Find("dag")?.AsChoice<Dagging>() ?? usual.Dag,
@@ -27,6 +27,22 @@ internal static class PracticeReader
             LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
             FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
         };
+    }
+
+    /// <summary>One figure for every ewe, or one for each litter.</summary>
+    private static FeedingWeeks Weeks(Section practice, FeedingWeeks usual)
+    {
+        if (practice.Find("feed-weeks-before-lambing") is { Value: Yaml.Scalar } one)
+        {
+            return one.AsWhole() is { } weeks ? FeedingWeeks.Same(weeks) : usual;
+        }
+
+        var each = practice.Below("feed-weeks-before-lambing");
+        return new(
+            each.Find("single")?.AsWhole() ?? usual.Single,
+            each.Find("twin")?.AsWhole() ?? usual.Twin,
+            each.Find("triplet")?.AsWhole() ?? usual.Triplet,
+            each.Find("thin")?.AsWhole() ?? usual.Thin);
     }
 
     private static (int First, int Last)? Rising(Field? field)
@@ -61,10 +77,21 @@ internal static class PracticeReader
         return pair;
     }
 
-    private static ChecksPerDay Checks(Section checks, ChecksPerDay usual) => new(
-        checks.Find("normal")?.AsWhole() ?? usual.Normal,
-        checks.Find("heavy")?.AsWhole() ?? usual.Heavy,
-        checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+    private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
+    {
+        var (normalField, heavyField) = (checks.Find("normal"), checks.Find("heavy"));
+        var normal = normalField is null ? usual.Normal : normalField.AsWhole();
+        var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
+        if (heavy < normal)
+        {
+            checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
+        }
+
+        return new ChecksPerDay(
+            normal ?? usual.Normal,
+            heavy ?? usual.Heavy,
+            checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+    }
 
     private static (int Single, int Twin, int More) ByLitter(Section litter, (int Single, int Twin, int More) usual) => (
         litter.Find("single")?.AsWhole() ?? usual.Single,

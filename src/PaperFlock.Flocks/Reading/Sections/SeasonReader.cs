@@ -14,7 +14,11 @@ internal static class SeasonReader
 
     public const int UsualGestationDays = 147;
 
-    public static SeasonDraft Read(Section season)
+    /// <summary>Either way from today: the paper of a season is made from before the tup goes in until its lambs are weaned.</summary>
+    private const int FurthestMonths = 13;
+
+    /// <param name="today">Null: nothing is held against the calendar.</param>
+    public static SeasonDraft Read(Section season, LocalDate? today)
     {
         var gestation = season.Find("gestation-days");
         var gestationDays = gestation?.AsWhole();
@@ -45,7 +49,13 @@ internal static class SeasonReader
             tupOut = null;
         }
 
-        return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, (tupInField ?? lambingField)?.Span ?? season.Span);
+        var span = (tupInField ?? lambingField)?.Span ?? season.Span;
+        if (tupIn is { } day && today is { } now && (day < now.PlusMonths(-FurthestMonths) || day > now.PlusMonths(FurthestMonths)))
+        {
+            season.Bag.Add(FlockMessages.AnotherSeason(span, day, now));
+        }
+
+        return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, span);
     }
 
     /// <summary>Reports, at the field of the day he leaves, a stay that ends before it begins or never seems to end.</summary>

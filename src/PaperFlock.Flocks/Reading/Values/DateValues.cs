@@ -34,6 +34,12 @@ internal static class DateValues
             return null;
         }
 
+        if (year < 100)
+        {
+            field.Bag.Add(FlockMessages.NotADate(field.Span, field.Name, text, $"write the year in four figures, such as `20{text[2..]}`"));
+            return null;
+        }
+
         if (year is < FirstYear or > LastYear)
         {
             field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear.ToString(CultureInfo.InvariantCulture)}", $"the year {LastYear.ToString(CultureInfo.InvariantCulture)}", "year"));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Values;
@@ -19,15 +20,19 @@ internal static class TextValues
 
     public const int LongestNote = 240;
 
-    /// <summary>One line of text as typed, without the spaces round it.</summary>
-    public static string? AsText(this Field field) =>
-        field.AsScalar() is { } scalar ? Checked(field, scalar, scalar.Text.Trim(' ', '\t')) : null;
+    /// <summary>One line of text as typed, in composed form (NFC), without the spaces round it.</summary>
+    public static string? AsText(this Field field) => field.AsScalar() is { } scalar ? Checked(field, scalar, OneLine(scalar)) : null;
 
     /// <summary>Text that may run over several lines in the file; on paper it is one.</summary>
-    public static string? AsNote(this Field field) =>
-        field.AsScalar() is { } scalar
-            ? Checked(field, scalar, string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)))
-            : null;
+    public static string? AsNote(this Field field) => field.AsScalar() is { } scalar ? Checked(field, scalar, JoinedLines(scalar)) : null;
+
+    /// <summary>The text of a value as it is printed, whatever is wrong with it.</summary>
+    public static string Printed(Scalar scalar, TextForm form) => form.MayRunOn ? JoinedLines(scalar) : OneLine(scalar);
+
+    private static string OneLine(Scalar scalar) => ComposedText.Of(scalar.Text.Trim(' ', '\t'));
+
+    private static string JoinedLines(Scalar scalar) =>
+        ComposedText.Of(string.Join(' ', scalar.Text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
 
     private static string? Checked(Field field, Scalar scalar, string text)
     {
@@ -36,9 +41,12 @@ internal static class TextValues
             field.Bag.Add(FlockMessages.TakenForRemark(remark, field.Name));
         }
 
-        if (text.EnumerateRunes().FirstOrDefault(IsUnprintable, new Rune(' ')) is { Value: not ' ' } odd)
+        if (text.EnumerateRunes().FirstOrDefault(r => Unseen.Is(r) || IsUnprintable(r), new Rune(' ')) is { Value: not ' ' } odd)
         {
-            field.Bag.Add(FlockMessages.UnprintableText(field.Span, field.Name, odd.Value));
+            var place = PlaceOf(odd, scalar);
+            field.Bag.Add(Unseen.Is(odd)
+                ? FlockMessages.UnseenCharacter(place, field.Name, odd.Value)
+                : FlockMessages.UnprintableText(place, field.Name, odd.Value));
             return null;
         }
 
@@ -66,9 +74,18 @@ internal static class TextValues
         return text;
     }
 
-    /// <summary>Control characters, other line breaks, and marks that turn the direction of writing or cannot be seen.</summary>
+    /// <summary>The character itself where the value stands in the file as it reads; the value where it is escaped or runs over lines.</summary>
+    private static SourceSpan PlaceOf(Rune odd, Scalar scalar)
+    {
+        var quote = scalar.IsPlain ? 0 : 1;
+        return scalar.Span.Length == scalar.Text.Length + (2 * quote)
+            ? scalar.Span with { Column = scalar.Span.Column + quote + scalar.Text.IndexOf(odd.ToString(), StringComparison.Ordinal), Length = odd.Utf16SequenceLength }
+            : scalar.Span;
+    }
+
+    /// <summary>Control characters, other line breaks, and codes that no character has.</summary>
     private static bool IsUnprintable(Rune rune) => Rune.GetUnicodeCategory(rune)
         is UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
         or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned
-        || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF or 0xFFFD;
+        || rune.Value == 0xFFFD;
 }

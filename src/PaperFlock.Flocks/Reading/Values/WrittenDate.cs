@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using NodaTime;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Dates as people and spreadsheets write them: <c>10/8/26</c>, <c>10 Aug 2026</c>, <c>August 10, 2026</c>, <c>2026-08-10</c>.</summary>
-public static class WrittenDate
+public static partial class WrittenDate
 {
     private static readonly string[] Months =
     [
@@ -45,6 +46,19 @@ public static class WrittenDate
         return (dayFirst, Number(parts[1]) is null ? dayFirst : Day(parts[2], parts[0], parts[1]));
     }
 
+    /// <summary>A day of the month, with or without its month in letters: <c>14</c>, <c>14 feb</c>, <c>14th February</c>, <c>feb 14</c>, <c>14feb</c>.</summary>
+    /// <returns>Null when it is neither.</returns>
+    public static (int Day, int? Month)? ReadWithoutYear(string text)
+    {
+        var match = DayMonth().Match(text);
+        var months = match.Groups["month"].Captures;
+        var month = months.Count == 1 ? Month(months[0].Value) : null;
+        return match.Success && (months.Count == 0 || month is not null) ? (int.Parse(match.Groups["day"].ValueSpan, CultureInfo.InvariantCulture), month) : null;
+    }
+
+    /// <summary>The name of a month, or the beginning of one: three letters or more.</summary>
+    public static bool IsMonth(string word) => Number(word) is null && Month(word) is not null;
+
     /// <summary>Whether the text may be the number by which a spreadsheet counts days: 36,526 is the first of 2000 and 73,415 the first of 2101.</summary>
     public static bool IsDayNumber(string text)
     {
@@ -84,4 +98,7 @@ public static class WrittenDate
             : text;
         return int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
+
+    [GeneratedRegex(@"^\s*((?<month>[a-z]{3,})[ .,-]*)?(?<day>[0-9]{1,2})(st|nd|rd|th)?([ .,-]*(?<month>[a-z]{3,}))?[ .,-]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex DayMonth();
 }

@@ -57,7 +57,7 @@ internal static class SyntaxFault
                 "this does not belong where it stands",
                 "check that the line is indented like its neighbours, and look above it for a slip"),
             _ when reason.Length == 0 => (
-                "the text makes no sense from here on",
+                "the file makes no sense from here on",
                 "look here and above for a bracket or a quote too many or too few"),
             _ => (
                 char.ToLowerInvariant(reason[0]) + reason[1..].TrimEnd('.'),

@@ -1,0 +1,52 @@
+using System.CommandLine.Parsing;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Packs;
+
+namespace PaperFlock.Cli;
+
+/// <summary>Days, paper and sheets as they are typed after options.</summary>
+internal static class TypedValues
+{
+    /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
+    private const int FirstYear = 1900;
+    private const int LastYear = 2200;
+
+    public static LocalDate? Day(ArgumentResult argument)
+    {
+        if (LocalDatePattern.Iso.Parse(Text(argument)) is { Success: true, Value: { Year: >= FirstYear and <= LastYear } day })
+        {
+            return day;
+        }
+
+        argument.AddError($"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25");
+        return null;
+    }
+
+    public static Flocks.Paper Paper(ArgumentResult argument)
+    {
+        var text = Text(argument);
+        if (Enum.GetValues<Flocks.Paper>().Where(p => string.Equals(p.ToString(), text, StringComparison.OrdinalIgnoreCase)).ToArray() is [var paper])
+        {
+            return paper;
+        }
+
+        argument.AddError($"there is no paper '{text}'; there are {ScreenText.List(Enum.GetNames<Flocks.Paper>())}");
+        return default;
+    }
+
+    /// <summary>Names or page codes, with commas between.</summary>
+    public static string[] Sheets(ArgumentResult argument)
+    {
+        var typed = argument.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToList();
+        var (sheets, complaints) = SheetChoice.Read(typed);
+        foreach (var complaint in typed.Count == 0 ? ["--sheets wants the names of sheets, such as --sheets planner,cards"] : complaints)
+        {
+            argument.AddError(complaint);
+        }
+
+        return [.. sheets];
+    }
+
+    private static string Text(ArgumentResult argument) => argument.Tokens.Count > 0 ? argument.Tokens[0].Value : "";
+}

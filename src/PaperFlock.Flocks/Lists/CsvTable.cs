@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Unicode;
+using CsvHelper;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Lists;
+
+/// <summary>What a spreadsheet saved, as cells with their places: commas, semicolons or tabs between them, whichever the file has.</summary>
+/// <param name="Source">What the places are in.</param>
+/// <param name="Headings">The first row that is not empty.</param>
+/// <param name="Rows">Those with anything in them, without those whose quotes make no sense.</param>
+public sealed record CsvTable(SourceText Source, ImmutableArray<CsvCell> Headings, ImmutableArray<ImmutableArray<CsvCell>> Rows)
+{
+    /// <summary>One byte a character, as spreadsheets save it west of the Oder; its curly quotes and dashes are where Latin-1 has nothing to print.</summary>
+    private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
+
+    /// <param name="shownPath">As messages show it.</param>
+    /// <param name="bytes">UTF-8, UTF-16 with its mark, or one byte a character, as older spreadsheets save it.</param>
+    public static CsvTable Read(string shownPath, byte[] bytes, DiagnosticBag bag)
+    {
+        var source = new SourceText(shownPath, Decode(bytes));
+        var (text, offset) = WithoutHint(source.Text);
+        var utf8 = Encoding.UTF8.GetBytes(text);
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<CsvCell>>();
+        var at = new PlaceInText(utf8, offset);
+        var options = new CsvReaderOptions
+        {
+            HasHeader = false,
+            FieldCountMismatch = CsvFieldCountHandling.Allow,
+            MissingField = CsvMissingFieldHandling.ReturnEmpty,
+            MalformedData = CsvMalformedDataHandling.Skip,
+            OnMalformedRecord = m => bag.Add(ListMessages.Malformed(source.SpanAt(at.CharacterAt((int)m.ByteOffset), 1), m.Reason)),
+        };
+        using var reader = CsvReader.Create(utf8, options);
+        while (reader.Read())
+        {
+            var cells = ImmutableArray.CreateBuilder<CsvCell>();
+            var start = (int)reader.ByteOffset;
+            for (var i = 0; i < reader.FieldCount; i++)
+            {
+                var length = reader.GetRawSpan(i).Length;
+                var first = at.CharacterAt(start);
+                cells.Add(new CsvCell(reader.GetString(i), source.SpanAt(first, at.CharacterAt(start + length) - first)));
+                start += length + 1;
+            }
+
+            if (cells.Any(c => !c.IsBlank))
+            {
+                rows.Add(cells.ToImmutable());
+            }
+        }
+
+        return new CsvTable(source, rows.Count == 0 ? [] : rows[0], [.. rows.Skip(1)]);
+    }
+
+    private static string Decode(byte[] bytes) => bytes switch
+    {
+        [0xFF, 0xFE, .. var rest] => Encoding.Unicode.GetString(rest),
+        [0xFE, 0xFF, .. var rest] => Encoding.BigEndianUnicode.GetString(rest),
+        [0xEF, 0xBB, 0xBF, .. var rest] => Encoding.UTF8.GetString(rest),
+        _ => Utf8.IsValid(bytes) ? Encoding.UTF8.GetString(bytes) : Windows1252.GetString(bytes),
+    };
+
+    /// <summary>A first line such as <c>sep=;</c> tells one spreadsheet what separates the cells; the reader finds out for itself.</summary>
+    private static (string Text, int Offset) WithoutHint(string text)
+    {
+        var end = text.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) ? text.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
+        return (text[end..], end);
+    }
+
+    /// <summary>From bytes of UTF-8 to characters of the text; asked in rising order, so that a long file is walked once.</summary>
+    private sealed class PlaceInText(byte[] utf8, int offset)
+    {
+        private int _byte;
+        private int _characters;
+
+        public int CharacterAt(int index)
+        {
+            if (index < _byte)
+            {
+                (_byte, _characters) = (0, 0);
+            }
+
+            _characters += Encoding.UTF8.GetCharCount(utf8, _byte, Math.Min(index, utf8.Length) - _byte);
+            _byte = Math.Min(index, utf8.Length);
+            return offset + _characters;
+        }
+    }
+}
+
+/// <param name="Text">Quotes resolved; blanks as they are.</param>
+/// <param name="Span">Where it stands, quotes included; what runs over lines has its first line.</param>
+public sealed record CsvCell(string Text, SourceSpan Span)
+{
+    public bool IsBlank => string.IsNullOrWhiteSpace(Text);
+}

@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Lists;
+
+/// <summary>The rows of a list of ewes. What a value may be is for the reader of flock files to say; here it is put into its words.</summary>
+/// <param name="tupping">The year, for ages.</param>
+internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
+{
+    private static readonly Dictionary<string, string> ScanWords = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["empty"] = "0",
+        ["barren"] = "0",
+        ["geld"] = "0",
+        ["single"] = "1",
+        ["twin"] = "2",
+        ["twins"] = "2",
+        ["triplet"] = "3",
+        ["triplets"] = "3",
+        ["quad"] = "4",
+        ["quads"] = "4",
+    };
+
+    /// <returns>Every row with anything in it; none when the list as a whole is of no use.</returns>
+    public ImmutableArray<ListedEwe> Read()
+    {
+        if (table.Rows.IsEmpty && table.Headings.IsEmpty)
+        {
+            bag.Add(ListMessages.NoRows());
+            return [];
+        }
+
+        var columns = EweColumn.Of(table.Headings);
+        if (!columns.Any(c => c.Key == "tag"))
+        {
+            bag.Add(ListMessages.NoTagColumn(table.Headings[0].Span));
+            return [];
+        }
+
+        NameWhatIsLeftOut(columns);
+        if (table.Rows.IsEmpty)
+        {
+            bag.Add(ListMessages.NoRows());
+        }
+
+        var tags = new TagCells(Column(columns.First(c => c.Key == "tag")).Select(c => c.Text));
+        var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
+        if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
+        {
+            bag.Add(ListMessages.AgeReckoned(age.Heading.Span, tupping));
+        }
+
+        return [.. table.Rows.Select(row => Row(row, columns, tags, dates))];
+    }
+
+    private void NameWhatIsLeftOut(ImmutableArray<EweColumn> columns)
+    {
+        for (var i = 0; i < table.Headings.Length; i++)
+        {
+            var heading = table.Headings[i];
+            if (heading.IsBlank || columns.Any(c => c.At == i))
+            {
+                continue;
+            }
+
+            bag.Add(EweColumn.Of([heading]) is [var same] && columns.FirstOrDefault(c => c.Key == same.Key) is { } other
+                ? ListMessages.SecondColumn(heading.Span, heading.Text.Trim(), other.Heading.Text.Trim())
+                : ListMessages.UnknownColumn(heading.Span, heading.Text.Trim()));
+        }
+    }
+
+    private IEnumerable<CsvCell> Column(EweColumn column) => table.Rows.Where(r => column.At < r.Length && !r[column.At].IsBlank).Select(r => r[column.At]);
+
+    private ListedEwe Row(ImmutableArray<CsvCell> row, ImmutableArray<EweColumn> columns, TagCells tags, ListDates dates)
+    {
+        var lines = ImmutableArray.CreateBuilder<(string, FlockValue)>();
+        var cells = ImmutableDictionary.CreateBuilder<string, CsvCell>(StringComparer.Ordinal);
+        var isRight = true;
+        foreach (var column in columns)
+        {
+            var cell = column.At < row.Length ? row[column.At] : new CsvCell(string.Empty, row[0].Span);
+            if (cell.IsBlank && column.Key != "tag")
+            {
+                continue;
+            }
+
+            var key = column.Key == EweColumn.Age ? "born" : column.Key;
+            if (Value(column, cell, tags, dates) is { } value)
+            {
+                lines.Add((key, value));
+            }
+            else
+            {
+                isRight = false;
+            }
+
+            cells[key] = cell;
+        }
+
+        return new ListedEwe(
+            row[0].Span.Line,
+            cells["tag"].Text.Trim(),
+            cells.TryGetValue("name", out var name) ? name.Text.Trim() : null,
+            isRight ? new DraftEwe(lines.ToImmutable()) : null,
+            cells.ToImmutable());
+    }
+
+    /// <returns>Null after saying what is wrong.</returns>
+    private FlockValue? Value(EweColumn column, CsvCell cell, TagCells tags, ListDates dates)
+    {
+        var text = cell.Text.Trim();
+        switch (column.Key)
+        {
+            case "tag":
+                return tags.Read(cell, bag) is { } tag ? FlockValue.Text(tag) : null;
+            case "name" or "breed" or "group" or "note":
+                return FlockValue.Text(string.Join(' ', text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
+            case "born":
+                return Born(text, cell);
+            case EweColumn.Age:
+                return Age(text, cell);
+            case "weight":
+                return Weight(text, column.Unit, cell);
+            case "condition":
+                return FlockValue.Word(text.Replace(',', '.'));
+            case "teeth" or "toes" or "teats":
+                return FlockValue.Word(string.Equals(text, "ok", StringComparison.OrdinalIgnoreCase) || string.Equals(text, "good", StringComparison.OrdinalIgnoreCase) ? "sound" : text);
+            case "scan":
+                return FlockValue.Word(ScanWords.GetValueOrDefault(text, text));
+            case "lambed":
+                return dates.Read(text, cell, bag) is { } day ? FlockValue.Word(day) : null;
+            case "marks":
+                var marks = ListDates.Split(text).Select(t => dates.Read(t, cell, bag)).ToArray();
+                return marks.Contains(null) ? null : FlockValue.List(marks.OfType<string>().Select(FlockValue.Word));
+            default:
+                return FlockValue.Word(text);
+        }
+    }
+
+    /// <summary>A year, or a date of which only the year counts, whichever way round it is.</summary>
+    private FlockValue? Born(string text, CsvCell cell)
+    {
+        if (text.Length == 4 && text.All(char.IsAsciiDigit))
+        {
+            return FlockValue.Word(text);
+        }
+
+        if (new ListDates([]) is var alone && WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date)
+        {
+            return FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture));
+        }
+
+        return alone.Read(text, cell, bag) is { } iso ? FlockValue.Word(iso[..4]) : null;
+    }
+
+    private FlockValue? Age(string text, CsvCell cell)
+    {
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var years) && years is > 0 and < 30)
+        {
+            return FlockValue.Word((tupping - years).ToString(CultureInfo.InvariantCulture));
+        }
+
+        bag.Add(ListMessages.NotAnAge(cell.Span, text));
+        return null;
+    }
+
+    private FlockValue? Weight(string text, string? unit, CsvCell cell)
+    {
+        var (weight, fault) = WeightCell.Read(text, unit);
+        if (weight is not null)
+        {
+            return FlockValue.Word(weight);
+        }
+
+        bag.Add(fault == WeightCell.Fault.NoUnit ? ListMessages.NoUnit(cell.Span, text) : ListMessages.NotAWeight(cell.Span, text));
+        return null;
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Lists;
+
+/// <summary>
+/// The dates of one list. One person writes them all the same way, so a single date with a day after the twelfth tells how the
+/// others are to be read; where none does, or two tell differently, a date that could be two is refused.
+/// </summary>
+internal sealed partial class ListDates
+{
+    private readonly bool? _isDayFirst;
+
+    /// <param name="dates">Every date of the list.</param>
+    public ListDates(IEnumerable<string> dates)
+    {
+        var read = dates.Select(d => WrittenDate.Read(WithoutTime(d))).Where(d => d.DayFirst != d.MonthFirst).ToArray();
+        var (dayFirst, monthFirst) = (read.Any(d => d.MonthFirst is null), read.Any(d => d.DayFirst is null));
+        _isDayFirst = dayFirst == monthFirst ? null : dayFirst;
+    }
+
+    /// <summary>A cell may hold several, with a semicolon, a bar or a line break between.</summary>
+    public static ImmutableArray<string> Split(string text) =>
+        [.. text.Split([';', '|', '\n', '\r'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+
+    /// <returns>As the flock file writes it; null after saying why not.</returns>
+    public string? Read(string text, CsvCell cell, DiagnosticBag bag)
+    {
+        if (WrittenDate.IsDayNumber(text))
+        {
+            bag.Add(ListMessages.DayNumber(cell.Span, text));
+            return null;
+        }
+
+        switch (WrittenDate.Read(WithoutTime(text)))
+        {
+            case (null, null):
+                bag.Add(ListMessages.NotADate(cell.Span, text));
+                return null;
+            case ({ } day, { } other) when day != other && _isDayFirst is null:
+                bag.Add(ListMessages.TwoDays(cell.Span, text, day, other));
+                return null;
+            case ({ } day, { } other) when day != other:
+                return Iso(_isDayFirst is true ? day : other);
+            case var (day, other):
+                return Iso((day ?? other)!.Value);
+        }
+    }
+
+    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+
+    /// <summary>A spreadsheet's date at midnight is that day.</summary>
+    private static string WithoutTime(string text) => Midnight().Replace(text.Trim(), string.Empty);
+
+    [GeneratedRegex("[T ]0?0:00(:00(\\.0+)?)?$")]
+    private static partial Regex Midnight();
+}

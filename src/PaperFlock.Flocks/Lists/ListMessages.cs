@@ -1,0 +1,77 @@
+using System.Globalization;
+using CsvHelper;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Lists;
+
+/// <summary>What is said of a list of ewes from a spreadsheet. A message is one sentence in lower case without a full stop; advice says what to do.</summary>
+internal static class ListMessages
+{
+    private const string AsTextAdvice =
+        "in the spreadsheet give the whole column the format Text, type the tag again as it is on the ear, and save";
+
+    public static Diagnostic Malformed(SourceSpan at, CsvMalformedReason reason) => Error(
+        "CSV001", at,
+        reason switch
+        {
+            CsvMalformedReason.UnterminatedQuote => "this quote is never closed",
+            CsvMalformedReason.TextAfterClosingQuote => "something follows the quote that closes this cell",
+            _ => "a quote stands in the middle of a cell",
+        },
+        "save the file as CSV from the spreadsheet again, or take the quote away");
+
+    public static Diagnostic NoRows() => Error("LST001", SourceSpan.WholeFile, "there are no ewes in the list", "the first row has the headings, and each row after it a ewe");
+
+    public static Diagnostic NoTagColumn(SourceSpan at) => Error(
+        "LST002", at, "no column here is known to hold ear tags", "put headings in the first row, such as: tag, name, born, weight kg, note");
+
+    public static Diagnostic UnknownColumn(SourceSpan at, string heading) => Warning(
+        "LST003", at, $"the column `{heading}` is left out: no key of a ewe has that heading", $"headings that are known: {string.Join(", ", EweColumn.Headings)}");
+
+    public static Diagnostic SecondColumn(SourceSpan at, string heading, string other) => Warning(
+        "LST004", at, $"the column `{heading}` is left out: `{other}` says the same", "give it another heading if it is something else");
+
+    public static Diagnostic NoTag(SourceSpan at) => Error("LST010", at, "this row has no tag", "put in the tag as it is on the ear, or take the row out");
+
+    public static Diagnostic Exponent(SourceSpan at, string text) => Error(
+        "LST011", at, $"the spreadsheet has turned this tag into a number, `{text}`, and its figures are lost", AsTextAdvice);
+
+    public static Diagnostic Rounded(SourceSpan at) => Error(
+        "LST012", at, "a spreadsheet keeps fifteen figures of a number, and this tag has more: its last ones are made up", AsTextAdvice);
+
+    public static Diagnostic Shortened(SourceSpan at, int figures, int usual) => Error(
+        "LST013", at, $"this tag has {figures} figures and the others {usual}: a spreadsheet takes zeros away from the front of a number", AsTextAdvice);
+
+    public static Diagnostic Fraction(SourceSpan at, string text) => Error(
+        "LST014", at, $"the spreadsheet has made a number with decimals or commas of this tag, `{text}`", AsTextAdvice);
+
+    public static Diagnostic TwoDays(SourceSpan at, string text, LocalDate dayFirst, LocalDate monthFirst) => Error(
+        "LST020", at,
+        $"`{text}` could be {Day(dayFirst)} or {Day(monthFirst)}, and no other date in the list tells which comes first, the day or the month",
+        $"write `{Iso(dayFirst)}` or `{Iso(monthFirst)}`: year, month, day, with dashes");
+
+    public static Diagnostic NotADate(SourceSpan at, string text) => Error("LST021", at, $"`{text}` is no date", "write year, month and day, such as 2026-08-10");
+
+    public static Diagnostic DayNumber(SourceSpan at, string text) => Error(
+        "LST022", at, $"`{text}` is a spreadsheet's number of a day, not a date", "give the column the format Date in the spreadsheet, and save again");
+
+    public static Diagnostic NoUnit(SourceSpan at, string text) => Error(
+        "LST023", at, $"`{text}` has no unit, and the heading has none", "put the unit into the heading, `weight kg` or `weight lb`");
+
+    public static Diagnostic NotAWeight(SourceSpan at, string text) => Error("LST024", at, $"`{text}` is no weight", "write it as 72 kg, 158 lb or 11 st 4 lb");
+
+    public static Diagnostic NotAnAge(SourceSpan at, string text) => Error("LST025", at, $"`{text}` is no age in years", "write whole years, or the year she was born under the heading `born`");
+
+    public static Diagnostic AgeReckoned(SourceSpan at, int tupping) => Warning(
+        "LST026", at, $"the year of birth is reckoned from the age, as it is at tupping in {tupping}", "put the years in a column `born` if the list is older");
+
+    private static string Day(LocalDate day) => day.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
+
+    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+
+    private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
+
+    private static Diagnostic Warning(string code, SourceSpan at, string message, string advice) => new(Severity.Warning, code, at, message, advice);
+}

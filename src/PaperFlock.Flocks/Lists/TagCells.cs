@@ -1,0 +1,71 @@
+using System.Text.RegularExpressions;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Lists;
+
+/// <summary>Ear tags as a spreadsheet gives them back: verbatim, or refused where it has made a number of one.</summary>
+internal sealed partial class TagCells
+{
+    /// <summary>A figure or a few tells ewes apart within a flock and has no zeros to lose; a number this long is an official one.</summary>
+    private const int OfficialFigures = 5;
+
+    /// <summary>What a spreadsheet keeps of a number: IEEE 754 double precision, fifteen figures shown.</summary>
+    private const int FiguresKept = 15;
+
+    private readonly int _usual;
+
+    /// <param name="tags">Every tag of the list, as it stands.</param>
+    public TagCells(IEnumerable<string> tags)
+    {
+        var lengths = tags.Select(Unwrapped).Where(t => t.All(char.IsAsciiDigit)).GroupBy(t => t.Length).OrderByDescending(g => g.Count()).ThenByDescending(g => g.Key);
+        _usual = lengths.FirstOrDefault()?.Key ?? 0;
+    }
+
+    /// <returns>Null after saying what is wrong.</returns>
+    public string? Read(CsvCell cell, DiagnosticBag bag)
+    {
+        var tag = Unwrapped(cell.Text);
+        Diagnostic? wrong = null;
+        if (tag.Length == 0)
+        {
+            wrong = ListMessages.NoTag(cell.Span);
+        }
+        else if (Exponent().IsMatch(tag))
+        {
+            wrong = ListMessages.Exponent(cell.Span, tag);
+        }
+        else if (Fraction().IsMatch(tag))
+        {
+            wrong = ListMessages.Fraction(cell.Span, tag);
+        }
+        else if (tag.All(char.IsAsciiDigit) && !IsText(cell.Text))
+        {
+            wrong = tag.Length > FiguresKept && tag[FiguresKept..].All(c => c == '0')
+                ? ListMessages.Rounded(cell.Span)
+                : tag.Length < _usual && _usual >= OfficialFigures ? ListMessages.Shortened(cell.Span, tag.Length, _usual) : null;
+        }
+
+        if (wrong is null)
+        {
+            return tag;
+        }
+
+        bag.Add(wrong);
+        return null;
+    }
+
+    /// <summary>Ways of telling a spreadsheet that figures are text, which it saves with them: <c>="00101"</c> and <c>'00101</c>.</summary>
+    private static string Unwrapped(string text)
+    {
+        var bare = text.Trim();
+        return bare.StartsWith("=\"", StringComparison.Ordinal) && bare.EndsWith('"') && bare.Length > 3 ? bare[2..^1] : bare.TrimStart('\'');
+    }
+
+    private static bool IsText(string text) => Unwrapped(text) != text.Trim();
+
+    [GeneratedRegex("^[0-9]([.,][0-9]+)?[eE][+]?[0-9]+$")]
+    private static partial Regex Exponent();
+
+    [GeneratedRegex("^[0-9]+[.][0-9]+$|^[0-9]{1,3}(,[0-9]{3})+([.][0-9]+)?$")]
+    private static partial Regex Fraction();
+}

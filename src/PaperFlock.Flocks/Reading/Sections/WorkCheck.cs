@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>Work that no day of the season can hold.</summary>
+internal static class WorkCheck
+{
+    /// <summary>A day less eight hours' sleep.</summary>
+    private const int HoursInADay = 16;
+
+    public static void Of(
+        ImmutableArray<OwnJob> jobs, ImmutableArray<Ewe> ewes, KeeperDays days, SeasonDraft season, Practice practice, DiagnosticBag bag)
+    {
+        // Each group's ewes are gathered for themselves, so the largest is what a day must hold.
+        var most = ewes.GroupBy(e => e.Group).Select(g => g.Count()).DefaultIfEmpty(0).Max();
+        foreach (var job in jobs.Where(j => j.MinutesPerEwe * most > HoursInADay * 60))
+        {
+            bag.Add(FlockMessages.TooMuchWork(job.Span, job.Title, job.MinutesPerEwe!.Value, most));
+        }
+
+        if (season is not { TupIn: { } tupIn, TupOut: { } tupOut } || days.Away.IsEmpty)
+        {
+            return;
+        }
+
+        var (first, last) = (tupIn.PlusWeeks(-practice.TeethToesTeatsWeeksBeforeTupping), tupOut.PlusDays(season.GestationDays));
+        if (new DateInterval(first, last).All(day => !days.IsFreeWeekday(day) || days.AbsenceOn(day) is not null))
+        {
+            bag.Add(FlockMessages.NoFreeDay(days.Away[0].Span, first, last));
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.IO.Hashing;
+using System.Text;
+using PaperFlock.Packs.Figures;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Packs.Calendar;
+
+/// <summary>What makes a job the same job when the flock file has changed and its day with it.</summary>
+internal static class JobIdentities
+{
+    /// <summary>
+    /// Of the holding, the year the tup goes in, the kind of job and its group; of the keeper's own jobs the title too, of those of a feed chart its code; and where several are alike, such
+    /// as the changes of raddle, which of them it is by its window. Never of a day, so that a job that moves is moved in the calendar and not doubled.
+    /// The year tells one season's jobs from the next's; it changes only if the tup's day is moved over New Year.
+    /// </summary>
+    /// <returns>One for each job of the plan, in its order, no two alike: what RFC 5545, section 3.8.4.7 calls a UID.</returns>
+    public static ImmutableArray<string> Of(SeasonPlan plan)
+    {
+        var keys = plan.Jobs.Select(j => Key(plan, j)).ToList();
+        var order = plan.Jobs
+            .Select((job, i) => (Job: job, Key: keys[i], Place: i))
+            .GroupBy(j => j.Key, StringComparer.Ordinal)
+            .SelectMany(alike => alike
+                .OrderBy(j => j.Job.Earliest)
+                .ThenBy(j => j.Job.Latest)
+                .ThenBy(j => j.Place)
+                .Select((j, n) => (j.Place, Uid: Uid(j.Key, n))))
+            .ToDictionary(j => j.Place, j => j.Uid);
+        return [.. Enumerable.Range(0, keys.Count).Select(i => order[i])];
+    }
+
+    /// <summary>Lengths in front, so that no two lists of words run together into one key.</summary>
+    private static string Key(SeasonPlan plan, Job job)
+    {
+        string[] parts =
+        [
+            plan.Flock.Holding.Name,
+            plan.Dates.TupIn.Year.ToString(CultureInfo.InvariantCulture),
+            Codes.Of(job.Kind),
+            job.Group is null ? "flock" : $"group {job.Group.Name}",
+            job.Rule.Own?.Title ?? job.Rule.Chart ?? string.Empty,
+        ];
+        return string.Concat(parts.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Length}:{p}")));
+    }
+
+    private static string Uid(string key, int n) =>
+        $"{Convert.ToHexString(XxHash128.Hash(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{key}{n}"))))}@paperflock";
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using NodaTime;
+using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Packs.Explain;
+
+/// <summary>A day as typed, or as it is printed on paper: "2026-12-27", "Sun 27 Dec", "27 December 2026".</summary>
+internal static class SpokenDay
+{
+    /// <summary>A day without its year is looked for in the days that are planned.</summary>
+    /// <returns>Empty when it is no day, or its weekday is another.</returns>
+    public static ImmutableArray<LocalDate> Parse(string text, SeasonPlan plan)
+    {
+        var (weekday, day) = SplitWeekday(text);
+        IEnumerable<LocalDate> days = WrittenDate.Read(day) is ({ } whole, { } same) && whole == same ? [whole]
+            : WrittenDate.ReadWithoutYear(day) is (var number, { } month) ? InPlan(number, month, plan)
+            : [];
+        return [.. days.Where(d => weekday is null || d.DayOfWeek == weekday)];
+    }
+
+    /// <summary>Nothing but figures and what goes between them: meant as a date, however written.</summary>
+    public static bool IsMeant(string text) =>
+        text.Any(char.IsAsciiDigit) && text.AsSpan().ContainsAny('-', '/', '.') && text.All(c => char.IsAsciiDigit(c) || c is '-' or '/' or '.');
+
+    private static IEnumerable<LocalDate> InPlan(int day, int month, SeasonPlan plan) =>
+        Enumerable.Range(plan.From.Year, plan.To.Year - plan.From.Year + 1)
+            .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+            .Select(year => new LocalDate(year, month, day))
+            .Where(d => d >= plan.From && d <= plan.To);
+
+    private static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
+    {
+        var first = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (first.Length < 2 || first[0].TrimEnd(',', '.') is not { Length: >= 3 } word)
+        {
+            return (null, text);
+        }
+
+        foreach (var day in Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None))
+        {
+            if (day.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return (day, first[1]);
+            }
+        }
+
+        return (null, text);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Globalization;
+using PaperFlock.Sheets;
+using PaperFlock.Sheets.Issues;
+
+namespace PaperFlock.Packs;
+
+/// <summary>What is said about an issue of a pack.</summary>
+internal static class IssueText
+{
+    private const int MostChanges = 8;
+
+    /// <summary>From this share of leaves on, sorting them into the binder is more work than printing all.</summary>
+    private const double MuchChanged = 0.6;
+
+    /// <inheritdoc cref="PackMaker.Changes"/>
+    public static IEnumerable<string> Of(Pack pack, EarlierIssue before, bool dryRun)
+    {
+        var (whole, outcome) = (pack.Issue.Whole, pack.Issue.Outcome);
+        if (whole == WholeReason.Asked)
+        {
+            return [];
+        }
+
+        var since = before.Record is { Last: var last } ? $"issue {Figure(last.Number)} of {ScreenText.Day(last.On)}, in {before.File}" : "";
+        string[] said = whole switch
+        {
+            WholeReason.NoRecord => ["no earlier issue of this pack was found, so nobody can say what has been printed: this is a whole pack. Take any old one out of the binder before you file it."],
+            WholeReason.OtherPack => [$"{before.File} is of {before.Record!.Pack}: this is the first issue of another pack, and whole."],
+            WholeReason.OtherPaper => ["paper, boxes, units or binding are not what they were, so every leaf is another: this is a whole pack."],
+            _ when outcome!.IsNothing => [$"nothing has changed since {since}: all {Count(outcome.Leaves.Length)} are good, and nothing was written"],
+            _ when dryRun => [],
+            _ => [$"issue {Figure(outcome.Number)}: {InOut(outcome)} since {since}. Sheet CHG, on top, says which.", .. BetterWhole(outcome)],
+        };
+        return
+        [
+            .. before.Troubles,
+            .. said,
+            .. dryRun && !(whole == WholeReason.NotWhole && outcome!.IsNothing) ? WouldChange(outcome!, whole == WholeReason.NotWhole ? since : null) : [],
+            .. before.IsOldFile && !pack.Documents.IsEmpty && !dryRun ? [$"what {before.File} says is in the pack itself now: it is no longer needed"] : Array.Empty<string>(),
+        ];
+    }
+
+    private static IEnumerable<string> WouldChange(IssueOutcome outcome, string? since) =>
+    [
+        $"issue {Figure(outcome.Number)} would be {InOut(outcome)}{(since is null ? "" : $" since {since}")}",
+        .. BetterWhole(outcome),
+        .. outcome.PutIn.SelectMany(leaf => WouldPutIn(leaf, outcome)),
+        .. outcome.TakenOut.SelectMany(l => new[] { "", $"{l.Leaf.Label}  {l.Leaf.Title}, no longer part of the pack" }),
+        "",
+        "Nothing was written.",
+    ];
+
+    private static IEnumerable<string> WouldPutIn(LeafOutcome leaf, IssueOutcome outcome) =>
+    [
+        "",
+        $"{leaf.Leaf.Label}  {leaf.Leaf.Title}{(leaf.Replaces is { } old ? $", replaces issue {Figure(old)}" : ", new")}",
+        .. leaf.Changes.Take(MostChanges).Select(change => $"  {change.Words(outcome.On)}"),
+        .. leaf.Changes.Length > MostChanges ? [$"  and {Figure(leaf.Changes.Length - MostChanges)} more"] : Array.Empty<string>(),
+    ];
+
+    private static string InOut(IssueOutcome outcome)
+    {
+        var outs = outcome.TakenOut.Length + outcome.PutIn.Count(l => l.Replaces is not null);
+        return $"{Count(outcome.PutIn.Length)} of {Figure(outcome.Leaves.Length)} to put in, {Figure(outs)} to take out";
+    }
+
+    private static string[] BetterWhole(IssueOutcome outcome) => outcome.Share > MuchChanged
+        ? [$"{Figure((int)Math.Round(outcome.Share * 100))} % of the pack has changed: a whole one, without --changed, is the better choice"]
+        : [];
+
+    private static string Count(int leaves) => leaves == 1 ? "1 leaf or card" : $"{Figure(leaves)} leaves and cards";
+
+    private static string Figure(int value) => value.ToString(CultureInfo.InvariantCulture);
+}

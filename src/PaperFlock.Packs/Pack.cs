@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout.Pages;
+using PaperFlock.Pdf;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Packs;
+
+/// <summary>An issue of a pack, or some sheets of one, bound for the printer.</summary>
+/// <param name="Documents">One for each way of printing, the first of which remembers the issue; none where nothing has changed.</param>
+public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue Issue);
+
+/// <summary>Pages that go through the printer together, and become one PDF.</summary>
+/// <param name="Suffix">What follows the flock's name in the file name: empty for the pack itself, such as <c>-wall</c> for a document beside it.</param>
+/// <param name="Uses">What becomes of each page of <paramref name="Print"/>, one for each: what is cut up is printed on card.</param>
+public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableArray<SheetUse> Uses)
+{
+    private const int FontBytes = 100_000;
+    private const int PageBytes = 3_000;
+
+    /// <summary>To be painted, or counted.</summary>
+    public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);
+
+    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachments = [attachment] } };
+
+    /// <summary>The same document gives the same bytes.</summary>
+    public ReadOnlyMemory<byte> ToPdf()
+    {
+        // Room for the fonts and for pages as long as they usually are, so that it does not have to grow.
+        var pdf = new MemoryStream(FontBytes + (Print.Pages.Length * PageBytes));
+        PdfPrinter.Print(Print, pdf);
+        return pdf.GetBuffer().AsMemory(0, (int)pdf.Length);
+    }
+}

@@ -1,0 +1,24 @@
+using System.Globalization;
+using NodaTime;
+using PaperFlock.Planning;
+using PaperFlock.Sheets;
+
+namespace PaperFlock.Packs;
+
+/// <summary>Days, numbers and jobs in the words of a screen: with plain spaces, so that they can be searched for, and days with their year.</summary>
+public static class ScreenText
+{
+    /// <summary>"Mon 4 Jan 2027".</summary>
+    public static string Day(LocalDate day) => DateText.Long(day).Replace('\u00a0', ' ');
+
+    /// <summary>"Thu 24 Dec 2026 to Sat 2 Jan 2027"; one day alone where both are the same.</summary>
+    public static string Span(LocalDate first, LocalDate last) => first == last ? Day(first) : $"{Day(first)} to {Day(last)}";
+
+    /// <summary>"1 ewe", "24 ewes".</summary>
+    public static string Count(int number, string noun) => $"{number.ToString(CultureInfo.InvariantCulture)} {noun}{(number == 1 ? "" : "s")}";
+
+    /// <summary>"a, b and c".</summary>
+    public static string List(IEnumerable<string> things, string and = "and") => English.List([.. things], and);
+
+    internal static string JobDay(Job job) => job.Date is { } day ? Day(day) : "NO DAY";
+}

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using PaperFlock.Layout;
+using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
+using PaperFlock.Planning;
+using PaperFlock.Sheets.Issues;
+using PaperFlock.Sheets.Theme;
+using static PaperFlock.Layout.Units;
+
+namespace PaperFlock.Sheets.FeedCharts;
+
+/// <summary>Weeks down, heads at one trough across; in each cell what goes in for all of them together at one feed.</summary>
+internal static class ReckonerTable
+{
+    public static readonly double HeadHeight = Mm(11);
+
+    /// <summary>More heads than this do not have a column each: the last column is then for each ewe.</summary>
+    private const int MostColumns = 12;
+
+    /// <summary>Columns of a trough with more: their figures are longer.</summary>
+    private const int ManyColumns = 9;
+
+    private const int LeastRows = 3;
+    private static readonly TextStyle Day = new(Face.TextBold, 14);
+    private static readonly TextStyle Heads = TypeScale.Cap(Face.TextBold, 5.6);
+    private static readonly TextStyle Fed = new(Face.Text, 12);
+
+    /// <summary>Steps still to come, and the last in any case: it is the ration of a ewe that is late. Weeks with the same feed are one row, and weeks
+    /// before the first feed none. A season that is over is
+    /// shown whole.</summary>
+    public static ImmutableArray<FeedRow> Shown(SheetContext context, FeedChart chart)
+    {
+        var plan = context.Plan;
+        var steps = new List<FeedRow>();
+        foreach (var row in chart.Rows.SkipWhile(r => r.FedAt.IsEmpty))
+        {
+            if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
+            {
+                steps[^1] = steps[^1] with { To = row.To };
+            }
+            else
+            {
+                steps.Add(row);
+            }
+        }
+
+        return [.. steps.Where((r, i) => i + 1 == steps.Count || plan.AsOf > plan.To || r.To >= plan.AsOf)];
+    }
+
+    public static Table Of(SheetContext context, FeedChart chart, double rowHeight)
+    {
+        var heads = HeadsAcross(chart.MostHeads);
+        var amounts = Shown(context, chart).SelectMany(r => heads.Select(h => Amount(context, r, h))).ToList();
+        var figure = Figure(context, amounts, rowHeight, heads.Length);
+        var rows = Shown(context, chart).Select((r, i) => Row(context, chart, r, heads, figure, rowHeight, i > 0 && Shown(context, chart)[i - 1].FedAt.Length != r.FedAt.Length));
+        return new Table(Columns(context, heads.Length), [Head(chart, heads)], [.. rows], HeadRule: Lines.Section, LeastCarried: LeastRows) { Name = "rations" };
+    }
+
+    /// <summary>From all of them down to 1; 0 stands for each ewe.</summary>
+    private static ImmutableArray<int> HeadsAcross(int most) => most <= MostColumns
+        ? [.. Enumerable.Range(1, most).Reverse()]
+        : [.. Enumerable.Range(most - ManyColumns + 1, ManyColumns).Reverse(), 0];
+
+    private static ImmutableArray<Track> Columns(SheetContext context, int heads) =>
+    [
+        Track.Fixed(Mm(13)),
+        context.DayColumn(Mm(32), Day),
+        Track.Fixed(Mm(43)),
+        .. Enumerable.Repeat(Track.Share(), heads),
+        context.DayColumn(Mm(28), Fed),
+    ];
+
+    private static TableRow Head(FeedChart chart, ImmutableArray<int> heads) => new(
+        [
+            Block.Blank(),
+            Block.Cell("from", TypeScale.Label, TextAlign.Centre),
+            Block.Cell("fed at", TypeScale.Label, TextAlign.Centre),
+            .. heads.Select(h => h == 0 ? Block.Cell("each\newe", TypeScale.LabelBold, TextAlign.Centre)
+                : chart.Ewes is [{ Ewe.Name: { } name }] ? Block.Cell(name, TypeScale.Heading, TextAlign.Centre)
+                : Block.Cell(Amounts.Figure(h, "0"), Heads, TextAlign.Centre)),
+            Block.Cell("from", TypeScale.Label, TextAlign.Centre),
+        ],
+        HeadHeight);
+
+    private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds)
+    {
+        return new TableRow(
+            [
+                new TableCell(Block.Tick(context.TableTick), Padding: Edges.Of(2, 1)),
+                Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
+                Block.Cell(Times(row)),
+                .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
+                Block.Cell(DateText.Short(row.From), Fed),
+            ],
+            height,
+            RuleAbove: moreFeeds ? Lines.Section : null,
+            Name: $"from {DateText.Short(row.From)}",
+            About: RowKey.OfRation(row.From, row.To == chart.Rows[^1].To ? null : row.To));
+    }
+
+    /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
+    private static Text Times(FeedRow row)
+    {
+        var runs = ImmutableArray.CreateBuilder<Run>();
+        for (var i = 0; i < row.FedAt.Length; i++)
+        {
+            if (i > 0)
+            {
+                runs.Add(new Run(" and ", Block.Bold(Fed)));
+            }
+
+            runs.Add(new Run(FeedText.Time(row.FedAt[i]).Replace(' ', '\u00a0'), Fed));
+        }
+
+        return new(runs.ToImmutable(), TextAlign.Centre, 1);
+    }
+
+    private static string Amount(SheetContext context, FeedRow row, int heads) =>
+        context.Amounts.PlainFigure(row.KgPerFeedByHeads[Math.Max(1, heads) - 1]);
+
+    /// <summary>As large as the row and the narrowest column allow.</summary>
+    private static TextStyle Figure(SheetContext context, List<string> amounts, double rowHeight, int columns)
+    {
+        var one = TypeScale.Cap(Face.Text, 1);
+        var widest = amounts.Max(a => context.Measurer.WidthOf(a, one));
+        var tracks = Columns(context, columns);
+        var width = (context.SidewaysBody.Width - tracks.Sum(t => t.Points)) / columns;
+        return TypeScale.Cap(Face.Text, Math.Min(Math.Min(5.6, (rowHeight / PointsPerMillimetre) * 0.62), (width - 9) / widest));
+    }
+}

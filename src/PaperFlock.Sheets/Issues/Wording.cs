@@ -1,0 +1,42 @@
+using System.Text;
+using PaperFlock.Layout.Elements;
+
+namespace PaperFlock.Sheets.Issues;
+
+/// <summary>What a cell of a table says, however it is laid out.</summary>
+internal static class Wording
+{
+    /// <returns>All words in reading order, and what drawings say; empty for a cell to write in.</returns>
+    public static string Of(Element? element) => Tidy(string.Join(' ', Parts(element)));
+
+    /// <summary>One plain space wherever there is space of any kind.</summary>
+    public static string Tidy(string words)
+    {
+        var tidy = new StringBuilder(words.Length);
+        foreach (var c in words)
+        {
+            if (!char.IsWhiteSpace(c))
+            {
+                tidy.Append(c);
+            }
+            else if (tidy.Length > 0 && tidy[^1] != ' ')
+            {
+                tidy.Append(' ');
+            }
+        }
+
+        return tidy.ToString().TrimEnd(' ');
+    }
+
+    private static IEnumerable<string> Parts(Element? element) => element switch
+    {
+        null or Picture => [],
+        Text text => [text.Words],
+        Chart chart => [chart.Says ?? string.Empty],
+        Column column => column.Children.SelectMany(Parts),
+        Row row => row.Cells.SelectMany(cell => Parts(cell.Child)),
+        Align align => Parts(align.Child),
+        Link link => Parts(link.Child),
+        _ => throw new InvalidOperationException($"nobody has said what {element.GetType().Name} says in a cell"),
+    };
+}

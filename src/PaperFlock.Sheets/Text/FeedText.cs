@@ -1,0 +1,81 @@
+using System.Globalization;
+using NodaTime;
+using PaperFlock.Flocks;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Sheets;
+
+/// <summary>What charts, troughs, places and feeds are called, on paper and on screen.</summary>
+public static class FeedText
+{
+    /// <summary>"Twins, due 6 to 23 Jan".</summary>
+    public static string Class(FeedChart chart) => $"{Kind(chart.Kind)}, due {Days(chart.FirstDue, chart.LastDue)}";
+
+    public static string Kind(FeedKind kind) => kind switch
+    {
+        FeedKind.Singles => "Singles",
+        FeedKind.Twins => "Twins",
+        FeedKind.Triplets => "Triplets",
+        FeedKind.NotScanned => "Not scanned",
+        _ => "Sharing a trough",
+    };
+
+    /// <summary>The name of a field or pen, or what it is where the flock file names none.</summary>
+    public static string Place(Place place) => place.Name ?? place.Kind switch
+    {
+        PlaceKind.Field => "Field",
+        PlaceKind.Pen => "Shed",
+        PlaceKind.LambingPen => "Lambing pen",
+        PlaceKind.WithLambs => "With lambs",
+        _ => "Gone",
+    };
+
+    /// <summary>"North bay, twins"; where twins have more than one chart, "North bay, twins 3" by its number.</summary>
+    public static string Trough(Trough trough, FeedingPlan feeding)
+    {
+        var place = Place(trough.Place);
+        if (trough.LambsAtFoot is { } lambs)
+        {
+            return $"{place}, {AtFoot(lambs)}";
+        }
+
+        if (trough.Kind is not { } kind)
+        {
+            return $"{place}, not in lamb";
+        }
+
+        var alike = feeding.Charts.Count(c => c.Kind == kind) == 1;
+        var number = alike ? "" : " " + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
+        return $"{place}, {Lower(Kind(kind))}{number}";
+    }
+
+    /// <summary>As the rounds are called.</summary>
+    public static string Time(FeedTime time) => time switch
+    {
+        FeedTime.FirstLight => "first light",
+        FeedTime.Midday => "midday",
+        FeedTime.Dusk => "dusk",
+        _ => "late",
+    };
+
+    public static string AtFoot(int lambs) => lambs switch { 1 => "one lamb at foot", 2 => "two at foot", _ => "three at foot" };
+
+    public static string Forage(ForageKind kind) => kind switch
+    {
+        ForageKind.Hay => "Hay",
+        ForageKind.Haylage => "Haylage",
+        ForageKind.Silage => "Silage",
+        ForageKind.Straw => "Feeding straw",
+        _ => "Grass",
+    };
+
+    /// <summary>"6 to 23 Jan", "28 Dec to 3 Jan", "6 Jan".</summary>
+    public static string Days(LocalDate from, LocalDate to) => (from, to) switch
+    {
+        _ when from == to => DateText.DayMonth(from),
+        _ when (from.Year, from.Month) == (to.Year, to.Month) => $"{from.Day} to {DateText.DayMonth(to)}",
+        _ => $"{DateText.DayMonth(from)} to {DateText.DayMonth(to)}",
+    };
+
+    private static string Lower(string words) => char.ToLowerInvariant(words[0]) + words[1..];
+}

@@ -1,0 +1,243 @@
+using CsCheck;
+using NodaTime;
+using NodaTime.Text;
+using PaperFlock.Diagnostics;
+
+namespace PaperFlock.Flocks.Tests;
+
+/// <summary>
+/// Pairs of keys that can disagree, drawn at random. Each pair has a rule of its own here, written without looking at the
+/// reader's: what the pair says is legal, warned of or refused, and never silently settled one way or the other.
+/// </summary>
+public class ContradictionTests
+{
+    private static readonly LocalDate TupIn = new(2026, 8, 10);
+
+    /// <summary>A day of the season, most often near the one that matters.</summary>
+    private static readonly Gen<LocalDate> Day = Gen.OneOf(Gen.Int[-220, 420], Gen.Int[-3, 3], Gen.Int[36, 46], Gen.Int[125, 170]).Select(TupIn.PlusDays);
+
+    private static readonly string[] Matings = ["natural", "artificial", "hand"];
+    private static readonly string[] NaturalKeys = ["tup-in: 2026-08-10", "tup-out: 2026-09-10", "raddle: [red]"];
+    private static readonly string[] LambingKeys = ["lambs-alive: 2", "lambs-dead: 1", "lambed-time: 03:20", "lambing-help: vet"];
+    private static readonly string[] Signs = ["marks: [2026-08-14]", "scan: 2", "lambed: 2027-01-10"];
+    private static readonly string[] Breeds = ["Ryeland", "ryeland", "Ryland", "Rye-land", "Cheviot"];
+    private static readonly (string Tag, int Ear)[] Tags = [("ZZ 01", 1), ("zz01", 1), ("ZZ-01", 1), ("\"ZZ\u00A001\"", 1), ("ZZ\u201301", 1), ("ZZ 02", 2), ("ZZ O1", 3), ("ZZ 010", 4)];
+
+    private static readonly string[] Zones = ["Europe/Berlin", "Europe/Rome", "Africa/Lagos", "Asia/Tokyo"];
+
+    /// <summary>The list of pairs: the two keys, and a text with both and what must be said of it.</summary>
+    private static readonly (string Keys, Gen<(string Text, Verdict Verdict)> Drawn)[] Pairs =
+    [
+        ("season.tup-in, season.lambing-from", Gen.Select(Day, Gen.Int[0, 2], (day, which) => (
+            Season(which switch { 0 => $"tup-in: {Iso(day)}", 1 => $"lambing-from: {Iso(day)}", _ => $"tup-in: {Iso(day)}\n  lambing-from: {Iso(day.PlusDays(147))}" }),
+            Refused(which == 2)))),
+
+        // Half a year is the longest any tup stays.
+        ("season.tup-in, season.tup-out", Gen.Select(Day, @out => (
+            Season($"tup-in: {Iso(TupIn)}\n  tup-out: {Iso(@out)}"), Refused(@out < TupIn || Between(TupIn, @out) > 183)))),
+
+        ("season.tup-in, today", Gen.Select(Gen.Int[-1200, 1200], days => (
+            AsOf(TupIn.PlusDays(days), Samples.Text()),
+            Warned(TupIn < TupIn.PlusDays(days).PlusMonths(-13) || TupIn > TupIn.PlusDays(days).PlusMonths(13))))),
+
+        ("season.tup-in, groups.tup-in", Gen.Select(Day, own => (
+            InGroups($"{{name: A, tup-in: {Iso(own)}}}"), Refused(Math.Abs(Between(TupIn, own)) > 183)))),
+
+        ("season.tup-in, jobs.on", Gen.Select(Gen.Int[-900, 900], days => (
+            Samples.Text($"jobs:\n  - {{title: Dip, on: {Iso(TupIn.PlusDays(days))}}}\n"),
+            Refused(TupIn.PlusDays(days) < TupIn.PlusYears(-1) || TupIn.PlusDays(days) > TupIn.PlusYears(2))))),
+
+        ("groups.mating, groups.date", Gen.Select(Gen.Int[0, 2], Gen.Bool, (mating, dated) => (
+            InGroups($"{{name: A, mating: {Matings[mating]}{(dated ? ", date: 2026-08-14" : "")}}}"), Refused(dated == (mating == 0))))),
+
+        ("groups.mating, groups.tup-in or tup-out or raddle", Gen.Select(Gen.Int[0, 2], Gen.Int[0, 3], (mating, key) => (
+            InGroups($"{{name: A, mating: {Matings[mating]}{(mating > 0 ? ", date: 2026-08-14" : "")}{(key < 3 ? ", " + NaturalKeys[key] : "")}}}"), Refused(mating > 0 && key < 3)))),
+
+        // He may go from one to the other on one day.
+        ("groups.tup, groups.tup of another", Gen.Select(Gen.Int[0, 60], Gen.Int[0, 60], Gen.Int[0, 2], Gen.Bool, (from, until, mating, same) => (
+            TwoGroups(
+                "{name: A, tup: Bramley, tup-in: 2026-08-10, tup-out: 2026-09-10}",
+                $"{{name: B, tup: {(same ? "BRAMLEY" : "Damson")}, {Stay(mating, TupIn.PlusDays(from), TupIn.PlusDays(from + until))}}}"),
+            Warned(same && from < 31 && mating switch { 0 => from + until > 0, 2 => from > 0, _ => false })))),
+
+        ("groups.name, ewes.group", Gen.Select(Gen.Int[0, 3], which => (
+            InGroups("{name: A}", "ewes:\n  - {tag: ZZ 1" + which switch { 0 => ", group: A", 1 => ", group: B", 2 => ", group: a", _ => "" } + "}\n"),
+            Refused(which is 1 or 2)))),
+
+        ("groups.name, ewes.group of every ewe", Gen.Select(Gen.Bool, Gen.Bool, (one, other) => (
+            Samples.Text("groups:\n  - name: A\n  - name: B\n", ewes: $"ewes:\n  - {{tag: ZZ 1, group: {(one ? "A" : "B")}}}\n  - {{tag: ZZ 2, group: {(other ? "A" : "B")}}}\n"),
+            Warned(one == other)))),
+
+        ("groups.tup-in and tup-out, ewes.marks", Gen.Select(Day, mark => (
+            Samples.Ewe($"marks: [{Iso(mark)}]"), Refused(mark < TupIn || mark > TupIn.PlusDays(42))))),
+
+        ("ewes.marks, today", Gen.Select(Gen.Int[0, 42], Gen.Int[-5, 60], (mark, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(mark))}]")), Refused(mark > today)))),
+
+        ("ewes.marks, ewes.marks", Gen.Select(Gen.Int[0, 9], Gen.Int[0, 9], (one, other) => (
+            Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(one))}, {Iso(TupIn.PlusDays(other))}]"), Refused(one == other)))),
+
+        // Empty is a count too; nobody can count before day 40.
+        ("ewes.scan, today", Gen.Select(Gen.Int[0, 5], Gen.Int[-20, 120], (scan, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe($"scan: {scan}")), Refused(today < 40)))),
+
+        ("ewes.scan, ewes.marks", Gen.Select(Gen.Int[0, 42], Gen.Int[0, 42], Gen.Int[42, 120], (one, other, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe($"marks: [{Marks(one, other)}]", "scan: 2")),
+            today < Math.Min(one, other) + 40 ? Verdict.Refused : Warned(today < Math.Max(one, other) + 40)))),
+
+        ("ewes.scan, ewes.scan-stage", Gen.Select(Gen.Int[-1, 5], scan => (
+            Samples.Ewe(scan < 0 ? "scan-stage: early" : $"scan-stage: early\n    scan: {scan}"), Refused(scan <= 0)))),
+
+        ("ewes.lambed, today", Gen.Select(Gen.Int[138, 190], Gen.Int[100, 220], (lambed, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe($"lambed: {Iso(TupIn.PlusDays(lambed))}")), Refused(lambed > today)))),
+
+        // The tup was in for 42 days; ewes lamb after 138 to 159 days, and no lamb comes before 130 or after 165.
+        ("ewes.lambed, groups.tup-in and tup-out", Gen.Select(Gen.Int[100, 230], lambed => (
+            Samples.Ewe($"lambed: {Iso(TupIn.PlusDays(lambed))}"),
+            lambed < 130 || lambed > 42 + 165 ? Verdict.Refused : Warned(lambed < 138 || lambed > 42 + 159)))),
+
+        ("ewes.lambed, ewes.marks", Gen.Select(Gen.Int[0, 42], Gen.Int[130, 207], (mark, lambed) => (
+            Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(mark))}]", $"lambed: {Iso(TupIn.PlusDays(lambed))}"),
+            Warned(lambed - mark is < 138 or > 159)))),
+
+        ("ewes.lambed, breeds.gestation-days", Gen.Select(Gen.Int[130, 165], Gen.Int[130, 165], (average, days) => (
+            Samples.Text($"breeds:\n  - {{name: Finn, gestation-days: {average}}}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: Finn, marks: [2026-08-10], lambed: {Iso(TupIn.PlusDays(days))}}}\n"),
+            Warned(days < Math.Min(138, average - 9) || days > Math.Max(159, average + 12))))),
+
+        ("ewes.lambed, ewes.lambs-alive", Gen.Select(Gen.Bool, Gen.Int[0, 3], (lambed, key) => (
+            Samples.Ewe(LambingKeys[key], lambed ? "lambed: 2027-01-10" : "name: Bracken"), Refused(!lambed)))),
+
+        ("ewes.lambs-alive, ewes.lambs-dead", Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6], (alive, dead) => (
+            Samples.Ewe("lambed: 2027-01-10", $"lambs-alive: {alive}", $"lambs-dead: {dead}"),
+            alive + dead > 6 ? Verdict.Refused : Warned(alive + dead == 0)))),
+
+        ("ewes.scan, ewes.lambs-alive and lambs-dead", Gen.Select(Gen.Int[0, 5], Gen.Int[0, 6], Gen.Int[-1, 2], (scan, alive, dead) => (
+            Samples.Ewe($"scan: {scan}", "lambed: 2027-01-10", $"lambs-alive: {alive}", dead < 0 ? "name: Bracken" : $"lambs-dead: {dead}"),
+            alive + dead > 6 ? Verdict.Refused : Warned(LambsAreOdd(scan, alive, dead))))),
+
+        ("ewes.to-tup, ewes.marks or scan or lambed", Gen.Select(Gen.Bool, Gen.Int[0, 3], (went, key) => (
+            Samples.Ewe($"to-tup: {(went ? "yes" : "no")}", key == 3 ? "name: Bracken" : Signs[key]), Refused(!went && key < 3)))),
+
+        ("ewes.born, season.tup-in", Gen.Select(Gen.Int[1995, 2030], born => (
+            Samples.Ewe($"born: {born}"), Refused(born is > 2026 or < 2001)))),
+
+        ("ewes.breed, breeds.name", Gen.Select(Gen.Int[0, 4], which => (
+            Samples.Text("breeds:\n  - {name: Ryeland, gestation-days: 149}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: {Breeds[which]}}}\n"), Refused(which is 1 or 2 or 3)))),
+
+        ("ewes.tag, ewes.tag of another", Gen.Select(Gen.Int[0, Tags.Length - 1], Gen.Int[0, Tags.Length - 1], (one, other) => (
+            Samples.Text(ewes: $"ewes:\n  - tag: {Tags[one].Tag}\n  - tag: {Tags[other].Tag}\n"), Refused(Tags[one].Ear == Tags[other].Ear)))),
+
+        ("ewes.name, ewes.name of another", Gen.Select(Gen.Bool, same => (
+            Samples.Text(ewes: $"ewes:\n  - {{tag: ZZ 1, name: Fern}}\n  - {{tag: ZZ 2, name: {(same ? "fern" : "Dock")}}}\n"), Warned(same)))),
+
+        // By the mean sun, an hour for 15 degrees: noon between 10:00 and 15:00, in winter and in summer; and less than 4,500 km to London.
+        ("holding.location, holding.time-zone", Gen.Select(Gen.Int[-179, 179], east => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: 51.5, longitude: {east}}}\n  time-zone: Europe/London\n"),
+            Warned(12 - (east / 15m) is < 10 or > 14)))),
+
+        ("holding.location, holding.time-zone's own country", Gen.Select(Gen.Int[0, 1], Gen.Int[0, 3], (swapped, zone) => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {(swapped == 0 ? "{latitude: 52.5, longitude: 13.4}" : "{latitude: 13.4, longitude: 52.5}")}\n  time-zone: {Zones[zone]}\n"),
+            Warned(swapped == 1 || zone > 1)))),
+
+        // Easting 348, northing 505: the square is 54.43 north and 2.80 west.
+        ("holding.location, holding.grid-reference", Gen.Select(Gen.Int[-12, 12], north => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: {54.434m + (north / 20m)}, longitude: -2.803}}\n  time-zone: Europe/London\n  grid-reference: NY 480 046\n"),
+            Warned(Math.Abs(north) * 5.56 > 20)))),
+
+        ("practice.checks-per-day.normal, heavy", Gen.Select(Gen.Int[0, 12], Gen.Int[0, 12], (normal, heavy) => (
+            Samples.Text($"practice:\n  checks-per-day: {{{string.Join(", ", new[] { normal > 0 ? $"normal: {normal}" : null, heavy > 0 ? $"heavy: {heavy}" : null }.OfType<string>().DefaultIfEmpty("normal: 2"))}}}\n"),
+            Warned((heavy > 0 ? heavy : 4) < (normal > 0 ? normal : 2))))),
+
+        ("practice.scan-days-after-tup-in, itself", Gen.Select(Gen.Int[20, 160], Gen.Int[20, 160], (first, last) => (
+            Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, {last}]\n"), Refused(first > last)))),
+
+        ("practice.booster-weeks-before-lambing, itself", Gen.Select(Gen.Int[1, 20], Gen.Int[1, 20], (first, last) => (
+            Samples.Text($"practice:\n  booster-weeks-before-lambing: [{first}, {last}]\n"), Refused(first < last)))),
+
+        ("keeper-days.away.from, to", Gen.Select(Gen.Int[0, 40], Gen.Int[0, 40], (from, to) => (
+            Away((TupIn.PlusDays(from), TupIn.PlusDays(to))), Refused(to < from)))),
+
+        ("keeper-days.away, keeper-days.away", Gen.Select(Gen.Int[0, 30], Gen.Int[0, 30], (one, other) => (
+            Away((TupIn.PlusDays(one), TupIn.PlusDays(one + 5)), (TupIn.PlusDays(other), TupIn.PlusDays(other + 5))), Refused(Math.Abs(one - other) <= 5)))),
+
+        // From eight weeks before the tup to the last lamb, 147 days after he goes; every day is free.
+        ("keeper-days.away, keeper-days.free", Gen.Select(Gen.Int[0, 30], gap => (
+            Away((TupIn.PlusWeeks(-8), TupIn.PlusDays(9)), (TupIn.PlusDays(10 + gap), TupIn.PlusDays(42 + 147))), Warned(gap == 0)))),
+
+        ("jobs.on, jobs.before, jobs.after", Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, (on, before, after) => (
+            Samples.Text($"jobs:\n  - {{title: Dip{(on ? ", on: 2026-12-01" : "")}{(before ? ", before: housing" : "")}{(after ? ", after: scan" : "")}{(before || after ? ", days: 7" : "")}}}\n"),
+            Refused(new[] { on, before, after }.Count(given => given) != 1)))),
+
+        ("jobs.on, jobs.days", Gen.Select(Gen.Bool, Gen.Bool, (on, days) => (
+            Samples.Text($"jobs:\n  - {{title: Dip, {(on ? "on: 2026-12-01" : "before: housing")}{(days ? ", days: 7" : "")}}}\n"), Refused(on == days)))),
+
+        ("jobs.minutes-per-ewe, ewes", Gen.Select(Gen.Int[1, 240], Gen.Int[1, 9], (minutes, ewes) => (
+            Samples.Text($"jobs:\n  - {{title: Shear, on: 2026-12-01, minutes-per-ewe: {minutes}}}\n", ewes: $"ewes:\n{string.Concat(Enumerable.Range(1, ewes).Select(n => $"  - tag: ZZ {n}\n"))}"),
+            Warned(minutes * ewes > 16 * 60)))),
+
+        ("feeds.forage.kind, bale", Gen.Select(Gen.Bool, Gen.Bool, (grass, bale) => (
+            Samples.Text($"feeds:\n  forage: {{kind: {(grass ? "grass" : "hay")}{(bale ? ", bale: 20 kg" : "")}}}\n"), Refused(grass && bale)))),
+    ];
+
+    public static TheoryData<string> Names => [.. Pairs.Select(p => p.Keys)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_disagrees_is_never_silently_settled(string keys)
+    {
+        var seen = new HashSet<Verdict>();
+        Pairs.Single(p => p.Keys == keys).Drawn.Sample(
+            drawn =>
+            {
+                var reading = Samples.ReadText(drawn.Text, Today(drawn.Text));
+                var said = reading.Flock is null ? Verdict.Refused : Warned(!reading.Diagnostics.IsEmpty);
+                Assert.True(said == drawn.Verdict, $"{drawn.Verdict} expected\n{drawn.Text}\n{DiagnosticRenderer.Render(reading.Source, reading.Diagnostics)}");
+                seen.Add(drawn.Verdict);
+            },
+            iter: 300,
+            threads: 1);
+        // Both sides must have been tried, or nothing was.
+        Assert.Contains(Verdict.Legal, seen);
+        Assert.True(seen.Overlaps([Verdict.Warned, Verdict.Refused]));
+    }
+
+    private enum Verdict
+    {
+        Legal,
+        Warned,
+        Refused,
+    }
+
+    private static bool LambsAreOdd(int scan, int alive, int dead)
+    {
+        var born = alive + Math.Max(0, dead);
+        return scan == 0 || born > scan + 1 || (dead >= 0 && (born < scan - 1 || born == 0));
+    }
+
+    private static Verdict Refused(bool yes) => yes ? Verdict.Refused : Verdict.Legal;
+
+    private static Verdict Warned(bool yes) => yes ? Verdict.Warned : Verdict.Legal;
+
+    private static string Season(string lines) => Samples.Text(season: $"season:\n  {lines}\n");
+
+    private static string InGroups(string group, string? ewes = null) => Samples.Text($"groups:\n  - {group}\n", ewes: ewes ?? Samples.Ewes);
+
+    private static string TwoGroups(string one, string other) =>
+        Samples.Text($"groups:\n  - {one}\n  - {other}\n", ewes: "ewes:\n  - {tag: ZZ 1, group: A}\n  - {tag: ZZ 2, group: B}\n");
+
+    private static string Stay(int mating, LocalDate from, LocalDate to) =>
+        mating == 0 ? $"tup-in: {Iso(from)}, tup-out: {Iso(to)}" : $"mating: {Matings[mating]}, date: {Iso(from)}";
+
+    private static string Away(params (LocalDate From, LocalDate To)[] spans) =>
+        Samples.Text($"keeper-days:\n  away:\n{string.Concat(spans.Select(s => $"    - {{from: {Iso(s.From)}, to: {Iso(s.To)}}}\n"))}");
+
+    private static string Marks(int one, int other) => string.Join(", ", new[] { one, other }.Distinct().Select(d => Iso(TupIn.PlusDays(d))));
+
+    private static string AsOf(LocalDate day, string text) => $"# as of {Iso(day)}\n{text}";
+
+    private static string? Today(string text) => text.StartsWith("# as of ", StringComparison.Ordinal) ? text[8..18] : null;
+
+    private static int Between(LocalDate one, LocalDate other) => Period.DaysBetween(one, other);
+
+    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+}
