@@ -6,7 +6,7 @@ namespace PaperFlock.Flocks;
 public sealed record PrintSettings(
     Paper Paper,
     PlannerPaper Planner,
-    Units Units,
+    UnitSystem Units,
     IsoDayOfWeek WeekStarts,
     bool Gloves,
     Binding Binding,
@@ -27,7 +27,7 @@ public enum PlannerPaper
     Tabloid,
 }
 
-public enum Units
+public enum UnitSystem
 {
     Metric,
     Imperial,

@@ -51,7 +51,7 @@ public class SampleFlockTests
         Assert.True(flock.Holding.Latitude < 0);
         Assert.Equal(new LocalDate(2027, 3, 31), flock.Season.TupIn);
         Assert.Equal(LambingPlace.Outdoors, flock.Housing.Lambing);
-        Assert.Equal((Paper.Letter, PlannerPaper.Tabloid, Units.Imperial, Binding.ThreeHole), (flock.Print.Paper, flock.Print.Planner, flock.Print.Units, flock.Print.Binding));
+        Assert.Equal((Paper.Letter, PlannerPaper.Tabloid, UnitSystem.Imperial, Binding.ThreeHole), (flock.Print.Paper, flock.Print.Planner, flock.Print.Units, flock.Print.Binding));
         Assert.Contains(flock.Ewes, e => e.Scan is null);
         Assert.Contains(flock.Ewes, e => e.Scan is not null);
         Assert.Null(flock.Feeds.Forage.Bale);

@@ -147,7 +147,7 @@ internal static class AnyFlock
         from feeds in GenFeeds
         from housing in GenHousing
         from weekStarts in Gen.Int[1, 7]
-        from units in Gen.Enum<Units>()
+        from units in Gen.Enum<UnitSystem>()
         from fields in Gen.Int[0, 31]
         select Sample.Flock(groups, [.. members.Select((m, i) => In(groups[m.Group % groups.Length], m.Ewe, m.Marks, i))]) with
         {

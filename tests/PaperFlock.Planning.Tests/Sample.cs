@@ -42,7 +42,7 @@ internal static class Sample
         "Hollin Bank", "Nell Ashworth", latitude, longitude, DateTimeZoneProviders.Tzdb[zone], null, null, []);
 
     public static PrintSettings Print() => new(
-        Paper.A4, PlannerPaper.A3, Units.Metric, IsoDayOfWeek.Monday, Gloves: true, Binding.TwoHole, Duplex.LongEdge);
+        Paper.A4, PlannerPaper.A3, UnitSystem.Metric, IsoDayOfWeek.Monday, Gloves: true, Binding.TwoHole, Duplex.LongEdge);
 
     public static Season Season(LocalDate? tupIn = null, LocalDate? tupOut = null, int gestation = 147) =>
         new(tupIn ?? TupIn, tupOut ?? tupIn?.PlusDays(42) ?? TupOut, gestation, new SourceSpan(2, 1, 1));

@@ -3,32 +3,32 @@ namespace PaperFlock.Cli.Entering;
 /// <summary>Which ewes were given an answer, a different answer, or none. Each counts once, as what came of her last.</summary>
 internal sealed class Tally
 {
-    private readonly Dictionary<string, Outcome> _outcomes = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Answered> _outcomes = new(StringComparer.Ordinal);
 
-    private enum Outcome
+    private enum Answered
     {
         Left,
         Changed,
         Entered,
     }
 
-    public int Entered => Count(Outcome.Entered);
+    public int Entered => Count(Answered.Entered);
 
-    public int Changed => Count(Outcome.Changed);
+    public int Changed => Count(Answered.Changed);
 
-    public int Left => Count(Outcome.Left);
+    public int Left => Count(Answered.Left);
 
-    public void Leave(string tag) => _outcomes.TryAdd(tag, Outcome.Left);
+    public void Leave(string tag) => _outcomes.TryAdd(tag, Answered.Left);
 
     /// <param name="hadAnswer">Something was written down before.</param>
     public void Enter(string tag, bool hadAnswer)
     {
         // One entered a moment ago and put right is still one entered.
-        if (_outcomes.GetValueOrDefault(tag) != Outcome.Entered)
+        if (_outcomes.GetValueOrDefault(tag) != Answered.Entered)
         {
-            _outcomes[tag] = hadAnswer ? Outcome.Changed : Outcome.Entered;
+            _outcomes[tag] = hadAnswer ? Answered.Changed : Answered.Entered;
         }
     }
 
-    private int Count(Outcome outcome) => _outcomes.Values.Count(o => o == outcome);
+    private int Count(Answered answered) => _outcomes.Values.Count(o => o == answered);
 }

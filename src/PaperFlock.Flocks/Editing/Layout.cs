@@ -90,7 +90,7 @@ internal sealed class Layout(string text)
     public static bool IsUnwritten(Node node) => node is Scalar { IsBlank: true };
 
     /// <summary>A block takes in the empty lines after it, which belong to nobody.</summary>
-    private int EndOfBlockScalar(Extent extent)
+    private int EndOfBlockScalar(TextRange extent)
     {
         var end = extent.End;
         while (end > extent.Start && text[end - 1] is ' ' or '\t' or '\n' or '\r')

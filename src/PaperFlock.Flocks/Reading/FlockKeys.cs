@@ -79,7 +79,7 @@ internal static class FlockKeys
                 ("Tabloid", PlannerPaper.Tabloid)),
             "A3",
             "size of the finished wall planner; larger than paper means tiles"),
-        May("units", Choice(("metric", Units.Metric), ("imperial", Units.Imperial), ("both", Units.Both)), "metric", "units on the paper"),
+        May("units", Choice(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial), ("both", UnitSystem.Both)), "metric", "units on the paper"),
         May("week-starts", Choice(Words.Weekdays), "Monday", "first column of the planner"),
         May("gloves", Flag, "true", "sizes write-in boxes for gloved hands"),
         May(

@@ -4,7 +4,7 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>What goes into a trough, rounded down to what can be measured: the one rounding behind every sheet.</summary>
-internal sealed class TroughAmounts(Feeds feeds, Units units)
+internal sealed class TroughAmounts(Feeds feeds, UnitSystem units)
 {
     private const decimal FewHeads = 2;
 
@@ -12,7 +12,7 @@ internal sealed class TroughAmounts(Feeds feeds, Units units)
     private const decimal Loss = 0.05m;
 
     /// <summary>What one mark of the scales or one half scoop is, kg.</summary>
-    private (decimal Fine, decimal Coarse) Marks => units == Units.Imperial
+    private (decimal Fine, decimal Coarse) Marks => units == UnitSystem.Imperial
         ? (0.1m * Mass.KilogramsPerPound, 0.2m * Mass.KilogramsPerPound)
         : (0.05m, 0.1m);
 

@@ -37,6 +37,11 @@ internal sealed record RowOnPage(LeafRow Row, double Left, double Top, double Wi
         }
         else
         {
+            if (piece.Items.Any(item => item is TextItem))
+            {
+                throw new InvalidOperationException($"nobody has said what {piece.Name ?? "a drawing"} says");
+            }
+
             foreach (var nested in piece.Items.OfType<PieceItem>())
             {
                 // A back turned round for the printer is read as it was laid out.

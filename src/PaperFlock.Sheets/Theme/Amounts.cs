@@ -4,13 +4,13 @@ using PaperFlock.Flocks;
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
-public sealed class Amounts(Flocks.Units units)
+public sealed class Amounts(UnitSystem units)
 {
     /// <summary>A weight of feed with its unit, and no trailing zero: "3 kg", "0.65 kg", "1.4 lb". Where both are wanted, both.</summary>
     public string Plain(decimal kilograms) => units switch
     {
-        Flocks.Units.Metric => Join(Down(kilograms, 2), "0.##", "kg"),
-        Flocks.Units.Imperial => Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb"),
+        UnitSystem.Metric => Join(Down(kilograms, 2), "0.##", "kg"),
+        UnitSystem.Imperial => Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb"),
         _ => $"{Join(Down(kilograms, 2), "0.##", "kg")} ({Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb")})",
     };
 
@@ -30,8 +30,8 @@ public sealed class Amounts(Flocks.Units units)
 
     public string Metres(decimal metres) => units switch
     {
-        Flocks.Units.Metric => Join(metres, "0.0", "m"),
-        Flocks.Units.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
+        UnitSystem.Metric => Join(metres, "0.0", "m"),
+        UnitSystem.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
         _ => $"{Join(metres, "0.0", "m")} ({Join(metres / Length.MetresPerFoot, "0", "ft")})",
     };
 
@@ -41,7 +41,7 @@ public sealed class Amounts(Flocks.Units units)
         const decimal squareFoot = Length.MetresPerFoot * Length.MetresPerFoot;
         var metric = $"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²";
         var imperial = $"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft";
-        return units switch { Flocks.Units.Metric => metric, Flocks.Units.Imperial => imperial, _ => $"{metric} ({imperial})" };
+        return units switch { UnitSystem.Metric => metric, UnitSystem.Imperial => imperial, _ => $"{metric} ({imperial})" };
     }
 
     public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
@@ -49,13 +49,13 @@ public sealed class Amounts(Flocks.Units units)
     /// <summary>Never more than is meant; a ten-thousandth short is a whole number of pounds that was once in kilograms.</summary>
     private static decimal Down(decimal amount, int decimals) => decimal.Round(amount + 0.0001m, decimals, MidpointRounding.ToZero);
 
-    private bool IsImperialFirst => units == Flocks.Units.Imperial;
+    private bool IsImperialFirst => units == UnitSystem.Imperial;
 
     private string Say(decimal kilograms, string metric, string imperial)
     {
         var kg = Join(kilograms, metric, "kg");
         var lb = Join(kilograms / Mass.KilogramsPerPound, imperial, "lb");
-        return units switch { Flocks.Units.Metric => kg, Flocks.Units.Imperial => lb, _ => $"{kg} ({lb})" };
+        return units switch { UnitSystem.Metric => kg, UnitSystem.Imperial => lb, _ => $"{kg} ({lb})" };
     }
 
     private static string Join(decimal value, string format, string unit) => $"{Figure(value, format)}\u00a0{unit}";

@@ -8,7 +8,7 @@ public sealed class CodesTests
 {
     [Fact]
     public void Jobs_keep_their_codes() => Keeps<JobKind>(
-        "teeth-toes-teats tup-check shear tup-in raddle-change tup-out scan feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag first-due last-due own");
+        "teeth-toes-teats tup-check shear tup-in raddle-change tup-out scan sort feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag first-due last-due own");
 
     [Fact]
     public void Evidence_keeps_its_codes() => Keeps<Evidence>("lambed mating mark scan tup-stay");
@@ -18,6 +18,12 @@ public sealed class CodesTests
 
     [Fact]
     public void Verdicts_keep_their_codes() => Keeps<TupVerdict>("to-the-tup treat-first leave-out cull");
+
+    [Fact]
+    public void Places_keep_their_codes() => Keeps<PlaceKind>("field pen lambing-pen with-lambs gone");
+
+    [Fact]
+    public void States_keep_their_codes() => Keeps<EweState>("with-tup in-lamb lambed not-in-lamb left-out gone");
 
     private static void Keeps<T>(string codes)
         where T : struct, Enum => Assert.Equal(codes.Split(' '), Enum.GetValues<T>().Select(Codes.Of));

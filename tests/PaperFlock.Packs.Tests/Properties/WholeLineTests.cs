@@ -38,7 +38,7 @@ public sealed class WholeLineTests
     /// the same amounts in other clothes.</summary>
     private static void EveryCellOfTheFeedChartsIsThePlans(SeasonPlan plan, PrintedPack printed)
     {
-        if (plan.Flock.Print.Units != Flocks.Units.Metric)
+        if (plan.Flock.Print.Units != UnitSystem.Metric)
         {
             return;
         }

@@ -22,7 +22,7 @@ public sealed class TroughAmountsTests
     [Fact]
     public void Pounds_are_measured_in_tenths()
     {
-        var amounts = new TroughAmounts(FeedingSample.Feeds, Units.Imperial);
+        var amounts = new TroughAmounts(FeedingSample.Feeds, UnitSystem.Imperial);
         Assert.Equal(1, amounts.For(Mass.KilogramsPerPound, 1) / Mass.KilogramsPerPound, 9);
         Assert.Equal(2.9m, Math.Round(amounts.For(1.49m * Mass.KilogramsPerPound, 2) / Mass.KilogramsPerPound, 6));
     }
@@ -35,5 +35,5 @@ public sealed class TroughAmountsTests
         Assert.Equal([0.45m, 0.7m, 0.7m, 1.4m, 2.1m], amounts.ByHeads(0.45m, 5));
     }
 
-    private static TroughAmounts Metric(Feeds feeds) => new(feeds, Units.Metric);
+    private static TroughAmounts Metric(Feeds feeds) => new(feeds, UnitSystem.Metric);
 }

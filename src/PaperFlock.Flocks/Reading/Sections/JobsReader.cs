@@ -25,7 +25,7 @@ internal static class JobsReader
         var minutes = job.Find("minutes-per-ewe")?.AsNumber();
         var handled = job.Find("handled")?.AsFlag();
         var closed = job.Find("closed")?.AsFlag();
-        var day = SeasonDates.Near(job.Find("on"), season);
+        var day = DiaryDate.Near(job.Find("on"), season);
         var before = job.Find("before")?.AsChoice<JobAnchor>();
         var after = job.Find("after")?.AsChoice<JobAnchor>();
         var days = job.Find("days") is { } field ? Days(field) : null;

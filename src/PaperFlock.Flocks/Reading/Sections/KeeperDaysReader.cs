@@ -33,8 +33,8 @@ internal static class KeeperDaysReader
         var away = new List<Absence>();
         foreach (var entry in keeperDays.Find("away")?.AsSections() ?? [])
         {
-            var from = SeasonDates.Near(entry.Require("from"), season);
-            var to = SeasonDates.Near(entry.Require("to"), season);
+            var from = DiaryDate.Near(entry.Require("from"), season);
+            var to = DiaryDate.Near(entry.Require("to"), season);
             var sitter = entry.Find("sitter")?.AsText();
             var phone = entry.Find("phone")?.AsText();
             if (from is not { } first || to is not { } last)

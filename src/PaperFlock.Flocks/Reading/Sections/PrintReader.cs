@@ -8,7 +8,7 @@ internal static class PrintReader
     public static PrintSettings Read(Section print) => new(
         print.Find("paper")?.AsChoice<Paper>() ?? Paper.A4,
         print.Find("planner")?.AsChoice<PlannerPaper>() ?? PlannerPaper.A3,
-        print.Find("units")?.AsChoice<Units>() ?? Units.Metric,
+        print.Find("units")?.AsChoice<UnitSystem>() ?? UnitSystem.Metric,
         print.Find("week-starts")?.AsChoice<IsoDayOfWeek>() ?? IsoDayOfWeek.Monday,
         print.Find("gloves")?.AsFlag() ?? true,
         print.Find("binding")?.AsChoice<Binding>() ?? Binding.TwoHole,

@@ -7,12 +7,12 @@ namespace PaperFlock.Flocks.Reading.Yaml;
 internal abstract record Node(SourceSpan Span)
 {
     /// <summary>All of it in the text, for whoever changes the text; a node that is not of a text has none.</summary>
-    public Extent Extent { get; init; }
+    public TextRange Extent { get; init; }
 }
 
 /// <summary>A stretch of a text, in UTF-16 code units from 0.</summary>
 /// <param name="End">Excluded. Nothing was written where it is the same as <paramref name="Start"/>.</param>
-internal readonly record struct Extent(int Start, int End);
+internal readonly record struct TextRange(int Start, int End);
 
 /// <param name="Text">Quotes and escapes resolved; otherwise as typed.</param>
 /// <param name="IsPlain">Neither quoted nor a block: only then does an empty text mean that nothing was written.</param>

@@ -128,7 +128,7 @@ internal sealed class TreeBuilder
         {
             YamlDotNet.Core.Events.Scalar scalar => new Scalar(scalar.Value, scalar.Style == ScalarStyle.Plain, span)
             {
-                Extent = new Extent(Index(scalar.Start), Math.Max(Index(scalar.Start), Index(scalar.End))),
+                Extent = new TextRange(Index(scalar.Start), Math.Max(Index(scalar.Start), Index(scalar.End))),
                 DoubtfulRemark = scalar.Style == ScalarStyle.Plain ? DoubtfulRemark(Index(scalar.End)) : null,
             },
             SequenceStart => Placed(Nested(span, Items), current),
@@ -153,12 +153,12 @@ internal sealed class TreeBuilder
         // One pair in square brackets has no brackets of its own, and the parser gives it no place.
         if (node is Mapping { IsFlow: true, Entries: [var only] } && start.Start.Index == 0 && _depth > 0)
         {
-            return node with { Extent = new Extent(only.Key.Extent.Start, only.Value.Extent.End) };
+            return node with { Extent = new TextRange(only.Key.Extent.Start, only.Value.Extent.End) };
         }
 
         var (first, end) = (Index(start.Start), Index(_events.Current?.End ?? start.End));
         var isBracketed = node is Mapping { IsFlow: true } or Sequence { IsFlow: true } && end < _source.Text.Length;
-        return node with { Extent = new Extent(first, isBracketed ? end + 1 : end) };
+        return node with { Extent = new TextRange(first, isBracketed ? end + 1 : end) };
     }
 
     private Node Nested(SourceSpan span, Func<SourceSpan, Node> read)
