@@ -13,7 +13,8 @@ public sealed class ConformanceTests
     {
         var document = Sample.Document(
             Bare(Sample.Text(10, 10, "loose")),
-            Sample.Page(Sample.Text(10, 10, "sheep 羊"), new LinkItem(0, 0, 9, 9, "nowhere", " "))) with { Title = " ", Language = "" };
+            Sample.Page(Sample.Text(10, 10, "sheep 羊"), new LinkItem(0, 0, 9, 9, "nowhere", " "))) with
+        { Title = " ", Language = "" };
         var fault = Assert.Throws<PdfFaultException>(() => Sample.Print(document));
         Assert.Equal(
             """

@@ -40,7 +40,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
     public void Line(double x1, double y1, double x2, double y2, double thickness) =>
         canvas.DrawLine((float)x1, (float)y1, (float)x2, (float)y2, Pen(thickness));
 
-    public void Rectangle(Extent box, double thickness) =>
+    public void Rectangle(Bounds box, double thickness) =>
         canvas.DrawRect((float)box.X, (float)box.Y, (float)box.Width, (float)box.Height, Pen(thickness));
 
     public void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness)
@@ -64,7 +64,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
     public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
 
     /// <summary>A picture has no structure and leads nowhere.</summary>
-    public void Begin(StructureTag tag, StructureId? id, Extent box)
+    public void Begin(StructureTag tag, StructureId? id, Bounds box)
     {
     }
 
@@ -72,7 +72,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
     {
     }
 
-    public void Link(Extent area, string target, string says)
+    public void Link(Bounds area, string target, string says)
     {
     }
 

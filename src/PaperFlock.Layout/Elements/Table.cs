@@ -1,5 +1,5 @@
-using PaperFlock.Layout.Structure;
 using System.Collections.Immutable;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Layout.Tables;
 
 namespace PaperFlock.Layout.Elements;

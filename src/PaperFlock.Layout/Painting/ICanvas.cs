@@ -15,7 +15,7 @@ public interface ICanvas
     void Line(double x1, double y1, double x2, double y2, double thickness);
 
     /// <param name="thickness">Of the outline; 0 for a filled shape. So it is below.</param>
-    void Rectangle(Extent box, double thickness);
+    void Rectangle(Bounds box, double thickness);
 
     /// <param name="points">At least one.</param>
     void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness);
@@ -25,12 +25,12 @@ public interface ICanvas
     /// <summary>All up to the <see cref="End"/> that belongs to it is in something of that kind.</summary>
     /// <param name="id">Shared with the other parts of it; null where there are none.</param>
     /// <param name="box">The room it takes.</param>
-    void Begin(StructureTag tag, StructureId? id, Extent box);
+    void Begin(StructureTag tag, StructureId? id, Bounds box);
 
     void End();
 
     /// <summary>An area that leads to the anchor named <paramref name="target"/>.</summary>
-    void Link(Extent area, string target, string says);
+    void Link(Bounds area, string target, string says);
 
     void Anchor(double x, double y, string name);
 }

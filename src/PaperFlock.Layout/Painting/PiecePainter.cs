@@ -18,7 +18,7 @@ public static class PiecePainter
     {
         if (piece.Tag is { } tag)
         {
-            canvas.Begin(tag, piece.TagId, transform.Apply(new Extent(0, 0, piece.Size.Width, piece.Size.Height)));
+            canvas.Begin(tag, piece.TagId, transform.Apply(new Bounds(0, 0, piece.Size.Width, piece.Size.Height)));
         }
 
         foreach (var item in piece.Items)
@@ -45,7 +45,7 @@ public static class PiecePainter
                 canvas.Line(from.X, from.Y, to.X, to.Y, Thickness(line.Thickness));
                 break;
             case RectItem rect:
-                canvas.Rectangle(transform.Apply(new Extent(rect.X, rect.Y, rect.Width, rect.Height)), rect.IsFilled ? 0 : Thickness(rect.Thickness));
+                canvas.Rectangle(transform.Apply(new Bounds(rect.X, rect.Y, rect.Width, rect.Height)), rect.IsFilled ? 0 : Thickness(rect.Thickness));
                 break;
             case PathItem { Points.IsEmpty: true }:
                 break;
@@ -60,7 +60,7 @@ public static class PiecePainter
                 Paint(inner.Piece, transform.Of(inner), canvas);
                 break;
             case LinkItem link:
-                canvas.Link(transform.Apply(new Extent(link.X, link.Y, link.Width, link.Height)), link.Target, link.Says);
+                canvas.Link(transform.Apply(new Bounds(link.X, link.Y, link.Width, link.Height)), link.Target, link.Says);
                 break;
             case AnchorItem anchor:
                 var place = transform.Apply(anchor.X, anchor.Y);

@@ -10,7 +10,7 @@ internal readonly record struct ClipArea(double Left, double Top, double Right, 
     public bool Contains(double x, double y) => Within(x, Left, Right, ClosedRight) && Within(y, Top, Bottom, ClosedBottom);
 
     /// <summary>Whether a rectangle lies wholly inside; touching the edges is inside.</summary>
-    public bool Holds(Extent box) =>
+    public bool Holds(Bounds box) =>
         box.X >= Left - Space.Epsilon && box.Y >= Top - Space.Epsilon && box.Right <= Right + Space.Epsilon && box.Bottom <= Bottom + Space.Epsilon;
 
     /// <summary>The part of a straight line from a to b that lies inside, by the method of Liang and Barsky (ACM Transactions on Graphics 3, 1984).</summary>
@@ -22,10 +22,10 @@ internal readonly record struct ClipArea(double Left, double Top, double Right, 
         return Narrow(a.X, b.X, Left, Right, ClosedRight, ref from, ref to) && Narrow(a.Y, b.Y, Top, Bottom, ClosedBottom, ref from, ref to) && from < to;
     }
 
-    public Extent Cut(Extent box)
+    public Bounds Cut(Bounds box)
     {
         double left = Math.Max(box.X, Left), top = Math.Max(box.Y, Top);
-        return new Extent(left, top, Math.Min(box.Right, Right) - left, Math.Min(box.Bottom, Bottom) - top);
+        return new Bounds(left, top, Math.Min(box.Right, Right) - left, Math.Min(box.Bottom, Bottom) - top);
     }
 
     private static bool Within(double at, double low, double high, bool closed) => at >= low && (at < high || (closed && at <= high + Space.Epsilon));

@@ -33,19 +33,20 @@ internal sealed class Clipper
         switch (item)
         {
             case TextItem text:
-                Keep(text, _area.Holds(TextBox.Of(text)));
+                // Next to it may stand what stood elsewhere in the whole.
+                Keep(text with { SpaceFollows = true }, _area.Holds(TextBox.Of(text)));
                 break;
             case PageTextItem text:
                 Keep(text, _area.Holds(TextBox.Of(text)));
                 break;
             case PieceItem turned:
-                Keep(turned, _area.Holds(default(Transform).Of(turned).Apply(new Extent(0, 0, turned.Piece.Size.Width, turned.Piece.Size.Height))));
+                Keep(turned, _area.Holds(default(Transform).Of(turned).Apply(new Bounds(0, 0, turned.Piece.Size.Width, turned.Piece.Size.Height))));
                 break;
             case LineItem line:
                 AddLine((line.X1, line.Y1), (line.X2, line.Y2), line.Thickness);
                 break;
             case RectItem rect:
-                AddRect(rect, new Extent(rect.X, rect.Y, rect.Width, rect.Height));
+                AddRect(rect, new Bounds(rect.X, rect.Y, rect.Width, rect.Height));
                 break;
             case PathItem path:
                 AddPath(path);
@@ -54,7 +55,7 @@ internal sealed class Clipper
                 AddCircle(circle);
                 break;
             case LinkItem link:
-                if (_area.Cut(new Extent(link.X, link.Y, link.Width, link.Height)) is { Width: > 0, Height: > 0 } area)
+                if (_area.Cut(new Bounds(link.X, link.Y, link.Width, link.Height)) is { Width: > 0, Height: > 0 } area)
                 {
                     _items.Add(link with { X = area.X, Y = area.Y, Width = area.Width, Height = area.Height });
                 }
@@ -85,7 +86,7 @@ internal sealed class Clipper
         }
     }
 
-    private void AddRect(RectItem rect, Extent box)
+    private void AddRect(RectItem rect, Bounds box)
     {
         var half = rect.Thickness / 2;
         if (_area.Contains(box.X - half, box.Y - half) && _area.Contains(box.Right + half, box.Bottom + half))

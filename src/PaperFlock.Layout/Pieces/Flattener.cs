@@ -43,10 +43,10 @@ internal static class Flattener
                 var (from, to) = (transform.Apply(line.X1, line.Y1), transform.Apply(line.X2, line.Y2));
                 return line with { X1 = from.X, Y1 = from.Y, X2 = to.X, Y2 = to.Y };
             case RectItem rect:
-                var sides = transform.Apply(new Extent(rect.X, rect.Y, rect.Width, rect.Height));
+                var sides = transform.Apply(new Bounds(rect.X, rect.Y, rect.Width, rect.Height));
                 return rect with { X = sides.X, Y = sides.Y, Width = sides.Width, Height = sides.Height };
             case LinkItem link:
-                var area = transform.Apply(new Extent(link.X, link.Y, link.Width, link.Height));
+                var area = transform.Apply(new Bounds(link.X, link.Y, link.Width, link.Height));
                 return link with { X = area.X, Y = area.Y, Width = area.Width, Height = area.Height };
             case PathItem path:
                 var points = ImmutableArray.CreateBuilder<(double X, double Y)>(path.Points.Length);
@@ -68,7 +68,7 @@ internal static class Flattener
     }
 
     // Glyphs cannot be turned by moving their corners: painting turns the piece they are in.
-    private static PieceItem Turn(Extent box, Item text, Transform transform)
+    private static PieceItem Turn(Bounds box, Item text, Transform transform)
     {
         var turned = transform.Apply(box);
         return new PieceItem(turned.X, turned.Y, new Piece(new Size(box.Width, box.Height), [text]), transform.QuarterTurns);

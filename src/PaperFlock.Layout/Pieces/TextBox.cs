@@ -9,10 +9,10 @@ public static class TextBox
     public const double AscentOfEm = 0.9;
     public const double DescentOfEm = 0.25;
 
-    internal static Extent Of(TextItem item) => Of(item.X, item.Baseline, item.Width, item.Style.Size);
+    internal static Bounds Of(TextItem item) => Of(item.X, item.Baseline, item.Width, item.Style.Size);
 
-    internal static Extent Of(PageTextItem item) => Of(item.X, item.Baseline, item.Width, item.Style.Size);
+    internal static Bounds Of(PageTextItem item) => Of(item.X, item.Baseline, item.Width, item.Style.Size);
 
-    private static Extent Of(double x, double baseline, double width, double em) =>
+    private static Bounds Of(double x, double baseline, double width, double em) =>
         new(x, baseline - (AscentOfEm * em), width, (AscentOfEm + DescentOfEm) * em);
 }

@@ -13,11 +13,11 @@ public readonly record struct Transform(int QuarterTurns, double X, double Y)
         _ => (X + y, Y - x),
     };
 
-    public Extent Apply(Extent box)
+    public Bounds Apply(Bounds box)
     {
         var a = Apply(box.X, box.Y);
         var b = Apply(box.Right, box.Bottom);
-        return new Extent(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Abs(a.X - b.X), Math.Abs(a.Y - b.Y));
+        return new Bounds(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Abs(a.X - b.X), Math.Abs(a.Y - b.Y));
     }
 
     /// <summary>Where a piece stands that is nested in the one this transform places.</summary>

@@ -9,7 +9,7 @@ namespace PaperFlock.Layout.Tables;
 /// <summary>The part of a table that stands on one page: its head, and as many whole rows as there is room for. Each row is planned once.</summary>
 internal sealed class TablePart(Table table, double[] edges, int first, LayoutContext context)
 {
-    private readonly List<PlacedRow> _rows = [];
+    private readonly List<PlacedTableRow> _rows = [];
     private double _headHeight;
     private double _used;
 
@@ -56,7 +56,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
         switch (TableMeasurer.Place(row, isHead || !table.RowHeaders ? others : HeaderScope.Row, others, edges, left, context))
         {
             case Placement.Fits fits:
-                _rows.Add(new PlacedRow(row, isHead, _used, isHead ? Head(fits.Piece) : fits.Piece));
+                _rows.Add(new PlacedTableRow(row, isHead, _used, isHead ? Head(fits.Piece) : fits.Piece));
                 _used += fits.Piece.Size.Height;
                 return null;
             case Placement.Wraps wraps:
@@ -108,7 +108,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
 }
 
 /// <param name="Top">Of the row, from the top of the table's part on this page.</param>
-internal readonly record struct PlacedRow(TableRow Row, bool IsHead, double Top, Piece Piece)
+internal readonly record struct PlacedTableRow(TableRow Row, bool IsHead, double Top, Piece Piece)
 {
     public double Bottom => Top + Piece.Size.Height;
 }

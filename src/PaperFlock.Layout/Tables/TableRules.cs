@@ -7,7 +7,7 @@ namespace PaperFlock.Layout.Tables;
 /// <summary>Draws each line of a table once: one across for each boundary between rows, one down for each stretch of rows that share a column boundary, then the frame.</summary>
 internal static class TableRules
 {
-    public static void Draw(Table table, double[] edges, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    public static void Draw(Table table, double[] edges, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
     {
         if (rows.Count == 0)
         {
@@ -26,7 +26,7 @@ internal static class TableRules
         }
     }
 
-    private static void DrawAcross(Table table, double width, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    private static void DrawAcross(Table table, double width, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
     {
         // A line asked for above the first row lies inside the table, like the frame that otherwise stands there.
         if (table.Outer == 0 && rows[0].Row.RuleAbove is { } top and > 0)
@@ -49,7 +49,7 @@ internal static class TableRules
         }
     }
 
-    private static void DrawDown(double thickness, double[] edges, List<PlacedRow> rows, ImmutableArray<Item>.Builder items)
+    private static void DrawDown(double thickness, double[] edges, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
     {
         var columns = edges.Length - 1;
         var ruled = new bool[rows.Count * columns];

@@ -95,7 +95,7 @@ internal sealed class ContentCanvas : ICanvas
         _content.Add($"{x1} {_height - y1} m\n{x2} {_height - y2} l\nS\n");
     }
 
-    public void Rectangle(Extent box, double thickness)
+    public void Rectangle(Bounds box, double thickness)
     {
         BeginShape(thickness);
         _content.Add($"{box.X} {_height - box.Bottom} {box.Width} {box.Height} re\n");
@@ -127,11 +127,11 @@ internal sealed class ContentCanvas : ICanvas
         Paint(thickness, closed: true);
     }
 
-    public void Begin(StructureTag tag, StructureId? id, Extent box) => Tree.Begin(tag, id, box with { Y = _height - box.Bottom });
+    public void Begin(StructureTag tag, StructureId? id, Bounds box) => Tree.Begin(tag, id, box with { Y = _height - box.Bottom });
 
     public void End() => Tree.End();
 
-    public void Link(Extent area, string target, string says) => Links.Add(new LinkArea(_page, area, target, says, Tree.Link()));
+    public void Link(Bounds area, string target, string says) => Links.Add(new LinkArea(_page, area, target, says, Tree.Link()));
 
     public void Anchor(double x, double y, string name) => Links.AddAnchor(name, new AnchorPlace(_page, x, y));
 

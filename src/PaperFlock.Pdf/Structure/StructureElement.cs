@@ -32,8 +32,8 @@ internal sealed class StructureElement(StructureElement? parent, StructureKind? 
     /// <summary>Of a figure: what somebody sees in it.</summary>
     public string? Says { get; init; }
 
-    /// <summary>Of a figure: where it is, in points from the lower left corner of the paper; <see cref="Extent.Y"/> is its lower edge.</summary>
-    public Extent Box { get; init; }
+    /// <summary>Of a figure: where it is, in points from the lower left corner of the paper; <see cref="Bounds.Y"/> is its lower edge.</summary>
+    public Bounds Box { get; init; }
 
     public IEnumerable<StructureElement> Elements => Kids.OfType<StructureKid.Nested>().Select(kid => kid.Inner);
 

@@ -32,7 +32,7 @@ internal sealed class StructureTree
     public void BeginPage() => _contents.Add([]);
 
     /// <param name="box">In points from the lower left corner of the paper.</param>
-    public void Begin(StructureTag tag, StructureId? id, Extent box)
+    public void Begin(StructureTag tag, StructureId? id, Bounds box)
     {
         var (current, artifact) = _open.Peek();
         var isPart = artifact is not null || current.Kind == StructureKind.Figure || (tag.Kind == StructureKind.Paragraph && current.TakesParagraphs);
@@ -69,7 +69,7 @@ internal sealed class StructureTree
     /// <summary>A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again.</summary>
     public void Simplify() => Simplify(Document);
 
-    private StructureElement Find(StructureTag tag, StructureId? id, Extent box)
+    private StructureElement Find(StructureTag tag, StructureId? id, Bounds box)
     {
         if (id is not null && _known.TryGetValue(id, out var known))
         {
@@ -85,7 +85,7 @@ internal sealed class StructureTree
         return added;
     }
 
-    private StructureElement Add(StructureTag tag, Extent box)
+    private StructureElement Add(StructureTag tag, Bounds box)
     {
         switch (tag.Kind)
         {

@@ -35,7 +35,7 @@ internal static class BeforeTheTupSheet
             ],
             [.. rows],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, TupCheck(context), Block.Notes(context.WriteIn.TableRow)], 12);
         return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body)];
     }
@@ -73,7 +73,7 @@ internal static class BeforeTheTupSheet
         return new NeedSpace(
             Block.Column(
                 4,
-                Block.Text("The tups: ten weeks before, so that one found wanting can be mended or replaced in time", TypeScale.Heading),
+                Block.Heading("The tups: ten weeks before, so that one found wanting can be mended or replaced in time"),
                 new Table(
                     [Track.Fixed(Mm(56)), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Fixed(Mm(18))],
                     [new TableRow([Block.Cell("tup", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("feet and legs", TypeScale.Label), Block.Cell("eyes, brisket", TypeScale.Label), Block.Cell("testicles, firm and even", TypeScale.Label), Block.Cell("vet\u2019s check", TypeScale.Label), Block.Cell("score", TypeScale.Label)])],
@@ -88,7 +88,7 @@ internal static class BeforeTheTupSheet
                             context.WriteIn.TableRow,
                             About: RowKey.Named(RowKind.Tup, t))),
                     ])
-                { Name = "tups" }),
+                { Name = "tups", RowHeaders = true }),
             Mm(40));
     }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -47,7 +48,7 @@ internal static class CallSheetMaker
 
     private static Box Place(Holding holding)
     {
-        var lines = new List<Element> { Block.Text($"This place is {holding.Name}", TypeScale.Heading) };
+        var lines = new List<Element> { Block.Heading($"This place is {holding.Name}") };
         if (holding.Postcode is { } postcode)
         {
             lines.Add(Block.BoldThen("Postcode", postcode, TypeScale.Body));
@@ -89,27 +90,34 @@ internal static class CallSheetMaker
             ];
         return Block.Column(
             4,
-            Block.Text("Ring in this order; no answer in five rings, ring the next", TypeScale.Heading),
+            Block.Heading("Ring in this order; no answer in five rings, ring the next"),
             new Table([Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)], [], rows));
     }
 
     private static Column WhatToSay() => Block.Column(
         3,
-        Block.Text("What to say", TypeScale.Heading),
-        Block.BoldThen("1", "I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning.", TypeScale.Body),
-        Block.BoldThen("2", "The ewe is ____ (name and tag from her card), carrying ____, due ____.", TypeScale.Body),
-        Block.BoldThen("3", "I see ____, since ____ o\u2019clock. I have done ____.", TypeScale.Body),
-        Block.BoldThen("4", "I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you.", TypeScale.Body));
+        Block.Heading("What to say"),
+        Block.List(
+            3,
+            [
+                Say("1", "I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning."),
+                Say("2", "The ewe is ____ (name and tag from her card), carrying ____, due ____."),
+                Say("3", "I see ____, since ____ o\u2019clock. I have done ____."),
+                Say("4", "I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you."),
+            ]));
+
+    private static Text Say(string number, string words) => Block.BoldThen(number, words, TypeScale.Body) with { Tag = StructureTag.ListItem };
 
     private static NeedSpace Vet(SheetContext context) => new(
         Block.Column(
             3,
-            Block.Text("For the vet to fill in, with the keeper, before anybody needs it", TypeScale.Heading),
+            Block.Heading("For the vet to fill in, with the keeper, before anybody needs it"),
             new Table(
                 [Track.Share(1.3), Track.Share()],
                 [],
                 [
                     .. ForTheVet().Select(q => new TableRow([Block.Cell(q, TypeScale.Body), Block.Blank()], context.WriteIn.TableRow)),
-                ])),
+                ])
+            { RowHeaders = true }),
         Mm(60));
 }

@@ -26,7 +26,7 @@ internal static class SignTable
 
     public static Element Of() => Block.Column(
         4,
-        Block.Text("If you see this", TypeScale.Heading),
+        Block.Heading("If you see this"),
         new Table(
             [Track.Share(1.05), Track.Share(1.4), Track.Fixed(Mm(24)), Track.Share(0.85)],
             [new TableRow([Block.Cell("see", TypeScale.Label), Block.Cell("do now", TypeScale.Label), Block.Cell("ring", TypeScale.Label), Block.Cell("how soon", TypeScale.Label)])],
@@ -35,5 +35,5 @@ internal static class SignTable
                     [Block.Cell(s.See, Bold), Block.Cell(s.Do, Plain), Block.Cell(s.Ring, Bold), Block.Cell(s.Soon, s.Now ? Bold : Plain)],
                     Layout.Units.Mm(16))),
             ])
-        { Name = "signs" });
+        { Name = "signs", RowHeaders = true });
 }

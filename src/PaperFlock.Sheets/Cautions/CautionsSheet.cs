@@ -60,7 +60,7 @@ internal static class CautionsSheet
         var body = new Column(
             [
                 .. Parts().Select(p => (Element)new KeepTogether(new Column(
-                    [Block.Text(p.Title, TypeScale.Heading), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
+                    [Block.Heading(p.Title), .. p.Words.Select(w => (Element)Block.Text(w, TypeScale.Body, leading: 1.3))], 3))),
             ],
             10);
         return [Binder.Upright(context, Definition, "Cautions", "Read once before you begin, and again before you are tired.", body)];

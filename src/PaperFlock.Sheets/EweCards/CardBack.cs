@@ -80,7 +80,8 @@ internal static class CardBack
                     Ring("ram  ewe"), Ring("yes  no"), Block.Blank(), Block.Cell(Block.Tick(context.WriteIn.BarnTick)), Block.Cell(Block.Tick(context.WriteIn.BarnTick)),
                 ],
                 row)),
-        ]);
+        ])
+    { RowHeaders = true };
 
     private static Track TickColumn(SheetContext context, string head) =>
         context.Columns.Fit(context.WriteIn.BarnTick + 10, HeadStyle, HeadPadding.Horizontal, head);

@@ -1,5 +1,6 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 
@@ -15,7 +16,7 @@ internal static class CardFrame
     public static Element Of(SheetContext context, CardFormat format, Element body, string leaf, string face, string name)
     {
         var mark = context.Mark;
-        var line = Block.Text(mark.CardLine(leaf, face), Control) with { About = NotContent.Instance };
+        var line = Block.Text(mark.CardLine(leaf, face), Control) with { About = NotContent.Instance, Tag = StructureTag.RunningFoot };
         var longest = Block.Text(mark.WidestCardLine(leaf, face), Control);
         var height = Heights.Of(longest, format.Content.Width, context);
         return new Board(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Theme;
 
@@ -73,7 +74,7 @@ internal static class CardFront
                     Track.Share(),
                     Block.Largest(
                         ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
-                        TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8)),
+                        TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8)) with { Tag = StructureTag.Heading(1) },
                     VerticalAlign.Bottom),
                 new RowCell(Track.Fixed(rightWidth), Block.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
             ],
@@ -155,7 +156,7 @@ internal static class CardFront
             ? new Table(
                 [.. CaptionShares.Zip(ValueShares, (caption, value) => (ImmutableArray<Track>)[Track.Share(caption), Track.Share(value)]).SelectMany(t => t)],
                 [],
-                [.. checks.Chunk(3).Select(row => new TableRow([.. row.SelectMany(p => new[] { Cell(new Run(p.Caption, Small)), Cell(new Run(p.Value, SmallBold)) })]))])
+                [.. checks.Chunk(3).Select(row => new TableRow([.. row.SelectMany(p => new[] { Cell(new Run(p.Caption, Small)) with { Scope = HeaderScope.Row }, Cell(new Run(p.Value, SmallBold)) })]))])
             : new Table(
                 [.. Enumerable.Repeat(Track.Share(), 3)],
                 [],
@@ -178,8 +179,9 @@ internal static class CardFront
             [
                 .. jobs.Select(g => Block.TickWith(
                     context.WriteIn.BarnTick,
-                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => JobText.Title(j, context.Flock)).Distinct()), TypeScale.Label)]))),
+                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => JobText.Title(j, context.Flock)).Distinct()), TypeScale.Label)])) with { Tag = StructureTag.ListItem }),
             ],
-            3);
+            3)
+        { Tag = StructureTag.List };
     }
 }

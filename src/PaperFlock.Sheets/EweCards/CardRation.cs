@@ -37,7 +37,7 @@ internal static class CardRation
         return Block.Column(
             2,
             Block.Text($"fed by {chart.Code}", TypeScale.Label),
-            new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()));
+            new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true });
     }
 
     /// <summary>The rows in which her amount changes.</summary>

@@ -4,6 +4,7 @@ using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -34,9 +35,9 @@ internal static class EweCardSheet
         var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
         var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
-        var faces = ewes.Select(e => (
-            Front: Card(context, format, e, CardFront.Of(context, format, e, codes[e.Ewe.Tag]), codes),
-            Back: Card(context, format, e, CardBack.Of(context, format, e, codes[e.Ewe.Tag]), codes))).ToArray();
+        var faces = ewes.Select(e => (Ewe: e, Whole: new StructureId())).Select(card => (
+            Front: Card(context, format, card.Ewe, CardFront.Of(context, format, card.Ewe, codes[card.Ewe.Ewe.Tag]), codes).As(StructureTag.Section, card.Whole),
+            Back: Card(context, format, card.Ewe, CardBack.Of(context, format, card.Ewe, codes[card.Ewe.Ewe.Tag]), codes).As(StructureTag.Section, card.Whole))).ToArray();
         for (var i = 0; i < leaves.Length; i++)
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);

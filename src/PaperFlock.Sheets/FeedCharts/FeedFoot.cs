@@ -2,6 +2,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Theme;
 
@@ -43,8 +44,8 @@ internal static class FeedFoot
                 Track.Share(0.9),
                 Block.Column(
                     2,
-                    Marked(Drawn(1), $"full scoop {context.Amounts.Plain(scoop.Kilograms)}"),
-                    Marked(Drawn(0.5), $"to the line {context.Amounts.Plain(scoop.Kilograms / 2)}"))),
+                    Marked(Drawn(1) with { Tag = StructureTag.Figure("A scoop, full.") }, $"full scoop {context.Amounts.Plain(scoop.Kilograms)}"),
+                    Marked(Drawn(0.5) with { Tag = StructureTag.Figure("A scoop, half full.") }, $"to the line {context.Amounts.Plain(scoop.Kilograms / 2)}"))),
         ]
         : [];
 

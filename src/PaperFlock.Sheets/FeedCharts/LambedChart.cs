@@ -59,7 +59,7 @@ internal static class LambedChart
             ],
             [.. starts.Select((from, i) => Row(context, from, i + 1 < starts.Count ? starts[i + 1] - 1 : null))],
             HeadRule: Lines.Section)
-        { Name = "with lambs" };
+        { Name = "with lambs", RowHeaders = true };
     }
 
     private static TableRow Row(SheetContext context, int from, int? to)

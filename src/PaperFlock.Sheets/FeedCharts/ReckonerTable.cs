@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
@@ -86,7 +87,7 @@ internal static class ReckonerTable
         return new TableRow(
             [
                 new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
-                Block.Cell(DateText.Short(row.From), Day),
+                Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
                 Block.Cell(Times(row)),
                 .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
                 Block.Cell(DateText.Short(row.From), Fed),

@@ -4,6 +4,7 @@ using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -47,7 +48,7 @@ public static class UserGuide
             3,
             new Row(
                 [
-                    new RowCell(Track.Share(), Block.Text("How to use this pack", TypeScale.Title, leading: 1.1), VerticalAlign.Bottom),
+                    new RowCell(Track.Share(), Block.Text("How to use this pack", TypeScale.Title, leading: 1.1) with { Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
                     new RowCell(Track.Fixed(Mm(34)), Block.Text(Code, TypeScale.Code, TextAlign.Right), VerticalAlign.Top),
                 ],
                 10),
@@ -68,14 +69,12 @@ public static class UserGuide
 
     private static KeepTogether Part(GuidePart part) => new(new Column(
         [
-            Block.Text(part.Title, TypeScale.Heading),
-            .. part.Steps.Select((s, i) => (Element)new Row(
-                [
-                    new RowCell(Track.Fixed(16), Block.Text(part.InOrder ? (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) : "·", TypeScale.BodyBold, leading: Leading)),
-                    new RowCell(Track.Share(), Block.Text(s, TypeScale.Body, leading: Leading)),
-                ])),
+            Block.Heading(part.Title),
+            part.InOrder ? Block.Numbered(3, Steps(part)) : Block.List(3, Steps(part).Select(s => Block.ListItem("·", s))),
         ],
         3));
+
+    private static IEnumerable<Text> Steps(GuidePart part) => part.Steps.Select(s => Block.Text(s, TypeScale.Body, leading: Leading));
 
     private static Table Sheets() => new(
         [Track.Fixed(Mm(19)), Track.Fixed(Mm(31)), Track.Share()],
@@ -86,5 +85,5 @@ public static class UserGuide
                 MinHeight: Mm(8),
                 Name: s.Code)),
         ])
-    { Name = "sheets" };
+    { Name = "sheets", RowHeaders = true };
 }

@@ -74,7 +74,7 @@ internal static class HandoverSheet
 
     private static KeepTogether Section(string title, ImmutableArray<Element> lines, SheetContext context, int blanks)
     {
-        var children = new List<Element> { Block.Text(title, TypeScale.Heading) };
+        var children = new List<Element> { Block.Heading(title) };
         children.AddRange(lines);
         for (var i = 0; i < blanks; i++)
         {
@@ -86,14 +86,15 @@ internal static class HandoverSheet
 
     private static KeepTogether Signatures(SheetContext context, Absence away) => new(Block.Column(
         4,
-        Block.Text("Walked the round together, read back, and understood", TypeScale.Heading),
+        Block.Heading("Walked the round together, read back, and understood"),
         new Table(
             [Track.Share(), Track.Share(), Track.Share(0.8)],
             [],
             [
                 Signature(context, context.Flock.Holding.Keeper ?? "keeper"),
                 Signature(context, away.Sitter ?? "sitter"),
-            ])));
+            ])
+        { RowHeaders = true }));
 
     private static TableRow Signature(SheetContext context, string name) => new(
         [

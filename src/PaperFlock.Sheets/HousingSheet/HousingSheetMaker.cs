@@ -50,8 +50,8 @@ internal static class HousingSheetMaker
 
         yield return new KeepTogether(Block.Column(
             5,
-            Block.Text("Before they come in", TypeScale.Heading),
-            new Grid(2, [.. Shed().Select(s => (Element?)Block.TickWith(context.WriteIn.TableTick, Block.Text(s, TypeScale.Body)))], Math.Max(context.WriteIn.TableTick + 7, 32), 0)));
+            Block.Heading("Before they come in"),
+            Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 7, 32), Shed())));
 
         if (!plan.Housing.Pens.IsEmpty)
         {
@@ -88,7 +88,7 @@ internal static class HousingSheetMaker
                 24,
                 About: RowKey.Named(RowKind.Pen, p.Pen.Name))),
         ])
-    { Name = "pens" };
+    { Name = "pens", RowHeaders = true };
 
     private static NeedSpace PenList(SheetContext context, PenPlan pen)
     {
@@ -100,7 +100,7 @@ internal static class HousingSheetMaker
         return new NeedSpace(
             Block.Column(
                 4,
-                Block.Text($"{pen.Pen.Name}: tick each as she goes in", TypeScale.Heading),
+                Block.Heading($"{pen.Pen.Name}: tick each as she goes in"),
                 new Table(
                     [.. Enumerable.Repeat(Track.Share(), columns)],
                     [],

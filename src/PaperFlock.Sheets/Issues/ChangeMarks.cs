@@ -39,7 +39,7 @@ internal static class ChangeMarks
 
             if (row.Piece is { } piece)
             {
-                items.AddRange(Words(piece, change.WasByCell(day), measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline }));
+                items.AddRange(Words(piece, change.WasByCell(day), measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline, SpaceFollows = true }));
             }
         }
 

@@ -53,9 +53,9 @@ internal static class JobsSheet
                 ]),
             ],
             [.. lines.Select(l => Row(context, l))])
-        { Name = title };
+        { Name = title, RowHeaders = true };
         return new NeedSpace(
-            Block.Column(4, Block.Text(title, TypeScale.Heading), table),
+            Block.Column(4, Block.Heading(title), table),
             Mm(38));
     }
 

@@ -40,7 +40,7 @@ internal static class LambingRecordSheet
             ],
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
         return [Binder.Sideways(context, Definition, "Lambing record", "In the order they are expected. Ring what is printed; write the rest. Her card holds the detail.", body)];
     }

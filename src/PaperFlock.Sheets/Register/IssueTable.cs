@@ -12,7 +12,7 @@ internal static class IssueTable
 {
     public static Column Of(SheetContext context, ImmutableArray<IssueLine> issues) => new(
         [
-            Block.Text("Issues of this pack", TypeScale.Heading),
+            Block.Heading("Issues of this pack"),
             new Table(
                 [Track.Fixed(Mm(15)), Track.Fixed(Mm(40)), Track.Share(), Track.Fixed(Mm(34))],
                 [
@@ -22,7 +22,8 @@ internal static class IssueTable
                         Block.Cell("what changed", TypeScale.Label), Block.Cell("filed by, day", TypeScale.Label),
                     ]),
                 ],
-                [.. issues.Select(issue => Row(context, issue))]),
+                [.. issues.Select(issue => Row(context, issue))])
+            { RowHeaders = true },
             Block.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", TypeScale.Body),
             new LogLines(context.WriteIn.TableRow, AtLeast: 2),
         ],

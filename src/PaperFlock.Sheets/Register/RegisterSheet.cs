@@ -73,15 +73,10 @@ internal static class RegisterSheet
             steps.Add($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {context.Print.Planner}.");
         }
 
-        var children = new List<Element> { Block.Text("How to print this pack", TypeScale.Heading) };
-        children.AddRange(steps.Select((s, i) => (Element)new Row(
-            [
-                new RowCell(Track.Fixed(16), Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), TypeScale.BodyBold)),
-                new RowCell(Track.Share(), Block.Text(s, TypeScale.Body, leading: 1.25)),
-            ])));
-        children.Add(Block.Gap(2));
-        children.Add(CheckBar.Element());
-        return new Box(new Column([.. children], 3), Edges.Of(10, 8), Lines.Box);
+        return new Box(
+            Block.Column(3, Block.Heading("How to print this pack"), Block.Numbered(3, steps.Select(s => Block.Text(s, TypeScale.Body, leading: 1.25))), Block.Gap(2), CheckBar.Element()),
+            Edges.Of(10, 8),
+            Lines.Box);
     }
 
     private static Table SheetTable(SheetContext context, Registered registered)
@@ -114,7 +109,7 @@ internal static class RegisterSheet
                 ]),
             ],
             rows.ToImmutable())
-        { Name = "list of sheets" };
+        { Name = "list of sheets", RowHeaders = true };
     }
 
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Planning;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
@@ -31,14 +32,15 @@ internal static class HeavyDays
             new Table(
                 RoundTable.Columns(context),
                 [RoundTable.Head(context)],
-                [.. day.Times.Select(t => RoundTable.Row(context, day.Date, t)), RoundTable.LeftForTomorrow(context)]),
+                [.. day.Times.Select(t => RoundTable.Row(context, day.Date, t)), RoundTable.LeftForTomorrow(context)])
+            { RowHeaders = true },
         ],
         3)
     { Name = DateText.Short(day.Date), About = RowKey.Of(day.Date) };
 
     private static Row DayHead(SheetContext context, RoundDay day) => new(
         [
-            new RowCell(context.Columns.FitDays(Layout.Units.Mm(42), Large), Block.Text(DateText.Short(day.Date), Large), VerticalAlign.Bottom),
+            new RowCell(context.Columns.FitDays(Layout.Units.Mm(42), Large), Block.Text(DateText.Short(day.Date), Large) with { Tag = StructureTag.Heading(2) }, VerticalAlign.Bottom),
             new RowCell(Track.Fixed(Layout.Units.Mm(38)), Block.Text(LogText.Sun(day), TypeScale.Label), VerticalAlign.Bottom),
             new RowCell(Track.Share(), new Text(LogText.Watch(context.Plan, day.Date, TypeScale.Label), TextAlign.Right, 1.2), VerticalAlign.Bottom),
         ],

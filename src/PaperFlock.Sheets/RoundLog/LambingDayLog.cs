@@ -24,10 +24,10 @@ internal static class LambingDayLog
                     4,
                     new Row(
                         [
-                            new RowCell(Track.Share(), Block.Text("Lambings", TypeScale.Heading), VerticalAlign.Bottom),
+                            new RowCell(Track.Share(), Block.Heading("Lambings"), VerticalAlign.Bottom),
                             new RowCell(Track.Share(2), Block.Text("her card has room for the rest", TypeScale.Label, TextAlign.Right), VerticalAlign.Bottom),
                         ]),
-                    new Table(Columns(context), [Head()], rows) { Name = "lambings" }),
+                    new Table(Columns(context), [Head()], rows) { Name = "lambings", RowHeaders = true }),
                 new LogLines(context.WriteIn.BarnRow, AtLeast: 0),
             ],
             9)

@@ -24,7 +24,7 @@ internal static class QuietWeek
         rows.Add(RoundTable.LeftForTomorrow(context));
         return new Column(
             [
-                new Table(RoundTable.Columns(context), [RoundTable.Head(context)], rows.ToImmutable()),
+                new Table(RoundTable.Columns(context), [RoundTable.Head(context)], rows.ToImmutable()) { RowHeaders = true },
                 Block.Notes(context.WriteIn.BarnRow),
             ],
             9);

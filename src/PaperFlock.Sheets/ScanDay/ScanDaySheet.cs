@@ -42,7 +42,7 @@ internal static class ScanDaySheet
             ],
             [.. ewes.Select(e => Row(context, e))],
             LeastCarried: TypeScale.LeastRows)
-        { Name = "ewes" };
+        { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
         return [Binder.Upright(context, Definition, "Scan day", lead, body)];
     }

@@ -60,7 +60,7 @@ internal static class StoresSheet
             ]),
         ],
         [.. context.Plan.Stores.Select(s => Row(context, s))])
-    { Name = "stores" };
+    { Name = "stores", RowHeaders = true };
 
     private static TableRow Row(SheetContext context, StoreItem item)
     {
@@ -107,7 +107,7 @@ internal static class StoresSheet
         var weeks = items.SelectMany(i => i.Weeks.Select(w => w.WeekBeginning)).Distinct().Order().ToArray();
         return Block.Column(
             4,
-            Block.Text("Week by week", TypeScale.Heading),
+            Block.Heading("Week by week"),
             new Table(
                 [context.Columns.FitDays(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
                 [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(StoreText.Name(i, context.Flock), TypeScale.Label, TextAlign.Right))])],
@@ -119,7 +119,7 @@ internal static class StoresSheet
                     ],
                     About: RowKey.OfWeek(w))),
                 ])
-            { Name = "week by week" });
+            { Name = "week by week", RowHeaders = true });
     }
 
     private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.WriteIn.TableRow, 2);
@@ -127,7 +127,7 @@ internal static class StoresSheet
     private static NeedSpace KitList(SheetContext context) => new(
         Block.Column(
             5,
-            Block.Text("Lambing kit, in the shed before the first is due", TypeScale.Heading),
-            new Grid(2, [.. Kit().Select(k => (Element?)Block.TickWith(context.WriteIn.TableTick, Block.Text(k, TypeScale.Body)))], Math.Max(context.WriteIn.TableTick + 5, 32), 0)),
+            Block.Heading("Lambing kit, in the shed before the first is due"),
+            Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 5, 32), Kit())),
         Mm(90));
 }

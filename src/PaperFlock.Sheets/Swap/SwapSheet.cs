@@ -33,7 +33,7 @@ internal static class SwapSheet
                 .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer part of the pack.")),
             ],
             LeastCarried: 2)
-        { Name = "take out, put in" };
+        { Name = "take out, put in", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.WriteIn.TableRow)], 12);
         return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
@@ -33,13 +34,8 @@ public static class PrinterTest
     private static Page Side(Size size, PageSide side, Paper paper, ITextMeasurer measurer)
     {
         var ink = new TestInk(Code, new LayoutContext(measurer));
-        foreach (var point in Crosshair.Places(size))
-        {
-            ink.Add(Crosshair.On(side, point));
-        }
-
-        ink.Add(EdgeLadders.Around(size, ink));
-        ink.Add(PunchHoles.On(size, side));
+        ImmutableArray<Item> marks = [.. Crosshair.Places(size).SelectMany(point => Crosshair.On(side, point)), .. EdgeLadders.Around(size, ink), .. PunchHoles.On(size, side)];
+        ink.Add(new PieceItem(0, 0, new Piece(size, marks).As(StructureTag.PrintersMark)));
         if (side == PageSide.Front)
         {
             TestFront.Draw(ink, size, paper);
@@ -49,6 +45,6 @@ public static class PrinterTest
             TestBack.Draw(ink, size, paper);
         }
 
-        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items) { Tag = StructureTag.Paragraph });
+        return new Page(size, side, new PageNumber(side == PageSide.Front ? 1 : 2, 2, side), new Piece(size, ink.Items).As(StructureTag.Section));
     }
 }

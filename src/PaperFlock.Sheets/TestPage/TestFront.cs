@@ -56,15 +56,7 @@ internal static class TestFront
             "Punch it: the holes must fall on two circles 80\u00a0mm apart, or three 108\u00a0mm apart.",
             "Turn over: the back says what to change if something is out.",
         ];
-        return new Column(
-            [
-                .. steps.Select((s, i) => (Element)new Row(
-                    [
-                        new RowCell(Track.Fixed(16), Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), Block.Bold(style))),
-                        new RowCell(Track.Share(), Block.Text(s, style, leading: 1.2)),
-                    ])),
-            ],
-            3);
+        return Block.Numbered(3, steps.Select(s => Block.Text(s, style)));
     }
 
     /// <summary>The lines forms are ruled with.</summary>

@@ -1,6 +1,7 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
 
@@ -23,16 +24,16 @@ internal static class TestHead
         Arrow(ink, paper.Width / 2);
         var words = right - left - Mm(4);
         var (titleWidth, sideWidth) = (Math.Min(Mm(110), words * 0.7), Math.Min(Mm(50), words * 0.3));
-        Put(title, left, titleWidth, TextAlign.Left);
-        Put(side, right - sideWidth, sideWidth, TextAlign.Right);
+        Put(title, left, titleWidth, TextAlign.Left, StructureTag.Heading(1));
+        Put(side, right - sideWidth, sideWidth, TextAlign.Right, StructureTag.Paragraph);
         ink.Add(new LineItem(left, Mm(46.2), right, Mm(46.2), Lines.Section));
 
         // Set smaller they stand as low.
-        void Put(string said, double x, double width, TextAlign align)
+        void Put(string said, double x, double width, TextAlign align, StructureTag tag)
         {
             var element = Block.Largest(said, ink.Measurer, width, align, TypeScale.Title, TypeScale.SmallerTitle, TypeScale.Heading);
             var lower = ink.HeightOf(Block.Text(said, TypeScale.Title, leading: 1.1), Plenty) - ink.HeightOf(element, width);
-            ink.Put(element, x, Mm(34) + lower, width, Mm(12));
+            ink.Put(element with { Tag = tag }, x, Mm(34) + lower, width, Mm(12));
         }
     }
 

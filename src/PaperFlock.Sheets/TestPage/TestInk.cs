@@ -47,7 +47,7 @@ internal sealed class TestInk(string code, LayoutContext context)
     }
 
     private Piece Piece(Element element, double width, double height) =>
-        element.Place(new Space(width, height, height), context) switch
+        Block.Column(0, element).Place(new Space(width, height, height), context) switch
         {
             Placement.Fits fits => fits.Piece,
             Placement.Wraps wraps => throw Misfit(wraps.Reason),

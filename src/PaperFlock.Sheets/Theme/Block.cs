@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Theme;
@@ -11,6 +13,24 @@ internal static class Block
 {
     public static Text Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = 1.2) =>
         new(words, style, align, leading);
+
+    /// <summary>What a part of a sheet is called.</summary>
+    public static Text Heading(string words) => Text(words, TypeScale.Heading) with { Tag = StructureTag.Heading(2) };
+
+    /// <summary>Paragraphs numbered from one.</summary>
+    public static Column Numbered(double spacing, IEnumerable<Text> items) =>
+        List(spacing, items.Select((words, i) => ListItem((i + 1).ToString(CultureInfo.InvariantCulture), words)));
+
+    public static Column List(double spacing, IEnumerable<Element> items) => new([.. items], spacing) { Tag = StructureTag.List };
+
+    /// <summary>A paragraph that is one of a list, with its number or mark before it.</summary>
+    /// <param name="label">In bold type; the words begin 16 points to the right of where it does.</param>
+    public static Row ListItem(string label, Text words) => new(
+        [
+            new RowCell(Track.Fixed(16), Text(label, Bold(words.Runs[0].Style), leading: words.Leading) with { Tag = StructureTag.Label }),
+            new RowCell(Track.Share(), words),
+        ])
+    { Tag = StructureTag.ListItem };
 
     /// <summary>Bold words, then plain ones, in one paragraph.</summary>
     public static Text BoldThen(string bold, string plain, TextStyle plainStyle, double leading = 1.25) =>
@@ -39,8 +59,14 @@ internal static class Block
         return new Picture(new Size(side, side), [new RectItem(line / 2, line / 2, side - line, side - line, line)]);
     }
 
+    /// <summary>Boxes to tick, two abreast.</summary>
+    /// <param name="side">Outside measure of a box, in points.</param>
+    /// <param name="row">Height of a row.</param>
+    public static Grid TickList(double side, double row, IEnumerable<string> words) =>
+        new(2, [.. words.Select(w => (Element?)(TickWith(side, Text(w, TypeScale.Body)) with { Tag = StructureTag.ListItem }))], row, 0) { Tag = StructureTag.List };
+
     /// <summary>A tick box with its word to the right of it.</summary>
-    public static Element TickWith(double side, Element words) => new Row(
+    public static Row TickWith(double side, Element words) => new Row(
         [
             new RowCell(Track.Fixed(side), TickBox(side), VerticalAlign.Middle),
             new RowCell(Track.Share(), words, VerticalAlign.Middle),
@@ -52,7 +78,7 @@ internal static class Block
     /// <summary>A heading and at least <paramref name="least"/> lines to write on below it, to the foot of the page; the two stay together.</summary>
     /// <param name="row">Height of a line, in points.</param>
     public static KeepTogether Ruled(string heading, TextStyle style, double row, int least) =>
-        new(Column(3, Text(heading, style), new LogLines(row, AtLeast: least)));
+        new(Column(3, Text(heading, style) with { Tag = StructureTag.Heading(2) }, new LogLines(row, AtLeast: least)));
 
     /// <summary>What is left of the page, ruled for notes; nothing where not even a line is left. Whether there is room for them is no news.</summary>
     /// <param name="row">Height of a line, in points.</param>

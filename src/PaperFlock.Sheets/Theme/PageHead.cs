@@ -1,3 +1,4 @@
+using PaperFlock.Layout.Structure;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.Issues;
 
@@ -15,7 +16,7 @@ internal static class PageHead
         var name = Block.Largest(title, context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle);
         var top = new Row(
             [
-                new RowCell(Track.Share(), name with { About = titled ? null : NotContent.Instance }, VerticalAlign.Bottom),
+                new RowCell(Track.Share(), name with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
                 new RowCell(Track.Fixed(codeWidth), Block.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
             ],
             10);

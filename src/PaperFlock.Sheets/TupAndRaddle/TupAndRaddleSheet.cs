@@ -45,9 +45,9 @@ internal static class TupAndRaddleSheet
             ]);
         return new NeedSpace(Block.Column(
             5,
-            Block.Text(title, TypeScale.Heading),
+            Block.Heading(title),
             Block.Text(Block.Sentences($"In on {DateText.Long(group.TupIn)}, out on {DateText.Long(group.TupOut)}.", Meaning(context, periods)), TypeScale.Body, leading: 1.25),
-            new Table(columns, [head], [.. ewes.Select(e => Row(context, e, periods))], LeastCarried: TypeScale.LeastRows) { Name = title }), Mm(75));
+            new Table(columns, [head], [.. ewes.Select(e => Row(context, e, periods))], LeastCarried: TypeScale.LeastRows) { Name = title, RowHeaders = true }), Mm(75));
     }
 
     private static string Meaning(SheetContext context, ImmutableArray<RaddlePeriod> periods) => periods.Length < 2

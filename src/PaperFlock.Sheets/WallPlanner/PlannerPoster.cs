@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Theme;
 using static PaperFlock.Layout.Units;
@@ -81,7 +82,7 @@ internal static class PlannerPoster
                 rows = new PlannerRows(context, weeks, format, columns, runsOn: true);
             }
 
-            var table = new Table(columns, [tableHead], rows.Build(heights ?? rows.NaturalHeights()), HeadRule: Lines.Section, Outer: rows.Frame) { Name = "weeks" };
+            var table = new Table(columns, [tableHead], rows.Build(heights ?? rows.NaturalHeights()), HeadRule: Lines.Section, Outer: rows.Frame) { Name = "weeks", RowHeaders = true };
             return new Column([head, table, key], Gap) { Name = "wall planner" };
         }
     }
@@ -95,7 +96,8 @@ internal static class PlannerPoster
         var name = plan.Flock.Holding.Name;
         var title = Block.Largest(
             name, context.Measurer, left - 8, TextAlign.Left,
-            TypeScale.Cap(Face.TextBold, Math.Min(TypeScale.CapAtTwoMetres, capital * 2)), TypeScale.Cap(Face.TextBold, Math.Min(9.5, capital * 1.5)), TypeScale.Cap(Face.TextBold, Math.Min(6.4, capital)));
+            TypeScale.Cap(Face.TextBold, Math.Min(TypeScale.CapAtTwoMetres, capital * 2)), TypeScale.Cap(Face.TextBold, Math.Min(9.5, capital * 1.5)), TypeScale.Cap(Face.TextBold, Math.Min(6.4, capital))) with
+        { Tag = StructureTag.Heading(1) };
         var style = TypeScale.Cap(Face.Text, Math.Min(4.7, capital * 0.8));
         var carrying = plan.Ewes.Count(e => e.IsCarrying);
         var due = plan.Dates is { FirstDue: { } first, LastDue: { } last }

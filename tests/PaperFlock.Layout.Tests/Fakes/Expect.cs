@@ -60,7 +60,7 @@ internal static class Expect
     {
         if (piece.Name is not null)
         {
-            var box = transform.Apply(new Extent(0, 0, piece.Size.Width, piece.Size.Height));
+            var box = transform.Apply(new Bounds(0, 0, piece.Size.Width, piece.Size.Height));
             lines.Append(CultureInfo.InvariantCulture, $"{page} {piece.Name} {box.X:0.##} {box.Y:0.##} {box.Width:0.##} {box.Height:0.##}\n");
         }
 

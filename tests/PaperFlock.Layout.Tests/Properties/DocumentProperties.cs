@@ -97,12 +97,12 @@ public class DocumentProperties
         {
             var box = item switch
             {
-                TextItem text => new Extent(text.X, text.Baseline - (0.8 * text.Style.Size), text.Width, text.Style.Size),
-                LineItem line => new Extent(Math.Min(line.X1, line.X2), Math.Min(line.Y1, line.Y2), Math.Abs(line.X2 - line.X1), Math.Abs(line.Y2 - line.Y1)),
-                RectItem rect => new Extent(rect.X - (rect.Thickness / 2), rect.Y - (rect.Thickness / 2), rect.Width + rect.Thickness, rect.Height + rect.Thickness),
-                PieceItem nested => default(Transform).Of(nested).Apply(new Extent(0, 0, nested.Piece.Size.Width, nested.Piece.Size.Height)),
-                LinkItem link => new Extent(link.X, link.Y, link.Width, link.Height),
-                AnchorItem anchor => new Extent(anchor.X, anchor.Y, 0, 0),
+                TextItem text => new Bounds(text.X, text.Baseline - (0.8 * text.Style.Size), text.Width, text.Style.Size),
+                LineItem line => new Bounds(Math.Min(line.X1, line.X2), Math.Min(line.Y1, line.Y2), Math.Abs(line.X2 - line.X1), Math.Abs(line.Y2 - line.Y1)),
+                RectItem rect => new Bounds(rect.X - (rect.Thickness / 2), rect.Y - (rect.Thickness / 2), rect.Width + rect.Thickness, rect.Height + rect.Thickness),
+                PieceItem nested => default(Transform).Of(nested).Apply(new Bounds(0, 0, nested.Piece.Size.Width, nested.Piece.Size.Height)),
+                LinkItem link => new Bounds(link.X, link.Y, link.Width, link.Height),
+                AnchorItem anchor => new Bounds(anchor.X, anchor.Y, 0, 0),
                 _ => throw new InvalidOperationException($"what is {item}?"),
             };
             Assert.InRange(box.X, -Space.Epsilon, piece.Size.Width + Space.Epsilon);

@@ -1,7 +1,7 @@
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>A rectangle with its sides along the axes, in points, y downwards.</summary>
-public readonly record struct Extent(double X, double Y, double Width, double Height)
+public readonly record struct Bounds(double X, double Y, double Width, double Height)
 {
     public double Right => X + Width;
 

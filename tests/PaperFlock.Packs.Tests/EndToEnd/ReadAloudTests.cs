@@ -1,0 +1,136 @@
+using System.Globalization;
+using PaperFlock.Pdf.Tests;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace PaperFlock.Packs.Tests.EndToEnd;
+
+/// <summary>The sample pack as somebody has it read out who cannot see it: by the tags alone, held against where things stand on the paper.</summary>
+public sealed class ReadAloudTests
+{
+    private static readonly Lazy<byte[]> Pack = new(() => Made("hollin-bank.pdf", "pack", Samples.HollinBank, "--as-of", "2026-11-25"));
+    private static readonly Lazy<StructureNode> Tree = new(() => StructureNode.Of(Pack.Value));
+
+    [Fact]
+    public void A_feed_chart_says_what_each_week_gets_at_each_feed()
+    {
+        var chart = Sheet("FEED-2");
+        Assert.Matches("^Twins", chart.Kids[0].Words);
+        var table = Assert.Single(chart.Kids, kid => kid.Type == "Table");
+        var spoken = Spoken(table).ToArray();
+        // A week is never told without its day, an amount never without the feed it is for.
+        Assert.All(spoken, cell => Assert.Matches(@"^(Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d+ \w{3}, .+: .+", cell));
+        Assert.Contains(spoken, cell => cell.Contains("morning", StringComparison.Ordinal) && cell.Contains(" kg", StringComparison.Ordinal));
+        Assert.True(chart.Kids.IndexOf(table) > 1, "what is to be known first is read first");
+    }
+
+    [Fact]
+    public void A_round_log_goes_round_by_round_through_the_day()
+    {
+        var log = Sheet("LOG-26NOV");
+        var headings = log.Kids.Where(kid => kid.Type is "H1" or "H2").Select(kid => kid.Words).ToArray();
+        Assert.StartsWith("Rounds, Thu 26", headings[0], StringComparison.Ordinal);
+        Assert.Equal("Thu 26 Nov", headings[1]);
+        var table = log.Kids.First(kid => kid.Type == "Table");
+        var rounds = table.Kids.Skip(1).Select(row => row.Kids[0].AllWords).ToArray();
+        Assert.Equal(["first light", "midday", "dusk", "late", "left for tomorrow"], rounds.Select(round => round.Split(' ', 2) is [var at, var name] && at.Contains(':', StringComparison.Ordinal) ? name : round));
+        Assert.Equal(rounds[..^1].Order(StringComparer.Ordinal), rounds[..^1]);
+        Assert.All(table.Kids[0].Kids, head => Assert.Equal(("TH", "column"), (head.Type, head.Scope)));
+        Assert.Contains(table.Kids[0].Kids, head => head.Words.StartsWith("which ewe", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_card_is_read_front_and_back_in_one_go()
+    {
+        var card = Tree.Value.Kids.Single(section => section.Kids is [{ Type: "H1", Words: "Sorrel" }, ..]);
+        InOrder(card.AllWords, "Sorrel", "ZZ 0123456 00103", "due", "9 in 10 between", "teeth", "sound", "weight", "70 kg", "Sorrel", "lambed, day", "sucked", "use her again?");
+        Assert.Equal(2, card.AllLetters.Select(letter => letter.Page).Distinct().Count());
+        Assert.DoesNotContain("issue 1", card.AllWords, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_sheet_but_blank_backs_and_tiles_begins_with_its_heading() => Assert.All(
+        Tree.Value.Kids.Where(section => section.Type == "Sect" && !section.AllWords.EndsWith("left blank on purpose.", StringComparison.Ordinal)),
+        section => Assert.Equal("H1", section.Kids[0].Type));
+
+    /// <summary>Rows are read from the top and cells from the left, as they stand between the rules; what is read as the head of a column stands over it.</summary>
+    [Fact]
+    public void Every_table_is_read_as_it_stands()
+    {
+        var tables = Tree.Value.All.Where(node => node.Type == "Table").ToArray();
+        Assert.InRange(tables.Length, 100, 1000);
+        foreach (var table in tables)
+        {
+            foreach (var page in table.AllLetters.Select(letter => letter.Page).Distinct())
+            {
+                double? below = null;
+                foreach (var row in table.Kids)
+                {
+                    var cells = row.Kids.Select(cell => Box(cell, page)).Where(box => box is not null).Select(box => box!.Value).ToArray();
+                    Assert.All(cells.Zip(cells.Skip(1)), pair => Assert.True(pair.First.Right <= pair.Second.Left + 0.5, row.ToString()));
+                    if (cells.Length > 0)
+                    {
+                        Assert.True(below is null || cells.Max(box => box.Top) <= below + 0.5, table.ToString());
+                        below = cells.Min(box => box.Bottom);
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Whatever is printed is read out, but for the foot of a page, and for what stands at its head because it stood on the page before.</summary>
+    [Fact]
+    public void All_that_is_printed_is_read()
+    {
+        var read = Tree.Value.AllLetters.ToLookup(letter => letter.Page, letter => letter.Letter.TextSequence);
+        using var pdf = PdfDocument.Open(Pack.Value);
+        // Of the two pages before: one of them may be a blank back.
+        var before = new Queue<HashSet<string>>([[], []]);
+        foreach (var page in pdf.GetPages())
+        {
+            var runs = page.Letters.GroupBy(letter => letter.TextSequence).ToDictionary(run => run.Key, run => string.Concat(run.Select(letter => letter.Value)).Trim());
+            var known = read[page.Number].ToHashSet();
+            // The control line of a page, and those of the four cards on a leaf.
+            var unread = page.Letters.Where(letter => letter.PointSize is not (8.5 or 7.5) && !known.Contains(letter.TextSequence)).Select(letter => runs[letter.TextSequence]).Where(text => text.Length > 0);
+            Assert.All(unread.Distinct(), text => Assert.True(before.Any(texts => texts.Contains(text)), string.Create(CultureInfo.InvariantCulture, $"page {page.Number}: {text}")));
+            before.Enqueue([.. runs.Values]);
+            before.Dequeue();
+        }
+    }
+
+    private static StructureNode Sheet(string code) => Tree.Value.Kids.First(section => section.Kids.Length > 1 && section.Kids[1].Words == code);
+
+    /// <summary>Each cell that says something, with the heads of its row and its column.</summary>
+    private static IEnumerable<string> Spoken(StructureNode table)
+    {
+        var heads = table.Kids[0].Kids.Select(head => head.AllWords).ToArray();
+        return table.Kids.Skip(1).SelectMany(row => row.Kids.Index()
+            .Where(cell => cell.Item is { Type: "TD", AllWords.Length: > 0 })
+            .Select(cell => $"{row.Kids[0].AllWords}, {heads[cell.Index]}: {cell.Item.AllWords}"));
+    }
+
+    private static (double Left, double Right, double Top, double Bottom)? Box(StructureNode node, int page)
+    {
+        Letter[] letters = [.. node.AllLetters.Where(letter => letter.Page == page && !string.IsNullOrWhiteSpace(letter.Letter.Value)).Select(letter => letter.Letter)];
+        return letters.Length == 0 ? null : (letters.Min(l => l.StartBaseLine.X), letters.Max(l => l.EndBaseLine.X), letters.Max(l => l.StartBaseLine.Y), letters.Min(l => l.StartBaseLine.Y));
+    }
+
+    private static void InOrder(string text, params ReadOnlySpan<string> phrases)
+    {
+        var from = 0;
+        foreach (var phrase in phrases)
+        {
+            var at = text.IndexOf(phrase, from, StringComparison.Ordinal);
+            Assert.True(at >= 0, $"“{phrase}” is not read after “{text[..from]}”");
+            from = at + phrase.Length;
+        }
+    }
+
+    private static byte[] Made(string name, params string[] arguments)
+    {
+        using var bench = new Workbench();
+        var outcome = bench.Run(arguments);
+        Assert.True(outcome.Status == PaperFlock.Cli.ExitStatus.Clean, outcome.Error);
+        return File.ReadAllBytes(bench.PathOf(name));
+    }
+}
