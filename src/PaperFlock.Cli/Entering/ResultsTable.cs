@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using PaperFlock.Flocks.Lists;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
+using PaperFlock.Flocks.Lists;
 
 namespace PaperFlock.Cli.Entering;
 

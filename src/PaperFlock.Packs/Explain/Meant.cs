@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
-using PaperFlock.Packs.Figures;
 using PaperFlock.Diagnostics;
+using PaperFlock.Packs.Figures;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 

@@ -1,5 +1,5 @@
-using PaperFlock.Layout.Structure;
 using PaperFlock.Layout.Elements;
+using PaperFlock.Layout.Structure;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Sheets.Theme;

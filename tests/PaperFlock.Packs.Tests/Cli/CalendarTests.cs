@@ -3,8 +3,8 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using NodaTime;
 using PaperFlock.Cli;
-using PaperFlock.Packs.Calendar;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Packs.Calendar;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;
 

@@ -1,5 +1,5 @@
-using PaperFlock.Flocks;
 using System.Globalization;
+using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Tests.PaperRules;
 using PaperFlock.Planning;
