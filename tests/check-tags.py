@@ -273,7 +273,7 @@ SPOILS = {
     "columns": lambda pdf: in_first(pdf, "TR", lambda row: delete(-1)(row.K)),
     "does not name what it is in": lambda pdf: in_first(pdf, "P", lambda element: element.__setitem__("/P", pdf.Root.StructTreeRoot)),
     "belongs to 0 elements": lambda pdf: in_first(pdf, "P", delete("/K")),
-    "H3 follows": set_name("P", "H3"),
+    "H6 follows": set_name("P", "H6"),
     "not embedded": lambda pdf: delete("/FontFile2")(first_font(pdf).DescendantFonts[0].FontDescriptor),
     "which characters": lambda pdf: delete("/ToUnicode")(first_font(pdf)),
     "link without words": lambda pdf: [delete("/Contents")(a) for page in pdf.pages for a in page.obj.get("/Annots", [])],
