@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 
 namespace PaperFlock;

@@ -1,5 +1,4 @@
 using PaperFlock.Cli.Files;
-using PaperFlock.Packs;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;

@@ -1,12 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using NodaTime;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
 using Spectre.Console;
 
 namespace PaperFlock.Cli;

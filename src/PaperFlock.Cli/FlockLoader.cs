@@ -1,6 +1,4 @@
-using NodaTime;
 using PaperFlock.Cli.Files;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli;
 

@@ -1,4 +1,3 @@
-using NodaTime;
 using NodaTime.Text;
 using Spectre.Console;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Packs;
-
 namespace PaperFlock.Cli;
 
 /// <summary>One piece of work for many flocks, one after another: one that fails does not stop the rest, and a summary comes last.</summary>

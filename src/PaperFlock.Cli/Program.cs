@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using System.Text;
-using NodaTime;
 using PaperFlock.Cli;
 using PaperFlock.Cli.Files;
 

@@ -1,5 +1,3 @@
-using PaperFlock.Diagnostics;
-using PaperFlock.Packs;
 using PaperFlock.Packs.Explain;
 using Spectre.Console;
 using Spectre.Console.Rendering;

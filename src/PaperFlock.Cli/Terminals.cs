@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using NodaTime;
 using NodaTime.TimeZones;
 using Spectre.Console;
 

@@ -1,7 +1,5 @@
 using System.CommandLine.Parsing;
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli;
 

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using PaperFlock.Cli.Commands;
-using PaperFlock.Diagnostics;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli;
 

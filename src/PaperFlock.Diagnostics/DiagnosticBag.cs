@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Diagnostics;
 
 /// <summary>Collects what one run finds, in the order found; hands it out in the order of the file. Not for sharing between threads.</summary>

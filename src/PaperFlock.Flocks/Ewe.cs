@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="Tag">As on the ear, verbatim.</param>

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="PerLamb">The keeper's own rule, concentrate a day for each lamb carried; null where the file gives none.</param>

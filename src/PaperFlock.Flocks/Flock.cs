@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Flocks;
 
 /// <summary>One holding for one lambing season: everything the flock file says, defaults filled in.</summary>

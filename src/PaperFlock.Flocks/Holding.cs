@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="Latitude">Decimal degrees, north positive, -90 to 90.</param>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="Lambing">Outdoors means no housing job and no pens.</param>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="Free">Weekdays for jobs that need hours; never empty.</param>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Flocks;
 
 /// <summary>What the lambing record has beside the day.</summary>

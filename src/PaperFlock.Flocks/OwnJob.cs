@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <summary>A job the keeper wrote in. Exactly one of <see cref="On"/> and <see cref="Window"/> is given.</summary>

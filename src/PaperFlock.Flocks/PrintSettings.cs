@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="Gloves">True sizes every write-in box for gloved hands.</param>

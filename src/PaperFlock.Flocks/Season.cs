@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <param name="TupIn">First day with the tup. Worked back from <c>lambing-from</c> where the file gives that instead.</param>

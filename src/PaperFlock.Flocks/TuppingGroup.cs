@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks;
 
 /// <summary>Ewes mated together.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout;
 
 /// <summary>How a container offers space to a child: clamped, with the child held to the contract of <see cref="Element.Place"/>, and what it places tagged.</summary>

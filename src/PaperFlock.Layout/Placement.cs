@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout;
 
 /// <summary>What becomes of an element offered some space: exactly one of four.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Layout;
 
 /// <summary>The wording of sizes in messages.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs;
 
 /// <summary>A table of dates for a screen.</summary>

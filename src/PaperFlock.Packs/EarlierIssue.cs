@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;

@@ -1,5 +1,3 @@
-using System.Globalization;
-using PaperFlock.Sheets;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Packs;

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs;
 

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs;
 

@@ -1,14 +1,9 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
 using PaperFlock.Pdf;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using PaperFlock.Sheets.Guide;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.TestPage;

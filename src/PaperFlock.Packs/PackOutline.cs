@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using PaperFlock.Pdf;
-using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs;
 

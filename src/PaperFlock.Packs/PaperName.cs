@@ -1,4 +1,3 @@
-using System.Globalization;
 using PaperFlock.Layout;
 
 namespace PaperFlock.Packs;

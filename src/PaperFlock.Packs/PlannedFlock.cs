@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Packs;
 
 /// <summary>A flock file read and planned for a day.</summary>

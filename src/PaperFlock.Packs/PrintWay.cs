@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs;
 
 /// <summary>Sheets that go through the printer together: on the same paper, on one side or on both.</summary>

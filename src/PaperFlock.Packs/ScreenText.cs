@@ -1,8 +1,3 @@
-using System.Globalization;
-using NodaTime;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs;
 
 /// <summary>Days, numbers and jobs in the words of a screen: with plain spaces, so that they can be searched for, and days with their year.</summary>

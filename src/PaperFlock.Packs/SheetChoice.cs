@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs;
 
 /// <summary>The sheets of a pack by the words people ask for them with.</summary>

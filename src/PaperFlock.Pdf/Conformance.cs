@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Xml;
 using PaperFlock.Pdf.Painting;
 using PaperFlock.Pdf.Structure;

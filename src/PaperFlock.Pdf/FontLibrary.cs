@@ -1,5 +1,4 @@
 using System.Text;
-using PaperFlock.Layout;
 using PaperFlock.Pdf.Fonts;
 
 namespace PaperFlock.Pdf;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Pdf;
 
 /// <param name="Page">0-based index into the document's pages.</param>

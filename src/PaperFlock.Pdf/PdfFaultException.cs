@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Pdf;
 
 /// <summary>A document that is not what its PDF would say of itself. Nothing of it has been written.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
 using PaperFlock.Layout.Painting;
 using PaperFlock.Pdf.Painting;
 using PaperFlock.Pdf.Writing;

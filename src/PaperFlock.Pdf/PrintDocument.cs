@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Pdf;
 
 /// <summary>Finished pages and what a PDF says about them.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pages;
-
 namespace PaperFlock.Pdf;
 
 /// <param name="Label">What the page is called in a reader's page box: its page code.</param>

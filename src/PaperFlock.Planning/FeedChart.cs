@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>The ration of ewes fed alike, wherever they stand.</summary>

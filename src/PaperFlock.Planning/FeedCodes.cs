@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Planning;
 
 /// <summary>What charts are called, on paper and by other programs.</summary>

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning;
 

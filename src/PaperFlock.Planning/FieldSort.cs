@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>Ewes that go into a field of their kind, by the lambs they carry.</summary>

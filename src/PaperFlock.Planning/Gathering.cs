@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>A day on which ewes are handled, and all that is done that day.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>First and last due day of a tupping group, on which its jobs hang.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <param name="Pens">One for each pen in the file, in its order; empty where the ewes lamb outdoors.</param>

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>A job of one group, or of the whole flock, on its day.</summary>

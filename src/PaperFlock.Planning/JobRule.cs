@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>When a job may be done, and why then: a line of the trade's calendar, or a job of the keeper's.</summary>

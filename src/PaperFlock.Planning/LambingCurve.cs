@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>How many ewes lamb each day, as an exact distribution summed over the ewes still to lamb.</summary>

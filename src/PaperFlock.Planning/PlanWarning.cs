@@ -1,6 +1,4 @@
-using NodaTime;
 using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 
 namespace PaperFlock.Planning;
 

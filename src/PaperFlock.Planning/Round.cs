@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>A walk round the flock.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>One day's rounds, in the holding's local time.</summary>

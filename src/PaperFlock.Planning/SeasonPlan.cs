@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>Everything worked out from one flock file and one as-of date. Arrays of dated things are in date order.</summary>

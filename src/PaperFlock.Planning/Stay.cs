@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>Days on which a ewe is in one place and one state; both ends are days of it.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Planning;
 
 /// <summary>Something to have in, how much, and by when to order it.</summary>

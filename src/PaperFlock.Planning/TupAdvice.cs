@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning;
 
 /// <summary>What to do about a ewe before the tup.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning;
 
 /// <summary>Where every ewe is and what she is, day by day. Feeding, rounds, handover, housing and stores ask it, and nothing else

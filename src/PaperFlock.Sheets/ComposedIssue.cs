@@ -1,5 +1,3 @@
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>An issue of a pack, ready to print.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>A whole pack, ready to print.</summary>

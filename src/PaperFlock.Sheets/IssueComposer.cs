@@ -1,11 +1,5 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.Swap;
-using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets;
 

@@ -1,11 +1,5 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Planning;
 using PaperFlock.Sheets.Handover;
-using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
-using PaperFlock.Sheets.Theme;
 using PaperFlock.Sheets.WallPlanner;
 
 namespace PaperFlock.Sheets;

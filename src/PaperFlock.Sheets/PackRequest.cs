@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets;
 
 /// <param name="Kinds">Each a <see cref="SheetDefinition.Kind"/>; empty for every sheet.</param>

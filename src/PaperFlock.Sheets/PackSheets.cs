@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
 using PaperFlock.Sheets.Cautions;

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>One sheet of the pack: a code that stays the same from issue to issue, and its sides in order.</summary>

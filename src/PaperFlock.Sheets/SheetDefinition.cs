@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>One kind of sheet, with all that has to be known of it outside its folder. <see cref="PackSheets.All"/> gives it its place in the binder.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BenchmarkDotNet.Running;
 using PaperFlock.Benchmarks;
 using PaperFlock.Benchmarks.Beside;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PaperFlock.Faults;
 
 // Ends with 0 when nothing was lost, 1 when something was, 2 when asked for what it cannot do.

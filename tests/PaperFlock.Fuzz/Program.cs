@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using PaperFlock.Fuzz;
 
 // Ends with 0 when nothing was found, 1 when something was, 2 when asked for what it cannot do.

@@ -1,18 +1,12 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
-using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
-using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Lists;
 using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Begin;
 

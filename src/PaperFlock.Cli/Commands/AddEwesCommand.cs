@@ -3,7 +3,6 @@ using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Lists;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Commands;
 

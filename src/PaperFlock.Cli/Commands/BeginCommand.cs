@@ -1,12 +1,9 @@
 using System.CommandLine;
 using System.Text;
-using NodaTime;
 using PaperFlock.Cli.Begin;
 using PaperFlock.Cli.Files;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Reading;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Commands;
 

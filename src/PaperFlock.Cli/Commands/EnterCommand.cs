@@ -1,11 +1,8 @@
 using System.CommandLine;
-using NodaTime;
 using PaperFlock.Cli.Entering;
 using PaperFlock.Cli.Entering.Sheets;
 using PaperFlock.Cli.Files;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Lists;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Commands;

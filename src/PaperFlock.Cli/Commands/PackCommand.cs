@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using NodaTime;
 using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Pictures;
-using PaperFlock.Packs;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli.Commands;

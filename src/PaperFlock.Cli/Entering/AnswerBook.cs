@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using PaperFlock.Cli.Files;
-using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Entering;

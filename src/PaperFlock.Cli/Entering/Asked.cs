@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>A ewe as the file has her at this moment, and what bounds an answer about her.</summary>

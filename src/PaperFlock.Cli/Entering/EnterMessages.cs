@@ -1,6 +1,4 @@
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Packs;
 
 namespace PaperFlock.Cli.Entering;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What somebody says of one ewe, understood.</summary>

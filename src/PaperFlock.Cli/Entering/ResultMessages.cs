@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Diagnostics;
-using PaperFlock.Packs;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What may be wrong with results from a spreadsheet.</summary>

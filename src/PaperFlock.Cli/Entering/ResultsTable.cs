@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Lists;
 
 namespace PaperFlock.Cli.Entering;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Enters the rows of a spreadsheet, and keeps what came of each.</summary>

@@ -1,4 +1,3 @@
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Cli.Entering;

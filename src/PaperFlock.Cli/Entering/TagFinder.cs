@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Finds the tag a spreadsheet has spoilt. It takes zeros off the front, blanks and letters' case as they please it, and turns long numbers into powers of ten.</summary>

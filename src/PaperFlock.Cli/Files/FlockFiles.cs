@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.IO.Enumeration;
 
 namespace PaperFlock.Cli.Files;

@@ -1,5 +1,3 @@
-using PaperFlock.Packs;
-
 namespace PaperFlock.Cli.Files;
 
 /// <summary>Where the files made of a flock go: into one folder, with the name of the flock file before what each is.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using NodaTime;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-using NodaTime;
 using NodaTime.Text;
 using PaperFlock.Flocks.Editing;
 

@@ -1,4 +1,3 @@
-
 namespace PaperFlock.Flocks.Drafting;
 
 /// <summary>Which paper the printers of a country hold.</summary>

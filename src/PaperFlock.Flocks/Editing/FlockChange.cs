@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>One thing to change in a flock file. Places are those of the file as it is when the change is made.</summary>

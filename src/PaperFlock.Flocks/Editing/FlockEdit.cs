@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>What came of changing a flock file in memory.</summary>

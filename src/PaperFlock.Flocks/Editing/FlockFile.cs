@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Text;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Yaml;
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Editing;

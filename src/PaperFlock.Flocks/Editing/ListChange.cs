@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Editing;

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using System.Text;
 using System.Text.Unicode;
 using CsvHelper;
-using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Flocks.Lists;
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Flocks.Lists;
 
 /// <summary>A column of a list of ewes.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Drafting;
 
 namespace PaperFlock.Flocks.Lists;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Reading.Values;

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Lists;

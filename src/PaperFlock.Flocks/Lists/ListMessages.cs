@@ -1,8 +1,5 @@
-using System.Globalization;
 using CsvHelper;
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Flocks.Lists;
 

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Drafting;
 
 namespace PaperFlock.Flocks.Lists;

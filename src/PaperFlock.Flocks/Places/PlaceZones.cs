@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
 using NodaTime.TimeZones;
 
 namespace PaperFlock.Flocks.Places;

@@ -1,4 +1,3 @@
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading;

@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;

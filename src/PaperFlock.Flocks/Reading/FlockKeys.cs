@@ -1,4 +1,3 @@
-using NodaTime;
 using PaperFlock.Flocks.Reading.Sections;
 using PaperFlock.Flocks.Reading.Values;
 using static PaperFlock.Flocks.Reading.Form;

@@ -1,7 +1,4 @@
-using System.Globalization;
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading.Values;

@@ -1,5 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Sections;
 using PaperFlock.Flocks.Reading.Yaml;
 

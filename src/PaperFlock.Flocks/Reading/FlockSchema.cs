@@ -1,8 +1,6 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>One key of the format. Keys are never renamed or taken away: people keep these files for years.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>

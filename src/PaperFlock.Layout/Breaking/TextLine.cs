@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>One line of a paragraph: a part for each run that has words on it.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>

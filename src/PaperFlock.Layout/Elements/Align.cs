@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Moves a child within the space; takes the whole width, and the whole height too when <paramref name="Vertical"/> is given. A box in it hugs its content.</summary>

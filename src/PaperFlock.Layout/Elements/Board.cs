@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Children at stated places on a board of a stated size: cards on a sheet, marks on a page. Never splits; each child must fit its place whole.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>

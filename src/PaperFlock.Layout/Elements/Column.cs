@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Children one under another, as wide as the widest. Splits between or inside them; spacing only between children that took room.</summary>

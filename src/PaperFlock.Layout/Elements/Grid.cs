@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Equal cells in rows, filled row by row, over the whole width offered. All of it or none; each child must fit its cell whole.</summary>

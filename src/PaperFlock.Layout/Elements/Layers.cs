@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Content with something behind or over it. Pages as the content does; the other layers get its size, anew on each page, and must fit it.</summary>

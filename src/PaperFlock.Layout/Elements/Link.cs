@@ -1,6 +1,3 @@
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>A child that leads to the anchor of that name, from every page it is on.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Copies of a row to fill the height left: never half a row, at least <paramref name="AtLeast"/>; with none asked for and room for none, nothing.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>What follows it in a column starts on a fresh page, however deep the column is nested. Does nothing on a page that is still fresh, and makes no page when nothing follows.</summary>

@@ -1,7 +1,4 @@
 using PaperFlock.Layout.Breaking;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 

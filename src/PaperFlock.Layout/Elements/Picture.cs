@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>A drawing of a stated size, such as a tick box.</summary>

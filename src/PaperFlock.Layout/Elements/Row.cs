@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Cells side by side, all as high as the highest. Takes the width offered if a cell has a share of it. Never splits.</summary>

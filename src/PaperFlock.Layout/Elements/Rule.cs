@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>A line across the width offered, as high as it is thick.</summary>

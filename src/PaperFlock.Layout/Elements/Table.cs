@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Structure;
 using PaperFlock.Layout.Tables;
 
 namespace PaperFlock.Layout.Elements;

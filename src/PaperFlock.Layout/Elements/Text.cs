@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using PaperFlock.Layout.Breaking;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Layout.Elements;
 

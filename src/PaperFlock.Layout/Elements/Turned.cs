@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>A child turned by whole quarters clockwise: offered the space with width and height swapped, and hugging its content. Never splits.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>Something cannot fit even an empty page.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>One finished side of paper.</summary>

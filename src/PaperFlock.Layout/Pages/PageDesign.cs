@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>What every page of a sheet shares. Head, body and foot stand within the margins, the foot at their lower edge.</summary>

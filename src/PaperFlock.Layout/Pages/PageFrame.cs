@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>A page with its head, foot and marks in place, and a slot between them for a part of the body.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>Puts words to the page texts of a page once its number is known. Their room was kept, so nothing moves.</summary>

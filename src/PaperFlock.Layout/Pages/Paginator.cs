@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Pages;
 
 /// <summary>Fills pages with a body until nothing is left of it. The front door of this room.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Painting;
 
 /// <summary>A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Painting;
 
 /// <summary>Walks the pieces of a page and draws what they say, where they say.</summary>

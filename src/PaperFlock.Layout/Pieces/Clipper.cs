@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>Cuts a piece to an area.</summary>

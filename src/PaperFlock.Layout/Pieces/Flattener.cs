@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>Brings the items of nested and turned pieces into the coordinates of the outermost.</summary>

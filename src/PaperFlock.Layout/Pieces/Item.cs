@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>One thing drawn, in points. Everything is black on paper.</summary>

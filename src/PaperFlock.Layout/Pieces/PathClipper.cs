@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>Cuts paths to an area.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Pieces;
 
 /// <summary>Finished layout: a size and what is drawn in it. Painting walks it and decides nothing.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Tables;
 
 /// <summary>Places the cells of one row, all as high as the highest.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Layout.Tables;
 
 /// <summary>The part of a table that stands on one page: its head, and as many whole rows as there is room for. Each row is planned once.</summary>

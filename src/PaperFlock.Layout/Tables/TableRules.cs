@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Layout.Tables;
 
 /// <summary>Draws each line of a table once: one across for each boundary between rows, one down for each stretch of rows that share a column boundary, then the frame.</summary>

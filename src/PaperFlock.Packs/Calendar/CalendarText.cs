@@ -1,6 +1,3 @@
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs.Calendar;
 
 /// <summary>What stands in the calendar beside a job. Nobody's telephone number: a calendar is shared more lightly than a binder.</summary>

@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text;
-using NodaTime;
 
 namespace PaperFlock.Packs.Calendar;
 

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Packs.Calendar;
 
 /// <summary>The jobs of a plan as an iCalendar file: an event that lasts all day for each. The same plan gives the same bytes.</summary>

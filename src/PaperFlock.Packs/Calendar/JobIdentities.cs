@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
 using PaperFlock.Packs.Figures;
-using PaperFlock.Planning;
 
 namespace PaperFlock.Packs.Calendar;
 

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Packs.Explain;

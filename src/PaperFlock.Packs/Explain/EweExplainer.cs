@@ -1,6 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Packs.Explain;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Packs.Explain;
 
 /// <summary>What the plan says of one thing, and why.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
-
 namespace PaperFlock.Packs.Explain;
 
 /// <summary>Why a job is on its day.</summary>

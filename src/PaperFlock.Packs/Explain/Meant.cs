@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
 using PaperFlock.Packs.Figures;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 
 namespace PaperFlock.Packs.Explain;
 

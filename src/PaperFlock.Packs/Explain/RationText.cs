@@ -1,8 +1,3 @@
-using System.Globalization;
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Packs.Explain;

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Figures;

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-using PaperFlock.Sheets;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Figures;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Packs.Figures;
 
 // One record for each object in the JSON, its properties in the order they are written. Dates are `YYYY-MM-DD`, times of day

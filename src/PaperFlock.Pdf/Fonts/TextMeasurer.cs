@@ -1,5 +1,3 @@
-using PaperFlock.Layout;
-
 namespace PaperFlock.Pdf.Fonts;
 
 /// <summary>Widths as the sum of advances, which is how the PDF sets text: no kerning, no ligatures, no hinting.</summary>

@@ -1,8 +1,4 @@
-using System.Globalization;
-using PaperFlock.Layout;
 using PaperFlock.Layout.Painting;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
 using PaperFlock.Pdf.Structure;
 using PaperFlock.Pdf.Writing;
 

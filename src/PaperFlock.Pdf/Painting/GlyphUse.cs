@@ -1,5 +1,4 @@
 using System.Text;
-using PaperFlock.Layout;
 
 namespace PaperFlock.Pdf.Painting;
 

@@ -1,4 +1,3 @@
-using PaperFlock.Layout.Pieces;
 using PaperFlock.Pdf.Structure;
 
 namespace PaperFlock.Pdf.Painting;

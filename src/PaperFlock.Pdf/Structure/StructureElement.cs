@@ -1,6 +1,3 @@
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Pdf.Structure;
 
 /// <summary>An element of the structure tree while pages are painted.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Pdf.Structure;
 
 /// <summary>What a structure tree must be for a reader to make sense of it: ISO 32000-1, 14.8.4, and ISO 14289-1, 7.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-
 namespace PaperFlock.Pdf.Structure;
 
 /// <summary>What the pages are to whoever has them read out (ISO 32000-1, 14.7), as it is met while they are painted. Knows nothing of how they look.</summary>

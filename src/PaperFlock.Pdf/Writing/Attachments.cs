@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Pdf.Writing;
 
 /// <summary>7.11.4: files inside the file, associated with the whole of it (/AF, ISO 32000-2, 14.13).</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Pdf.Painting;
 
 namespace PaperFlock.Pdf.Writing;

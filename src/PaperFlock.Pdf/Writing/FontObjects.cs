@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.IO.Hashing;
 using System.Text;
 using PaperFlock.Pdf.Fonts;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Pdf.Writing;
 
 /// <summary>12.3.3: the table of contents beside the page. Every section is seen at first, with what it holds folded away.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Pdf.Writing;
 
 /// <summary>12.4.2: a label for each page that is its page code and no number besides, so it has a prefix and no style.</summary>

@@ -1,4 +1,3 @@
-using PaperFlock.Layout;
 using PaperFlock.Pdf.Painting;
 
 namespace PaperFlock.Pdf.Writing;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Structure;
 using PaperFlock.Pdf.Structure;
 
 namespace PaperFlock.Pdf.Writing;

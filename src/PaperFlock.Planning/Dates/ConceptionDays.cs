@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Dates;
 
 /// <summary>The chance of each day being the one on which a ewe conceived, given the evidence.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Dates;
 
 /// <summary>

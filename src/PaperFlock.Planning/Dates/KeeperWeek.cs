@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Planning.Dates;
 
 /// <summary>The week as the keeper's paper has it.</summary>

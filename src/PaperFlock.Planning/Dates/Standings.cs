@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Dates;
 
 internal static class Standings

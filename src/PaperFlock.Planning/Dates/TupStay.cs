@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Dates;
 
 /// <summary>The halves of a tup's stay that a scanner's "early" and "late" choose between; the middle day of an odd stay is in both.</summary>

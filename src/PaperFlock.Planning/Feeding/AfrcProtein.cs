@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Metabolisable protein needed for maintenance and supplied by a diet, after AFRC (1993), <i>Energy and Protein

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>The rows of one chart: week by week up to what its ewes should have, in steps they can stand, and never down.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Week by week what ewes of one kind, due about together, should have by the keeper's method.</summary>

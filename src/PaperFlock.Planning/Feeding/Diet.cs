@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>What one ewe eats in a day, kg of dry matter.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>The live weight a ewe is planned for.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Every limit on a ration, whatever the method: nothing is printed that is not held to these.</summary>

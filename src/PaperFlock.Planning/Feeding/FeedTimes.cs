@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>How many feeds a ration is given in, and at which rounds.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
 using PaperFlock.Planning.Places;
 

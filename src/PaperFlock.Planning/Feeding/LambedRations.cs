@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>What a ewe gets once she has lambed, by lambs at foot and days since.</summary>

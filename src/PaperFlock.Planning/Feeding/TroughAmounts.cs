@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>What goes into a trough, rounded down to what can be measured: the one rounding behind every sheet.</summary>

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The jobs of feeding: when ewes are sorted, and from the charts when each begins and a second feed is given.</summary>

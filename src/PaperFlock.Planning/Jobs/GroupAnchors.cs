@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The days of one tupping group that its jobs hang on.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>From anchors to jobs on their days.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>Which days the keeper's week and absences leave for jobs.</summary>

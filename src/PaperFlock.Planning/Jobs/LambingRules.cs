@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Jobs;
 
 /// <summary>The calendar of late pregnancy, hung on the day the first lambs are due.</summary>

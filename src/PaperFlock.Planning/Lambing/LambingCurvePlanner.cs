@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Lambing;
 
 /// <summary>Ewes lambing a day and lambing pens in use a night. Ewes lamb independently, so both are sums of unequal

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Which ewes are housed when the shed cannot hold them all.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Fits ewes into pens one pen at a time, each with the ewes that leave least of it empty: the minimum bin slack

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Diagnostics;
-using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 
 namespace PaperFlock.Planning.Pens;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Puts whole feeding classes into pens, splitting as few as can be, and then sharing as few pens as can be.</summary>

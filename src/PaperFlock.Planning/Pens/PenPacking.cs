@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Whether ewes can be fitted into pens at all, whoever they stand with: bin packing with two measures.</summary>

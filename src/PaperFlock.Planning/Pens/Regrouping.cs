@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Brings ewes of a class together again after a tight shed was filled by size alone: swaps two ewes between pens

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Planning.Pens;
 
 /// <summary>Fills a tight shed pen by pen without stirring the classes together: each pen takes the next ewes in order, then

@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Places;
 
 /// <summary>What moves a ewe before she lambs.</summary>

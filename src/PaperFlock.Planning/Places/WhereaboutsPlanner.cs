@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Places;
 
 /// <summary>Where each ewe is from groups, fields, housing and lambings. Only what the file says moves her.</summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Planning.Rounds;
 
 /// <summary>The sun as seen from one place.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Stores;

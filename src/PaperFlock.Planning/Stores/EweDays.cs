@@ -1,5 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Places;
 

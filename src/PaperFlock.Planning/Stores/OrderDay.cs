@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Planning.Stores;
 
 internal static class OrderDay

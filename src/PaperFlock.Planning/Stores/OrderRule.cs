@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Stores;
 
 /// <summary>Turns a use into an order: packs with the keeper's margin, and the last day to order.</summary>

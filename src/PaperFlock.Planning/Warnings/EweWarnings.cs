@@ -1,4 +1,3 @@
-using PaperFlock.Flocks;
 using PaperFlock.Planning.Dates;
 
 namespace PaperFlock.Planning.Warnings;

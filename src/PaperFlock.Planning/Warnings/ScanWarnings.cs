@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Planning.Warnings;
 
 /// <summary>Ewes that a scan comes too early for, and scans that come too late for feeding.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.BeforeTheTup;
 
 /// <summary>Teeth, toes and teats: a row a ewe, words to ring, and what to do with her.</summary>

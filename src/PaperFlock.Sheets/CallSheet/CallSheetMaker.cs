@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.CallSheet;
 
 /// <summary>By the telephone: where this is, whom to ring, what to say, and what will not wait.</summary>

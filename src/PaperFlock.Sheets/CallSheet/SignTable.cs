@@ -1,8 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.CallSheet;
 
 /// <summary>What is seen, what to do at once, whom to ring, how soon: worst first. No medical limits: those are the vet's to write in.</summary>

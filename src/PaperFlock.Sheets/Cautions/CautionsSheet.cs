@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.Cautions;
 
 /// <summary>What can hurt people and sheep, and who decides. No doses and no limits: labels, vets and local rules have those.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>Back of a card: her lambing, ticked and ringed rather than written wherever that will do.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Layout;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>Four cards to a sheet, a quarter of the paper each: A6 on A4, a quarter of Letter on Letter. One cut each way.</summary>

@@ -1,9 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>A card's content above its control line, which stands at the foot.</summary>

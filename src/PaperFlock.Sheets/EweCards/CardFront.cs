@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>Front of a card: her name and the day she is due are the largest things on it.</summary>

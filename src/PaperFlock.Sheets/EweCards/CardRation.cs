@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>Her concentrate a day, row by row of her chart to the last; rows with the same amount are said once.</summary>

@@ -1,14 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.EweCards;
 
 /// <summary>A card a ewe, for the pocket: who she is and what is planned on the front, her lambing to write down on the back.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>Pinned over the feed bins: count the heads at the trough and read off what goes into it, week by week.</summary>

@@ -1,11 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>Below the table: the scoop, and what to do when a row does not fit.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>Above the table: where they stand, who they are, and how it is read.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>What a ewe gets once she has lambed, morning by morning, and ewes that are not in lamb.</summary>

@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.FeedCharts;
 
 /// <summary>Weeks down, heads at one trough across; in each cell what goes in for all of them together at one feed.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Sheets.Guide;
 
 /// <param name="InOrder">The steps are done one after another and are numbered.</param>

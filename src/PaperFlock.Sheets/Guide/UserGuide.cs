@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Guide;
 
 /// <summary>How to use a pack on one leaf: for whoever is handed a binder and has never seen one.</summary>

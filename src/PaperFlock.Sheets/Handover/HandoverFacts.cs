@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
 

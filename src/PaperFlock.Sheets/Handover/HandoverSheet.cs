@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
 using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.Handover;
 

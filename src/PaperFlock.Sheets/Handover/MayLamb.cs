@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.Handover;
 
 /// <summary>Every ewe whose time may come while the keeper is away. The list of ewes to watch is cut short in a large flock; this one never is.</summary>

@@ -1,7 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.Handover;
 
 /// <summary>Boxes for the name and number of a sitter the flock file does not know.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.HousingSheet;
 
 /// <summary>Bringing them in: who goes in which pen, whether there is room, and the order of the day.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>Bars in the outer margin beside the rows that changed, and in each row what it was, where a cell has room for the words.</summary>

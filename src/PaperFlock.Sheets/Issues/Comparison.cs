@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>Holds what should be in the binder against what was put into it.</summary>

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using NodaTime;
 using NodaTime.Text;
 
 namespace PaperFlock.Sheets.Issues;

@@ -1,10 +1,5 @@
 using System.Collections.Frozen;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
 using PaperFlock.Sheets.Register;
-using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Issues;
 

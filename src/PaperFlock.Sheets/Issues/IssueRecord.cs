@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What has been printed of a pack: every leaf that should be in it, with the issue it came with and all it says but for telephone numbers.</summary>

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
-using NodaTime;
 using NodaTime.Text;
 
 namespace PaperFlock.Sheets.Issues;

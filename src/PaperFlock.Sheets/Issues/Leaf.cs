@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What is put into the pack and taken out of it in one piece: a leaf with both its sides, a card, a planner with all its tiles.</summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <param name="Words">As they are, or hidden (<see cref="HiddenWords"/>) in a record.</param>

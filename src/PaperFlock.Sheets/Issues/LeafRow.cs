@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What a reader takes in as one thing: a row of a table, or a paragraph.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>Takes a sheet apart into what is put in and taken out of the pack in one piece.</summary>

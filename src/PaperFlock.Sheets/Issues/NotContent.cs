@@ -1,5 +1,3 @@
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What changes from issue to issue whatever the flock does: control lines, issue numbers, words about the last issue, room for notes.</summary>

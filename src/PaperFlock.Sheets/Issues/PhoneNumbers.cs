@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using PaperFlock.Flocks;
 
 namespace PaperFlock.Sheets.Issues;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>A row that does not say what it said, or not where it said it.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>Which rows say something else than before, found by the longest common subsequence of both, so that a row that only moved up or down is none of them.</summary>

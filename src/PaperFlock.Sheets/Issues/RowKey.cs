@@ -1,7 +1,4 @@
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
 
 namespace PaperFlock.Sheets.Issues;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Pieces;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>A row, and where on a page it has come to stand, in points from the top left corner.</summary>

@@ -1,5 +1,4 @@
 using System.Text;
-using PaperFlock.Layout.Elements;
 
 namespace PaperFlock.Sheets.Issues;
 

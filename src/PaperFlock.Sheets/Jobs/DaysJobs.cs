@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>A job as people read it: the same job of several groups on one day is one line.</summary>

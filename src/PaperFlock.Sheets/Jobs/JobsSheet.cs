@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>Every job month by month, why it is on that day, the last day it is any use, and what became of it.</summary>

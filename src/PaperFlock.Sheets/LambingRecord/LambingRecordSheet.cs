@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.LambingRecord;
 
 /// <summary>A row a ewe in the order they are expected, to fill in as they lamb.</summary>

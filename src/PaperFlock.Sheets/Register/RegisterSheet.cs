@@ -1,11 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
 using PaperFlock.Sheets.Swap;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Register;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Register;
 
 /// <summary>What the register lists.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>Two or three days a page, each with its rounds, its ewes to watch and its line for tomorrow.</summary>

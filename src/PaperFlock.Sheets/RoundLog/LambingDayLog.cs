@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>One day a page while they lamb: the rounds, then a row for each lambing, with the likeliest ewes printed in.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>A run of days that share a page of the log.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>What the log says about a day.</summary>

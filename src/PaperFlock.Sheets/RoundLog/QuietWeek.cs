@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>A whole week on one page: two or so rounds a day, and room for notes below.</summary>

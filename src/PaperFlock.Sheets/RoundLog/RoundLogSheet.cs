@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>On the clipboard: when to go, what to look for, what was found. Two pages to a leaf, which is coded by its first day.</summary>

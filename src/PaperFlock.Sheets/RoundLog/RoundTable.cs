@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>A row a round: the hour it should be walked, when it was, and what was looked at.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Stores;
 
 /// <summary>What to have in, how much of it, and by when to order it; and the lambing kit.</summary>

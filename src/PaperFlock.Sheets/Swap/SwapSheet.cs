@@ -1,10 +1,4 @@
-using System.Globalization;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Register;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
 
 namespace PaperFlock.Sheets.Swap;
 

@@ -1,9 +1,3 @@
-using System.Globalization;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>

@@ -1,10 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>

@@ -1,7 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>Nothing on the test page flows, so words that are longer than the English ones are set smaller, down to the least type of a pack.</summary>

@@ -1,7 +1,3 @@
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>Bars of 100 mm with a tick each 10 mm, one along each side of the paper, because a printer may stretch one way only.</summary>

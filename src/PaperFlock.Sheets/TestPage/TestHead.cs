@@ -1,10 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>Which side this is, and an arrow at its head: on a leaf turned on the long edge both arrows point the same way.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>Dates as they are printed: weekday, day, month in letters. Never digits for a month.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>One and many.</summary>

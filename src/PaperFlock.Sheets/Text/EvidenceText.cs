@@ -1,7 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>How it is known when a ewe, or a group, is due.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What charts, troughs, places and feeds are called, on paper and on screen.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What is odd about the rations, in words, each with its numbers and what to change.</summary>

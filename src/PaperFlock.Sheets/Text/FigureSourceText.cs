@@ -1,5 +1,3 @@
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>Where a figure comes from.</summary>

@@ -1,7 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What a job is called, why it is on its day, and what is wrong when it has none.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What the lambing curve says, for someone who does not read curves.</summary>

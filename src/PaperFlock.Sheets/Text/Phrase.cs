@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>Words among which ewes stand as ewes, so that on paper the tag of one without a name is set whole and in the mono face.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What rounds are called, and why there are so many.</summary>

@@ -1,7 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What stores are called and how they were reckoned.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets;
 
 /// <summary>What to do about a ewe before the tup, and why.</summary>

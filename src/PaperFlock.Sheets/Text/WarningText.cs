@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
-using NodaTime;
 using PaperFlock.Diagnostics;
-using PaperFlock.Flocks;
-using PaperFlock.Planning;
 
 namespace PaperFlock.Sheets;
 

@@ -1,6 +1,3 @@
-using System.Globalization;
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>

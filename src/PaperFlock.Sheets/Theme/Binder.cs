@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Turns bodies into the sides of a sheet, so that every sheet starts on the front of a leaf.</summary>

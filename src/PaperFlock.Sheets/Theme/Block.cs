@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Short ways to say what sheets say most.</summary>

@@ -1,9 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Issues;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>A bar 100 mm long, end to end of its ticks, to lay a ruler on.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>What was found at the check of teeth, toes and teats, in the words a keeper rings; null where nobody has looked.</summary>

@@ -1,7 +1,3 @@
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Columns as wide as they look best, and where a longer word stands in one as wide as that: no word is cut in two.</summary>

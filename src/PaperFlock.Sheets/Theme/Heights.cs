@@ -1,6 +1,3 @@
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>How high an element is at a width, for sheets that share out the height of a page.</summary>

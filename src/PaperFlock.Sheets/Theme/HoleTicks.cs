@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>

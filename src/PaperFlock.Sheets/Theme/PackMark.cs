@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using NodaTime;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>What tells this printing from another: holding and season, issue, and the last day it may be used.</summary>

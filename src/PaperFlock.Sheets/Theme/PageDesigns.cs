@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Pages of the binder's paper: a head, a control line at the foot, ticks where holes are punched.</summary>

@@ -1,7 +1,3 @@
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Structure;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>

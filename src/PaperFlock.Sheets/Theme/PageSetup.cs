@@ -1,8 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Pages;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>The paper of a pack, what the printer and the binder leave of it, and on which sides it is printed.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>

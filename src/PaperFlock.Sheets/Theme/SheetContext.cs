@@ -1,9 +1,3 @@
-using NodaTime;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>What every sheet of one pack shares: the plan, what is asked for, and the paper it goes on.</summary>

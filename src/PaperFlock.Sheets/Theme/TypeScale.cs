@@ -1,5 +1,3 @@
-using PaperFlock.Layout;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>A ewe in a list: her name, one more mark of hers, and her tag whole and in the mono face.</summary>

@@ -1,5 +1,3 @@
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>How large that is which is written in, in points.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Planning;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.TupAndRaddle;
 
 /// <summary>Which colour from which day, and a grid to write the day each ewe was marked.</summary>

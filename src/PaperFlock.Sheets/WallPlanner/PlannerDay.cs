@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Flocks;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.Theme;
 
 namespace PaperFlock.Sheets.WallPlanner;
 

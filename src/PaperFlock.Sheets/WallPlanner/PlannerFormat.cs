@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>Sizes of one planner: what fits the wall it hangs on.</summary>

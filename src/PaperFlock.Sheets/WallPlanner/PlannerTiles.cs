@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Layout;
-using PaperFlock.Layout.Elements;
-using PaperFlock.Layout.Pages;
-using PaperFlock.Layout.Pieces;
-using PaperFlock.Sheets.Issues;
-using PaperFlock.Sheets.Theme;
-
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>Cuts a planner into sheets of the printer's paper, with cut marks, and names, check bars and control lines along the outer edges.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>One row of the planner, as data.</summary>

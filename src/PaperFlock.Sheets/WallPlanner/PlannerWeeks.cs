@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Planning;
 using PaperFlock.Sheets.Jobs;
 
 namespace PaperFlock.Sheets.WallPlanner;

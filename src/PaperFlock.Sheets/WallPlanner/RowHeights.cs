@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>Shares out spare height among rows.</summary>

@@ -1,8 +1,3 @@
-using PaperFlock.Flocks;
-using PaperFlock.Layout;
-using PaperFlock.Sheets.Theme;
-using static PaperFlock.Layout.Units;
-
 namespace PaperFlock.Sheets.WallPlanner;
 
 /// <summary>

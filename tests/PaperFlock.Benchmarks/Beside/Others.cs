@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Benchmarks.Beside;
 
 /// <summary>Two general-purpose ways of printing the same pages, as programs of their own. `others.sh` installs them.</summary>

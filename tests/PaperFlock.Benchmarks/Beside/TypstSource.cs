@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;

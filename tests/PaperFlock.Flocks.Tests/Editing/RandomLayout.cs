@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text;
 
 namespace PaperFlock.Flocks.Tests.Editing;

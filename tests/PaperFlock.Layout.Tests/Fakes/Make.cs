@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pages;

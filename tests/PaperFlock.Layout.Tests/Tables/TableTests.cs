@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Tests.Fakes;
 using static PaperFlock.Layout.Tests.Fakes.Make;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Pages;
 using PaperFlock.Layout.Pieces;

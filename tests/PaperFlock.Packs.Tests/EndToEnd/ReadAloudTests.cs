@@ -1,4 +1,3 @@
-using System.Globalization;
 using PaperFlock.Pdf.Tests;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using System.Text.RegularExpressions;
 using PaperFlock.Flocks.Reading;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Sheets.Tests.PaperRules;
 using static PaperFlock.Layout.Units;
 

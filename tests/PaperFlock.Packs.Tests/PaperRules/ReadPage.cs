@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Sheets.Tests.PaperRules;
 
 namespace PaperFlock.Packs.Tests.PaperRules;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Tests.PaperRules;

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Planning.Tests.Dates;
 
 /// <summary>How long ewes whose matings were seen carried their lambs: the table in <c>gestation-1903.csv</c>, where its source stands.</summary>

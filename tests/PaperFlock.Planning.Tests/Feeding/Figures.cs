@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Planning.Tests.Feeding;
 
 internal static class Figures

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Pdf;

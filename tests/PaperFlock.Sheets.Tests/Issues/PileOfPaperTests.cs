@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using CsCheck;
 using NodaTime;
 using PaperFlock.Sheets.Tests.WorstCases;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Flocks;
 using static PaperFlock.Layout.Units;
 

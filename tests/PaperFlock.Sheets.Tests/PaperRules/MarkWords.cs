@@ -1,4 +1,3 @@
-
 namespace PaperFlock.Sheets.Tests.PaperRules;
 
 /// <summary>What control lines and the like say as far as it does not depend on numbers and days.</summary>

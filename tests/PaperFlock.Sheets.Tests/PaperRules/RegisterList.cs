@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PaperFlock.Sheets.Tests.PaperRules;
 
 /// <summary>The list of sheets on the first leaf, read back from where its words stand.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using NodaTime;
 using NodaTime.Text;

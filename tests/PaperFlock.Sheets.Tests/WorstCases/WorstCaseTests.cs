@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using PaperFlock.Sheets.Tests.PaperRules;
 

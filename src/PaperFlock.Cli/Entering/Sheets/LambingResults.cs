@@ -1,10 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using NodaTime;
 using NodaTime.Text;
-using PaperFlock.Flocks;
 using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;

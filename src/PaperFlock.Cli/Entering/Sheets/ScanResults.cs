@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using PaperFlock.Flocks;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;

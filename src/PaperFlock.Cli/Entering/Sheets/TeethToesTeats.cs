@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.RegularExpressions;
-using PaperFlock.Flocks;
-using PaperFlock.Packs;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;

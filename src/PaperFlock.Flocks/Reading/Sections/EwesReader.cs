@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Flocks.Reading.Yaml;
 

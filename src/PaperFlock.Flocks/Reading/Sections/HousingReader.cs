@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading.Sections;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading.Sections;

@@ -1,5 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Places;
 
 namespace PaperFlock.Flocks.Reading.Sections;

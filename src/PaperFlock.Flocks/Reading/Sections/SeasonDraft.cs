@@ -1,6 +1,3 @@
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>What could be made out of the season; a null stands for what is wrong and reported, so that nothing is checked against it.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Work that no day of the season can hold.</summary>

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using NodaTime;
 using NodaTime.Text;
 
 namespace PaperFlock.Flocks.Reading.Values;

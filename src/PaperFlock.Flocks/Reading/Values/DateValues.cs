@@ -1,6 +1,3 @@
-using System.Globalization;
-using NodaTime;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Days of the calendar and times of the day, each in one form only.</summary>

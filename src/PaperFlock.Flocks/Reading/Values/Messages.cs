@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Words used by more than one section.</summary>

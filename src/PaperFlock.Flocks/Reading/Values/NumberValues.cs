@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 
 namespace PaperFlock.Flocks.Reading.Values;
 

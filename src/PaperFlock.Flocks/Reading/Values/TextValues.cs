@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text;
-using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Values;

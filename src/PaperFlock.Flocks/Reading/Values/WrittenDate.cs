@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using NodaTime;
 
 namespace PaperFlock.Flocks.Reading.Values;
 

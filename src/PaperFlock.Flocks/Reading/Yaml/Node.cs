@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading.Yaml;
 
 /// <summary>A value of the file with its place. Every scalar is text: what it means is for whoever asks.</summary>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Flocks.Reading.Yaml;
 

@@ -1,5 +1,3 @@
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading.Yaml;
 
 /// <summary>

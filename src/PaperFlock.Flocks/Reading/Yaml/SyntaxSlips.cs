@@ -1,5 +1,3 @@
-using PaperFlock.Diagnostics;
-
 namespace PaperFlock.Flocks.Reading.Yaml;
 
 /// <summary>The usual slips that make a text no YAML, each looked for where the parser says the trouble is, or above it. Null where it is not that one.</summary>
