@@ -30,10 +30,11 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     public int? Replaces(string id) => again ? _before.GetValueOrDefault(id)?.Replaces : _before.GetValueOrDefault(id)?.Issue;
 
     /// <summary>The page with its changed rows marked.</summary>
-    public Page Marked(Page page, string code, ITextMeasurer measurer)
+    /// <param name="turned">Backs are turned round for the printer.</param>
+    public Page Marked(Page page, string code, ITextMeasurer measurer, bool turned)
     {
-        // On pages on their side rows end at the same edge of the paper on fronts and backs.
-        var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
+        // On pages on their side rows end at the same edge of the paper on fronts and backs; the end that leaves the printer last is kept clear.
+        var atRight = page.Side == PageSide.Front || (page.Paper.Width > page.Paper.Height && !turned);
         var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
         return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer) };
     }
