@@ -58,7 +58,7 @@ public static class SeasonPlanner
             Stores = stores,
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
             Housing = housing,
-            Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
+            Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest), feeding.Charts),
             Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
         };
     }

@@ -46,6 +46,9 @@ public static class FlockFileText
                {{Location(draft)}}
                time-zone: {{Yaml(draft.TimeZone)}}
              {{GridReference(draft)}}  # postcode: ZZ9 9ZZ{{To}}printed for the emergency services
+               # signal: At the top gate{{To}}where a telephone works
+               # find: Bins left of the shed door, tap inside it{{To}}for whoever is in charge; hay, hurdles and scales too
+               # sick-pen: The lean-to{{To}}where a ewe that is unwell is brought in
                # contacts:{{To}}in the order they are to be rung
                #   - {role: Keeper, name: Your name, phone: 01632 960 101}
                #   - {role: Vet, name: Your vets, phone: 01632 960 202, note: out of hours too}

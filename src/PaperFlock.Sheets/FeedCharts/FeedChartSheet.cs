@@ -7,7 +7,6 @@ internal static class FeedChartSheet
     {
         Lives = "over the bins",
         Purpose = "what goes into a trough at each feed, by the heads that stand at it",
-        IsForSitter = true,
         IsFrontsOnly = true,
         IsOneLeaf = true,
         Together = "Feed charts",

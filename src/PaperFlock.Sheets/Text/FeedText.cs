@@ -34,15 +34,16 @@ public static class FeedText
             return $"{place}, {AtFoot(lambs)}";
         }
 
-        if (trough.Kind is not { } kind)
-        {
-            return $"{place}, not in lamb";
-        }
-
-        var alike = feeding.Charts.Count(c => c.Kind == kind) == 1;
-        var number = alike ? "" : " " + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
-        return $"{place}, {Lower(Kind(kind))}{number}";
+        return trough.Kind is null ? $"{place}, not in lamb" : $"{place}, {Class(feeding.Charts.First(c => c.Code == trough.Chart), feeding)}";
     }
+
+    /// <summary>"twins"; where twins have more than one chart, "twins 3" by its number.</summary>
+    public static string Class(FeedChart chart, FeedingPlan feeding) => feeding.Charts.Count(c => c.Kind == chart.Kind) == 1
+        ? Lower(Kind(chart.Kind))
+        : $"{Lower(Kind(chart.Kind))} {chart.Number.ToString(CultureInfo.InvariantCulture)}";
+
+    /// <summary>"once", "twice", "3 times".</summary>
+    public static string Times(int feeds) => feeds switch { 1 => "once", 2 => "twice", _ => $"{feeds.ToString(CultureInfo.InvariantCulture)} times" };
 
     /// <summary>As the rounds are called.</summary>
     public static string Time(FeedTime time) => time switch

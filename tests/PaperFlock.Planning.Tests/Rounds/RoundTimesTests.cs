@@ -91,11 +91,11 @@ public class RoundTimesTests
         var flock = Sample.Flock(Sample.Ewe());
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
 
-        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null);
+        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null, []);
 
         Assert.Equal(137, days.Length);
         Assert.All(days, d => Assert.Equal(d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day("2027-02-15") ? 4 : 2, d.Times.Length));
-        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null), d => Assert.Equal(2, d.Times.Length));
+        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null, []), d => Assert.Equal(2, d.Times.Length));
     }
 
     [Theory]
@@ -106,7 +106,7 @@ public class RoundTimesTests
     {
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
 
-        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing));
+        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing), []);
 
         Assert.All(days, d => Assert.Equal(d.Date <= Sample.Day(heavyUntil) ? 4 : 2, d.Times.Length));
     }
@@ -116,7 +116,7 @@ public class RoundTimesTests
     {
         var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
 
-        Assert.Equal(RoundReason.NoneInLamb, Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null)).Why);
+        Assert.Equal(RoundReason.NoneInLamb, Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null, [])).Why);
     }
 
     private static LocalDateTime? At(string time) =>

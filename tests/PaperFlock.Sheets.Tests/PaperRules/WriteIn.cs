@@ -27,12 +27,13 @@ internal static class WriteIn
     private static bool IsTickBox(Area area) => Math.Abs(area.Width - area.Height) < 0.5;
 
     /// <summary>
-    /// Nobody writes in the cells left over at the end of a list: of the weeks on a card's front, of the ewes that go into a pen, and
+    /// Nobody writes in the cells left over at the end of a list: of the weeks on a card's front, of the ewes that go into a pen, of ewes of whom there is nothing to remark, and
     /// where the register has said of all cards at once where they live.
     /// </summary>
     private static bool IsLeftOver(SideInPack side, Area cell) => side.Sheet.Kind switch
     {
         "cards" => side.IsFront,
+        "handover" => side.Ink.Words.Any(w => w.IsMono && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         "housing" => true,
         "register" => side.Ink.Words.Any(w => w.IsMono && w.Text.StartsWith("CARD ", StringComparison.Ordinal) && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         _ => false,
