@@ -4,7 +4,7 @@ namespace PaperFlock.Packs.Explain;
 internal static class JobExplainer
 {
     public static Explanation Of(Job job, SeasonPlan plan) => Explanation.Of(
-        $"{JobText.Named(job, plan.Flock)}: {ScreenText.JobDay(job)}",
+        $"{JobText.Title(job, plan.Flock)}: {ScreenText.JobDay(job)}",
         [
             ("trouble", JobText.Trouble(job)),
             ("why", JobText.Why(job, plan)),

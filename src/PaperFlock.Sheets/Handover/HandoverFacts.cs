@@ -58,9 +58,9 @@ internal sealed record HandoverFacts(ImmutableArray<string> Different, Immutable
     {
         ImmutableArray<string> lines =
         [
-            .. JobLine.Of(plan)
+            .. JobLine.Of(plan, plan.Jobs)
                 .Where(e => e.Job.Date is { } d && d >= away.From && d <= away.To)
-                .Select(e => $"{DateText.Short(e.Job.ShownOn)}: {e.Title}{(e.Groups.Length > 0 ? $" · {e.Groups}" : "")}."),
+                .Select(e => $"{DateText.Short(e.Job.ShownOn)}: {e.Title}."),
         ];
         return lines.IsEmpty ? ["None beyond the rounds and the feeding."] : lines;
     }
