@@ -5,13 +5,13 @@ using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhoLambsWhen;
 
 namespace PaperFlock.Sheets;
 
@@ -25,6 +25,7 @@ public static class PackSheets
         HandoverSheet.Definition,
         CallSheetMaker.Definition,
         WallPlannerSheet.Definition,
+        DueSheet.Definition,
         JobsSheet.Definition,
         BeforeTheTupSheet.Definition,
         TupAndRaddleSheet.Definition,
@@ -33,7 +34,6 @@ public static class PackSheets
         StoresSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
-        LambingRecordSheet.Definition,
         EweCardSheet.Definition,
     ];
 

@@ -56,7 +56,7 @@ public static class FlockFileText
 
              print:
                paper: {{(letter ? "Letter" : "A4")}}{{To}}A4 or Letter: what the printer holds
-               planner: {{(letter ? "Tabloid" : "A3")}}{{To}}the wall planner; larger than the paper, so it comes as tiles to glue
+               # planner: {{(letter ? "Tabloid" : "A3")}}{{To}}one more wall planner, for a printer that takes larger paper
                binding: {{(letter ? "three-hole" : "two-hole")}}{{To}}two-hole, three-hole, four-hole or none
                # duplex: single-sided{{To}}for a printer that cannot turn the paper; else long-edge or short-edge
                # units: {{(draft.CountryCode == "GB" ? "both" : "imperial")}}{{To}}metric, imperial or both

@@ -16,7 +16,7 @@ internal static class WriteIn
         }
 
         var outOfDoors = side.IsCards || side.Sheet.Use == SheetUse.Clipboard;
-        var least = Mm(side.Print.Gloves ? 11 : outOfDoors ? 9 : 7) - Allowed;
+        var least = Mm(side.IsDue ? 7 : side.Print.Gloves ? 11 : outOfDoors ? 9 : 7) - Allowed;
         var control = side.Ink.Words.Where(side.IsControlLine).ToArray();
         return Cells(side.Ink).Where(c => c.Width > Mm(10) && !IsTickBox(c) && !IsLeftOver(side, c))
             .Concat(Strips(side.Ink).Where(s => !control.Any(c => c.All.Top > s.Top && c.All.Top < s.Bottom + 12)))
@@ -35,6 +35,8 @@ internal static class WriteIn
         "cards" => side.IsFront,
         "handover" => side.Ink.Words.Any(w => w.IsMono && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         "housing" => true,
+        // Days of the chart are not written in.
+        "due" => side.Ink.Words.Single(w => w.Text == "lambed").Core.Left - 30 > cell.Left,
         "register" => side.Ink.Words.Any(w => w.IsMono && w.Text.StartsWith("CARD ", StringComparison.Ordinal) && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         _ => false,
     };
