@@ -495,6 +495,11 @@ internal static class FlockMessages
         $"heavy ewes get {Number(heavy)} rounds a day, and others {Number(normal)}",
         isGiven ? $"write `{{normal: {Number(heavy)}, heavy: {Number(normal)}}}`, if that is what you mean" : $"add `heavy: {Number(normal)}`, or more");
 
+    public static Diagnostic FewerLambingRounds(SourceSpan at, int heavy, int lambing) => Warning(
+        FlockCodes.FewerHeavyRounds, at,
+        $"ewes that may lamb get {Number(lambing)} rounds a day, and before that {Number(heavy)}",
+        $"write `lambing: {Number(heavy)}`, or more: most lambs come outside the middle of the day");
+
     public static Diagnostic NoFreeDay(SourceSpan at, LocalDate from, LocalDate to) => Warning(
         FlockCodes.NoFreeDay, at,
         $"there is no day for any job: from {Day(from)} to {Day(to)} you are away on every free day",

@@ -26,22 +26,24 @@ public static class FeedText
     };
 
     /// <summary>"North bay, twins"; where twins have more than one chart, "North bay, twins 3" by its number.</summary>
-    public static string Trough(Trough trough, FeedingPlan feeding)
+    public static string Trough(Trough trough, FeedingPlan feeding) => $"{Place(trough.Place)}, {Class(trough, feeding)}";
+
+    /// <summary>"twins"; where twins have more than one chart, "twins 3" by its number.</summary>
+    public static string Class(Trough trough, FeedingPlan feeding)
     {
-        var place = Place(trough.Place);
         if (trough.LambsAtFoot is { } lambs)
         {
-            return $"{place}, {AtFoot(lambs)}";
+            return AtFoot(lambs);
         }
 
         if (trough.Kind is not { } kind)
         {
-            return $"{place}, not in lamb";
+            return "not in lamb";
         }
 
         var alike = feeding.Charts.Count(c => c.Kind == kind) == 1;
-        var number = alike ? "" : " " + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
-        return $"{place}, {Lower(Kind(kind))}{number}";
+        var number = alike ? "" : "\u00a0" + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
+        return Lower(Kind(kind)) + number;
     }
 
     /// <summary>As the rounds are called.</summary>

@@ -38,7 +38,7 @@ internal static class Rules
             "Own rule: “fit to page” moves hole ticks, tiles and cards (rasterbator.pics, “Actual Size vs Fit to Page”)", Marks.WithoutCheckBar),
         new("Tick boxes 8 mm for gloves; else 6 mm out of doors, 5 mm at the table",
             "Own rule within the 4 to 10 mm of LightComp Tests Checker, “Frames”", Marks.TickBoxesTooSmall),
-        new("Empty cells and ruled lines to write on are 11 mm high for gloves; else 9 mm out of doors, 7 mm at the table",
+        new("Empty cells and ruled lines to write on are 11 mm high for gloves, on the round log 10 mm; else 9 mm out of doors, 7 mm at the table",
             "Own rule, from the 8.5 mm row of forms practice (three lines to the inch) and the 7.1 mm of college ruled paper, with more for a cold or gloved hand", WriteIn.TooLow),
         new("No text on a tile lies across the line it is cut on", "Own rule; Adobe Acrobat 8 help, “Print an oversized document”: cut marks within an overlap", Tiles.TextAcrossACut),
     ];
