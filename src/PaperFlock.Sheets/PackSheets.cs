@@ -1,6 +1,5 @@
 using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
-using PaperFlock.Sheets.Cautions;
 using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Handover;
@@ -36,7 +35,6 @@ public static class PackSheets
         RoundLogSheet.Definition,
         LambingRecordSheet.Definition,
         EweCardSheet.Definition,
-        CautionsSheet.Definition,
     ];
 
     /// <summary>The one that is pinned up as a poster.</summary>

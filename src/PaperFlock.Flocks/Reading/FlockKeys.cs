@@ -48,6 +48,9 @@ internal static class FlockKeys
         Must("time-zone", Zone, "the time kept there", "Europe/London"),
         May("grid-reference", Text(), null, "printed for the emergency services"),
         May("postcode", Text(TextValues.LongestTag), null, "printed for the emergency services"),
+        May("find", Text(TextValues.LongestTitle * 2), null, "where bins, tap, hay, hurdles and scales are, for whoever is in charge"),
+        May("signal", Text(TextValues.LongestTitle), null, "where a telephone has a signal"),
+        May("sick-pen", Text(), null, "where a ewe that is unwell is brought in, out of the weather"),
         May("contacts", ListOf(Section("holding.contacts[]")), null, "who to ring, in order"),
     ]);
 

@@ -22,20 +22,8 @@ internal static class ReckonerTable
     public static ImmutableArray<FeedRow> Shown(SheetContext context, FeedChart chart)
     {
         var plan = context.Plan;
-        var steps = new List<FeedRow>();
-        foreach (var row in chart.Rows.SkipWhile(r => r.FedAt.IsEmpty))
-        {
-            if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
-            {
-                steps[^1] = steps[^1] with { To = row.To };
-            }
-            else
-            {
-                steps.Add(row);
-            }
-        }
-
-        return [.. steps.Where((r, i) => i + 1 == steps.Count || plan.AsOf > plan.To || r.To >= plan.AsOf)];
+        ImmutableArray<FeedRow> steps = [.. chart.Steps.SkipWhile(r => r.FedAt.IsEmpty)];
+        return [.. steps.Where((r, i) => i + 1 == steps.Length || plan.AsOf > plan.To || r.To >= plan.AsOf)];
     }
 
     public static Table Of(SheetContext context, FeedChart chart, double rowHeight)
@@ -48,7 +36,7 @@ internal static class ReckonerTable
     }
 
     /// <summary>From all of them down to 1; 0 stands for each ewe.</summary>
-    private static ImmutableArray<int> HeadsAcross(int most) => most <= MostColumns
+    internal static ImmutableArray<int> HeadsAcross(int most) => most <= MostColumns
         ? [.. Enumerable.Range(1, most).Reverse()]
         : [.. Enumerable.Range(most - ManyColumns + 1, ManyColumns).Reverse(), 0];
 
@@ -106,7 +94,7 @@ internal static class ReckonerTable
     }
 
     private static string Amount(SheetContext context, FeedRow row, int heads) =>
-        context.Amounts.PlainFigure(row.KgPerFeedByHeads[Math.Max(1, heads) - 1]);
+        context.Amounts.ForHeads(row, Math.Max(1, heads));
 
     /// <summary>As large as the row and the narrowest column allow.</summary>
     private static TextStyle Figure(SheetContext context, List<string> amounts, double rowHeight, int columns)

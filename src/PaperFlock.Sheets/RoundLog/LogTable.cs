@@ -33,7 +33,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private double Amount => AmountWidth(context);
 
-    private static double AmountWidth(SheetContext context) => Math.Max(Mm(11), context.Measurer.WidthOf(context.Amounts.FeedUnit, Unit) + 5);
+    private static double AmountWidth(SheetContext context) => Math.Max(Mm(11), context.Measurer.WidthOf(context.Amounts.AtFeedMark, Unit) + 5);
 
     /// <summary>The least that each column takes, all its boxes together.</summary>
     private static ImmutableArray<double> Widths(SheetContext context, ImmutableArray<LogColumn> columns)
@@ -147,7 +147,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             Padding: Edges.Of(1, 0.5));
     }
 
-    private TableCell AmountCell() => new(Block.Text(context.Amounts.FeedUnit, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
+    private TableCell AmountCell() => new(Block.Text(context.Amounts.AtFeedMark, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
 
     private static TableCell Name(string words) => new(Block.Text(words, TypeScale.BodyBold, leading: 1.05), Padding: Edges.Of(4, 1));
 

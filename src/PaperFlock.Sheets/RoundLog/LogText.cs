@@ -19,11 +19,12 @@ internal static class LogText
     /// <summary>Whom to ring, and how it is filled in.</summary>
     public static Text Lead(SheetContext context)
     {
-        var numbers = $"{Number(context, "Keeper")} \u00b7 {Number(context, "Vet")}.";
+        var flock = context.Flock;
+        var numbers = $"{People.Keeper(flock)} {People.Phone(flock, c => People.IsKeeper(c, flock))} \u00b7 vet {People.Phone(flock, People.IsVet)}.";
         return new Text(
             [
                 new Run(numbers, TypeScale.BodyBold),
-                new Run($" Count every place. At a feed write the heads and the {context.Amounts.FeedUnitInFull} for all of them. Not so? Circle the box and say why. On her back? Roll her onto her feet, hold her till she stands, look again soon.", TypeScale.Body),
+                new Run($" Count every place. At a feed write the heads and the {context.Amounts.AtFeedUnit} for all of them. Not so? Circle the box and say why. On her back? Roll her onto her feet, hold her till she stands, look again soon.", TypeScale.Body),
             ],
             Leading: 1.15);
     }
@@ -44,11 +45,4 @@ internal static class LogText
 
     /// <summary>Rounds at which somebody is fed say so.</summary>
     public static string Round(Round round, bool fed) => fed ? "feed" : round.Part == PartOfDay.Night ? "night" : "look";
-
-    private static string Number(SheetContext context, string role)
-    {
-        var contact = context.Flock.Holding.Contacts.FirstOrDefault(c => c.Role.Equals(role, StringComparison.OrdinalIgnoreCase) && c.Phone is not null);
-        var name = role == "Keeper" && (contact?.Name ?? context.Flock.Holding.Keeper) is { } keeper ? keeper.Split(' ')[0] : role;
-        return $"{name} {contact?.Phone?.Replace(' ', '\u00a0') ?? "__________________"}";
-    }
 }

@@ -37,7 +37,7 @@ public class RoundTimesTests
     }
 
     [Theory]
-    [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 12:10 Midday, 14:20 Afternoon, 16:40 Dusk, 21:00 Late")]
+    [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 09:40 Morning, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
     [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
     // Ten minutes hold no round between, and none is walked twice.
     [InlineData(5, "07:53", "08:00", "07:50 FirstLight, 08:00 Late")]
