@@ -6,13 +6,13 @@ using PaperFlock.Sheets.Given;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhoLambsWhen;
 
 namespace PaperFlock.Sheets;
 
@@ -26,6 +26,7 @@ public static class PackSheets
         HandoverSheet.Definition,
         CallSheetMaker.Definition,
         WallPlannerSheet.Definition,
+        DueSheet.Definition,
         JobsSheet.Definition,
         BeforeTheTupSheet.Definition,
         TupAndRaddleSheet.Definition,
@@ -35,7 +36,6 @@ public static class PackSheets
         GivenSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
-        LambingRecordSheet.Definition,
         EweCardSheet.Definition,
     ];
 

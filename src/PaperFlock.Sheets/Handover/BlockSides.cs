@@ -6,6 +6,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
 {
     private const double Gap = 6;
     private const int MostColumns = 3;
+    private static readonly double Paragraph = Mm(60);
 
     /// <param name="notes">Paragraphs for the room that blocks leave.</param>
     /// <param name="last">Across the whole width below them; null for nothing.</param>
@@ -65,18 +66,13 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
 
         public Element? Last { get; set; }
 
-        public bool IsWideEnough => _least.Sum() <= Inner;
+        public bool IsWideEnough => Needed.Sum() <= Inner;
 
-        /// <summary>What each needs, and a share of what is left over.</summary>
-        public double[] Widths
-        {
-            get
-            {
-                var least = _least.Select(l => l > 0 ? l : Inner / columns / 2).ToArray();
-                var spare = Inner - least.Sum();
-                return [.. least.Select(l => l + (spare / columns))];
-            }
-        }
+        /// <summary>What each column needs, and a share of what is left over.</summary>
+        public double[] Widths => [.. Needed.Select(l => l + ((Inner - Needed.Sum()) / columns))];
+
+        /// <summary>A column with no block in it is for paragraphs.</summary>
+        private double[] Needed => [.. _least.Select(l => l > 0 ? l : Paragraph)];
 
         private double Inner => width - (Gap * (columns - 1));
 

@@ -18,48 +18,47 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     /// <returns>One for each side.</returns>
     public IEnumerable<Element> Sides(double room)
     {
-        var ewes = context.Plan.Ewes.Where(e => Company.StayOn(context.Plan, e.Ewe, away.From).Place.Kind != PlaceKind.Gone)
-            .OrderBy(e => e.Ewe.CallName, StringComparer.OrdinalIgnoreCase).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal).Select(Row).ToList();
-        var head = Heights.Of(Table([]) with { Body = [new TableRow([Block.Blank(5)])] }, Half, context);
-        while (ewes.Count > 0)
+        List<(TableRow Row, double High)> rows =
+        [
+            .. context.Plan.Ewes.Where(e => Company.StayOn(context.Plan, e.Ewe, away.From).Place.Kind != PlaceKind.Gone)
+                .OrderBy(e => e.Ewe.CallName, StringComparer.OrdinalIgnoreCase).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
+                .Select(Row).Select(r => (r, Heights.Of(Table([r]) with { Head = [] }, Half, context))),
+        ];
+        var left = room - Heights.Of(Table([]) with { Body = [new TableRow([Block.Blank(Captions.Length)])] }, Half, context);
+        while (rows.Count > 0)
         {
-            var all = Fitting(ewes, 0, room - head);
-            var taken = all + Fitting(ewes, all, room - head);
-
-            // What is left is shared out between the columns.
-            if (taken == ewes.Count)
+            var first = Fitting(rows, left);
+            var taken = first + Fitting(rows[first..], left);
+            if (taken == rows.Count)
             {
-                for (all = (taken + 1) / 2; all < taken && Fitting(ewes, all, High(ewes.Take(all))) < taken - all; all++)
-                {
-                }
+                first = Enumerable.Range(1, taken).MinBy(n => Math.Max(rows[..n].Sum(r => r.High), rows[n..].Sum(r => r.High)));
             }
 
-            yield return new Row([Cell(ewes[..all]), Cell(ewes[all..taken])], Gap);
-            ewes.RemoveRange(0, taken);
+            yield return new Row([Cell(rows[..first]), Cell(rows[first..taken])], Gap);
+            rows.RemoveRange(0, taken);
         }
     }
 
-    private RowCell Cell(List<TableRow> rows) => new(Track.Share(), rows.Count == 0 ? Block.Gap(1) : Table([.. rows]));
+    private RowCell Cell(List<(TableRow Row, double High)> rows) => new(Track.Share(), rows.Count == 0 ? Block.Gap(1) : Table([.. rows.Select(r => r.Row)]));
 
-    private int Fitting(List<TableRow> rows, int from, double room)
+    /// <summary>How many from the first on; one at least.</summary>
+    private static int Fitting(List<(TableRow Row, double High)> rows, double room)
     {
-        var taken = from;
-        for (var used = 0.0; taken < rows.Count && (used += High([rows[taken]])) <= room; taken++)
+        var taken = 0;
+        for (var used = 0.0; taken < rows.Count && (used += rows[taken].High) <= room; taken++)
         {
         }
 
-        return Math.Max(taken - from, from == 0 ? 1 : 0);
+        return Math.Max(taken, Math.Min(1, rows.Count));
     }
-
-    private double High(IEnumerable<TableRow> rows) => rows.Sum(r => Heights.Of(Table([r]) with { Head = [] }, Half, context));
 
     private Table Table(ImmutableArray<TableRow> rows) => new(
         [
-            Track.Share(1.35),
+            context.Columns.Fit(Mm(31), TypeScale.Tag, 7, context.Plan.Ewes.Where(e => e.Ewe.Name is null).Select(e => e.Ewe.Tag.Replace(' ', '\u00a0'))),
             context.Columns.Fit(Mm(14), TagEnd, 7, _codes.Values.Select(Ends)),
             Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
             context.Columns.FitDays(Mm(20), TypeScale.Body),
-            Track.Share(1.9),
+            Track.Share(),
         ],
         [new TableRow([.. Captions.Select(w => new TableCell(Block.Text(w, Small), Padding: Padding))])],
         rows)
@@ -70,13 +69,13 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
         var here = Company.StayOn(context.Plan, ewe.Ewe, away.From);
         var due = ewe.Standing switch
         {
-            Standing.Lambed => $"lambed {DateText.DayMonth(ewe.Ewe.Lambed!.Value)}",
+            Standing.Lambed => "lambed",
             _ when ewe.Due is { } day => DateText.Short(day.Likely),
             _ => "not in lamb",
         };
         return new TableRow(
             [
-                new TableCell(new Text([Who.Called(ewe.Ewe, TypeScale.BodyBold), new Run(EweNames.Dots(ewe), TypeScale.BodyBold)], Leading: 1.05), Padding: Padding),
+                new TableCell(EweNames.Said(ewe, TypeScale.BodyBold), Padding: Padding),
                 new TableCell(new Text([new Run(Ends(_codes[ewe.Ewe.Tag]), TagEnd, Whole: true)]), Padding: Padding),
                 new TableCell(Block.Text(FeedText.Place(here.Place), TypeScale.Body, leading: 1.05), Padding: Padding),
                 new TableCell(Block.Text(due, TypeScale.Body, leading: 1.05), Padding: Padding),
@@ -90,9 +89,14 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     {
         var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > away.From && s.From <= away.To && s.Place != here.Place)
             .Select(s => $"{FeedText.Place(s.Place)} from {DateText.Short(s.From)}").ToList();
+        if (ewe.Ewe.Lambed is { } lambed)
+        {
+            remarks.Insert(0, $"on {DateText.Short(lambed)}");
+        }
+
         if (ewe.Due is { } due && due.Earliest <= away.To && due.Latest >= away.From)
         {
-            remarks.Add(due.Earliest <= away.From ? "may lamb now" : $"may lamb from {DateText.Short(due.Earliest)}");
+            remarks.Add(due.Earliest <= away.From ? "may lamb now" : $"due from {DateText.Short(due.Earliest)}");
         }
 
         if (ewe.Ewe.Note is { } note)

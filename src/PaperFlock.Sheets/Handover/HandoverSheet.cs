@@ -32,7 +32,7 @@ internal static class HandoverSheet
         var title = Title(context, away);
         var parts = StayPart.Of(context.Plan, away.From, away.To).ToList();
         var shown = parts.Where(p => p.To >= context.Plan.AsOf).DefaultIfEmpty(parts[^1]).ToList();
-        var head = Head(context, code, title, shown[0]);
+        var head = Head(context, away, code, title, shown[0]);
         var later = Titled(context, code, title, TypeScale.Heading, null);
         var body = context.Page.SidewaysBody;
         var foot = Heights.Of(PageDesigns.ControlLine(context, code, body.Width), body.Width, context) + (2 * PageSetup.SidewaysGap) + 1;
@@ -55,13 +55,14 @@ internal static class HandoverSheet
     }
 
     /// <summary>Whom to ring, and the rounds of the first days.</summary>
-    private static Column Head(SheetContext context, string code, string title, StayPart first)
+    private static Column Head(SheetContext context, Absence away, string code, string title, StayPart first)
     {
         var flock = context.Flock;
         var keeper = People.Keeper(flock);
         var (bold, plain) = (Block.Bold(TypeScale.Lead), TypeScale.Lead);
         var numbers = new Text(
             [
+                .. away.Sitter is null ? new[] { new Run("in charge __________   ", plain) } : [],
                 new Run($"{char.ToUpperInvariant(keeper[0])}{keeper[1..]} ", bold),
                 new Run($"{People.Phone(flock, c => People.IsKeeper(c, flock))}   ", plain),
                 new Run("Vet ", bold),
@@ -91,8 +92,8 @@ internal static class HandoverSheet
         var lead = Lead(context, part, isFirst);
         var saysTimes = !RoundsOfDay.AreAlike(part);
         var blocks = part.Companies.SelectMany(c => TroughBlock.Of(context, part, c, width, saysTimes)).ToList();
-        var sides = new BlockSides(context, width, (room.First - Heights.Of(lead, width, context) - 4, room.Later)).Of(blocks, HandoverNotes.Of(context, part, isFirst), LambingPens.Of(context));
-        return sides.Select((s, i) => i == 0 ? Block.Column(4, lead, s) : s);
+        var sides = new BlockSides(context, width, (room.First - Heights.Of(lead, width, context) - 6, room.Later)).Of(blocks, HandoverNotes.Of(context, part, isFirst), LambingPens.Of(context));
+        return sides.Select((s, i) => i > 0 && i < sides.Length - 1 ? s : Block.Column(6, [.. i == 0 ? new[] { lead } : [], s, .. i == sides.Length - 1 ? new[] { Block.Notes(context.WriteIn.TableRow) } : Array.Empty<Element>()]));
     }
 
     /// <summary>The rounds, how many there are, and how a block is read.</summary>
@@ -108,9 +109,8 @@ internal static class HandoverSheet
                     ?
                     [
                         new Run("Count the heads at each trough, read across: ", TypeScale.BodyBold),
-                        new Run($"{context.Amounts.AtFeedUnit} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
+                        new Run($"{(context.Flock.Feeds.Scales ? "" : "level ")}{context.Amounts.AtFeedUnit} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
                         new Run("all of them together, this feed.", TypeScale.BodyBold),
-                        new Run(context.Flock.Feeds.Scales ? "" : " Level scoops.", TypeScale.Body),
                         new Run(" Strike off who leaves.", TypeScale.Body),
                     ]
                     : new[] { new Run("Nobody gets concentrate in these days.", TypeScale.Body) },

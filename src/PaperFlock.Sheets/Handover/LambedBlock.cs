@@ -3,10 +3,13 @@ namespace PaperFlock.Sheets.Handover;
 /// <summary>Ewes with lambs: each with the day she lambed, from which her mornings are counted, and where she goes meanwhile.</summary>
 internal static class LambedBlock
 {
-    public static Column Lines(SheetContext context, StayPart part, Company company, EweNames names) => new(
+    /// <summary>More are in a block of their own.</summary>
+    public const int Most = 8;
+
+    public static Column Lines(SheetContext context, StayPart part, IEnumerable<EwePlan> ewes, EweNames names) => new(
         [
             Block.Text($"Each by {FeedCodes.Lambed} overleaf.", TypeScale.Body),
-            .. company.Ewes.Select(e => names.Line(Said(context, part, e)) with { About = RowKey.Of(e.Ewe) }),
+            .. ewes.Select(e => names.Line(Said(context, part, e)) with { About = RowKey.Of(e.Ewe) }),
         ],
         2);
 

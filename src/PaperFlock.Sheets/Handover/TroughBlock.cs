@@ -7,6 +7,7 @@ namespace PaperFlock.Sheets.Handover;
 internal sealed record TroughBlock(double Least, Element Content)
 {
     private const double Inside = 3.5;
+    private const double Frame = (2 * Inside) + (2 * Lines.Box) + 1;
     private const double Apart = 4;
     private static readonly double RowHeight = Mm(7.2);
     private static readonly TextStyle Heads = new(Face.TextBold, 13);
@@ -17,40 +18,39 @@ internal sealed record TroughBlock(double Least, Element Content)
     /// <param name="saysTimes">Not all troughs are fed at the same rounds.</param>
     public static IEnumerable<TroughBlock> Of(SheetContext context, StayPart part, Company company, double width, bool saysTimes)
     {
-        var names = new EweNames(context);
+        var names = new EweNames(context, company.Ewes);
         var feeds = company.Feeds(part.From, part.To);
-        var one = names.WidthFor(company.Ewes);
-        var title = Title(context, company);
         if (company.WithLambs)
         {
-            return [Boxed(Mm(84), Top(context, title, company.Ewes.Length), LambedBlock.Lines(context, part, company, names))];
+            return company.Ewes.Chunk(LambedBlock.Most).Select((ewes, i) => Boxed(Mm(84), Top(context, company, i == 0), LambedBlock.Lines(context, part, ewes, names)));
         }
 
         if (feeds.All(f => f.FedAt.IsEmpty))
         {
-            return Listed(context, title, company, 0, one, width);
+            return Listed(context, company, 0, names, width);
         }
 
-        var table = company.Ewes.Length <= 2 ? ByName(context, part, company, feeds, one, saysTimes) : ByHeads(context, part, company, feeds, saysTimes);
-        var tableWidth = table.Columns.Sum(c => c.Points);
         if (company.Ewes.Length <= 2)
         {
-            return [Boxed(Math.Max(tableWidth, Mm(70)), Top(context, title, company.Ewes.Length), table)];
+            var byName = ByName(context, part, company, feeds, names, saysTimes);
+            return [Boxed(Math.Max(byName.Columns.Sum(c => c.Points), Mm(70)), Top(context, company), byName)];
         }
 
-        var room = width - tableWidth - (2 * Inside) - Apart - 8;
-        var columns = EweNames.Columns(company.Ewes.Length, one, room);
-        var here = company.Ewes.Take(EweNames.Most(columns)).ToList();
+        const double rule = 8;
+        var table = ByHeads(context, part, company, feeds, saysTimes);
+        var tableWidth = table.Columns.Sum(c => c.Points);
+        var columns = names.Columns(company.Ewes.Length, width - tableWidth - Frame - Apart - rule);
+        var here = company.Ewes.Take(columns * names.Rows).ToList();
         var beside = new Row(
             [
                 new RowCell(Track.Fixed(tableWidth), table),
-                new RowCell(Track.Share(), new Box(names.Of(here, one, columns), new Edges(6, 0, 0, 0), Lines.Section, Sides.Left)),
+                new RowCell(Track.Share(), new Box(names.Of(here, columns), new Edges(rule - Lines.Section, 0, 0, 0), Lines.Section, Sides.Left)),
             ],
             Apart);
         return
         [
-            Boxed(tableWidth + Apart + 8 + (columns * one), Top(context, title, company.Ewes.Length), beside),
-            .. company.Ewes.Length > here.Count ? Listed(context, title, company, here.Count, one, width) : [],
+            Boxed(tableWidth + Apart + rule + (columns * names.Width), Top(context, company), beside),
+            .. Listed(context, company, here.Count, names, width),
         ];
     }
 
@@ -65,7 +65,7 @@ internal sealed record TroughBlock(double Least, Element Content)
             new TableCell(Block.Text(first, Small, TextAlign.Centre), Padding: Edges.Of(1, 1)),
             .. feeds.Select((f, i) => new TableCell(
                 Block.Text(
-                    string.Join('\n', new[] { feeds.Length == 1 ? context.Amounts.AtFeedUnit : i == 0 ? $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", saysTimes ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
+                    string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", saysTimes ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
                     i == Longest(part, feeds) ? Block.Bold(Small) : Small, TextAlign.Centre, 1.05),
                 Padding: Edges.Of(1, 1))),
             .. last is null ? Array.Empty<TableCell>() : [new TableCell(Block.Text(last, Small, TextAlign.Centre), Padding: Edges.Of(1, 1))],
@@ -90,12 +90,12 @@ internal sealed record TroughBlock(double Least, Element Content)
     }
 
     /// <summary>One or two: her name and her feed, for a misread row would be a whole ewe's.</summary>
-    private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, double one, bool saysTimes) => new(
-        [Track.Fixed(one + 14), .. Amounts(context, feeds)],
+    private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, EweNames names, bool saysTimes) => new(
+        [Track.Fixed(names.Width + 14), .. Amounts(context, feeds)],
         [Head(context, part, "", null, feeds, saysTimes)],
         [
             .. company.Ewes.Length == 2 ? [Row(context, part, company, Block.Text("both", TypeScale.BodyBold), "both", 2, feeds)] : Array.Empty<TableRow>(),
-            .. company.Ewes.Select(e => Row(context, part, company, new EweNames(context).Line(EweNames.Said(e)), e.Ewe.CallName, 1, feeds)),
+            .. company.Ewes.Select(e => Row(context, part, company, names.Line(EweNames.Said(e)), e.Ewe.CallName, 1, feeds)),
         ])
     { RowHeaders = true };
 
@@ -119,36 +119,38 @@ internal sealed record TroughBlock(double Least, Element Content)
     private static string Word(int heads) => heads == 0 ? "each" : heads.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Names alone: of ewes that get no concentrate, or more of a trough whose block holds no more.</summary>
-    private static IEnumerable<TroughBlock> Listed(SheetContext context, (string Place, string Who) title, Company company, int from, double one, double width)
+    private static IEnumerable<TroughBlock> Listed(SheetContext context, Company company, int from, EweNames names, double width)
     {
-        var names = new EweNames(context);
-        var most = Math.Max(1, (int)((width - (2 * Inside)) / one));
-        foreach (var chunk in company.Ewes.Skip(from).Chunk(EweNames.Most(most)))
+        var most = Math.Max(1, (int)((width - Frame) / names.Width));
+        return company.Ewes.Skip(from).Chunk(most * names.Rows).Select((ewes, i) =>
         {
-            var columns = Math.Min(most, chunk.Length <= 8 ? 2 : Math.Max(3, EweNames.Columns(chunk.Length, one, width)));
-            yield return Boxed(
-                Math.Max(columns * one, Mm(70)),
-                from == 0 && chunk[0] == company.Ewes[0] ? Top(context, title, company.Ewes.Length) : Named(title, ", more of them"),
-                names.Of(chunk, one, columns));
-        }
+            var columns = Math.Min(most, ewes.Length <= 8 ? 2 : Math.Max(3, names.Columns(ewes.Length, width)));
+            return Boxed(Math.Max(columns * names.Width, Mm(70)), Top(context, company, from + i == 0), names.Of(ewes, columns));
+        });
     }
 
     private static TroughBlock Boxed(double inside, params ImmutableArray<Element> parts) =>
-        new(inside + (2 * Inside) + (2 * Lines.Box) + 1, new Box(Block.Column(2, parts), Edges.Of(Inside, 3), Lines.Box));
+        new(inside + Frame, new Box(Block.Column(2, parts), Edges.Of(Inside, 3), Lines.Box));
 
-    private static Row Top(SheetContext context, (string Place, string Who) title, int count)
+    /// <summary>What the block is called, how many there are, and room for how many there are now.</summary>
+    /// <param name="isFirst">Not one that goes on with the names of the block before.</param>
+    private static Element Top(SheetContext context, Company company, bool isFirst = true)
     {
-        var figure = count.ToString(CultureInfo.InvariantCulture);
+        var (place, who) = Title(context, company);
+        var named = new Text([new Run(place, TypeScale.Heading), new Run($" {who}{(isFirst ? "" : ", more of them")}", TypeScale.Body)], Leading: 1.05) { Tag = StructureTag.Heading(2) };
+        if (!isFirst)
+        {
+            return named;
+        }
+
+        var figure = company.Ewes.Length.ToString(CultureInfo.InvariantCulture);
         var style = TypeScale.Cap(Face.TextBold, 6);
         return new Row(
             [
-                new RowCell(Track.Share(), Named(title, ""), VerticalAlign.Middle),
+                new RowCell(Track.Share(), named, VerticalAlign.Middle),
                 new RowCell(Track.Fixed(context.Measurer.WidthOf(figure, style) + 1), Block.Text(figure, style, leading: 1), VerticalAlign.Middle),
                 new RowCell(Track.Fixed(Mm(20)), Block.Text("now\u00a0_____", TypeScale.Body), VerticalAlign.Bottom),
             ],
             6);
     }
-
-    private static Text Named((string Place, string Who) title, string more) =>
-        new([new Run(title.Place, TypeScale.Heading), new Run($" {title.Who}{more}", TypeScale.Body)], Leading: 1.05) { Tag = StructureTag.Heading(2) };
 }

@@ -46,11 +46,8 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>
     public Piece MarkedCard(Piece card, string id, ITextMeasurer measurer) => Marked(card, id, -LeftOfCard, measurer);
 
-    /// <summary>A planner that is cut into tiles: its bars stand inside it.</summary>
-    public Piece MarkedPoster(Piece poster, string id, ITextMeasurer measurer) => Marked(poster, id, null, measurer);
-
     private static string IdOf(string code, PageNumber page) => Leaves.Id(code, PackSheets.OfCode(code)?.IsOneLeaf == true ? 1 : Leaves.FirstPage(page));
 
-    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer) =>
+    private Piece Marked(Piece piece, string id, double barAt, ITextMeasurer measurer) =>
         marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
 }

@@ -9,7 +9,7 @@ internal static class LogText
     public const string Saw = "which ewe, what you saw and did";
 
     /// <summary>A lambing is written down where her lambs are counted; here it is only said.</summary>
-    public const string Lambed = "lambed: write it on DUE and her card too";
+    public static readonly string Lambed = $"lambed: write it on {WhoLambsWhen.DueSheet.Definition.Code} and her card too";
 
     /// <summary>"Rounds, Sun 27 to Wed 30 Dec".</summary>
     public static string Title(LocalDate from, LocalDate to) => from == to ? $"Rounds, {DateText.Short(from)}"

@@ -28,6 +28,9 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
     /// <summary>The only days the pack is for, both ends included; null for the whole season.</summary>
     public DateInterval? OnlyDays { get; } = request?.Days;
 
+    /// <summary>Somebody asks for that kind of sheet by its name, whatever the day.</summary>
+    public bool IsNamed(SheetDefinition sheet) => request?.Kinds.Contains(sheet.Kind) == true;
+
     /// <summary>What is printed in different ways goes into different files.</summary>
     public bool IsSplit { get; } = request?.Split == true;
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.WorstCases;
 
 namespace PaperFlock.Sheets.Tests.Issues;
@@ -42,7 +43,7 @@ public sealed class PileOfPaperTests
     }
 
     [Fact]
-    public void Days_that_pass_change_nothing()
+    public void Days_that_pass_change_nothing_and_bring_sheets_whose_time_has_come()
     {
         var flock = SmallFlock.Of(5, 1);
         var pile = new Pile();
@@ -52,7 +53,7 @@ public sealed class PileOfPaperTests
         {
             var day = first.PlusDays(days);
             var issue = pile.Keep(flock.Text, day);
-            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
+            Assert.True(issue.TakenOut.IsEmpty && issue.PutIn.All(l => l.Fate == LeafFate.Added && l.Leaf.Id.Split(' ')[0] is "SCAN" or "DUE"), $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
         }
     }
 
