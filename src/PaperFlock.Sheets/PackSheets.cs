@@ -2,6 +2,7 @@ using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
 using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.FeedCharts;
+using PaperFlock.Sheets.Given;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Jobs;
@@ -32,6 +33,7 @@ public static class PackSheets
         ScanDaySheet.Definition,
         FeedChartSheet.Definition,
         StoresSheet.Definition,
+        GivenSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
         EweCardSheet.Definition,

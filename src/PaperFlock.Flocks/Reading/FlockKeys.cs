@@ -94,6 +94,7 @@ internal static class FlockKeys
             Choice(("long-edge", Duplex.LongEdge), ("short-edge", Duplex.ShortEdge), ("single-sided", Duplex.SingleSided)),
             "long-edge",
             "how the printer turns the sheet"),
+        May("log-weeks", Whole(2, 52), "8", "weeks of the round log that are printed ahead"),
     ]);
 
     public static KeyTable Season { get; } = new("season",
@@ -205,6 +206,7 @@ internal static class FlockKeys
     [
         May("normal", Whole(1, 12), "2", "rounds a day, most of the year"),
         May("heavy", Whole(1, 12), "4", "rounds a day, when ewes are heavy in lamb"),
+        May("lambing", Whole(1, 12), null, "rounds a day while they lamb, two of them by night; default 6, or as many as heavy if that is more"),
         May("heavy-from-weeks-before-lambing", Whole(0, 20), "6", "weeks: when that begins"),
     ]);
 

@@ -29,6 +29,11 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <param name="id">Of a leaf.</param>
     public int? Replaces(string id) => again ? _before.GetValueOrDefault(id)?.Replaces : _before.GetValueOrDefault(id)?.Issue;
 
+    /// <summary>The last day that leaves of a sheet already in the binder are of use; null where all is printed anew, or none is there.</summary>
+    /// <param name="sheet">Its code without the day.</param>
+    public LocalDate? LastDayOf(string sheet) =>
+        marked ? _before.Values.Where(l => l.Leaf.Id.StartsWith(sheet + "-", StringComparison.Ordinal)).Max(l => l.Leaf.Last) : null;
+
     /// <summary>The page with its changed rows marked.</summary>
     /// <param name="turned">Backs are turned round for the printer.</param>
     public Page Marked(Page page, string code, ITextMeasurer measurer, bool turned)
