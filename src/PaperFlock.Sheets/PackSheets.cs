@@ -13,6 +13,7 @@ using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhatItLooksLike;
 
 namespace PaperFlock.Sheets;
 
@@ -36,6 +37,7 @@ public static class PackSheets
         RoundLogSheet.Definition,
         LambingRecordSheet.Definition,
         EweCardSheet.Definition,
+        LookSheet.Definition,
         CautionsSheet.Definition,
     ];
 
