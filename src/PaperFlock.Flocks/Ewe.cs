@@ -2,46 +2,60 @@ namespace PaperFlock.Flocks;
 
 /// <param name="Tag">As on the ear, verbatim.</param>
 /// <param name="Group">Name of her tupping group; always one of the flock's.</param>
-/// <param name="Condition">Body condition score at tupping, 1 to 5.</param>
-/// <param name="Marks">Days a fresh raddle mark was seen, in date order.</param>
-/// <param name="Scan">Lambs counted, 0 to 5; null until scanned.</param>
-/// <param name="Lambed">The day she lambed; closes her card.</param>
-/// <param name="ToTup">What the keeper decided about putting her to the tup; null leaves it to the check of teeth, toes and teats.</param>
 /// <param name="Span">Her tag in the file.</param>
-public sealed record Ewe(
-    string Tag,
-    string? Name,
-    string? Breed,
-    string Group,
-    int? Born,
-    Mass? Weight,
-    decimal? Condition,
-    Teeth Teeth,
-    Toes Toes,
-    Teats Teats,
-    ImmutableArray<LocalDate> Marks,
-    int? Scan,
-    ScanStage? ScanStage,
-    LocalDate? Lambed,
-    bool? ToTup,
-    string? Note,
-    SourceSpan Span)
+public sealed record Ewe(string Tag, string Group, SourceSpan Span)
 {
     public string Tag { get; init; } = Require.Text(Tag);
 
-    public Mass? Weight { get; init; } = Require.SomeIfGiven(Weight);
+    public string? Name { get; init; }
 
-    public decimal? Condition { get; init; } = Require.WithinIfGiven(Condition, 1, 5);
+    public string? Breed { get; init; }
 
-    public ImmutableArray<LocalDate> Marks { get; init; } = Require.Ordered(Marks, day => day);
+    /// <summary>The year.</summary>
+    public int? Born { get; init; }
 
-    public int? Scan { get; init; } = Require.WithinIfGiven(Scan, 0, 5);
+    public Mass? Weight { get; init => field = Require.SomeIfGiven(value); }
+
+    /// <summary>Body condition score at tupping, 1 to 5.</summary>
+    public decimal? Condition { get; init => field = Require.WithinIfGiven(value, 1, 5); }
+
+    public Teeth Teeth { get; init; }
+
+    public Toes Toes { get; init; }
+
+    public Teats Teats { get; init; }
+
+    /// <summary>What she went through in earlier seasons, each once.</summary>
+    public ImmutableArray<PastTrouble> History { get; init; } = [];
+
+    /// <summary>Days a fresh raddle mark was seen, in date order.</summary>
+    public ImmutableArray<LocalDate> Marks { get; init => field = Require.Ordered(value, day => day); } = [];
+
+    /// <summary>Lambs counted, 0 to 5; null until scanned.</summary>
+    public int? Scan { get; init => field = Require.WithinIfGiven(value, 0, 5); }
+
+    public ScanStage? ScanStage { get; init; }
+
+    /// <summary>The day she lambed; closes her card.</summary>
+    public LocalDate? Lambed { get; init; }
 
     /// <summary>What is known of the lambing beside its day; nothing until she has lambed.</summary>
     public LambingResult Lambing { get; init; } = LambingResult.Unknown;
 
+    /// <summary>What the keeper decided about putting her to the tup; null leaves it to her history and the check of teeth, toes and teats.</summary>
+    public bool? ToTup { get; init; }
+
+    public string? Note { get; init; }
+
     /// <summary>What she is called in a sentence: her name, else her tag.</summary>
     public string CallName => Name ?? Tag;
+}
+
+public enum PastTrouble
+{
+    Caesarean,
+    Prolapse,
+    Mastitis,
 }
 
 public enum Teeth

@@ -8,14 +8,14 @@ public sealed record TupAdvice(ImmutableArray<TupFinding> Findings)
     public TupVerdict Verdict => Findings.IsEmpty ? TupVerdict.ToTheTup : Findings[0] switch
     {
         TupFinding.LostHalfUdder or TupFinding.BrokenMouth => TupVerdict.Cull,
-        TupFinding.LumpyUdder or TupFinding.KeptBack => TupVerdict.LeaveOut,
+        TupFinding.LumpyUdder or TupFinding.HadCaesarean or TupFinding.HadProlapse or TupFinding.HadMastitis or TupFinding.KeptBack => TupVerdict.LeaveOut,
         TupFinding.Lame or TupFinding.FeetTreated => TupVerdict.TreatFirst,
         _ => TupVerdict.ToTheTup,
     };
 
     /// <summary>What speaks against sending her at all, or before she is put right.</summary>
     public ImmutableArray<TupFinding> Unfit =>
-        [.. Findings.Where(f => f is TupFinding.LostHalfUdder or TupFinding.BrokenMouth or TupFinding.LumpyUdder or TupFinding.Lame)];
+        [.. Findings.Where(f => f is <= TupFinding.HadMastitis or TupFinding.Lame)];
 }
 
 /// <summary>Gravest first.</summary>
@@ -24,6 +24,9 @@ public enum TupFinding
     LostHalfUdder,
     BrokenMouth,
     LumpyUdder,
+    HadCaesarean,
+    HadProlapse,
+    HadMastitis,
     KeptBack,
     Lame,
     FeetTreated,

@@ -60,13 +60,13 @@ public class CharacterTests
         {
             var reading = Samples.ReadText(Samples.Ewe(line));
             var found = Assert.Single(reading.Diagnostics);
-            Assert.Equal(FlockCodes.UnseenCharacter, found.Code);
+            Assert.Equal("FLK045", found.Code);
             Assert.Contains($"U+{code:X4}", found.Message, StringComparison.Ordinal);
             Assert.Equal(odd, reading.Source.TextOf(found.Span));
         }
 
-        Assert.Contains(FlockCodes.UnseenCharacter, Samples.Codes(Samples.Text(ewes: $"ewes:\n  - tag: ZZ{odd}1\n")));
-        Assert.Contains(FlockCodes.UnseenCharacter, Samples.Codes(Samples.Text($"jobs:\n  - {{title: \"Dip{odd}\", on: 2026-10-01}}\n")));
+        Assert.Contains("FLK045", Samples.Codes(Samples.Text(ewes: $"ewes:\n  - tag: ZZ{odd}1\n")));
+        Assert.Contains("FLK045", Samples.Codes(Samples.Text($"jobs:\n  - {{title: \"Dip{odd}\", on: 2026-10-01}}\n")));
     }
 
     [Theory]
@@ -101,7 +101,7 @@ public class CharacterTests
         Assert.Equal(written.Where(text => text.StartsWith("tag", StringComparison.Ordinal)), asked.Where(a => a.IsTag).Select(a => a.Text));
         Assert.Superset(new HashSet<string>(["breed", "tup", "group", "name", "note", "title", "sitter", "raddle", "role", "tag"]), written.Select(text => text.Split(' ')[0]).ToHashSet());
         Assert.Equal(written.Count, found.Length);
-        Assert.All(found, d => Assert.Equal((FlockCodes.MissingCharacter, "\u7F8A"), (d.Code, reading.Source.TextOf(d.Span))));
+        Assert.All(found, d => Assert.Equal(("FLK120", "\u7F8A"), (d.Code, reading.Source.TextOf(d.Span))));
 
         string Section(KeyTable table) =>
             $"{{{string.Join(", ", table.Keys.Select(k => (k.Name, Value: Value(k.Name, k.Form))).Where(k => k.Value.Length > 0).Select(k => $"{k.Name}: {k.Value}"))}}}";

@@ -75,7 +75,7 @@ public class DomainTests
     private static OwnJob Job(LocalDate? on, OwnJobWindow? window) => new("Dip", on, window, null, false, false, default);
 
     private static Ewe Ewe(string tag, string group, decimal? condition = null, int? scan = null, ImmutableArray<LocalDate>? marks = null) =>
-        new(tag, null, null, group, null, null, condition, Teeth.Sound, Toes.Sound, Teats.Sound, marks ?? [], scan, null, null, null, null, default);
+        new(tag, group, default) { Condition = condition, Marks = marks ?? [], Scan = scan };
 
     private static Flock Flock(ImmutableArray<TuppingGroup> groups, ImmutableArray<Ewe> ewes) =>
         Samples.Read("smallest").Flock! is var least

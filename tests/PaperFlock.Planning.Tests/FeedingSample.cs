@@ -49,9 +49,12 @@ internal static class FeedingSample
         int number, int? litter = 2, int due = 0, int stay = 10, decimal? weight = 70, decimal? condition = 3,
         DayDistribution? chances = null)
     {
-        var ewe = new Ewe(
-            $"ZZ 0123456 {number:00000}", null, null, "", 2021, weight is { } w ? new Mass(w) : null, condition,
-            Teeth.Sound, Toes.Sound, Teats.Sound, [], litter, null, null, null, null, SourceSpan.WholeFile);
+        var ewe = new Ewe($"ZZ 0123456 {number:00000}", "", SourceSpan.WholeFile)
+        {
+            Weight = weight is { } w ? new Mass(w) : null,
+            Condition = condition,
+            Scan = litter,
+        };
         var first = FirstDue.PlusDays(due);
         var evidence = new MatingEvidence(Evidence.TupStay, first.PlusDays(-Gestation), first.PlusDays(stay - Gestation));
         var window = new DueWindow(

@@ -70,10 +70,19 @@ internal static class Sample
         new(place, Pens: [], LambingPens: 4, new DaysInLambingPen(1, 2, 3));
 
     /// <param name="marks">ISO days, in order, separated by spaces.</param>
-    public static Ewe Ewe(string name = "Bracken", string group = "", string marks = "", int? scan = null, ScanStage? stage = null) => new(
-        $"ZZ 0123456 {name}", name, Breed: null, group, Born: 2021, new Mass(72), Condition: 3, Teeth.Sound, Toes.Sound, Teats.Sound,
-        [.. marks.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Day)],
-        scan, stage, Lambed: null, ToTup: null, Note: null, new SourceSpan(10, 5, 4));
+    public static Ewe Ewe(string name = "Bracken", string group = "", string marks = "", int? scan = null, ScanStage? stage = null) =>
+        new($"ZZ 0123456 {name}", group, new SourceSpan(10, 5, 4))
+        {
+            Name = name,
+            Weight = new Mass(72),
+            Condition = 3,
+            Teeth = Teeth.Sound,
+            Toes = Toes.Sound,
+            Teats = Teats.Sound,
+            Marks = [.. marks.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Day)],
+            Scan = scan,
+            ScanStage = stage,
+        };
 
     /// <param name="title">A handled job of the keeper's in a window of days from an anchor.</param>
     public static OwnJob Own(string title, JobAnchor anchor, int firstDay, int lastDay, bool handled = true) => new(

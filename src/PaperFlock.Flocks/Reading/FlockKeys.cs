@@ -343,7 +343,12 @@ internal static class FlockKeys
             Choice(("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)),
             "unchecked",
             "before tupping"),
-        May("to-tup", Flag, null, "the keeper's own decision, whatever teeth, toes and teats say"),
+        May(
+            "history",
+            ListOf(Choice(("caesarean", PastTrouble.Caesarean), ("prolapse", PastTrouble.Prolapse), ("mastitis", PastTrouble.Mastitis))),
+            null,
+            "of earlier seasons; each keeps her from the tup, unless to-tup says otherwise"),
+        May("to-tup", Flag, null, "the keeper's own decision, whatever her history, teeth, toes and teats say"),
         May("marks", ListOf(Date), null, "days a fresh raddle mark was seen"),
         May("scan", Whole(0, 5), null, "lambs counted; leave out until scanned"),
         May("scan-stage", Choice(("early", ScanStage.Early), ("late", ScanStage.Late)), null, "if the scanner said so"),

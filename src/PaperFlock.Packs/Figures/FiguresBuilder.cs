@@ -19,7 +19,7 @@ internal static class FiguresBuilder
         FeedingBuilder.Rows(plan),
         [.. plan.Stores.OrderBy(s => s.NeededFrom).Select(s => Store(s, plan.Flock))],
         [.. plan.Lambing.Days.Select(Lambing)],
-        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), LambingText.Of(plan.Lambing, plan.Flock.Housing)),
+        new LambingSummaryFigures([.. plan.Lambing.BusiestNights.Select(d => Date(d))], Chance(plan.Lambing.ChanceTooFewPens), Chance(plan.Lambing.ChanceTooFewPensOnSomeNight), LambingText.Of(plan.Lambing, plan.Flock.Housing)),
         Housing(plan),
         [.. plan.Rounds.Select(Rounds)]);
 

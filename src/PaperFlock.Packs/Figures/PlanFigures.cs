@@ -137,7 +137,9 @@ internal sealed record StoreWeekFigures(string WeekBeginning, decimal Amount);
 /// <param name="ChanceOverPens">Chance that more pens are wanted than there are; null when the flock file names no number.</param>
 internal sealed record LambingFigures(string Date, double ExpectedEwes, int P10, int P90, int PensNeededP90, double? ChanceOverPens);
 
-internal sealed record LambingSummaryFigures(ImmutableArray<string> BusiestNights, double? ChanceTooFewPens, string Words);
+/// <param name="ChanceTooFewPens">On the worst night.</param>
+internal sealed record LambingSummaryFigures(
+    ImmutableArray<string> BusiestNights, double? ChanceTooFewPens, double? ChanceTooFewPensOnSomeNight, string Words);
 
 internal sealed record HousingFigures(ImmutableArray<PenFigures> Pens, int EwesWithoutRoom, string Words, string Source);
 

@@ -2,7 +2,7 @@ namespace PaperFlock.Planning.Dates;
 
 /// <summary>
 /// What the check of teeth, toes and teats says about putting a ewe to the tup. Broken mouths, bad udders and lasting
-/// lameness are the culls that Raising Sheep (page 282) and Teagasc name.
+/// lameness are the culls that Raising Sheep (page 282) and Teagasc name. A caesarean, a prolapse or mastitis keeps her back: common practice, no source.
 /// </summary>
 internal static class TupAdvisor
 {
@@ -18,6 +18,9 @@ internal static class TupAdvisor
         TupFinding.LostHalfUdder => ewe.Teats == Teats.LostHalf,
         TupFinding.BrokenMouth => ewe.Teeth == Teeth.Broken,
         TupFinding.LumpyUdder => ewe.Teats == Teats.Lumpy,
+        TupFinding.HadCaesarean => ewe.History.Contains(PastTrouble.Caesarean),
+        TupFinding.HadProlapse => ewe.History.Contains(PastTrouble.Prolapse),
+        TupFinding.HadMastitis => ewe.History.Contains(PastTrouble.Mastitis),
         TupFinding.KeptBack => ewe.ToTup == false,
         TupFinding.Lame => ewe.Toes == Toes.Lame,
         TupFinding.FeetTreated => ewe.Toes == Toes.Treated,

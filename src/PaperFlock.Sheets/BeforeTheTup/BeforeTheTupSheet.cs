@@ -54,7 +54,7 @@ internal static class BeforeTheTupSheet
     private static Text Advice(EwePlan ewe)
     {
         var unchecked_ = ewe.Ewe is { Teeth: Teeth.Unchecked, Toes: Toes.Unchecked, Teats: Teats.Unchecked };
-        return unchecked_
+        return unchecked_ && ewe.Advice.Unfit.IsEmpty
             ? Block.Text("tup · treat first · leave out · cull", TypeScale.Label)
             : new Text([new Run(TupAdviceText.Verdict(ewe.Advice.Verdict), TypeScale.BodyBold), new Run(ewe.Advice.Findings.IsEmpty ? "" : $": {TupAdviceText.Reason(ewe)}", TypeScale.Body)]);
     }

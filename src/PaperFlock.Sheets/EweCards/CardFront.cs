@@ -19,7 +19,7 @@ internal static class CardFront
     public static Element Of(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
         // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
-        var note = ewe.Ewe.Note ?? "";
+        var note = RemarkText.Of(ewe.Ewe);
         IEnumerable<(int Tasks, bool Ration, Text Note)> shorter =
         [
             .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Block.Text(note, TypeScale.BodyBold))),

@@ -1,6 +1,5 @@
 using System.Text;
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Tests.Editing;
 
@@ -133,7 +132,7 @@ public sealed class EditTests
         var edit = Open(Head + "ewes:\n  - tag: Z1\n").Apply(Mark("2027-08-20"));
         Assert.Null(edit.File);
         var found = Assert.Single(edit.Diagnostics);
-        Assert.Equal(FlockCodes.MarkOutsideStay, found.Code);
+        Assert.Equal("FLK057", found.Code);
         Assert.Equal("2027-08-20", edit.Source.TextOf(found.Span));
     }
 

@@ -19,10 +19,10 @@ public class FlockSchemaTests
     /// <summary>Faults of one value, one key or one list, which a schema can see.</summary>
     private static readonly string[] Visible =
     [
-        FlockCodes.UnknownKey, FlockCodes.Missing, FlockCodes.NotASection, FlockCodes.NotAList, FlockCodes.NotASingleValue, FlockCodes.WrongCount,
-        FlockCodes.UnknownWord, FlockCodes.NotANumber, FlockCodes.NotAWholeNumber, FlockCodes.MissingUnit, FlockCodes.UnknownUnit, FlockCodes.OutOfRange,
-        FlockCodes.NotADate, FlockCodes.NoSuchDate, FlockCodes.NotATime, FlockCodes.TextTooLong, FlockCodes.NotTrueOrFalse, FlockCodes.StatedTwice,
-        FlockCodes.JobPlacement, FlockCodes.FormatVersion,
+        "FLK020", "FLK022", "FLK023", "FLK024", "FLK025", "FLK026",
+        "FLK030", "FLK031", "FLK032", "FLK033", "FLK034", "FLK035",
+        "FLK036", "FLK037", "FLK038", "FLK039", "FLK043", "FLK050",
+        "FLK065", "FLK016",
     ];
 
     /// <summary>Bad flocks whose only faults are of those kinds, and yet out of its sight.</summary>

@@ -46,6 +46,20 @@ public class TupAdviceTests
         Assert.Equal(finding is { } found ? [found] : [], advice.Findings);
     }
 
+    [Theory]
+    [InlineData(PastTrouble.Caesarean, TupFinding.HadCaesarean)]
+    [InlineData(PastTrouble.Prolapse, TupFinding.HadProlapse)]
+    [InlineData(PastTrouble.Mastitis, TupFinding.HadMastitis)]
+    public void What_she_went_through_keeps_her_from_the_tup_unless_the_keeper_says_otherwise(PastTrouble trouble, TupFinding finding)
+    {
+        var ewe = Sample.Ewe() with { History = [trouble] };
+        var advice = TupAdvisor.Advise(ewe);
+
+        Assert.Equal((TupVerdict.LeaveOut, finding), (advice.Verdict, Assert.Single(advice.Unfit)));
+        Assert.Equal(Standing.LeftOut, Standings.Of(ewe, advice));
+        Assert.Equal(Standing.ToLamb, Standings.Of(ewe with { ToTup = true }, advice));
+    }
+
     [Fact]
     public void A_ewe_the_keeper_keeps_back_is_left_out()
     {

@@ -46,24 +46,28 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var name = Name(ewe);
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
-        var born = Born(ewe, group?.Made);
-        var weight = ewe.Find("weight")?.AsMass();
-        var condition = ewe.Find("condition")?.AsNumber();
-        var teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked;
-        var toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked;
-        var teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked;
         var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
         var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
-        var lambing = LambingReader.Read(ewe, mating.Scan);
-        var note = ewe.Find("note")?.AsNote();
-        return tag is not null && group is not null
-            ? new Ewe(
-                tag, name, breed, group.Name, born, weight, condition, teeth, toes, teats,
-                mating.Marks, mating.Scan, mating.ScanStage, mating.Lambed, mating.ToTup, note, ewe.Find("tag")!.Span)
-            {
-                Lambing = lambing,
-            }
-            : null;
+        var read = new Ewe(tag ?? "?", group?.Name ?? "", ewe.Find("tag")?.Span ?? ewe.Span)
+        {
+            Name = name,
+            Breed = breed,
+            Born = Born(ewe, group?.Made),
+            Weight = ewe.Find("weight")?.AsMass(),
+            Condition = ewe.Find("condition")?.AsNumber(),
+            Teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked,
+            Toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked,
+            Teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked,
+            History = [.. (ewe.Find("history")?.AsItems() ?? []).Select(i => i.AsChoice<PastTrouble>()).OfType<PastTrouble>().Distinct().Order()],
+            Marks = mating.Marks,
+            Scan = mating.Scan,
+            ScanStage = mating.ScanStage,
+            Lambed = mating.Lambed,
+            Lambing = LambingReader.Read(ewe, mating.Scan),
+            ToTup = mating.ToTup,
+            Note = ewe.Find("note")?.AsNote(),
+        };
+        return tag is not null && group is not null ? read : null;
     }
 
     /// <summary>A tag as typed.</summary>

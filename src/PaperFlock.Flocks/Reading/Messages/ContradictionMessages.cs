@@ -1,0 +1,95 @@
+namespace PaperFlock.Flocks.Reading;
+
+// Values that do not agree: 050 to 089.
+
+internal static partial class FlockMessages
+{
+    public static Diagnostic StatedTwice(SourceSpan at, string key, string other) => Error("FLK050", at, $"`{key}` and `{other}` both say when the season begins", "keep one of them; the other is worked out");
+
+    public static Diagnostic TupOutBeforeTupIn(SourceSpan at, LocalDate tupOut, LocalDate tupIn) => Error("FLK051", at,
+        $"the tup goes out on {Day(tupOut)}, before he goes in on {Day(tupIn)}",
+        "check both dates, and the year");
+
+    public static Diagnostic DuplicateTag(SourceSpan at, string tag, int firstLine) => Error("FLK052", at,
+        $"the tag `{tag}` is already on the ewe on line {Number(firstLine)}",
+        "check both ears; spaces, hyphens and capitals make no difference to a tag");
+
+    public static Diagnostic DuplicateName(SourceSpan at, string what, string name, int firstLine) => Error("FLK053", at,
+        $"there is already a {what} called `{name}`, on line {Number(firstLine)}",
+        $"give each {what} a name of its own");
+
+    public static Diagnostic UnknownGroup(SourceSpan at, string found, IReadOnlyCollection<string> groups) => Error("FLK054", at,
+        $"there is no group `{Shown(found)}`",
+        groups.Count == 0
+            ? "take the line out, or list the tupping groups under `groups`"
+            : NearestWord.Find(found, groups) is { } nearest ? $"did you mean `{nearest}`?" : $"the groups are {List(groups)}");
+
+    public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error("FLK055", at, $"`{ewe}` is in none of the groups", $"add `group:` with {List(groups, "or")}");
+
+    public static Diagnostic BreedSlip(SourceSpan at, string found, string nearest) => Error("FLK056", at,
+        $"there is no breed `{found}` under `breeds`, but there is `{nearest}`",
+        $"write `{nearest}`, or add the other breed, so that her dates are worked from the right figures");
+
+    public static Diagnostic MarkOutsideStay(SourceSpan at, LocalDate mark, LocalDate tupIn, LocalDate tupOut) => Error("FLK057", at,
+        tupIn == tupOut
+            ? $"she cannot have been marked on {Day(mark)}: her group was mated on {Day(tupIn)}"
+            : $"she cannot have been marked on {Day(mark)}: the tup was with her group from {Day(tupIn)} to {Day(tupOut)}",
+        "check the date, its year, and the group she ran with");
+
+    public static Diagnostic MarkTwice(SourceSpan at, LocalDate mark) => Error("FLK058", at, $"the mark of {Day(mark)} is written twice", "keep one of them");
+
+    public static Diagnostic NotMated(SourceSpan at, string key) => Error("FLK059", at,
+        $"`{key}` is given for a ewe that did not go to the tup",
+        "take it out; if she went after all, take out `to-tup: no`");
+
+    public static Diagnostic ScanStageWithoutScan(SourceSpan at, bool isEmpty) => Error("FLK060", at,
+        isEmpty ? "`scan-stage` is given for a ewe scanned empty" : "`scan-stage` is given without a `scan`",
+        isEmpty ? "take it out, or check the count" : "add `scan:` with the lambs counted, or take it out");
+
+    public static Diagnostic LambedImpossible(SourceSpan at, LocalDate lambed, LocalDate earliest, LocalDate latest) => Error("FLK061", at,
+        $"she cannot have lambed on {Day(lambed)} from this mating",
+        $"her group could lamb from {Day(earliest)} to {Day(latest)}; check the date and its year");
+
+    public static Diagnostic BornImpossible(SourceSpan at, int born, int tupping) => Error("FLK062", at,
+        $"a ewe born in {Number(born)} cannot go to the tup in {Number(tupping)}",
+        born < 100 ? $"write the year in four figures, such as `{Number(2000 + born)}`" : "check the year she was born");
+
+    public static Diagnostic AbsenceBackwards(SourceSpan at, LocalDate from, LocalDate to) => Error("FLK063", at,
+        $"the absence ends on {Day(to)}, before it begins on {Day(from)}",
+        "check both dates, and the year; both are days away");
+
+    public static Diagnostic AbsencesOverlap(SourceSpan at, LocalDate day, int otherLine) => Error("FLK064", at,
+        $"{Day(day)} is also in the absence of line {Number(otherLine)}",
+        "let one end the day before the other begins, so that one sitter is in charge");
+
+    public static Diagnostic JobPlacement(SourceSpan at, string title, bool isPlacedAtAll) => Error("FLK065", at,
+        isPlacedAtAll ? $"the job `{title}` is placed in more than one way" : $"nothing says when the job `{title}` is to be done",
+        "give exactly one of `on: 2026-12-25`, `before: housing` and `after: tup-in`, the last two with `days: [21, 14]`");
+
+    public static Diagnostic FarFromSeason(SourceSpan at, string name, LocalDate date, LocalDate tupIn) => Error("FLK066", at,
+        $"`{name}` is {Day(date)}, nowhere near this season",
+        $"the tup goes in on {Day(tupIn)}; check the year");
+
+    /// <param name="what">With its article: <c>a mark</c>.</param>
+    public static Diagnostic AfterToday(SourceSpan at, string what, LocalDate day, LocalDate today) => Error("FLK070", at,
+        $"{what} on {Day(day)} has not happened yet: today is {Day(today)}",
+        "check the day and the year; write down only what has been seen");
+
+    /// <param name="mated">The first day she can have been mated.</param>
+    /// <param name="isMark">It is her mark; else the day the tup went in, or the day of the mating.</param>
+    public static Diagnostic ScannedTooSoon(SourceSpan at, LocalDate mated, bool isMark, LocalDate today) => Error("FLK071", at,
+        $"{Day(today)} is too soon for lambs to be counted: {(isMark ? "she was marked on" : "she had no tup before")} {Day(mated)}",
+        $"take `scan` out until she is scanned, from {Day(mated.PlusDays(PregnancyScan.EarliestCountableDays))} on; is this last season's count?");
+
+    public static Diagnostic TooManyLambs(SourceSpan at, int born, int most) => Error("FLK072", at,
+        $"{Number(born)} lambs of one ewe cannot be: the most is {Number(most)}",
+        "count again: each lamb is under `lambs-alive` or `lambs-dead`, not under both");
+
+    public static Diagnostic NoLandThere(SourceSpan at) => Error("FLK073", at,
+        "at latitude 0, longitude 0 there is only sea",
+        "write where the sheep are, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both figures");
+
+    public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error("FLK080", at,
+        "without scales every amount is in scoops, and no scoop is given",
+        "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");
+}

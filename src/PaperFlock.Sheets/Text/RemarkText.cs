@@ -1,0 +1,15 @@
+namespace PaperFlock.Sheets;
+
+/// <summary>What a stranger must know of a ewe before anything happens to her.</summary>
+public static class RemarkText
+{
+    /// <summary>Her earlier troubles and the keeper's note, such as "Had a caesarean. Needs a quiet corner"; empty when there is neither.</summary>
+    public static string Of(Ewe ewe) => string.Join(". ", ewe.History.Select(Past).Append(ewe.Note).OfType<string>());
+
+    private static string Past(PastTrouble trouble) => trouble switch
+    {
+        PastTrouble.Caesarean => "Had a caesarean",
+        PastTrouble.Prolapse => "Has prolapsed",
+        _ => "Had mastitis",
+    };
+}
