@@ -33,7 +33,12 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
         {
             foreach (var part in path)
             {
-                if (path.IsFilled)
+                if (path.LineCapStyle == LineCapStyle.Round)
+                {
+                    // A line drawing, which is looked at and not read.
+                    fills.Add(Upended(part.GetBoundingRectangle()!.Value));
+                }
+                else if (path.IsFilled)
                 {
                     fills.AddRange(part.GetDrawnRectangle() is { } drawn ? [Upended(drawn)] : PageInk.Slices(Corners(part)));
                 }
@@ -118,6 +123,9 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
             new Area(box.Left - across, box.Top - down, box.Right + across, box.Bottom + down), thickness, upright || level ? 0 : Math.Sign((x2 - x1) * (y2 - y1)));
     }
 
+    /// <summary>White there hides what is behind it.</summary>
+    private static bool IsWhiteInADrawing(PdfPath path) => path is { LineCapStyle: LineCapStyle.Round, FillColor: GrayColor { Gray: 1 } };
+
     private IEnumerable<string> Colours()
     {
         foreach (var operation in page.Operations.Select(o => o.Operator).Distinct().Where(Coloured.Contains))
@@ -130,7 +138,7 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
             yield return $"the letter {letter.Value} in {letter.FillColor}";
         }
 
-        foreach (var path in page.Paths.Where(p => (p.IsFilled && !IsBlack(p.FillColor)) || (p.IsStroked && !IsBlack(p.StrokeColor))).Take(1))
+        foreach (var path in page.Paths.Where(p => (p.IsFilled && !IsBlack(p.FillColor) && !IsWhiteInADrawing(p)) || (p.IsStroked && !IsBlack(p.StrokeColor))).Take(1))
         {
             yield return $"a line or fill at {path.GetBoundingRectangle()}";
         }
