@@ -52,9 +52,16 @@ internal static class HousingSheetMaker
         {
             var source = Block.Text(HousingText.Drawn(plan.Flock.Housing.Pens) + "Room by " + FigureSourceText.Of(FigureSource.HousingRoom) + ".", TypeScale.Label);
             var left = space.Height - Heights.Of(room, space.Width, context) - Heights.Of(source, space.Width, context) - 20;
-            yield return ShedPlan.Of(context, space with { Height = Math.Max(left, space.Height / 3) }, [.. plan.Housing.Pens.Where(p => !p.Ewes.IsEmpty).Select(p => PenList(context, p))]);
-            yield return source;
-            yield return new PageBreak();
+            var drawn = ShedPlan.Of(context, space with { Height = Math.Max(left, space.Height / 3) }).ToArray();
+            foreach (var part in drawn.Append(source))
+            {
+                yield return part;
+            }
+
+            if (drawn.Length == 1)
+            {
+                yield return new PageBreak();
+            }
         }
     }
 
@@ -77,27 +84,4 @@ internal static class HousingSheetMaker
         yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
         yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.WriteIn.TableRow, 2);
     }
-
-    /// <summary>With their tags, three abreast unless a tag is too long for that.</summary>
-    private static NeedSpace PenList(SheetContext context, PenPlan pen)
-    {
-        var plans = context.Plan.Ewes.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
-        var widest = pen.Ewes.Max(e => context.Measurer.WidthOf(e.Tag, Who.TagStyle)) + 12;
-        var columns = widest * 3 <= context.Page.UprightWidth ? 3 : 2;
-        return new NeedSpace(
-            Block.Column(
-                4,
-                Block.Heading($"{pen.Pen.Name}, {pen.Ewes.Length}"),
-                new Table(
-                    [.. Enumerable.Repeat(Track.Share(), columns)],
-                    [],
-                    [
-                        .. pen.Ewes.Chunk(columns).Select(row => new TableRow(
-                            [.. row.Select(e => Block.Cell(Who.Of(plans[e.Tag], Mark(plans[e.Tag])))), .. Enumerable.Repeat(Block.Blank(), columns - row.Length)])),
-                    ])
-                { Name = pen.Pen.Name }),
-            Mm(30));
-    }
-
-    private static string Mark(EwePlan ewe) => ewe.IsScanned ? new string('\u2022', ewe.Litter) : "not\u00a0scanned";
 }

@@ -11,14 +11,36 @@ internal static class ShedPlan
     private static readonly TextStyle[] Styles =
         [.. new[] { TypeScale.CapAtOneMetre, 5.5, TypeScale.LeastCapAtOneMetre, 4, TypeScale.CapAtHalfMetre }.Select(c => TypeScale.Cap(Face.Text, c)), TypeScale.Body];
 
-    /// <summary>Where not every name has room in its pen, the plan says how many stand in each, and lists say who.</summary>
-    /// <param name="lists">Who stands in each pen.</param>
-    public static FirstThatFits Of(SheetContext context, Size space, IReadOnlyList<Element> lists) => new(
-    [
-        .. Styles.Select(style => (Element)Board(context, space, style, named: true)),
-        .. Styles.Select(style => new Column([new KeepTogether(Board(context, space with { Height = space.Height / 2 }, style, named: false)), .. lists], 8)),
-        new Column([.. lists], 8),
-    ]);
+    /// <summary>Where not every name has room in its pen, the plan says how many stand in each, and a list below it says who.</summary>
+    public static IEnumerable<Element> Of(SheetContext context, Size space)
+    {
+        var room = new Space(space.Width, space.Height, space.Height);
+        if (Styles.Select(style => Board(context, space, style, named: true)).FirstOrDefault(b => b.Place(room, context.Layout) is Placement.Fits) is { } named)
+        {
+            return [named];
+        }
+
+        var low = space with { Height = space.Height / 2 };
+        return
+        [
+            new FirstThatFits([.. Styles.Select(style => (Element)Board(context, low, style, named: false)), new Column([])]),
+            .. context.Plan.Housing.Pens.SelectMany(pen => TroughsOf(pen, context.Plan).Select(ewes => List(context, pen, ewes))),
+        ];
+    }
+
+    private static Text List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes) => new(
+        [
+            new Run($"{pen.Pen.Name}, {Fed(context, ewes)} ", TypeScale.BodyBold),
+            .. ewes.SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots(e) + (i + 1 < ewes.Length ? " \u00b7 " : ""), TypeScale.Body) }),
+        ],
+        Leading: 1.3);
+
+    /// <summary>"Twins, 11:".</summary>
+    private static string Fed(SheetContext context, ImmutableArray<EwePlan> ewes) =>
+        (context.Plan.Feeding.ChartOf(ewes[0]) is { } chart ? FeedText.Kind(chart.Kind) + ", " : "") + $"{ewes.Length}:";
+
+    /// <summary>A dot a lamb; none for a ewe nobody has scanned.</summary>
+    private static string Dots(EwePlan ewe) => ewe.IsScanned ? "\u00a0" + new string('\u2022', ewe.Litter) : "";
 
     private static Board Board(SheetContext context, Size space, TextStyle style, bool named)
     {
@@ -81,18 +103,14 @@ internal static class ShedPlan
                 yield return new Rule(Lines.Section);
             }
 
-            if (context.Plan.Feeding.ChartOf(ewes[0]) is { } chart)
-            {
-                yield return Block.BoldThen($"{FeedText.Kind(chart.Kind)}, {ewes.Length}:", chart.Code, TypeScale.Body);
-            }
-
+            yield return Block.BoldThen(Fed(context, ewes), ewes[0].Chart ?? "", TypeScale.Body);
             yield return Names(ewes, context, style, inside);
         }
     }
 
     private static Grid Names(ImmutableArray<EwePlan> ewes, SheetContext context, TextStyle style, double inside)
     {
-        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: e.IsScanned ? "\u00a0" + new string('\u2022', e.Litter) : "")).ToArray();
+        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: Dots(e))).ToArray();
         var widest = names.Max(n => context.Measurer.WidthOf(n.Called.Words, n.Called.Style) + context.Measurer.WidthOf(n.Dots, style)) + style.Size;
         return new Grid(
             Math.Max(1, (int)(inside / widest)),

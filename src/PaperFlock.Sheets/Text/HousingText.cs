@@ -68,7 +68,7 @@ public static class HousingText
     {
         if (without.IsEmpty)
         {
-            return housed == 0 ? "No ewe is in lamb: nobody is housed." : English.Plural(housed, $"The {housed} ewe fits.", $"All {housed} ewes fit.");
+            return housed == 0 ? "No ewe is in lamb: nobody is housed." : housed switch { 1 => "She fits.", 2 => "Both ewes fit.", _ => $"All {housed} ewes fit." };
         }
 
         List<Phrase> named = [.. without.Take(MostNamed).Select(e => (Phrase)e)];

@@ -5,7 +5,9 @@ using PaperFlock.Sheets.Tests.PaperRules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Graphics.Colors;
+using UglyToad.PdfPig.Graphics.Core;
 using UglyToad.PdfPig.Tokens;
 using Page = UglyToad.PdfPig.Content.Page;
 

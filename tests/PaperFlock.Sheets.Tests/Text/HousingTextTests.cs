@@ -13,7 +13,8 @@ public sealed class HousingTextTests
 
     [Theory]
     [InlineData(0, "No ewe is in lamb: nobody is housed.")]
-    [InlineData(1, "The 1 ewe fits.")]
+    [InlineData(1, "She fits.")]
+    [InlineData(2, "Both ewes fit.")]
     [InlineData(22, "All 22 ewes fit.")]
     public void Whether_they_fit_is_said_first(int ewes, string words) => Assert.Equal(words, Words([(North, FeedingSample.Ewes(ewes))]));
 
