@@ -36,6 +36,7 @@ internal static class FiguresBuilder
         Codes.Of(job.Kind),
         JobText.Title(job, plan.Flock),
         job.Group?.Name,
+        [.. plan.BatchOf(job).Select(e => e.Ewe.Tag)],
         Date(job.Earliest),
         Date(job.Best),
         Date(job.Date),

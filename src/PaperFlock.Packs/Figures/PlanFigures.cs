@@ -28,12 +28,14 @@ internal sealed record GroupFigures(string Name, string? Tup, string TupIn, stri
 
 /// <param name="Group">Empty for the one group of a file without groups, null for a job of the whole flock.</param>
 /// <param name="Date">Null when there is no day for it: see <paramref name="Trouble"/>.</param>
+/// <param name="Ewes">Tags of those it is for; empty for a job of a whole group.</param>
 /// <param name="Handled">Ewes must be gathered for it.</param>
 /// <param name="Fixed">Stands on its day whatever the keeper's week.</param>
 internal sealed record JobFigures(
     string Id,
     string Title,
     string? Group,
+    ImmutableArray<string> Ewes,
     string Earliest,
     string Best,
     string? Date,

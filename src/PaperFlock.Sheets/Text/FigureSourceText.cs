@@ -8,6 +8,8 @@ public static class FigureSourceText
         FigureSource.FlockFile => "the flock file",
         FigureSource.FlockFileMatings => "gestation length and mating dates of the flock file",
         FigureSource.CommonPractice => "common practice",
+        FigureSource.AbortionVaccine => "Sheep Veterinary Society: from 4 months to 4 weeks before the tup; the label and the vet come first",
+        FigureSource.LookOver => "ADAS and Teagasc advice: score 2.5 to 3 in the last weeks before lambing",
         FigureSource.TupCheck => "Otago Daily Times farm advice: 8 to 10 weeks before mating; Teagasc: sperm take 5 to 7 weeks to make",
         FigureSource.EweCondition => "common practice; Teagasc: a ewe takes 8 to 10 weeks to gain one condition score",
         FigureSource.RaddleChange => "common practice; published advice runs from 14 to 17 days",

@@ -13,6 +13,12 @@ public static class JobText
         var tup = flock.Groups.Length > 1 ? job.Group?.Tup : null;
         return job.Kind switch
         {
+            JobKind.AbortionVaccine => "Ask the vet about abortion vaccines",
+            JobKind.BoughtTup => "Keep a bought tup apart, as vet advised",
+            JobKind.FlukeAndWorms => "Ask the vet about fluke and worms",
+            JobKind.LookOver => "Feel every back: hold score 2.5 to 3",
+            JobKind.RingAndTag => "Ring and tag lambs by the day local rules set",
+            JobKind.Turnout => "Turn out the first ewes with lambs",
             JobKind.TeethToesTeats => "Teeth, toes, teats and condition",
             JobKind.TupCheck => tup is null ? "Check the tup" : $"Check tup {tup}",
             JobKind.Shear => "Shear",
@@ -23,7 +29,7 @@ public static class JobText
             JobKind.Sort => "Sort by lambs carried",
             JobKind.FeedFrom => $"Start feeding by {job.Rule.Chart}",
             JobKind.BucketsOut => "Buckets out",
-            JobKind.Booster => "Booster, as vet advised",
+            JobKind.Booster => job.Batch is { } due ? $"Booster for ewes due {DateText.Span(due).Replace('\u00a0', ' ')}, as vet advised" : "Booster, as vet advised",
             JobKind.TwoFeeds => $"Two feeds a day by {job.Rule.Chart}",
             JobKind.HeavyRounds => $"{English.CountLoose(flock.Practice.ChecksPerDay.Heavy, "round", "rounds")} a day",
             JobKind.ShedReady => flock.Housing.Lambing == LambingPlace.Indoors ? "Shed and lambing kit ready" : "Lambing field and kit ready",
@@ -102,6 +108,8 @@ public static class JobText
     /// <summary>The day its window is counted from, such as "the day the tup goes in" or "housing"; null for a job that the flock file puts on a day.</summary>
     public static string? CountedFrom(Job job) => job.Rule.Anchor switch
     {
+        null when job.Kind == JobKind.Booster => "the day the first of them is likely to lamb",
+        null when job.Rule.Reason == JobReason.AutumnFluke => "the middle month of autumn",
         null => job.Rule.Chart is null ? null : "the day their weeks are counted back from",
         JobAnchor.TupIn or JobAnchor.TupOut when job.Group!.IsOneDay => "the day of mating",
         JobAnchor.Scan => "scanning",
@@ -159,6 +167,13 @@ public static class JobText
         {
             JobReason.FlockFileGivesTheDay => "the keeper\u2019s date",
             JobReason.FlockFileGivesTheWindow => Asked(job.Rule.Own!.Window!),
+            JobReason.ImmuneBeforeTupping => $"{span} before the tup goes in: they must be given at least four weeks before",
+            JobReason.StrangerMayCarryDisease => $"{span} before the tup goes in: a stranger may bring disease",
+            JobReason.AutumnFluke => "fluke is picked up in autumn, and what a field needs differs",
+            JobReason.CleanOfWormsWhenHoused => $"{before}, before they come in; handle her standing",
+            JobReason.ConditionBeforeLambing => $"{before}: too thin or too fat is put right slowly, and a fat ewe is never cut late{(best > -42 ? "; handle her standing" : "")}",
+            JobReason.LocalRulesSetTheDay => "lambs must have sucked and know their mother first; local rules set the days",
+            JobReason.LambsFitForGrass => $"{span} after the first is due, when her lambs are strong and it is dry",
             JobReason.TimeToReplaceTheTup => $"{span} before the tup goes in, so that there is time to replace one that fails",
             JobReason.TimeToMendFeetAndCondition => $"{span} before the tup goes in, so that there is time to mend feet and condition",
             JobReason.ShornBeforeTupping => $"{span} before the tup goes in",

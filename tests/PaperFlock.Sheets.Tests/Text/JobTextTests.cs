@@ -11,7 +11,8 @@ public sealed class JobTextTests
 
     [Theory]
     [InlineData(JobKind.Scan, "75 days after the tup went in, when lambs can be counted.")]
-    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; the nearest free day.")]
+    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; moved from Thu 10 Dec to save a gathering; one gathering with Feel every back: hold score 2.5 to 3.")]
+    [InlineData(JobKind.AbortionVaccine, "9 weeks before the tup goes in: they must be given at least four weeks before; the nearest free day.")]
     [InlineData(JobKind.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag.")]
     [InlineData(JobKind.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Teeth, toes, teats and condition.")]
     [InlineData(JobKind.TeethToesTeats, "8 weeks before the tup goes in, so that there is time to mend feet and condition; the nearest free day; one gathering with Shear.")]
@@ -60,7 +61,7 @@ public sealed class JobTextTests
         Assert.Equal(["Tup Bramley in, raddle yellow", "Tup Damson in, raddle yellow"], Titles(two, JobKind.TupIn));
         Assert.Equal(["Tup Bramley out", "Tup Damson out"], Titles(two, JobKind.TupOut));
         Assert.Equal("Scan (Orchard)", JobText.Named(two.Jobs.First(j => j.Kind == JobKind.Scan), two.Flock));
-        Assert.EndsWith("one gathering with Booster, as vet advised (Paddock).", Why(two, JobKind.Booster), StringComparison.Ordinal);
+        Assert.EndsWith(", Booster, as vet advised (Paddock).", Why(two, JobKind.Booster), StringComparison.Ordinal);
 
         var one = Plan(Sample.Flock([Sample.Group("Orchard", tup: "Bramley")], Sample.Ewe(group: "Orchard")));
         Assert.Equal(["Check the tup", "Tup in, raddle yellow", "Tup out"], Titles(one, JobKind.TupCheck, JobKind.TupIn, JobKind.TupOut));
