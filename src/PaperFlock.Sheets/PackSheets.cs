@@ -12,6 +12,7 @@ using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhatItLooksLike;
 using PaperFlock.Sheets.WhoLambsWhen;
 
 namespace PaperFlock.Sheets;
@@ -37,6 +38,7 @@ public static class PackSheets
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
         EweCardSheet.Definition,
+        LookSheet.Definition,
     ];
 
     /// <summary>The one that is pinned up as a poster.</summary>

@@ -315,6 +315,13 @@ internal static class FlockKeys
         Must("length", Length(0.5m, 200), "of the bedded floor", "6 m"),
         Must("width", Length(0.5m, 200), "of the bedded floor", "4.8 m"),
         May("trough", Length(0.1m, 400), null, "that ewes can stand at, both sides counted"),
+        May("at", Section("housing.pens[].at"), null, "its upper left corner on the plan of the shed; length runs to the right, width down"),
+    ]);
+
+    public static KeyTable PenAt { get; } = new("housing.pens[].at",
+    [
+        Must("right", Length(0, 400), "from the left of the shed", "0 m"),
+        Must("down", Length(0, 400), "from the top of the plan", "0 m"),
     ]);
 
     public static KeyTable DaysInLambingPen { get; } = new("housing.days-in-lambing-pen",
@@ -368,7 +375,7 @@ internal static class FlockKeys
     public static IEnumerable<KeyTable> All =>
     [
         Top, Holding, Location, Contact, Print, Season, Breed, Group, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
-        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, DaysInLambingPen, Ewe,
+        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe,
     ];
 
     /// <param name="path">Of a table that is there.</param>

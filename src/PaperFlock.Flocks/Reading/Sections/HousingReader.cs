@@ -26,12 +26,24 @@ internal static class HousingReader
             var trough = entry.Find("trough")?.AsLength();
             if (name is not null && length is { } l && width is { } w)
             {
-                pens.Add(new Pen(name, l, w, trough, entry.Find("name")!.Span));
+                pens.Add(new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) });
+            }
+        }
+
+        var placed = PenPlace.Of([.. pens.Where(p => p.At is not null)]);
+        for (var i = 0; i < placed.Length; i++)
+        {
+            if (placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])) is { Pen: { } other })
+            {
+                housing.Bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
             }
         }
 
         return pens.ToImmutable();
     }
+
+    private static PenCorner? Corner(Section at) =>
+        at.IsThere && at.Require("right")?.AsLength() is { } right && at.Require("down")?.AsLength() is { } down ? new PenCorner(right, down) : null;
 
     private static DaysInLambingPen Days(Section days) => new(
         days.Find("single")?.AsWhole() ?? 1,
