@@ -18,7 +18,7 @@ public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableA
     /// <summary>To be painted, or counted.</summary>
     public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);
 
-    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachments = [attachment] } };
+    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachment = attachment } };
 
     /// <summary>The same document gives the same bytes.</summary>
     public ReadOnlyMemory<byte> ToPdf()

@@ -74,13 +74,20 @@ internal sealed class DocumentWriter
     private Reference Catalog(Reference structure)
     {
         var metadata = Metadata.Write(_file, _document);
-        var attachments = _document.Attachments.Select(attachment => (attachment.Name, Attachments.Write(_file, attachment))).ToList();
+        var attached = _document.Attachment is { } attachment ? Attachment.Write(_file, attachment) : (Reference?)null;
         var outlines = _document.Outline.IsEmpty ? (Reference?)null : Outlines.Write(_file, _document.Outline, _pages);
         var catalog = _file.Next();
         var body = _file.Begin(catalog);
         body.Add($"<</Type/Catalog/Pages {_tree}/Metadata {metadata}/MarkInfo<</Marked true>>/StructTreeRoot {structure}/Lang ");
         body.AddText(_document.Language);
-        Attachments.AddToCatalog(body, attachments);
+        if (attached is { } specification)
+        {
+            // Associated with the whole of the file (ISO 32000-2, 14.13).
+            body.Add($"/AF[{specification} ]/Names<</EmbeddedFiles<</Names[");
+            body.AddText(_document.Attachment!.Name);
+            body.Add($"{specification} ]>>>>");
+        }
+
         body.Add("/PageLabels"u8);
         PageLabels.Add(body, _document.Pages);
         // 12.2, Table 150. Enforce is from ISO 32000-2; older readers pass over it.
