@@ -41,14 +41,11 @@ internal sealed class DocumentWriter
     private void WritePage(int index, ReadOnlySpan<byte> content, IEnumerable<Reference> annotations)
     {
         var paper = _document.Pages[index].Page.Paper;
-        var trim = _document.Pages[index].Trim ?? new TrimBox(0, 0, paper.Width, paper.Height);
         var contents = _file.Next();
         var body = _file.Begin(_pages[index]);
         body.Add($"<</Type/Page/Parent {_tree}/Resources {_resources}/Contents {contents}/StructParents {index}/Tabs/S/MediaBox[0 0 {paper.Width} {paper.Height}]");
-        // 14.11.2: boxes are measured from the lower left corner. Nothing bleeds, so both are the finished size.
-        AddBox("TrimBox");
-        AddBox("BleedBox");
-
+        // 14.11.2: nothing bleeds, and all of the paper is the page: cards meet at shared cut lines and reach its edges, and software would crop to a box round one.
+        body.Add($"/TrimBox[0 0 {paper.Width} {paper.Height}]/BleedBox[0 0 {paper.Width} {paper.Height}]");
         if (annotations.Any())
         {
             body.Add("/Annots"u8);
@@ -58,8 +55,6 @@ internal sealed class DocumentWriter
         body.Add(">>"u8);
         _file.End();
         _file.WriteStream(contents, content, Flate.Entry);
-
-        void AddBox(string name) => body.Add($"/{name}[{trim.X} {paper.Height - trim.Y - trim.Height} {trim.X + trim.Width} {paper.Height - trim.Y}]");
     }
 
     private void WriteTree()
