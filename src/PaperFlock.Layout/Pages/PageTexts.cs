@@ -35,6 +35,6 @@ internal static class PageTexts
             throw new LayoutException($"“{words}” {Points.NeedsWidth(width, item.Width)}", name is null ? [] : [name]);
         }
 
-        return new TextItem(item.X + item.Align.Offset(width, item.Width), item.Baseline, words, item.Style, width);
+        return new TextItem(item.X, item.Baseline, words, item.Style, width);
     }
 }
