@@ -8,8 +8,6 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
 
     public bool HasErrors { get; private set; }
 
-    public int Count => _found.Count;
-
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
     public void Add(Diagnostic diagnostic)
     {
@@ -46,3 +44,6 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
             .ThenBy(d => d.Message, StringComparer.Ordinal),
     ];
 }
+
+/// <summary>A <see cref="DiagnosticBag"/> has as many as it was made for; what was found is still in it.</summary>
+public sealed class BagFullException : Exception;
