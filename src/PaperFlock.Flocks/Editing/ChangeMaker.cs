@@ -12,7 +12,6 @@ internal static class ChangeMaker
         SetKey c => Only(new SectionChange(layout, root, c.Section).Set(c.Key, c.Value)),
         ClearKey c => new SectionChange(layout, root, c.Section).Clear(c.Key),
         AddToList c => Only(new ListChange(layout, root, c.Section, c.Key).Add(c.Items)),
-        ReplaceInList c => Only(new ListChange(layout, root, c.Section, c.Key).Replace(c.Index, c.Item)),
         RemoveFromList c => new ListChange(layout, root, c.Section, c.Key).Remove(c.Index),
         _ => throw new ArgumentOutOfRangeException(nameof(change)),
     };

@@ -104,7 +104,6 @@ public sealed class FlockFile
     {
         SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
         AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
-        ReplaceInList c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(c.Item), json: false)}",
         _ => $"{change.Key}:",
     };
 }

@@ -32,20 +32,6 @@ internal sealed class ListChange
     }
 
     /// <exception cref="ArgumentException">There is no such item.</exception>
-    public Splice? Replace(int index, FlockValue item)
-    {
-        var (list, old) = Item(index);
-        if (old is not Scalar || Layout.IsUnwritten(old) || _layout.IsBlockScalar(old) || item is not FlockWord word)
-        {
-            return null;
-        }
-
-        var first = _layout.Text[old.Extent.Start];
-        var written = ScalarText.Of(word, list.IsFlow, first is '"' or '\'' ? first : null);
-        return new Splice(old.Extent.Start, old.Extent.End, written, Places.With(_root, Place, list with { Items = list.Items.SetItem(index, item.AsNode()) }));
-    }
-
-    /// <exception cref="ArgumentException">There is no such item.</exception>
     public IEnumerable<Splice> Remove(int index)
     {
         var (list, old) = Item(index);
