@@ -83,8 +83,16 @@ internal sealed class DocumentWriter
             body.Add($"{specification} ]>>>>");
         }
 
-        body.Add("/PageLabels"u8);
-        PageLabels.Add(body, _document.Pages);
+        // 12.4.2: a label for each page that is its page code and no number besides, so it has a prefix and no style.
+        body.Add("/PageLabels<</Nums["u8);
+        foreach (var (index, page) in _document.Pages.Index())
+        {
+            body.Add($"{index}<</P ");
+            body.AddText(page.Label);
+            body.Add(">>"u8);
+        }
+
+        body.Add("]>>"u8);
         // 12.2, Table 150. Enforce is from ISO 32000-2; older readers pass over it.
         body.Add($"/ViewerPreferences<</PrintScaling/None/Enforce[/PrintScaling]/Duplex/{Duplex(_document.Duplex)}/PickTrayByPDFSize true/DisplayDocTitle true>>");
         if (outlines is { } first)

@@ -126,3 +126,6 @@ internal sealed class PdfFile
         _written += bytes.Length;
     }
 }
+
+/// <summary>An object of a file, by its number (ISO 32000-1, 7.3.10).</summary>
+internal readonly record struct Reference(int Number);
