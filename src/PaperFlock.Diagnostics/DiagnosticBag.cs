@@ -21,6 +21,15 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
         HasErrors |= diagnostic.Severity == Severity.Error;
     }
 
+    /// <summary>Adds what is wrong with something that could not be read.</summary>
+    /// <returns>Nothing in place of a value.</returns>
+    /// <exception cref="BagFullException">There are as many as there may be.</exception>
+    public T? Refuse<T>(Diagnostic diagnostic)
+    {
+        Add(diagnostic);
+        return default;
+    }
+
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
     public void AddRange(IEnumerable<Diagnostic> diagnostics)
     {

@@ -21,7 +21,7 @@ internal static class SchemaWords
         DateForm => "A date, year first: 2026-08-10",
         FlagForm => "true or false",
         ZoneForm => "The name of a time zone, such as Europe/London or Pacific/Auckland",
-        TimeForm time => $"On the 24-hour clock, from {Clock(time.Least)} to {Clock(time.Most)}",
+        TimeForm time => $"On the 24-hour clock, from {DateValues.Clock.Format(time.Least)} to {DateValues.Clock.Format(time.Most)}",
         TextForm text => $"At most {Count(text.Longest)} characters",
         ChoiceForm choice => $"One of {Or(choice.Words)}",
         NumberForm number => $"A {(number.IsWhole ? "whole " : "")}number from {NumberValues.Format(number.Least)} to {NumberValues.Format(number.Most)}",
@@ -34,8 +34,6 @@ internal static class SchemaWords
 
     private static string Size(QuantityForm quantity, decimal size) =>
         $"{(size / quantity.Units[0].Factor).ToString("0.###", CultureInfo.InvariantCulture)} {quantity.Units[0].Name}";
-
-    private static string Clock(LocalTime time) => string.Create(CultureInfo.InvariantCulture, $"{time.Hour:00}:{time.Minute:00}");
 
     private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
 

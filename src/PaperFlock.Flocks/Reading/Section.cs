@@ -90,6 +90,9 @@ internal sealed class Section
     /// <summary>The section below the key, or one in which nothing is given.</summary>
     public Section Below(string key) => Find(key)?.AsSection() ?? Absent(key);
 
+    /// <summary>The sections of the list under the key.</summary>
+    public IReadOnlyList<Section> ListBelow(string key) => Find(key)?.AsSections() ?? [];
+
     public Section RequireBelow(string key) => Require(key)?.AsSection() ?? Absent(key);
 
     /// <summary>Keys of the table that say one thing, and are given.</summary>

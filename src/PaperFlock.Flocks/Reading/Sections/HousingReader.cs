@@ -6,7 +6,7 @@ internal static class HousingReader
 {
     public static Housing Read(Section housing) => new(
         housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
-        Pens(housing),
+        [.. Pens(housing)],
         housing.Find("lambing-pens")?.AsWhole(),
         Days(housing.Below("days-in-lambing-pen")))
     {
@@ -14,23 +14,18 @@ internal static class HousingReader
         TurnoutDaysAfterLambing = housing.Find("turnout-days-after-lambing")?.AsWhole() ?? 10,
     };
 
-    private static ImmutableArray<Pen> Pens(Section housing)
+    private static IEnumerable<Pen> Pens(Section housing)
     {
-        var pens = ImmutableArray.CreateBuilder<Pen>();
         var names = new UniqueNames("pen");
-        foreach (var entry in housing.Find("pens")?.AsSections() ?? [])
+        foreach (var entry in housing.ListBelow("pens"))
         {
             var name = names.Read(entry);
-            var length = entry.Require("length")?.AsLength();
-            var width = entry.Require("width")?.AsLength();
-            var trough = entry.Find("trough")?.AsLength();
+            var (length, width, trough) = (entry.Require("length")?.AsLength(), entry.Require("width")?.AsLength(), entry.Find("trough")?.AsLength());
             if (name is not null && length is { } l && width is { } w)
             {
-                pens.Add(new Pen(name, l, w, trough, entry.Find("name")!.Span));
+                yield return new Pen(name, l, w, trough, entry.Find("name")!.Span);
             }
         }
-
-        return pens.ToImmutable();
     }
 
     private static DaysInLambingPen Days(Section days) => new(
