@@ -66,7 +66,7 @@ internal sealed class WordSplitter
                     i++;
                 }
 
-                AddSpaces(run, start, i - start);
+                Add(run, start, i - start);
             }
             else
             {
@@ -99,17 +99,13 @@ internal sealed class WordSplitter
             EndWord(endsLine: false);
         }
 
-        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
-        _fragments.Add(new Fragment(run, start, length, width));
+        Add(run, start, length);
         _letters++;
-        _width += width;
+        _width += _fragments[^1].Width;
     }
 
-    private void AddSpaces(int run, int start, int length)
-    {
-        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
-        _fragments.Add(new Fragment(run, start, length, width));
-    }
+    private void Add(int run, int start, int length) =>
+        _fragments.Add(new Fragment(run, start, length, _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style)));
 
     private void EndWord(bool endsLine)
     {

@@ -7,6 +7,6 @@ public sealed record Link(Element Child, string Target) : Element
 
     public override Placement Place(Space space, LayoutContext context) => Dress(
         Child.Offer(space, context),
-        piece => new Piece(piece.Size, [new PieceItem(0, 0, piece), new LinkItem(0, 0, piece.Size.Width, piece.Size.Height, Target, string.Join(' ', piece.Texts().Select(text => text.Text)))], Name),
+        piece => new Piece(piece.Size, [new PieceItem(0, 0, piece), new LinkItem(0, 0, piece.Size.Width, piece.Size.Height, Target, string.Join(' ', piece.Flatten().Items.OfType<TextItem>().Select(text => text.Text)))], Name),
         rest => this with { Child = rest });
 }

@@ -108,35 +108,6 @@ public class SmallElementTests
         Assert.IsType<Placement.Nothing>(Place(new Layers(new NoBlock(), Solid("behind", 10, 10)), 100, 100));
 
     [Theory]
-    [InlineData(0, 50, 20)]
-    [InlineData(1, 20, 50)]
-    [InlineData(2, 50, 20)]
-    [InlineData(3, 20, 50)]
-    [InlineData(-1, 20, 50)]
-    [InlineData(5, 20, 50)]
-    public void A_quarter_turn_swaps_width_and_height(int turns, double width, double height) => Expect.Blocks(
-        new Turned(Solid("a", 50, 20), turns) { Name = "turned" }, 100, 100,
-        $"""
-        1 turned 0 0 {width} {height}
-        1 a 0 0 {width} {height}
-        """);
-
-    [Fact]
-    public void What_is_turned_is_offered_the_height_as_its_width()
-    {
-        Assert.Equal(new Size(20, 90), PieceOf(new Turned(Solid("a", 90, 20), 3), 50, 100).Size);
-        Assert.Equal("solid 110 wide in 100", Assert.IsType<Placement.Wraps>(Place(new Turned(Solid("a", 110, 20), 3), 50, 100)).Reason);
-    }
-
-    [Fact]
-    public void What_is_turned_never_splits() => Expect.Blocks(
-        Stack(0, Solid("x", 30, 50), new Turned(Flow("f", 60, 20), 1)), 100, 100,
-        """
-        1 x 0 0 30 50
-        2 f 0 0 20 60
-        """);
-
-    [Theory]
     [InlineData(100, "large")]
     [InlineData(60, "small")]
     [InlineData(30, "two lines")]

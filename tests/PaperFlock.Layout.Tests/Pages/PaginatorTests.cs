@@ -76,7 +76,7 @@ public class PaginatorTests
     {
         var foot = new Row([
             new RowCell(Track.Share(), new PageText(n => $"{n.Number} of {n.Of}", Ten)),
-            new RowCell(Track.Share(), new Turned(new Sized(new PageText(n => $"{n.Side}", Ten), Width: 40), 1)),
+            new RowCell(Track.Share(), new Sized(new PageText(n => $"{n.Side}", Ten), Width: 40)),
             new RowCell(Track.Share(), new Box(new PageText(n => $"p{n.Number}", Ten), Edges.All(5)))]);
         var pages = Paginate(Flow("f", 60, 150), Design with { Head = null, Foot = foot, Front = default, Back = default });
 

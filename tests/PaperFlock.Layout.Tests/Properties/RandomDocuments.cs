@@ -29,8 +29,6 @@ internal static class RandomDocuments
         Gen.Const<Element>(new PageBreak()),
         Gen.Const<Element>(new Rule(1)),
         Gen.Double[0, 40].Select(height => (Element)new Sized(null, Height: height)),
-        Label.Select(label => (Element)new Turned(label, 3)),
-        Label.Select(label => (Element)new Turned(label, 1)),
         Label.Array[1, 6].Select(labels => (Element)new Grid(3, [.. labels], 30)),
         Gen.Select(Label, Label, (a, b) => (Element)new Board(new Size(200, 40), [new BoardPlace(0, 0, 80, 40, a), new BoardPlace(100, 0, 80, 40, b)])),
         Label.Array[1, 4].Select(labels => (Element)new Row([.. labels.Select(label => new RowCell(Track.Share(), label, VerticalAlign.Middle))], 4)));
@@ -70,7 +68,6 @@ internal static class RandomDocuments
         Table table => string.Concat(table.Body.SelectMany(row => row.Cells).Select(cell => Source(cell.Child))),
         Grid grid => string.Concat(grid.Cells.Select(Source)),
         Board board => string.Concat(board.Places.Select(place => Source(place.Child))),
-        Turned turned => Source(turned.Child),
         Box box => Source(box.Child),
         KeepTogether keep => Source(keep.Child),
         NeedSpace need => Source(need.Child),
