@@ -1,5 +1,5 @@
-using NodaTime.Text;
 using PaperFlock.Flocks.Places;
+using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -72,7 +72,7 @@ internal static partial class FlockMessages
         "check `minutes-per-ewe`, which is for one ewe");
 
     public static string NoonAt(LocalTime noon, string zone) =>
-        $"by the clock of {zone} the sun would be highest there at {LocalTimePattern.CreateWithInvariantCulture("HH:mm").Format(noon)}";
+        $"by the clock of {zone} the sun would be highest there at {DateValues.Clock.Format(noon)}";
 
     public static string FarFromTown(double kilometres, string zone) => $"it is {Kilometres(kilometres)} from the main town of {zone}";
 
