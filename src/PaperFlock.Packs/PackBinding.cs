@@ -4,10 +4,6 @@ using PaperFlock.Pdf;
 namespace PaperFlock.Packs;
 
 /// <summary>Binds composed sheets into documents to print.</summary>
-/// <remarks>
-/// Every page is trimmed to the whole of its paper, so none has a trim box of its own: the four cards of a sheet meet at shared cut lines and reach
-/// the paper's edges, a PDF has one trim box a page, and one round a single card would have software crop the other three away.
-/// </remarks>
 internal static class PackBinding
 {
     /// <summary>Follows the name of the planner on larger paper, which is a file of its own.</summary>

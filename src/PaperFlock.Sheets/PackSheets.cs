@@ -2,6 +2,7 @@ using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
 using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.FeedCharts;
+using PaperFlock.Sheets.Given;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Jobs;
@@ -11,6 +12,7 @@ using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhatItLooksLike;
 using PaperFlock.Sheets.WhoLambsWhen;
 
 namespace PaperFlock.Sheets;
@@ -32,9 +34,11 @@ public static class PackSheets
         ScanDaySheet.Definition,
         FeedChartSheet.Definition,
         StoresSheet.Definition,
+        GivenSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
         EweCardSheet.Definition,
+        LookSheet.Definition,
     ];
 
     /// <summary>The one that is pinned up as a poster.</summary>

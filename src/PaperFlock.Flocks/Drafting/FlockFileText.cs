@@ -68,7 +68,7 @@ public static class FlockFileText
              practice:
                scan-days-after-tup-in: [82, 90]{{To}}late enough for the ewe that took last
                # house-days-before-lambing: 7{{To}}when they come in
-               # checks-per-day: {normal: 2, heavy: 4}{{To}}rounds a day, most of the year and when heavy in lamb
+               # checks-per-day: {normal: 2, heavy: 4, lambing: 6}{{To}}rounds a day, most of the year, when heavy in lamb, and while they lamb
 
              # Days you can work, and days a sitter holds the pack (both dates are days away).
              # keeper-days:

@@ -20,7 +20,7 @@ internal static class CallSheetMaker
                 Place(context.Flock.Holding),
                 Contacts(context),
                 WhatToSay(),
-                SignTable.Of(isSitters: context.OnlyDays is not null),
+                SignTable.Of(context),
                 new PageBreak(),
                 SafeText.Of(),
                 Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.WriteIn.TableRow, 2),

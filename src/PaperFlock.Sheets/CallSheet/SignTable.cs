@@ -33,14 +33,13 @@ internal static class SignTable
         ("Thin, lame, anything else", "Note which ewe, what you see and when. Feed as before.", "Vet if it gets worse", "; keeper today", ""),
     ];
 
-    /// <param name="isSitters">The keeper is there to be rung.</param>
-    public static Column Of(bool isSitters) => Block.Column(
+    public static Column Of(SheetContext context) => Block.Column(
         3,
         Block.Heading("If you see this"),
         new Table(
             [Track.Share(), Track.Share(1.62), Track.Share(1.2), Track.Fixed(Mm(21))],
             [new TableRow([.. Captions.Select(w => Block.Cell(w, TypeScale.Label))])],
-            [.. Signs().Select(s => new TableRow([Cell(s.See, Bold), Cell(s.Do, TypeScale.Body), Cell(isSitters ? s.Vet + s.Keeper : s.Vet, Bold), Cell(s.Limit, Small)]))])
+            [.. Signs().Select(s => new TableRow([Cell(s.See, Bold), Cell(s.Do, TypeScale.Body), Cell(context.OnlyDays is not null ? s.Vet + s.Keeper : s.Vet, Bold), Cell(s.Limit, Small)], context.WriteIn.TableRow))])
         { Name = "signs", RowHeaders = true },
         Block.Text("Vet: strike out a limit that is not right for these ewes, write yours beside it. Signed, day ____________________", Small));
 

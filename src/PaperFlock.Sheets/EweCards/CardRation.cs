@@ -3,10 +3,10 @@ namespace PaperFlock.Sheets.EweCards;
 /// <summary>Her concentrate at one feed, row by row of her chart to the last; rows with the same amount are said once.</summary>
 internal static class CardRation
 {
-    private const int Columns = 4;
+    private const int Columns = 3;
 
-    /// <summary>Two lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
-    private const int MostSteps = 2 * Columns;
+    /// <summary>Three lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
+    private const int MostSteps = 3 * Columns;
 
     public static Element? Of(SheetContext context, EwePlan ewe, double width)
     {

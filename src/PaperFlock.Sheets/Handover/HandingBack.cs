@@ -22,7 +22,7 @@ internal static class HandingBack
         var (two, three) = (At(context, away, [FeedTime.FirstLight, FeedTime.Dusk]), At(context, away, [FeedTime.FirstLight, FeedTime.Midday, FeedTime.Dusk]));
         return Block.Column(
             2,
-            new Text([new Run("A ewe with lambs ", TypeScale.BodyBold), new Run(FeedCodes.Lambed, TypeScale.Tag with { Size = 10 })]) { Tag = StructureTag.Heading(2) },
+            Block.Text($"A ewe with lambs ({FeedCodes.Lambed})", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
             Block.Text($"{context.Amounts.AtFeedUnit} for her, each time. \u00d72: {two}. \u00d73: {three}.", Small, leading: 1.05),
             LambedChart.Table(context, isSmall: true));
     }

@@ -82,7 +82,7 @@ internal static class HandoverSheet
 
     private static Row Titled(SheetContext context, string code, string title, TextStyle style, StructureTag? tag) => new(
         [
-            new RowCell(Track.Share(), Block.Text(title, style, leading: 1.05) with { Tag = tag }, VerticalAlign.Bottom),
+            new RowCell(Track.Share(), Block.Text(title, style, leading: 1.15) with { Tag = tag }, VerticalAlign.Bottom),
             new RowCell(Track.Fixed(context.Measurer.WidthOf(code, TypeScale.LongCode) + 2), Block.Text(code, TypeScale.LongCode, TextAlign.Right)),
         ],
         10);

@@ -5,9 +5,7 @@ internal static class RoundsOfDay
 {
     /// <summary>"07:40", "15:50"; where the day has no such round what it is called.</summary>
     public static IEnumerable<string> FedAt(SeasonPlan plan, LocalDate day, ImmutableArray<FeedTime> fedAt) =>
-        On(plan, day) is { } rounds && FeedRounds.On(rounds, fedAt) is var fed && fed.Length == fedAt.Length
-            ? fed.Select(r => DateText.Clock(r.At))
-            : fedAt.Select(FeedText.Time);
+        fedAt.Select(feed => On(plan, day)?.At(feed) is { } round ? DateText.Clock(round.At) : FeedText.Time(feed));
 
     /// <summary>"07:40 FEED · 12:10 look · 15:50 FEED".</summary>
     public static IEnumerable<Run> Of(SeasonPlan plan, StayPart part)
@@ -17,7 +15,7 @@ internal static class RoundsOfDay
             yield break;
         }
 
-        var fed = part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => FeedRounds.On(day, f.FedAt)).ToHashSet();
+        var fed = part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => f.FedAt).Select(day.At).ToHashSet();
         foreach (var round in day.Times)
         {
             var isFeed = fed.Contains(round);

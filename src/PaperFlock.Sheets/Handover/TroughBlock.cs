@@ -92,7 +92,7 @@ internal sealed record TroughBlock(double Least, Element Content)
     /// <summary>One or two: her name and her feed, for a misread row would be a whole ewe's.</summary>
     private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, EweNames names, bool saysTimes) => new(
         [Track.Fixed(names.Width + 14), .. Amounts(context, feeds)],
-        [Head(context, part, "", null, feeds, saysTimes)],
+        [Head(context, part, "ewe", null, feeds, saysTimes)],
         [
             .. company.Ewes.Length == 2 ? [Row(context, part, company, Block.Text("both", TypeScale.BodyBold), "both", 2, feeds)] : Array.Empty<TableRow>(),
             .. company.Ewes.Select(e => Row(context, part, company, names.Line(EweNames.Said(e)), e.Ewe.CallName, 1, feeds)),

@@ -1,3 +1,4 @@
+using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.Swap;
 
 namespace PaperFlock.Sheets.Register;
@@ -21,10 +22,23 @@ internal static class RegisterSheet
             [
                 HowToPrint(context, registered),
                 SheetTable(context, registered),
+                .. PrintOn(context, registered),
                 .. context.OnlyDays is null ? [IssueTable.Of(context, registered.Issues)] : Array.Empty<Element>(),
             ],
             12);
         return Binder.Upright(context, Definition, title, Season(context), body, context.Mark.IssueWords);
+    }
+
+    /// <summary>The round log is printed so many weeks ahead, and somebody has to know when it runs out.</summary>
+    private static IEnumerable<Element> PrintOn(SheetContext context, Registered registered)
+    {
+        if (context.OnlyDays is not null || registered.All.Where(s => s.Definition == RoundLogSheet.Definition).Max(s => s.Last) is not { } last || last >= context.Plan.To)
+        {
+            return [];
+        }
+
+        var before = last.PlusDays(-LogRhythm.LeastDaysLeft);
+        return [Block.BoldThen($"The round log goes to {DateText.Short(last)}.", $"Print what has changed on {DateText.Short(before.PlusDays(1))} or soon after: more of it comes then.", TypeScale.Body)];
     }
 
     private static string Season(SheetContext context)

@@ -26,16 +26,12 @@ public static class FeedText
     };
 
     /// <summary>"North bay, twins"; where twins have more than one chart, "North bay, twins 3" by its number.</summary>
-    public static string Trough(Trough trough, FeedingPlan feeding)
-    {
-        var place = Place(trough.Place);
-        if (trough.LambsAtFoot is { } lambs)
-        {
-            return $"{place}, {AtFoot(lambs)}";
-        }
+    public static string Trough(Trough trough, FeedingPlan feeding) => $"{Place(trough.Place)}, {Class(trough, feeding)}";
 
-        return trough.Kind is null ? $"{place}, not in lamb" : $"{place}, {Class(feeding.Charts.First(c => c.Code == trough.Chart), feeding)}";
-    }
+    /// <summary>Whose trough it is.</summary>
+    public static string Class(Trough trough, FeedingPlan feeding) => trough.LambsAtFoot is { } lambs ? AtFoot(lambs)
+        : trough.Kind is null ? "not in lamb"
+        : Class(feeding.Charts.First(c => c.Code == trough.Chart), feeding);
 
     /// <summary>"twins"; where twins have more than one chart, "twins 3" by its number.</summary>
     public static string Class(FeedChart chart, FeedingPlan feeding) => feeding.Charts.Count(c => c.Kind == chart.Kind) == 1

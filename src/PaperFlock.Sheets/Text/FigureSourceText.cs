@@ -17,7 +17,7 @@ public static class FigureSourceText
         FigureSource.Booster => "Teagasc, reported by Agriland: 4 to 6 weeks before lambing; the label and the vet come first",
         FigureSource.WinterShearing => "Teagasc, reported by Agriland: shorn ewes stay housed for at least 8 weeks",
         FigureSource.HousingRoom =>
-            "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less); "
+            "floor: DEFRA PB5162, pregnant ewes on straw (lowland 1.2 to 1.4 m², hill 1.0 to 1.2 m², winter-shorn a tenth less), with lambs 2.2 m², hill 2.0 m²; "
             + "trough: Teagasc, sheep housing space requirements (400, 500, 600 mm at 50, 70, 90 kg)",
         _ => throw new ArgumentOutOfRangeException(nameof(source)),
     };

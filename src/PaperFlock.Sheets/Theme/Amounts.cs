@@ -19,6 +19,9 @@ public sealed class Amounts(UnitSystem units, decimal? halfScoop = null)
     /// <summary>What <see cref="AtFeed"/> counts: "kilograms", "pounds" or "scoops".</summary>
     public string AtFeedUnit => halfScoop is null ? IsImperialFirst ? "pounds" : "kilograms" : "scoops";
 
+    /// <summary>The same in a box to write in: "kg", "lb" or "scoops".</summary>
+    public string AtFeedMark => halfScoop is null ? FeedUnit : "scoops";
+
     /// <summary>A weight of feed with its unit, and no trailing zero: "3 kg", "0.65 kg", "1.4 lb". Where both are wanted, both.</summary>
     public string Plain(decimal kilograms) => units switch
     {

@@ -281,7 +281,7 @@ public sealed partial class BeginTests
         using var bench = new Workbench();
         var printed = bench.Run("schema");
         Assert.Equal((ExitStatus.Clean, ""), (printed.Status, printed.Error));
-        Assert.Equal(File.ReadAllText(Path.Combine(Samples.Root, "flocks", FlockSchema.FileName)), printed.Out);
+        Assert.Equal(File.ReadAllText(Path.Combine(Samples.Root, "flocks", "flock.schema.json")), printed.Out);
         Assert.Contains("schema wants no file", bench.Run("schema", "flock.yaml").Error, StringComparison.Ordinal);
     }
 

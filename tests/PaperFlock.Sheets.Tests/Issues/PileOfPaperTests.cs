@@ -80,7 +80,7 @@ public sealed class PileOfPaperTests
             Enumerable.Range(1, ewes).ToImmutableSortedDictionary(n => n, n => Newcomer(n % 2)),
             ["{from: 2026-12-20, to: 2026-12-27, sitter: Tom Birkett}"],
             "",
-            print switch { 0 => "", 1 => "paper: Letter\nplanner: Letter\ngloves: false", 2 => "duplex: short-edge", _ => "duplex: single-sided\nunits: both" });
+            "log-weeks: 52" + print switch { 0 => "", 1 => "\npaper: Letter\nplanner: Letter\ngloves: false", 2 => "\nduplex: short-edge", _ => "\nduplex: single-sided\nunits: both" });
 
         /// <summary>What happens to a ewe happens to her on days her group could have had, and not before it has come to that; otherwise she is weighed.</summary>
         public SmallFlock Edited(Edit edit, LocalDate day)

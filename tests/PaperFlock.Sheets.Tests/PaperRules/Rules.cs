@@ -38,7 +38,7 @@ internal static class Rules
             "Own rule: “fit to page” moves hole ticks and cards (rasterbator.pics, “Actual Size vs Fit to Page”)", Marks.WithoutCheckBar),
         new("Tick boxes 8 mm for gloves; else 6 mm out of doors, 5 mm at the table",
             "Own rule within the 4 to 10 mm of LightComp Tests Checker, “Frames”", Marks.TickBoxesTooSmall),
-        new("Empty cells and ruled lines to write on are 11 mm high for gloves; else 9 mm out of doors, 7 mm at the table",
+        new("Empty cells and ruled lines to write on are 11 mm high for gloves, on the round log 10 mm; else 9 mm out of doors, 7 mm at the table",
             "Own rule; 7 mm where a day and two figures are all that is written, so that all who lamb stand on a page; from the 8.5 mm row of forms practice (three lines to the inch) and the 7.1 mm of college ruled paper, with more for a cold or gloved hand", WriteIn.TooLow),
         new("Bold on the planner is for jobs alone", "Own rule: what is to be done is seen from across the room", Planner.BoldAmiss),
     ];

@@ -9,6 +9,8 @@ internal static class Tags
     {
         var tags = side.Plan.Ewes.Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal);
         var codes = SideInPack.AllSheets(side.Pack).SelectMany(s => s.Sides.Select(p => p.Label).Append(s.Code)).ToHashSet(StringComparer.Ordinal);
+        // Two classes of ewes may share a side.
+        codes.UnionWith(side.Plan.Feeding.Charts.Select(c => c.Code).Append(Planning.FeedCodes.Lambed));
         foreach (var words in side.Ink.Words)
         {
             var said = words.Text.Trim();

@@ -16,7 +16,7 @@ internal static class WriteIn
         }
 
         var outOfDoors = side.IsCards || side.Sheet.Use == SheetUse.Clipboard;
-        var least = Mm(side.IsDue ? 7 : side.Print.Gloves ? 11 : outOfDoors ? 9 : 7) - Allowed;
+        var least = Mm(side.IsDue ? 7 : side.Print.Gloves ? side.Sheet.Kind == "log" ? 10 : 11 : outOfDoors ? 9 : 7) - Allowed;
         var control = side.Ink.Words.Where(side.IsControlLine).ToArray();
         return Cells(side.Ink).Where(c => c.Width > Mm(10) && !IsTickBox(c) && !IsLeftOver(side, c))
             .Concat(Strips(side.Ink).Where(s => !control.Any(c => c.All.Top > s.Top && c.All.Top < s.Bottom + 12)))

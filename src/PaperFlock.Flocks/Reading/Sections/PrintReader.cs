@@ -13,5 +13,8 @@ internal static class PrintReader
         print.Find("week-starts")?.AsChoice<IsoDayOfWeek>() ?? IsoDayOfWeek.Monday,
         print.Find("gloves")?.AsFlag() ?? true,
         print.Find("binding")?.AsChoice<Binding>() ?? Binding.TwoHole,
-        print.Find("duplex")?.AsChoice<Duplex>() ?? Duplex.LongEdge);
+        print.Find("duplex")?.AsChoice<Duplex>() ?? Duplex.LongEdge)
+    {
+        LogWeeks = print.Find("log-weeks")?.AsWhole() ?? 8,
+    };
 }
