@@ -9,7 +9,7 @@ internal static class App
     /// <returns>One of <see cref="ExitStatus"/>; nothing is thrown.</returns>
     public static int Run(IReadOnlyList<string> args, Host host)
     {
-        var dropped = DroppedFiles.Are(args, host);
+        var dropped = AreDropped(args, host);
         int status;
         try
         {
@@ -30,6 +30,15 @@ internal static class App
 
         return status;
     }
+
+    /// <summary>
+    /// Flock files with no command before them, as when they are dropped on the program: their packs are made beside them. One that is not there is complained
+    /// of later. A command wins over a file or folder that happens to be called like it: those have an ending or a path.
+    /// </summary>
+    private static bool AreDropped(IReadOnlyList<string> args, Host host) =>
+        args is [var first, ..]
+        && (Path.GetExtension(first).ToUpperInvariant() is ".YAML" or ".YML"
+            || (!first.StartsWith('-') && first.AsSpan().ContainsAny('.', '/', '\\') && Path.Exists(host.FullPath(first))));
 
     /// <summary>Does a piece of work, and tells the user of whatever it throws.</summary>
     /// <param name="args">What was asked for, for the details of a fault.</param>

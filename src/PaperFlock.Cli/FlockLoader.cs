@@ -1,4 +1,5 @@
 using PaperFlock.Cli.Files;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli;
 
@@ -18,5 +19,19 @@ internal static class FlockLoader
         var planned = PackMaker.Plan(reading, day ?? host.Today(DateTimeZone.Utc), forPaper);
         DiagnosticsOut.Write(planned.Source, planned.Diagnostics, host);
         return planned;
+    }
+
+    /// <summary>Opens a flock file to be changed.</summary>
+    /// <param name="path">As the user typed it.</param>
+    /// <returns>Null when it has errors; they have been shown.</returns>
+    public static FlockFile? Open(string path, byte[] bytes, Host host)
+    {
+        if (FlockFile.Open(path, bytes, out var reading) is { } file)
+        {
+            return file;
+        }
+
+        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
+        return null;
     }
 }

@@ -35,7 +35,8 @@ internal sealed record Host(
     public bool InIsTerminal { get; init; }
 
     /// <summary>Single keys, as they are pressed; null where answers come a line at a time.</summary>
-    public IKeyboard? Keyboard { get; init; }
+    /// <exception cref="OperationCanceledException">Thrown by it when the user wants the program to end.</exception>
+    public Func<CancellationToken, ConsoleKeyInfo>? ReadKey { get; init; }
 
     /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
     public Func<string?> HomeZone { get; init; } = () => null;

@@ -46,7 +46,7 @@ return App.Run(
         WaitBeforeClosing = Terminals.WaitBeforeClosing(),
         In = Console.In,
         InIsTerminal = !Console.IsInputRedirected,
-        Keyboard = Console.IsInputRedirected || !Terminals.IsForPeople(Console.IsOutputRedirected) ? null : new TerminalKeyboard(),
+        ReadKey = Console.IsInputRedirected || !forPeople ? null : Terminals.ReadKey,
         HomeZone = Terminals.HomeZone,
     });
 

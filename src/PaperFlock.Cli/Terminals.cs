@@ -42,6 +42,22 @@ internal static class Terminals
         }
     }
 
+    /// <summary>A key of the process's own terminal, unseen until it is written.</summary>
+    /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
+    public static ConsoleKeyInfo ReadKey(CancellationToken stop)
+    {
+        // Reading itself cannot be interrupted; a look every so often is too quick to be felt, and leaves the processor alone.
+        while (!Console.KeyAvailable)
+        {
+            if (stop.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(15)))
+            {
+                throw new OperationCanceledException(stop);
+            }
+        }
+
+        return Console.ReadKey(intercept: true);
+    }
+
     // The generated kind of import would open the whole project to unsafe code for one array of numbers.
     [DllImport("kernel32.dll")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]

@@ -52,12 +52,5 @@ internal static class CaretLine
         at > 0 && at < line.Length && char.IsLowSurrogate(line[at]) && char.IsHighSurrogate(line[at - 1]) ? at - 1 : at;
 
     /// <summary>A control character would move the cursor, or worse: show a mark in its place.</summary>
-    private static string Printable(string line) =>
-        string.Create(line.Length, line, static (chars, text) =>
-        {
-            for (var i = 0; i < chars.Length; i++)
-            {
-                chars[i] = text[i] != '\t' && DisplayWidth.IsUnprintable(text[i]) ? '\uFFFD' : text[i];
-            }
-        });
+    private static string Printable(string line) => string.Concat(line.Select(c => c != '\t' && DisplayWidth.IsUnprintable(c) ? '\uFFFD' : c));
 }

@@ -8,8 +8,6 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
 
     public bool HasErrors { get; private set; }
 
-    public int Count => _found.Count;
-
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
     public void Add(Diagnostic diagnostic)
     {
@@ -21,6 +19,15 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
 
         _found.Add(diagnostic);
         HasErrors |= diagnostic.Severity == Severity.Error;
+    }
+
+    /// <summary>Adds what is wrong with something that could not be read.</summary>
+    /// <returns>Nothing in place of a value.</returns>
+    /// <exception cref="BagFullException">There are as many as there may be.</exception>
+    public T? Refuse<T>(Diagnostic diagnostic)
+    {
+        Add(diagnostic);
+        return default;
     }
 
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
@@ -46,3 +53,6 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
             .ThenBy(d => d.Message, StringComparer.Ordinal),
     ];
 }
+
+/// <summary>A <see cref="DiagnosticBag"/> has as many as it was made for; what was found is still in it.</summary>
+public sealed class BagFullException : Exception;

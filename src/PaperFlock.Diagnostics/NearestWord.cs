@@ -17,26 +17,16 @@ public static class NearestWord
         ArgumentNullException.ThrowIfNull(word);
         ArgumentNullException.ThrowIfNull(candidates);
         var typed = Plain(word);
-        string? best = null;
-        var fewest = int.MaxValue;
-        foreach (var candidate in candidates)
-        {
-            var meant = Plain(candidate);
-            var allowed = Allowed(Math.Max(typed.Length, meant.Length));
+        return candidates
+            .Select(candidate => (Candidate: candidate, Meant: Plain(candidate)))
+            .Select(c => (c.Candidate, c.Meant, Allowed: Allowed(Math.Max(typed.Length, c.Meant.Length))))
             // The difference in length is a lower bound, and keeps a very long word from costing anything.
-            if (Math.Abs(typed.Length - meant.Length) > allowed)
-            {
-                continue;
-            }
-
-            var slips = Distance(typed, meant);
-            if (slips <= allowed && slips < fewest)
-            {
-                (best, fewest) = (candidate, slips);
-            }
-        }
-
-        return best;
+            .Where(c => Math.Abs(typed.Length - c.Meant.Length) <= c.Allowed)
+            .Select(c => (c.Candidate, c.Allowed, Slips: Distance(typed, c.Meant)))
+            .Where(c => c.Slips <= c.Allowed)
+            .OrderBy(c => c.Slips)
+            .Select(c => c.Candidate)
+            .FirstOrDefault();
     }
 
     /// <summary>

@@ -8,8 +8,4 @@ public readonly record struct Length(decimal Metres)
 
     /// <summary>The international foot, exact: Weights and Measures Act 1985, section 1 (yard / 3).</summary>
     public const decimal MetresPerFoot = 0.3048m;
-
-    public decimal Feet => Metres / MetresPerFoot;
-
-    public static Length FromFeet(decimal feet) => new(feet * MetresPerFoot);
 }

@@ -9,7 +9,5 @@ public readonly record struct Mass(decimal Kilograms)
     /// <summary>The international avoirdupois pound, exact: Weights and Measures Act 1985, section 1.</summary>
     public const decimal KilogramsPerPound = 0.45359237m;
 
-    public decimal Pounds => Kilograms / KilogramsPerPound;
-
     public static Mass FromPounds(decimal pounds) => new(pounds * KilogramsPerPound);
 }

@@ -16,12 +16,7 @@ internal static class ChildPlacing
         space = space with { Width = width, Height = height, FullHeight = Math.Max(height, space.FullHeight) };
 
         var placement = child.Place(space, context);
-        var size = placement switch
-        {
-            Placement.Fits fits => fits.Piece.Size,
-            Placement.Splits splits => splits.Piece.Size,
-            _ => default,
-        };
+        var size = placement.Here?.Size ?? default;
         if (size.Width > width + Overstep || size.Height > height + Overstep)
         {
             throw new InvalidOperationException($"{Called(child)} took {Points.Of(size.Width)} by {Points.Of(size.Height)} of {Points.Of(width)} by {Points.Of(height)}");
@@ -32,16 +27,10 @@ internal static class ChildPlacing
             throw new InvalidOperationException($"{Called(child)} made no progress on a fresh page of {Points.Of(width)} by {Points.Of(height)}");
         }
 
-        return Concerning(child, Tagged(child, placement));
+        // All parts of a child that splits are about the same.
+        placement = Tagged(child, placement);
+        return child.About is { } about ? placement.With(piece => piece.Concerning(about), rest => rest with { About = about }) : placement;
     }
-
-    /// <summary>All parts of a child that splits are about the same.</summary>
-    private static Placement Concerning(Element child, Placement placement) => (child.About, placement) switch
-    {
-        ({ } about, Placement.Fits fits) => new Placement.Fits(fits.Piece.Concerning(about)),
-        ({ } about, Placement.Splits splits) => new Placement.Splits(splits.Piece.Concerning(about), splits.Rest is Empty ? splits.Rest : splits.Rest with { About = about }),
-        _ => placement,
-    };
 
     /// <summary>Offers space to a child that must not be split: a split becomes a wrap.</summary>
     /// <returns>Nothing, fits or wraps.</returns>
@@ -60,12 +49,7 @@ internal static class ChildPlacing
         }
 
         var id = child.TagId ?? (placement is Placement.Splits ? new StructureId() : null);
-        return placement switch
-        {
-            Placement.Fits fits => new Placement.Fits(fits.Piece.As(tag, id)),
-            Placement.Splits splits => new Placement.Splits(splits.Piece.As(tag, id), splits.Rest is Empty ? splits.Rest : splits.Rest with { Tag = tag, TagId = id }),
-            _ => placement,
-        };
+        return placement.With(piece => piece.As(tag, id), rest => rest with { Tag = tag, TagId = id });
     }
 
     /// <summary>Says how high the child is when nothing stops it, found by offering ever taller slots: only errors and page ends pay for this.</summary>

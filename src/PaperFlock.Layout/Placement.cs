@@ -7,6 +7,17 @@ public abstract record Placement
     {
     }
 
+    /// <summary>What stands here; null where nothing does.</summary>
+    internal Piece? Here => (this as Fits)?.Piece ?? (this as Splits)?.Piece;
+
+    /// <summary>The same with what stands here, and what is left if anything is, made into something else.</summary>
+    internal Placement With(Func<Piece, Piece> dress, Func<Element, Element> carry) => this switch
+    {
+        Fits fits => new Fits(dress(fits.Piece)),
+        Splits splits => new Splits(dress(splits.Piece), splits.Rest is Empty ? splits.Rest : carry(splits.Rest)),
+        _ => this,
+    };
+
     /// <summary>It has nothing to show, and takes neither room nor spacing.</summary>
     public sealed record Nothing : Placement
     {

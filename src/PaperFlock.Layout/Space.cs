@@ -18,6 +18,4 @@ public readonly record struct Space(double Width, double Height, double FullHeig
 
     /// <summary>A slot of a stated size that is no larger on any other page.</summary>
     public static Space Exactly(double width, double height) => new(width, height, height) { Least = new Size(width, height) };
-
-    public bool Holds(Size size) => size.Width <= Width + Epsilon && size.Height <= Height + Epsilon;
 }

@@ -12,20 +12,16 @@ public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue 
 /// <param name="Uses">What becomes of each page of <paramref name="Print"/>, one for each: what is cut up is printed on card.</param>
 public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableArray<SheetUse> Uses)
 {
-    private const int FontBytes = 100_000;
-    private const int PageBytes = 3_000;
-
     /// <summary>To be painted, or counted.</summary>
     public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);
 
-    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachments = [attachment] } };
+    internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachment = attachment } };
 
     /// <summary>The same document gives the same bytes.</summary>
     public ReadOnlyMemory<byte> ToPdf()
     {
-        // Room for the fonts and for pages as long as they usually are, so that it does not have to grow.
-        var pdf = new MemoryStream(FontBytes + (Print.Pages.Length * PageBytes));
+        using var pdf = new MemoryStream();
         PdfPrinter.Print(Print, pdf);
-        return pdf.GetBuffer().AsMemory(0, (int)pdf.Length);
+        return pdf.ToArray();
     }
 }

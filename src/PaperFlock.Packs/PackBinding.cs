@@ -4,13 +4,9 @@ using PaperFlock.Pdf;
 namespace PaperFlock.Packs;
 
 /// <summary>Binds composed sheets into documents to print.</summary>
-/// <remarks>
-/// Every page is trimmed to the whole of its paper, so none has a trim box of its own: the four cards of a sheet meet at shared cut lines and reach
-/// the paper's edges, a PDF has one trim box a page, and one round a single card would have software crop the other three away.
-/// </remarks>
 internal static class PackBinding
 {
-    /// <summary>Follows the name of the planner in one piece, which needs larger paper and so a file of its own.</summary>
+    /// <summary>Follows the name of the planner on larger paper, which is a file of its own.</summary>
     public const string PlannerSuffix = "-wall";
 
     /// <param name="split">A document for each way of printing instead of one for all that the printer's paper holds.</param>

@@ -29,17 +29,7 @@ public static partial class PackFileNames
         return [.. codes.Select(code => (shared.Contains(code) ? Numbered(code, taken) : code) + ".png")];
     }
 
-    private static string Numbered(string code, HashSet<string> taken)
-    {
-        for (var n = 1; ; n++)
-        {
-            var name = string.Create(CultureInfo.InvariantCulture, $"{code}-{n}");
-            if (taken.Add(name))
-            {
-                return name;
-            }
-        }
-    }
+    private static string Numbered(string code, HashSet<string> taken) => Enumerable.Range(1, int.MaxValue).Select(n => $"{code}-{n}").First(taken.Add);
 
     /// <summary>A page code may hold a tag, and a tag may hold what a file name cannot.</summary>
     private static string Safe(string label)

@@ -23,14 +23,7 @@ internal static class PackOutline
                 page += sheets[i].Sides.Length;
             }
 
-            if (children.Count > 1)
-            {
-                entries.Add(new OutlineEntry(sheet.Together ?? sheet.Kind, children[0].Page, children.ToImmutable()));
-            }
-            else
-            {
-                entries.Add(children[0]);
-            }
+            entries.Add(children.Count > 1 ? new OutlineEntry(sheet.Together ?? sheet.Kind, children[0].Page, children.ToImmutable()) : children[0]);
         }
 
         return entries.ToImmutable();

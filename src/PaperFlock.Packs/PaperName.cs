@@ -22,14 +22,7 @@ internal static class PaperName
     public static string Of(Size paper)
     {
         var (narrow, wide) = (Math.Min(paper.Width, paper.Height), Math.Max(paper.Width, paper.Height));
-        foreach (var (name, width, height) in Sizes)
-        {
-            if (Math.Abs(narrow - Units.Mm(width)) < Tolerance && Math.Abs(wide - Units.Mm(height)) < Tolerance)
-            {
-                return name;
-            }
-        }
-
-        return string.Create(CultureInfo.InvariantCulture, $"{narrow / Units.PointsPerMillimetre:0} × {wide / Units.PointsPerMillimetre:0} mm paper");
+        var known = Sizes.FirstOrDefault(s => Math.Abs(narrow - Units.Mm(s.Width)) < Tolerance && Math.Abs(wide - Units.Mm(s.Height)) < Tolerance);
+        return known.Name ?? string.Create(CultureInfo.InvariantCulture, $"{narrow / Units.PointsPerMillimetre:0} × {wide / Units.PointsPerMillimetre:0} mm paper");
     }
 }

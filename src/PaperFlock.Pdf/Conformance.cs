@@ -14,11 +14,10 @@ internal static class Conformance
     public static ImmutableArray<PdfFault> FaultsOf(PrintDocument document, ContentCanvas painted) =>
     [
         .. OfDocument(document).Select(problem => new PdfFault(Document, problem)),
-        .. OfAttachments(document.Attachments).Select(problem => new PdfFault(Document, problem)),
         .. painted.Faults.Concat(OfLinks(painted.Links)).Concat(StructureRules.FaultsOf(painted.Tree)).Select(fault => new PdfFault(document.Pages[fault.Page].Label, fault.Problem)),
     ];
 
-    // 7.1 and 7.2.
+    // 7.1, 7.2 and 7.11.
     private static IEnumerable<string> OfDocument(PrintDocument document)
     {
         if (string.IsNullOrWhiteSpace(document.Title))
@@ -34,22 +33,10 @@ internal static class Conformance
         {
             yield return "it does not say which language it is in";
         }
-    }
 
-    // 7.11.
-    private static IEnumerable<string> OfAttachments(ImmutableArray<PdfAttachment> attachments)
-    {
-        foreach (var attachment in attachments)
+        if (document.Attachment is { } file && (string.IsNullOrWhiteSpace(file.Name) || string.IsNullOrWhiteSpace(file.MediaType) || string.IsNullOrWhiteSpace(file.Description)))
         {
-            if (string.IsNullOrWhiteSpace(attachment.Name) || string.IsNullOrWhiteSpace(attachment.MediaType) || string.IsNullOrWhiteSpace(attachment.Description))
-            {
-                yield return $"the attachment “{attachment.Name}” does not say what it is";
-            }
-        }
-
-        foreach (var twice in attachments.CountBy(attachment => attachment.Name, StringComparer.Ordinal).Where(name => name.Value > 1))
-        {
-            yield return string.Create(CultureInfo.InvariantCulture, $"{twice.Value} attachments are named “{twice.Key}”");
+            yield return $"the attachment “{file.Name}” does not say what it is";
         }
     }
 

@@ -1,63 +1,65 @@
-using PaperFlock.Pdf.Reading;
+using System.Buffers.Text;
+using System.Text;
 using PaperFlock.Pdf.Writing;
 
 namespace PaperFlock.Pdf;
 
-/// <summary>Finds and replaces files attached to a PDF that <see cref="PdfPrinter"/> wrote. Whatever else it is given, it says so, at once and without an exception.</summary>
+/// <summary>
+/// Finds the file attached to a PDF that <see cref="PdfPrinter"/> wrote, by the very words it writes: no other PDF is read here. Whatever else it is
+/// given, it says so, at once and without an exception.
+/// </summary>
 public static class PdfAttachments
 {
     /// <summary>Bytes of a PDF beyond which it is none of ours: a pack of two thousand ewes has 30 MB.</summary>
     public const int MostBytes = 128 << 20;
+
+    private const int TailLength = 64;
 
     /// <param name="name">As in <see cref="PdfAttachment.Name"/>.</param>
     /// <param name="limit">Bytes beyond which an attachment is too large, however little it was compressed to.</param>
     public static PdfAttachmentReading Read(ReadOnlyMemory<byte> pdf, string name, int limit)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (pdf.Length > MostBytes)
-        {
-            return new PdfAttachmentReading(PdfAttachmentOutcome.TooLarge, default);
-        }
-
-        try
-        {
-            if (!IsOurs(pdf.Span))
-            {
-                return new PdfAttachmentReading(PdfAttachmentOutcome.Foreign, default);
-            }
-
-            if (new FileReader(pdf).FindAttachment(name) is not { } found)
-            {
-                return new PdfAttachmentReading(PdfAttachmentOutcome.Missing, default);
-            }
-
-            return Flate.Inflate(found.Compressed, limit) is { } bytes
-                ? new PdfAttachmentReading(bytes.Length == found.Size ? PdfAttachmentOutcome.Found : PdfAttachmentOutcome.Damaged, bytes.Length == found.Size ? bytes : default)
-                : new PdfAttachmentReading(PdfAttachmentOutcome.TooLarge, default);
-        }
-        catch (InvalidDataException)
-        {
-            return new PdfAttachmentReading(PdfAttachmentOutcome.Damaged, default);
-        }
-    }
-
-    /// <summary>The same PDF with another content of an attachment, as an incremental update (ISO 32000-1, 7.5.6): every byte there was stands before it.</summary>
-    /// <returns>Null where <see cref="Read"/> would not find it.</returns>
-    public static byte[]? Replace(ReadOnlyMemory<byte> pdf, string name, ReadOnlySpan<byte> bytes)
-    {
-        if (Read(pdf, name, int.MaxValue).Outcome != PdfAttachmentOutcome.Found || new FileReader(pdf) is not { } file || file.FindAttachment(name) is not { } found)
-        {
-            return null;
-        }
-
-        using var output = new MemoryStream();
-        output.Write(pdf.Span);
-        var update = new PdfFile(output, file.Trailer);
-        update.WriteStream(found.Stream, Flate.Compress(bytes), Attachments.Entries(found.Subtype, bytes.Length));
-        update.Finish(file.Trailer.Catalog, file.Trailer.Information);
-        return output.ToArray();
+        return pdf.Length > MostBytes ? new(PdfAttachmentOutcome.TooLarge)
+            : !IsOurs(pdf.Span) ? new(PdfAttachmentOutcome.Foreign)
+            : !IsWhole(pdf.Span) ? new(PdfAttachmentOutcome.Damaged)
+            : pdf.Span.IndexOf(Attachment.Begin(name).Written) is var specification && specification < 0 ? new(PdfAttachmentOutcome.Missing)
+            : Find(pdf, specification) is not { } found ? new(PdfAttachmentOutcome.Damaged)
+            : found.Size > limit ? new(PdfAttachmentOutcome.TooLarge)
+            : Flate.Inflate(found.Compressed, found.Size) is { } bytes ? new(PdfAttachmentOutcome.Found, bytes)
+            : new(PdfAttachmentOutcome.Damaged);
     }
 
     /// <summary>Both stand in the clear in each of our files.</summary>
     private static bool IsOurs(ReadOnlySpan<byte> pdf) => pdf.StartsWith("%PDF-"u8) && pdf.IndexOf("/Producer(PaperFlock)"u8) >= 0;
+
+    /// <summary>It ends as ours do, and the table of where everything is stands where that says.</summary>
+    private static bool IsWhole(ReadOnlySpan<byte> pdf)
+    {
+        var tail = pdf[Math.Max(0, pdf.Length - TailLength)..];
+        return NumberAfter(tail, "startxref\n"u8) is { } start && start < pdf.Length
+            && tail.EndsWith(Encoding.ASCII.GetBytes($"startxref\n{start}\n%%EOF\n"))
+            && Utf8Parser.TryParse(pdf[start..], out int _, out var digits)
+            && pdf[(start + digits)..].StartsWith(" 0 obj\n<</Length "u8);
+    }
+
+    /// <param name="specification">Where that of the attachment begins.</param>
+    /// <returns>Null where it is not as it was written.</returns>
+    private static (ReadOnlyMemory<byte> Compressed, int Size)? Find(ReadOnlyMemory<byte> pdf, int specification)
+    {
+        var stream = NumberAfter(pdf.Span[specification..], "/EF<</F "u8) is { } number ? pdf.Span.IndexOf(Encoding.ASCII.GetBytes($"\n{number} 0 obj\n")) : -1;
+        if (stream < 0)
+        {
+            return null;
+        }
+
+        var from = pdf[stream..];
+        var begin = from.Span.IndexOf(">>\nstream\n"u8) + ">>\nstream\n".Length;
+        return NumberAfter(from.Span, "<</Length "u8) is { } length && length <= from.Length - begin && NumberAfter(from.Span, "/Params<</Size "u8) is { } size
+            ? (from.Slice(begin, length), size)
+            : null;
+    }
+
+    private static int? NumberAfter(ReadOnlySpan<byte> text, ReadOnlySpan<byte> word) =>
+        text.IndexOf(word) is >= 0 and var at && Utf8Parser.TryParse(text[(at + word.Length)..], out int number, out _) && number >= 0 ? number : null;
 }

@@ -10,6 +10,6 @@ public sealed record PrintDocument(
     ImmutableArray<OutlineEntry> Outline,
     DuplexHint Duplex)
 {
-    /// <summary>Files that travel in the PDF, each under a name of its own.</summary>
-    public ImmutableArray<PdfAttachment> Attachments { get; init; } = [];
+    /// <summary>A file that travels in the PDF; null for none.</summary>
+    public PdfAttachment? Attachment { get; init; }
 }

@@ -2,6 +2,12 @@ namespace PaperFlock.Diagnostics.Tests;
 
 public class DiagnosticRendererTests
 {
+    /// <summary>The line as it is shown, and the carets under it, without the margin.</summary>
+    private static (string Line, string Carets) Drawn(string line, int column, int length) =>
+        DiagnosticRenderer.Lines(new SourceText("f", line), [At(1, column, length)]).Select(l => l.Text[Math.Min(4, l.Text.Length)..]).ToArray() is [_, var shown, var carets, ..]
+            ? (shown, carets)
+            : throw new InvalidOperationException();
+
     private static Diagnostic At(int line, int column, int length, Severity severity = Severity.Error, string message = "this is wrong") =>
         new(severity, "FLK012", new SourceSpan(line, column, length), message, "put it right");
 
@@ -57,7 +63,7 @@ public class DiagnosticRendererTests
     [InlineData("word", 5, 1, "    ^")] // just after the line
     [InlineData("", 1, 1, "^")]
     public void The_caret_stands_under_the_word(string line, int column, int length, string carets) =>
-        Assert.Equal(carets, DiagnosticRenderer.Draw(new SourceText("f", line), At(1, column, length)).CaretLine);
+        Assert.Equal(carets, Drawn(line, column, length).Carets);
 
     [Theory]
     [InlineData(0)]
@@ -66,20 +72,20 @@ public class DiagnosticRendererTests
     public void A_long_line_is_shown_as_a_window_round_the_word(int before)
     {
         var line = new string('a', before) + "WORD" + new string('b', 396 - before);
-        var picture = DiagnosticRenderer.Draw(new SourceText("f", line), At(1, before + 1, 4));
-        Assert.InRange(picture.SourceLine!.Length, 120, 122);
-        var at = picture.CaretLine!.IndexOf('^', StringComparison.Ordinal);
-        Assert.Equal("WORD", picture.SourceLine.Substring(at, 4));
-        Assert.Equal(before > 0, picture.SourceLine.StartsWith('…'));
-        Assert.Equal(before < 396, picture.SourceLine.EndsWith('…'));
+        var (shown, carets) = Drawn(line, before + 1, 4);
+        Assert.InRange(shown.Length, 120, 122);
+        var at = carets.IndexOf('^', StringComparison.Ordinal);
+        Assert.Equal("WORD", shown.Substring(at, 4));
+        Assert.Equal(before > 0, shown.StartsWith('…'));
+        Assert.Equal(before < 396, shown.EndsWith('…'));
     }
 
     [Fact]
     public void A_long_word_does_not_make_a_long_line()
     {
-        var picture = DiagnosticRenderer.Draw(new SourceText("f", new string('a', 5000)), At(1, 1, 5000));
-        Assert.InRange(picture.SourceLine!.Length, 120, 122);
-        Assert.InRange(picture.CaretLine!.Length, 1, 122);
+        var (shown, carets) = Drawn(new string('a', 5000), 1, 5000);
+        Assert.InRange(shown.Length, 120, 122);
+        Assert.InRange(carets.Length, 1, 122);
     }
 
     [Fact]
@@ -88,31 +94,23 @@ public class DiagnosticRendererTests
         var line = string.Concat(Enumerable.Repeat("🐑", 200));
         for (var column = 1; column <= line.Length; column++)
         {
-            var shown = DiagnosticRenderer.Draw(new SourceText("f", line), At(1, column, 2)).SourceLine!;
+            var shown = Drawn(line, column, 2).Line;
             Assert.DoesNotContain(shown.Trim('…').EnumerateRunes(), rune => rune.Value == 0xFFFD);
         }
     }
 
     [Fact]
-    public void Control_characters_are_not_sent_to_the_terminal()
-    {
-        var picture = DiagnosticRenderer.Draw(new SourceText("f", "a\u001b[31m\u202eb"), At(1, 1, 1));
-        Assert.Equal("a\uFFFD[31m\uFFFDb", picture.SourceLine);
-    }
+    public void Control_characters_are_not_sent_to_the_terminal() => Assert.Equal("a\uFFFD[31m\uFFFDb", Drawn("a\u001b[31m\u202eb", 1, 1).Line);
 
     [Theory]
-    [InlineData(0, 0, "no errors")]
     [InlineData(1, 0, "1 error")]
     [InlineData(2, 1, "2 errors, 1 warning")]
     [InlineData(0, 3, "3 warnings")]
     public void The_summary_counts(int errors, int warnings, string summary) =>
-        Assert.Equal(
-            summary,
-            DiagnosticRenderer.Summary(
-            [
-                .. Enumerable.Repeat(At(1, 1, 1), errors),
-                .. Enumerable.Repeat(At(1, 1, 1, Severity.Warning), warnings),
-            ]));
+        Assert.EndsWith(
+            $"\n{summary}\n",
+            DiagnosticRenderer.Render(new SourceText("f", "x"), [.. Enumerable.Repeat(At(1, 1, 1), errors), .. Enumerable.Repeat(At(1, 1, 1, Severity.Warning), warnings)]),
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_bag_is_in_the_order_of_the_file_errors_first_at_one_place()

@@ -56,7 +56,7 @@ internal sealed class Workbench : IDisposable
             WaitBeforeClosing = WaitBeforeClosing,
             In = Answers is null ? TextReader.Null : new StringReader(Answers),
             InIsTerminal = AtAKeyboard,
-            Keyboard = Keys is null ? null : new PressedKeys(Keys, Stop),
+            ReadKey = Keys is null ? null : new PressedKeys(Keys, Stop).Read,
             HomeZone = () => HomeZone,
         };
         var status = App.Run(args, host);
@@ -89,7 +89,7 @@ internal sealed class Workbench : IDisposable
         Directory.Delete(Folder, recursive: true);
     }
 
-    private sealed class PressedKeys(string keys, Action thenStop) : IKeyboard
+    private sealed class PressedKeys(string keys, Action thenStop)
     {
         private int _next;
 

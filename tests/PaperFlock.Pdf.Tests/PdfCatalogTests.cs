@@ -99,19 +99,6 @@ public sealed class PdfCatalogTests
     }
 
     [Fact]
-    public void A_trimmed_page_says_where_the_knife_goes()
-    {
-        // 14.11.2: boxes are measured from the lower left corner.
-        var document = Sample.Document(Sample.Page());
-        var page = document.Pages[0] with { Trim = new TrimBox(28.5, 30.25, 297.638, 419.528) };
-        using var pdf = PdfDocument.Open(Sample.Print(document with { Pages = [page] }));
-        double[] trim = [28.5, 842 - 30.25 - 419.528, 28.5 + 297.638, 842 - 30.25];
-        var written = pdf.InPage(1, "TrimBox").Numbers();
-        Assert.All(trim.Zip(written), pair => Assert.Equal(pair.First, pair.Second, 1e-3));
-        Assert.Equal(written, pdf.InPage(1, "BleedBox").Numbers());
-    }
-
-    [Fact]
     public void Many_pages_stay_in_order()
     {
         var pages = Enumerable.Range(1, 70).Select(i => Sample.Page(Sample.Text(50, 50, $"page {i}"))).ToArray();

@@ -99,7 +99,7 @@ public sealed class PdfDrawingTests
 
     [Fact]
     public void A_page_text_still_unresolved_is_our_bug()
-        => Assert.Throws<InvalidOperationException>(() => Sample.Print(new PageTextItem(0, 10, 50, Layout.Elements.TextAlign.Left, Sample.Plain, _ => "1")));
+        => Assert.Throws<InvalidOperationException>(() => Sample.Print(new PageTextItem(0, 10, 50, Sample.Plain, _ => "1")));
 
     [Fact]
     public void Everything_is_black_in_DeviceGray()

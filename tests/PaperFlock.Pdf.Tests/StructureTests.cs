@@ -154,7 +154,8 @@ public sealed class StructureTests
         [
             new Link(Words("FEED-2"), "feed"),
             new Table([Track.Share()], [], [new TableRow([new TableCell(new Link(Words("CARD-1"), "feed"))])]),
-            new Anchor(Words("Feed for twins"), "feed"),
+            new Picture(default, [new AnchorItem(0, 0, "feed")]),
+            Words("Feed for twins"),
         ]),
         """
         Document

@@ -157,12 +157,8 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
 
     /// <summary>Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.</summary>
     private static (T? Answer, string? WhyNot) Tried<T>(T answer, FlockDraft draft)
-        where T : class
-    {
-        return Read(draft).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong
-            ? (null, $"{wrong.Message}: {wrong.Advice}")
-            : (answer, null);
-    }
+        where T : class =>
+        Read(draft).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong ? (null, $"{wrong.Message}: {wrong.Advice}") : (answer, null);
 
     private static (SeasonStart? Answer, string? WhyNot) Tried(SeasonStart start) => Tried(start, FlockDraft.Trial with { Start = start });
 

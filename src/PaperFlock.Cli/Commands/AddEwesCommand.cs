@@ -44,9 +44,8 @@ internal static class AddEwesCommand
     private static int Run(string path, string listPath, bool goodRows, Host host)
     {
         var bytes = InputFile.Read(path, host);
-        if (FlockFile.Open(path, bytes, out var reading) is not { } file)
+        if (FlockLoader.Open(path, bytes, host) is not { } file)
         {
-            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
             return ExitStatus.FlockErrors;
         }
 

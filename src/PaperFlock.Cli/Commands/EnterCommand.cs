@@ -53,7 +53,7 @@ internal static class EnterCommand
 
     private static int Ask(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, string path, Host host)
     {
-        ITyping typing = host.Keyboard is { } keyboard ? new TypedKeys(keyboard, host.Out, host.Stop) : new TypedLines(host);
+        ITyping typing = host.ReadKey is { } readKey ? new TypedKeys(readKey, host.Out, host.Stop) : new TypedLines(host);
         host.Out.WriteLine(
             $"{sheet.Title}: {ScreenText.Count(sheet.Ewes(plan).Length, "ewe")} in the order of the sheet. Each answer goes into {path} at once. ? shows the keys, q leaves.");
         var session = new EntrySession(sheet, book, plan, typing, host);

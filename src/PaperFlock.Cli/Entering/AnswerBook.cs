@@ -24,13 +24,7 @@ internal sealed class AnswerBook
     public static AnswerBook? Open(string path, Host host)
     {
         var bytes = InputFile.Read(path, host);
-        if (FlockFile.Open(path, bytes, out var reading) is { } file)
-        {
-            return new AnswerBook(path, host, file, bytes);
-        }
-
-        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
-        return null;
+        return FlockLoader.Open(path, bytes, host) is { } file ? new AnswerBook(path, host, file, bytes) : null;
     }
 
     /// <summary>She as the file has her now; null when she is no longer in it.</summary>
@@ -46,13 +40,9 @@ internal sealed class AnswerBook
             return;
         }
 
-        if (FlockFile.Open(_path, bytes, out var reading) is not { } file)
-        {
-            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, _host);
-            throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it");
-        }
-
-        (_file, _bytes) = (file, bytes);
+        _file = FlockLoader.Open(_path, bytes, _host)
+            ?? throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it");
+        _bytes = bytes;
     }
 
     /// <summary>Writes all the answers, or none.</summary>

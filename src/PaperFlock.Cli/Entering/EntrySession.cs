@@ -20,10 +20,9 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
     ];
 
     private readonly ImmutableArray<EwePlan> _ewes = sheet.Ewes(plan);
-    private readonly Tally _tally = new();
     private int _at;
 
-    public Tally Tally => _tally;
+    public Tally Tally { get; } = new();
 
     /// <returns>False when an answer was refused that cannot be asked for again.</returns>
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
@@ -67,7 +66,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
         switch (typed)
         {
             case "":
-                _tally.Leave(ewe.Ewe.Tag);
+                Tally.Leave(ewe.Ewe.Tag);
                 _at++;
                 return true;
             case "?":
@@ -111,11 +110,11 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
             case null:
                 return Refuse(who, "not taken");
             case false:
-                _tally.Leave(ewe.Ewe.Tag);
+                Tally.Leave(ewe.Ewe.Tag);
                 Echo(EnterMessages.SameAgain(who, answer.Words));
                 break;
             default:
-                _tally.Enter(ewe.Ewe.Tag, hadAnswer);
+                Tally.Enter(ewe.Ewe.Tag, hadAnswer);
                 Echo(EnterMessages.ReadBack(who, answer.Words));
                 break;
         }

@@ -3,32 +3,22 @@ namespace PaperFlock.Cli.Entering;
 /// <summary>What may be wrong with results from a spreadsheet.</summary>
 internal static class ResultMessages
 {
-    public const string NoTagColumnCode = "CSV010";
-    public const string NoResultColumnCode = "CSV011";
-    public const string ColumnTwiceCode = "CSV012";
-    public const string NoTagCode = "CSV013";
-    public const string UnknownTagCode = "CSV014";
-    public const string TagTwiceCode = "CSV015";
-    public const string RefusedCode = "CSV016";
-    public const string UnknownColumnCode = "CSV020";
-    public const string NotOnTheSheetCode = "CSV021";
-
     public static Diagnostic Empty() => Error("CSV002", SourceSpan.WholeFile, "there is nothing in the file", "the first row has the headings, and each row after it a ewe");
 
     public static Diagnostic NoTagColumn(SourceSpan at) => Error(
-        NoTagColumnCode, at, "no column has the tags", "give that column the heading `tag`; the first row of the file has the headings");
+        "CSV010", at, "no column has the tags", "give that column the heading `tag`; the first row of the file has the headings");
 
     public static Diagnostic NoResultColumn(SourceSpan at, ImmutableArray<ResultColumn> columns) => Error(
-        NoResultColumnCode, at, "no column has a result in it", $"give a column one of the headings {ScreenText.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
+        "CSV011", at, "no column has a result in it", $"give a column one of the headings {ScreenText.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
 
     public static Diagnostic ColumnTwice(SourceSpan at, string column, string other) => Error(
-        ColumnTwiceCode, at, $"this column and `{other}` both give `{column}`", "keep one of them, or give the other another heading");
+        "CSV012", at, $"this column and `{other}` both give `{column}`", "keep one of them, or give the other another heading");
 
     public static Diagnostic NoTag(SourceSpan at) => Error(
-        NoTagCode, at, "there is no tag in this row", "write the ewe's tag as the flock file has it, or take the row away");
+        "CSV013", at, "there is no tag in this row", "write the ewe's tag as the flock file has it, or take the row away");
 
     public static Diagnostic UnknownTag(SourceSpan at, string tag, (string Tag, TagDamage Damage)? meant) => Error(
-        UnknownTagCode, at,
+        "CSV014", at,
         $"no ewe has the tag `{tag}`",
         meant switch
         {
@@ -39,21 +29,21 @@ internal static class ResultMessages
         });
 
     public static Diagnostic TagTwice(SourceSpan at, string tag, int firstLine) => Error(
-        TagTwiceCode, at, $"the tag `{tag}` is already on line {firstLine.ToString(CultureInfo.InvariantCulture)}", "keep the row that is right");
+        "CSV015", at, $"the tag `{tag}` is already on line {firstLine.ToString(CultureInfo.InvariantCulture)}", "keep the row that is right");
 
     public static Diagnostic Refused(SourceSpan at, string who, string why)
     {
         var split = why.IndexOf("; ", StringComparison.Ordinal);
         return split < 0
-            ? Error(RefusedCode, at, $"{who}: {why}", "put it right in the spreadsheet, and save it again")
-            : Error(RefusedCode, at, $"{who}: {why[..split]}", why[(split + 2)..]);
+            ? Error("CSV016", at, $"{who}: {why}", "put it right in the spreadsheet, and save it again")
+            : Error("CSV016", at, $"{who}: {why[..split]}", why[(split + 2)..]);
     }
 
     public static Diagnostic UnknownColumn(SourceSpan at, string heading, string? nearest) => Warning(
-        UnknownColumnCode, at, $"the column `{heading}` is left out", nearest is null ? "nothing on this sheet has that name" : $"did you mean `{nearest}`?");
+        "CSV020", at, $"the column `{heading}` is left out", nearest is null ? "nothing on this sheet has that name" : $"did you mean `{nearest}`?");
 
     public static Diagnostic NotOnTheSheet(SourceSpan at, string who, string title) => Warning(
-        NotOnTheSheetCode, at, $"{who} is not on the sheet {title}", "she is entered all the same; check that it is the right ewe");
+        "CSV021", at, $"{who} is not on the sheet {title}", "she is entered all the same; check that it is the right ewe");
 
     private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
 

@@ -12,7 +12,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
 
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
     /// <param name="ewes">The tags on the printed sheet.</param>
-    public ImmutableArray<ResultRow> Read(Flock flock, IReadOnlySet<string> ewes, NodaTime.LocalDate today)
+    public ImmutableArray<ResultRow> Read(Flock flock, IReadOnlySet<string> ewes, LocalDate today)
     {
         if (table.Headings.IsEmpty)
         {
@@ -55,7 +55,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
             var ewe = flock.Ewes.First(e => e.Tag == tag.Text);
             if (Answer(row, columns.Results, new Asked(flock, ewe, today)) is { } answer)
             {
-                rows.Add(new ResultRow(ewe.Tag, tag.Span, answer));
+                rows.Add(new ResultRow(ewe.Tag, answer));
                 if (!ewes.Contains(ewe.Tag))
                 {
                     bag.Add(ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
@@ -138,5 +138,4 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
     private static string Plain(string heading) => string.Concat(heading.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 }
 
-/// <param name="Span">Her tag in the results.</param>
-internal sealed record ResultRow(string Tag, SourceSpan Span, EweAnswer Answer);
+internal sealed record ResultRow(string Tag, EweAnswer Answer);

@@ -1,7 +1,7 @@
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Keys as they are pressed: an answer ends with the key that makes it whole, or with Enter.</summary>
-internal sealed class TypedKeys(IKeyboard keyboard, TextWriter screen, CancellationToken stop) : ITyping
+internal sealed class TypedKeys(Func<CancellationToken, ConsoleKeyInfo> readKey, TextWriter screen, CancellationToken stop) : ITyping
 {
     public bool CanAskAgain => true;
 
@@ -12,7 +12,7 @@ internal sealed class TypedKeys(IKeyboard keyboard, TextWriter screen, Cancellat
         var typed = "";
         while (true)
         {
-            var key = keyboard.Read(stop);
+            var key = readKey(stop);
             switch (key.Key)
             {
                 case ConsoleKey.Enter:

@@ -14,6 +14,30 @@ internal static class FileTrouble
     /// <summary>What the system throws for a file's sake; anything else is a fault of the program.</summary>
     public static bool IsOfFiles(Exception e) => e is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
 
+    /// <summary>Does something for a file's sake.</summary>
+    /// <param name="complaint">What is said where it cannot be done, from the reason.</param>
+    /// <exception cref="UsageException">It cannot.</exception>
+    public static T Told<T>(Func<T> work, Func<string, string> complaint)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception e) when (IsOfFiles(e))
+        {
+            throw new UsageException(complaint(Reason(e)), e);
+        }
+    }
+
+    /// <inheritdoc cref="Told{T}"/>
+    public static void Told(Action work, Func<string, string> complaint) => Told(
+        () =>
+        {
+            work();
+            return true;
+        },
+        complaint);
+
     public static string Reason(Exception e) => e switch
     {
         FileNotFoundException => "there is no such file",

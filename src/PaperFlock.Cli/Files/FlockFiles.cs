@@ -20,9 +20,8 @@ internal static class FlockFiles
         return [.. typed.SelectMany(t => Find(t, host)).Where(f => seen.Add(host.FullPath(f)))];
     }
 
-    private static IEnumerable<string> Find(string typed, Host host)
-    {
-        try
+    private static IEnumerable<string> Find(string typed, Host host) => FileTrouble.Told<IEnumerable<string>>(
+        () =>
         {
             var full = host.FullPath(typed);
             if (Directory.Exists(full))
@@ -41,12 +40,8 @@ internal static class FlockFiles
             var fullFolder = host.FullPath(folder.Length == 0 ? "." : folder);
             var matching = Directory.Exists(fullFolder) ? Names(fullFolder, name => FileSystemName.MatchesSimpleExpression(pattern, name, OperatingSystem.IsWindows())) : [];
             return matching.Count > 0 ? matching.Select(name => Beside(folder, name)) : throw new UsageException($"no file is called {typed}");
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotRead(typed, FileTrouble.Reason(e)), e);
-        }
-    }
+        },
+        why => Messages.CannotRead(typed, why));
 
     /// <summary>By name, so that no two computers put them in another order; hidden ones are nobody's flock.</summary>
     private static List<string> Names(string folder, Func<string, bool> wanted) =>

@@ -9,16 +9,14 @@ internal static class FlockWriter
     public static void Write(string path, byte[] old, ReadOnlyMemory<byte> content, Host host)
     {
         var target = host.FullPath(path);
-        try
-        {
-            target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
-            // A folder may let a file be replaced that may not be written: whoever set it so did not want it changed.
-            using var mayWrite = new FileStream(target, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotWrite(path, FileTrouble.Reason(e)), e);
-        }
+        FileTrouble.Told(
+            () =>
+            {
+                target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
+                // A folder may let a file be replaced that may not be written: whoever set it so did not want it changed.
+                new FileStream(target, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete).Dispose();
+            },
+            why => Messages.CannotWrite(path, why));
 
         using var staged = new StagedFiles();
         staged.Add(new OutputFile(target, path), content, likeOld: true);

@@ -7,9 +7,8 @@ internal static class InputFile
 {
     /// <param name="path">As typed.</param>
     /// <exception cref="UsageException">There is no such file, or it cannot be read.</exception>
-    public static byte[] Read(string path, Host host, int most = FlockReader.MostBytes + 1)
-    {
-        try
+    public static byte[] Read(string path, Host host, int most = FlockReader.MostBytes + 1) => FileTrouble.Told(
+        () =>
         {
             var full = host.FullPath(path);
             if (Directory.Exists(full))
@@ -21,10 +20,6 @@ internal static class InputFile
             // A pipe does not know its length, and some files of the system say they have none.
             var bytes = new byte[file.CanSeek && file.Length > 0 ? Math.Min(file.Length, most) : most];
             return bytes[..file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)];
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotRead(path, FileTrouble.Reason(e)), e);
-        }
-    }
+        },
+        why => Messages.CannotRead(path, why));
 }

@@ -8,9 +8,8 @@ internal readonly record struct OutputFile(string Full, string Shown)
     /// <summary>Looked at before any work is done.</summary>
     /// <param name="folder">As typed; it need not be there.</param>
     /// <exception cref="UsageException">The folder is a file, or would have to be inside one.</exception>
-    public static OutputFile In(string folder, string name, Host host)
-    {
-        try
+    public static OutputFile In(string folder, string name, Host host) => FileTrouble.Told(
+        () =>
         {
             var full = Path.TrimEndingDirectorySeparator(host.FullPath(folder));
             for (var above = full; above is not null; above = Path.GetDirectoryName(above))
@@ -23,12 +22,8 @@ internal readonly record struct OutputFile(string Full, string Shown)
 
             var shown = folder == "." ? name : Path.Combine(folder, name);
             return new OutputFile(host.FullPath(shown), shown);
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotWriteInto(folder, FileTrouble.Reason(e)), e);
-        }
-    }
+        },
+        why => Messages.CannotWriteInto(folder, why));
 
     private static string WhyNot(string file, bool isFolderItself) =>
         !isFolderItself ? $"{Path.GetFileName(file)} is a file, not a folder"

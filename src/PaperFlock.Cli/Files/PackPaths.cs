@@ -42,25 +42,20 @@ internal sealed class PackPaths
 
     /// <summary>Files that may remember what has been printed, by name.</summary>
     /// <exception cref="UsageException">The folder may not be looked into, or one cannot be read.</exception>
-    public IEnumerable<EarlierFile> Earlier()
+    public ImmutableArray<EarlierFile> Earlier()
     {
-        var folder = _host.FullPath(_folder);
-        try
-        {
-            // What is empty is a pipe or a device, which would keep us waiting.
-            return !Directory.Exists(folder) ? [] :
+        var folder = new DirectoryInfo(_host.FullPath(_folder));
+        // What is empty is a pipe or a device, which would keep us waiting.
+        return !folder.Exists ? [] : FileTrouble.Told<ImmutableArray<EarlierFile>>(
+            () =>
             [
-                .. new DirectoryInfo(folder).EnumerateFiles(_name + "*")
+                .. folder.EnumerateFiles(_name + "*")
                     .Where(f => PackFileNames.MayRemember(_name, f.Name) && f.Length > 0)
                     .OrderBy(f => f.Name, StringComparer.Ordinal)
                     .Select(f => OutputFile.In(_folder, f.Name, _host).Shown)
                     .Select(shown => new EarlierFile(shown, InputFile.Read(shown, _host, EarlierFile.MostBytes + 1))),
-            ];
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotRead(_folder, FileTrouble.Reason(e)), e);
-        }
+            ],
+            why => Messages.CannotRead(_folder, why));
     }
 
     /// <summary>Two flocks whose packs would have one name: the second would be written over the first.</summary>

@@ -32,29 +32,27 @@ internal sealed class StagedFiles : IDisposable
             throw new UsageException(Messages.CannotWrite(target.Shown, "that is a folder: give it another name, or write elsewhere"));
         }
 
-        try
-        {
-            var folder = Path.GetDirectoryName(target.Full)!;
-            MakeFolder(folder);
-            if (_swept.Add(folder))
+        FileTrouble.Told(
+            () =>
             {
-                TempFiles.Sweep(folder);
-            }
+                var folder = Path.GetDirectoryName(target.Full)!;
+                MakeFolder(folder);
+                if (_swept.Add(folder))
+                {
+                    TempFiles.Sweep(folder);
+                }
 
-            var temp = TempFiles.New(folder);
-            _files.Add((temp, target, overwrite));
-            if (likeOld && !OperatingSystem.IsWindows())
-            {
-                File.SetUnixFileMode(temp.SafeFileHandle, File.GetUnixFileMode(target.Full));
-            }
+                var temp = TempFiles.New(folder);
+                _files.Add((temp, target, overwrite));
+                if (likeOld && !OperatingSystem.IsWindows())
+                {
+                    File.SetUnixFileMode(temp.SafeFileHandle, File.GetUnixFileMode(target.Full));
+                }
 
-            temp.Write(content.Span);
-            temp.Flush(flushToDisk: true);
-        }
-        catch (Exception e) when (FileTrouble.IsOfFiles(e))
-        {
-            throw new UsageException(Messages.CannotWrite(target.Shown, FileTrouble.Reason(e)), e);
-        }
+                temp.Write(content.Span);
+                temp.Flush(flushToDisk: true);
+            },
+            why => Messages.CannotWrite(target.Shown, why));
     }
 
     /// <summary>In the order they were added.</summary>
@@ -65,14 +63,7 @@ internal sealed class StagedFiles : IDisposable
         stop.ThrowIfCancellationRequested();
         foreach (var (temp, target, overwrite) in _files)
         {
-            try
-            {
-                File.Move(temp.Name, target.Full, overwrite);
-            }
-            catch (Exception e) when (FileTrouble.IsOfFiles(e))
-            {
-                throw new UsageException(Messages.CannotWrite(target.Shown, FileTrouble.Reason(e)), e);
-            }
+            FileTrouble.Told(() => File.Move(temp.Name, target.Full, overwrite), why => Messages.CannotWrite(target.Shown, why));
         }
     }
 

@@ -22,10 +22,6 @@ public sealed record AddToList(FlockPlace Section, string Key, ImmutableArray<Fl
     public static AddToList Ewes(params IEnumerable<FlockValue> ewes) => new(FlockPlace.Top, "ewes", ewes);
 }
 
-/// <summary>Puts another item in the place of one of a list.</summary>
-/// <param name="Index">From 0, in the order of the file.</param>
-public sealed record ReplaceInList(FlockPlace Section, string Key, int Index, FlockValue Item) : FlockChange(Section, Key);
-
 /// <summary>Takes one item out of a list.</summary>
 /// <param name="Index">From 0, in the order of the file.</param>
 public sealed record RemoveFromList(FlockPlace Section, string Key, int Index) : FlockChange(Section, Key);

@@ -47,7 +47,7 @@ public sealed class FlockFile
         foreach (var change in changes)
         {
             var (before, tree) = (source, root);
-            var ways = ChangeMaker.Ways(change, new Layout(source.Text), root);
+            var ways = Ways(change, new Layout(source.Text), root);
             if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
             {
                 return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
@@ -99,12 +99,23 @@ public sealed class FlockFile
         return bag.HasErrors ? null : root;
     }
 
+    /// <returns>Ways to make it, the tidiest first, each to be tried in turn; none when the layout leaves no way without touching something else.</returns>
+    private static IEnumerable<Splice> Ways(FlockChange change, Layout layout, Node root) => change switch
+    {
+        SetKey c => Only(new SectionChange(layout, root, c.Section).Set(c.Key, c.Value)),
+        ClearKey c => new SectionChange(layout, root, c.Section).Clear(c.Key),
+        AddToList c => Only(new ListChange(layout, root, c.Section, c.Key).Add(c.Items)),
+        RemoveFromList c => new ListChange(layout, root, c.Section, c.Key).Remove(c.Index),
+        _ => throw new ArgumentOutOfRangeException(nameof(change)),
+    };
+
+    private static IEnumerable<Splice> Only(Splice? way) => way is null ? [] : [way];
+
     /// <summary>The line a person would write.</summary>
     private static string Describe(FlockChange change) => change switch
     {
         SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
         AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
-        ReplaceInList c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(c.Item), json: false)}",
         _ => $"{change.Key}:",
     };
 }

@@ -47,6 +47,8 @@ internal sealed class Layout(string text)
         return end == text.Length ? end : end + (text[end] == '\r' && end + 1 < text.Length && text[end + 1] == '\n' ? 2 : 1);
     }
 
+    public int AfterBlanks(int at) => text.AsSpan(at).IndexOfAnyExcept(' ', '\t') is >= 0 and var blanks ? at + blanks : text.Length;
+
     public bool IsBlank(int from, int to) => text.AsSpan(from, to - from).Trim(" \t").IsEmpty;
 
     /// <summary>Whether nothing but blanks, and perhaps a comment, follows on the line.</summary>

@@ -32,20 +32,6 @@ internal sealed class ListChange
     }
 
     /// <exception cref="ArgumentException">There is no such item.</exception>
-    public Splice? Replace(int index, FlockValue item)
-    {
-        var (list, old) = Item(index);
-        if (old is not Scalar || Layout.IsUnwritten(old) || _layout.IsBlockScalar(old) || item is not FlockWord word)
-        {
-            return null;
-        }
-
-        var first = _layout.Text[old.Extent.Start];
-        var written = ScalarText.Of(word, list.IsFlow, first is '"' or '\'' ? first : null);
-        return new Splice(old.Extent.Start, old.Extent.End, written, Places.With(_root, Place, list with { Items = list.Items.SetItem(index, item.AsNode()) }));
-    }
-
-    /// <exception cref="ArgumentException">There is no such item.</exception>
     public IEnumerable<Splice> Remove(int index)
     {
         var (list, old) = Item(index);
@@ -105,15 +91,9 @@ internal sealed class ListChange
         return new Splice(at, at, string.Concat(written), expected);
     }
 
-    private static string Item(FlockValue item, string indent, string newLine, bool inBraces) => item switch
-    {
-        FlockSection section when !inBraces => string.Join(newLine + indent, section.Entries.Select(e => $"{ScalarText.Key(e.Key, json: false)}: {InLine(e.Value)}")),
-        FlockWord word => InLine(word),
-        _ => ScalarText.Flow(item, json: false),
-    };
-
-    private static string InLine(FlockValue value) =>
-        value is FlockWord word ? ScalarText.Of(word, inFlow: false, quote: null) : ScalarText.Flow(value, json: false);
+    private static string Item(FlockValue item, string indent, string newLine, bool inBraces) => item is FlockSection section && !inBraces
+        ? string.Join(newLine + indent, section.Entries.Select(e => $"{ScalarText.Key(e.Key, json: false)}: {e.Value.ToYaml()}"))
+        : item.ToYaml();
 
     /// <summary>The blanks between a dash and what follows it on its line.</summary>
     private string Gap(Node item)
@@ -138,12 +118,7 @@ internal sealed class ListChange
         var at = _layout.LineEnd(end);
         for (var next = _layout.NextLine(at); next < _layout.Text.Length && next > at; next = _layout.NextLine(next))
         {
-            var first = next;
-            while (first < _layout.Text.Length && _layout.Text[first] is ' ' or '\t')
-            {
-                first++;
-            }
-
+            var first = _layout.AfterBlanks(next);
             if (first == _layout.Text.Length || _layout.Text[first] != '#' || first - next <= dash)
             {
                 break;
@@ -167,12 +142,7 @@ internal sealed class ListChange
 
         // Comments stand between: only the item goes, and the comma after it; the last may leave a comma behind, which YAML allows.
         var (start, end) = (list.Items[index].Extent.Start, _layout.EndOf(list.Items[index]));
-        var comma = end;
-        while (_layout.Text[comma] is ' ' or '\t')
-        {
-            comma++;
-        }
-
+        var comma = _layout.AfterBlanks(end);
         return _layout.Text[comma] == ',' ? new Splice(start, comma + 1, "", expected)
             : index == list.Items.Length - 1 ? new Splice(start, end, "", expected)
             : null;
@@ -195,7 +165,6 @@ internal sealed class ListChange
             return new Splice(at, _layout.Text.IndexOf('#', end), "", expected);
         }
 
-        var next = _layout.NextLine(end);
-        return next == _layout.LineEnd(end) ? new Splice(line == 0 ? 0 : line, next, "", expected) : new Splice(line, next, "", expected);
+        return new Splice(line, _layout.NextLine(end), "", expected);
     }
 }

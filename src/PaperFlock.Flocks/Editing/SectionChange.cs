@@ -41,18 +41,7 @@ internal sealed class SectionChange
         return ways.OfType<Splice>();
     }
 
-    private int IndexOf(string key)
-    {
-        for (var i = 0; i < _section.Entries.Length; i++)
-        {
-            if (_section.Entries[i].Key.Text == key)
-            {
-                return i;
-            }
-        }
-
-        return -1;
-    }
+    private int IndexOf(string key) => _section.Entries.ToList().FindIndex(e => e.Key.Text == key);
 
     private Splice? Fill(int at, FlockValue value)
     {
@@ -133,22 +122,8 @@ internal sealed class SectionChange
     /// <summary>The entry a new key goes after: the last of those that come before it in the table of keys, else the last of all; -1 when there is none.</summary>
     private int Before(string key)
     {
-        var last = _section.Entries.Length - 1;
-        if (FlockKeys.All.FirstOrDefault(t => t.Path == PathOf(_place)) is not { } table)
-        {
-            return last;
-        }
-
-        var order = table.Keys.Select(k => k.Name).ToList();
-        for (var before = order.IndexOf(key) - 1; before >= 0; before--)
-        {
-            if (IndexOf(order[before]) is var at && at >= 0)
-            {
-                return at;
-            }
-        }
-
-        return last;
+        var order = FlockKeys.All.FirstOrDefault(t => t.Path == PathOf(_place))?.Keys.Select(k => k.Name).ToList() ?? [];
+        return order.Take(order.IndexOf(key)).Reverse().Select(IndexOf).FirstOrDefault(at => at >= 0, _section.Entries.Length - 1);
     }
 
     private static string PathOf(FlockPlace place) => place switch
@@ -161,16 +136,8 @@ internal sealed class SectionChange
     /// <summary>That of a key that begins a line of this section, else blanks as wide as the first key stands from the margin.</summary>
     private string Indent()
     {
-        foreach (var entry in _section.Entries.Skip(1))
-        {
-            var at = entry.Key.Extent.Start;
-            if (_layout.BeginsItsLine(at))
-            {
-                return _layout.Text[_layout.LineStart(at)..at];
-            }
-        }
-
-        return _layout.IndentOf(_section.Extent.Start);
+        var lines = _section.Entries.Skip(1).Select(e => e.Key.Extent.Start).Where(_layout.BeginsItsLine);
+        return lines.Any() ? _layout.Text[_layout.LineStart(lines.First())..lines.First()] : _layout.IndentOf(_section.Extent.Start);
     }
 
     /// <summary>The lines of an entry that has them to itself; not the first of a list's entry, which has the dash before it.</summary>
@@ -226,7 +193,7 @@ internal sealed class SectionChange
     }
 
     private string InLine(FlockValue value) =>
-        value is FlockWord word && !_section.IsFlow ? ScalarText.Of(word, inFlow: false, quote: null) : ScalarText.Flow(value, _isJson);
+        _section.IsFlow ? ScalarText.Flow(value, _isJson) : value.ToYaml();
 
     private Node With(int at, FlockValue value) =>
         Places.With(_root, _place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.AsNode() }) });

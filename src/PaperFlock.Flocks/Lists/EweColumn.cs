@@ -59,14 +59,6 @@ internal sealed record EweColumn(string Key, string? Unit, int At, CsvCell Headi
         }
 
         var bare = string.Join(' ', words);
-        foreach (var (key, headings) in Known)
-        {
-            if (Array.IndexOf(headings, bare) is >= 0 and var rank)
-            {
-                return (key, rank, unit);
-            }
-        }
-
-        return null;
+        return Known.Where(k => k.Headings.Contains(bare)).Select(k => ((string, int, string?)?)(k.Key, Array.IndexOf(k.Headings, bare), unit)).FirstOrDefault();
     }
 }

@@ -121,7 +121,7 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
             case EweColumn.Age:
                 return Age(text, cell);
             case "weight":
-                return Weight(text, column.Unit, cell);
+                return WeightCell.Read(text, column.Unit, cell, bag) is { } weight ? FlockValue.Word(weight) : null;
             case "condition":
                 return FlockValue.Word(text.Replace(',', '.'));
             case "teeth" or "toes" or "teats":
@@ -154,26 +154,8 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
         return alone.Read(text, cell, bag) is { } iso ? FlockValue.Word(iso[..4]) : null;
     }
 
-    private FlockValue? Age(string text, CsvCell cell)
-    {
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var years) && years is > 0 and < 30)
-        {
-            return FlockValue.Word((tupping - years).ToString(CultureInfo.InvariantCulture));
-        }
-
-        bag.Add(ListMessages.NotAnAge(cell.Span, text));
-        return null;
-    }
-
-    private FlockValue? Weight(string text, string? unit, CsvCell cell)
-    {
-        var (weight, fault) = WeightCell.Read(text, unit);
-        if (weight is not null)
-        {
-            return FlockValue.Word(weight);
-        }
-
-        bag.Add(fault == WeightCell.Fault.NoUnit ? ListMessages.NoUnit(cell.Span, text) : ListMessages.NotAWeight(cell.Span, text));
-        return null;
-    }
+    private FlockValue? Age(string text, CsvCell cell) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var years) && years is > 0 and < 30
+            ? FlockValue.Word((tupping - years).ToString(CultureInfo.InvariantCulture))
+            : bag.Refuse<FlockValue>(ListMessages.NotAnAge(cell.Span, text));
 }

@@ -25,28 +25,15 @@ internal sealed partial class ListDates
         [.. text.Split([';', '|', '\n', '\r'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
     /// <returns>As the flock file writes it; null after saying why not.</returns>
-    public string? Read(string text, CsvCell cell, DiagnosticBag bag)
-    {
-        if (WrittenDate.IsDayNumber(text))
+    public string? Read(string text, CsvCell cell, DiagnosticBag bag) => WrittenDate.IsDayNumber(text)
+        ? bag.Refuse<string>(ListMessages.DayNumber(cell.Span, text))
+        : WrittenDate.Read(WithoutTime(text)) switch
         {
-            bag.Add(ListMessages.DayNumber(cell.Span, text));
-            return null;
-        }
-
-        switch (WrittenDate.Read(WithoutTime(text)))
-        {
-            case (null, null):
-                bag.Add(ListMessages.NotADate(cell.Span, text));
-                return null;
-            case ({ } day, { } other) when day != other && _isDayFirst is null:
-                bag.Add(ListMessages.TwoDays(cell.Span, text, day, other));
-                return null;
-            case ({ } day, { } other) when day != other:
-                return Iso(_isDayFirst is true ? day : other);
-            case var (day, other):
-                return Iso((day ?? other)!.Value);
-        }
-    }
+            (null, null) => bag.Refuse<string>(ListMessages.NotADate(cell.Span, text)),
+            ({ } day, { } other) when day != other && _isDayFirst is null => bag.Refuse<string>(ListMessages.TwoDays(cell.Span, text, day, other)),
+            ({ } day, { } other) when day != other => Iso(_isDayFirst is true ? day : other),
+            var (day, other) => Iso((day ?? other)!.Value),
+        };
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
 

@@ -24,33 +24,17 @@ internal sealed partial class TagCells
     public string? Read(CsvCell cell, DiagnosticBag bag)
     {
         var tag = Unwrapped(cell.Text);
-        Diagnostic? wrong = null;
-        if (tag.Length == 0)
+        var wrong = tag switch
         {
-            wrong = ListMessages.NoTag(cell.Span);
-        }
-        else if (Exponent().IsMatch(tag))
-        {
-            wrong = ListMessages.Exponent(cell.Span, tag);
-        }
-        else if (Fraction().IsMatch(tag))
-        {
-            wrong = ListMessages.Fraction(cell.Span, tag);
-        }
-        else if (tag.All(char.IsAsciiDigit) && !IsText(cell.Text))
-        {
-            wrong = tag.Length > FiguresKept && tag[FiguresKept..].All(c => c == '0')
-                ? ListMessages.Rounded(cell.Span)
-                : tag.Length < _usual && _usual >= OfficialFigures ? ListMessages.Shortened(cell.Span, tag.Length, _usual) : null;
-        }
-
-        if (wrong is null)
-        {
-            return tag;
-        }
-
-        bag.Add(wrong);
-        return null;
+            "" => ListMessages.NoTag(cell.Span),
+            _ when Exponent().IsMatch(tag) => ListMessages.Exponent(cell.Span, tag),
+            _ when Fraction().IsMatch(tag) => ListMessages.Fraction(cell.Span, tag),
+            _ when !tag.All(char.IsAsciiDigit) || IsText(cell.Text) => null,
+            _ when tag.Length > FiguresKept && tag[FiguresKept..].All(c => c == '0') => ListMessages.Rounded(cell.Span),
+            _ when tag.Length < _usual && _usual >= OfficialFigures => ListMessages.Shortened(cell.Span, tag.Length, _usual),
+            _ => null,
+        };
+        return wrong is null ? tag : bag.Refuse<string>(wrong);
     }
 
     /// <summary>Ways of telling a spreadsheet that figures are text, which it saves with them: <c>="00101"</c> and <c>'00101</c>.</summary>

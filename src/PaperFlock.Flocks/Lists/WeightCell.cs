@@ -8,21 +8,14 @@ internal static partial class WeightCell
     /// <summary>Weights and Measures Act 1985, Schedule 1, Part V.</summary>
     private const decimal PoundsPerStone = 14;
 
-    public enum Fault
-    {
-        None,
-        NoUnit,
-        NotAWeight,
-    }
-
     /// <param name="unit">Of the heading; the cell's own comes first.</param>
-    /// <returns>As the flock file writes it.</returns>
-    public static (string? Weight, Fault Fault) Read(string text, string? unit)
+    /// <returns>As the flock file writes it; null after saying why not.</returns>
+    public static string? Read(string text, string? unit, CsvCell cell, DiagnosticBag bag)
     {
-        var match = Shape().Match(text.Trim());
+        var match = Shape().Match(text);
         if (!match.Success)
         {
-            return (null, Fault.NotAWeight);
+            return bag.Refuse<string>(ListMessages.NotAWeight(cell.Span, text));
         }
 
         var number = Number(match.Groups["number"].Value);
@@ -30,11 +23,11 @@ internal static partial class WeightCell
         var hasPounds = match.Groups["pounds"].Success;
         return (own.Length > 0 ? own : unit?.ToUpperInvariant()) switch
         {
-            "ST" or "STONE" => ($"{Text((number * PoundsPerStone) + (hasPounds ? Number(match.Groups["pounds"].Value) : 0))} lb", Fault.None),
-            _ when hasPounds => (null, Fault.NotAWeight),
-            "KG" or "KGS" => ($"{Text(number)} kg", Fault.None),
-            "LB" or "LBS" => ($"{Text(number)} lb", Fault.None),
-            _ => (null, Fault.NoUnit),
+            "ST" or "STONE" => $"{Text((number * PoundsPerStone) + (hasPounds ? Number(match.Groups["pounds"].Value) : 0))} lb",
+            _ when hasPounds => bag.Refuse<string>(ListMessages.NotAWeight(cell.Span, text)),
+            "KG" or "KGS" => $"{Text(number)} kg",
+            "LB" or "LBS" => $"{Text(number)} lb",
+            _ => bag.Refuse<string>(ListMessages.NoUnit(cell.Span, text)),
         };
     }
 

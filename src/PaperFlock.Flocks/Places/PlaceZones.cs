@@ -52,11 +52,7 @@ public static class PlaceZones
 
     private static TzdbZoneLocation? TownOf(string zone) => Source.ZoneLocations!.FirstOrDefault(t => Is(t.ZoneId, zone));
 
-    private static string? OnlyOne(IEnumerable<TzdbZoneLocation> towns)
-    {
-        var some = towns.Take(2).ToArray();
-        return some.Length == 1 ? some[0].ZoneId : null;
-    }
+    private static string? OnlyOne(IEnumerable<TzdbZoneLocation> towns) => towns.Take(2).ToArray() is [var only] ? only.ZoneId : null;
 
     /// <summary>
     /// The towns alone would give Kendal to the Isle of Man and Dover to Paris. A box drawn by eye on a map: from the Lizard

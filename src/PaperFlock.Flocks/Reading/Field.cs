@@ -21,35 +21,24 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     public T As<T>()
         where T : Form => Form.Among<T>();
 
-    public Section? AsSection()
+    /// <summary>Reports what is wrong with it.</summary>
+    /// <returns>Nothing in place of a value.</returns>
+    public T? Refuse<T>(Diagnostic wrong) => Bag.Refuse<T>(wrong);
+
+    public Section? AsSection() => Value switch
     {
-        var table = As<SectionForm>().Table;
-        switch (Value)
-        {
-            case Mapping mapping:
-                return Section.Of(mapping, table, KeySpan, Bag);
-            case Unreadable:
-                return null;
-            default:
-                Bag.Add(FlockMessages.NotASection(Span, Name, table, (Value as Scalar)?.Text));
-                return null;
-        }
-    }
+        Mapping mapping => Section.Of(mapping, As<SectionForm>().Table, KeySpan, Bag),
+        Unreadable => null,
+        _ => Refuse<Section>(FlockMessages.NotASection(Span, Name, As<SectionForm>().Table, (Value as Scalar)?.Text)),
+    };
 
     /// <summary>The items of a list, each a field of the list's name; null when it is no list.</summary>
-    public IReadOnlyList<Field>? AsItems()
+    public IReadOnlyList<Field>? AsItems() => Value switch
     {
-        switch (Value)
-        {
-            case Sequence sequence:
-                return [.. sequence.Items.Select(item => new Field(Name, As<ListForm>().Item, item.Span, item, Bag))];
-            case Unreadable:
-                return null;
-            default:
-                Bag.Add(FlockMessages.NotAList(Span, Name, (Value as Scalar)?.Text, (Value as Mapping)?.Entries.FirstOrDefault()?.Key.Text));
-                return null;
-        }
-    }
+        Sequence sequence => [.. sequence.Items.Select(item => new Field(Name, As<ListForm>().Item, item.Span, item, Bag))],
+        Unreadable => null,
+        _ => Refuse<IReadOnlyList<Field>>(FlockMessages.NotAList(Span, Name, (Value as Scalar)?.Text, (Value as Mapping)?.Entries.FirstOrDefault()?.Key.Text)),
+    };
 
     /// <summary>The sections of a list of them; what is no section is reported and left out.</summary>
     public IReadOnlyList<Section> AsSections() =>

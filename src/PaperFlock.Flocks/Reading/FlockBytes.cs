@@ -13,21 +13,13 @@ internal static class FlockBytes
     /// <summary>The text, lossy where a byte is refused, so that the line can be shown; empty when showing it is no use.</summary>
     public static SourceText Decode(string shownPath, ReadOnlySpan<byte> bytes, DiagnosticBag bag)
     {
-        if (bytes.Length > FlockReader.MostBytes)
+        var refused = bytes.Length > FlockReader.MostBytes ? FlockMessages.TooLarge(bytes.Length, FlockReader.MostBytes)
+            : OtherKind(bytes) is { } kind ? FlockMessages.OtherKindOfFile(kind)
+            : IsUtf16(bytes) ? FlockMessages.Utf16()
+            : null;
+        if (refused is not null)
         {
-            bag.Add(FlockMessages.TooLarge(bytes.Length, FlockReader.MostBytes));
-            return new SourceText(shownPath, "");
-        }
-
-        if (OtherKind(bytes) is { } kind)
-        {
-            bag.Add(FlockMessages.OtherKindOfFile(kind));
-            return new SourceText(shownPath, "");
-        }
-
-        if (IsUtf16(bytes))
-        {
-            bag.Add(FlockMessages.Utf16());
+            bag.Add(refused);
             return new SourceText(shownPath, "");
         }
 

@@ -19,9 +19,17 @@ internal static class FlockKeys
         ("first-due", JobAnchor.FirstDue),
         ("last-due", JobAnchor.LastDue));
 
-    private static readonly Form Gestation = Whole(130, 165);
+    public static readonly ImmutableArray<IsoDayOfWeek> EveryDay = [.. Enum.GetValues<IsoDayOfWeek>().Where(day => day != IsoDayOfWeek.None)];
 
-    private static readonly Form LiveWeight = Mass(EweLimits.LeastKilograms, EweLimits.MostKilograms);
+    private static readonly Form Weekday = Choice([.. EveryDay.Select(day => (day.ToString(), day))]);
+
+    private static readonly Form Gestation = Whole(GestationLimits.Shortest, GestationLimits.Longest);
+
+    /// <summary>
+    /// A ewe outside these is a slip of the pen. Wide on purpose: the smallest primitive breeds and the largest of the
+    /// longwools stay inside. Common knowledge of the trade, no source.
+    /// </summary>
+    private static readonly Form LiveWeight = Mass(15, 200);
 
     public static KeyTable Top { get; } = new("",
     [
@@ -48,6 +56,9 @@ internal static class FlockKeys
         Must("time-zone", Zone, "the time kept there", "Europe/London"),
         May("grid-reference", Text(), null, "printed for the emergency services"),
         May("postcode", Text(TextValues.LongestTag), null, "printed for the emergency services"),
+        May("find", Text(TextValues.LongestTitle * 2), null, "where bins, tap, hay, hurdles and scales are, for whoever is in charge"),
+        May("signal", Text(TextValues.LongestTitle), null, "where a telephone has a signal"),
+        May("sick-pen", Text(), null, "where a ewe that is unwell is brought in, out of the weather"),
         May("contacts", ListOf(Section("holding.contacts[]")), null, "who to ring, in order"),
     ]);
 
@@ -76,10 +87,10 @@ internal static class FlockKeys
                 ("A2", PlannerPaper.A2),
                 ("Letter", PlannerPaper.Letter),
                 ("Tabloid", PlannerPaper.Tabloid)),
-            "A3",
-            "size of the finished wall planner; larger than paper means tiles"),
+            null,
+            "larger paper for one more copy of the wall planner, in a file of its own"),
         May("units", Choice(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial), ("both", UnitSystem.Both)), "metric", "units on the paper"),
-        May("week-starts", Choice(Words.Weekdays), "Monday", "first column of the planner"),
+        May("week-starts", Weekday, "Monday", "first column of the planner"),
         May("gloves", Flag, "true", "sizes write-in boxes for gloved hands"),
         May(
             "binding",
@@ -91,6 +102,7 @@ internal static class FlockKeys
             Choice(("long-edge", Duplex.LongEdge), ("short-edge", Duplex.ShortEdge), ("single-sided", Duplex.SingleSided)),
             "long-edge",
             "how the printer turns the sheet"),
+        May("log-weeks", Whole(2, 52), "8", "weeks of the round log that are printed ahead"),
     ]);
 
     public static KeyTable Season { get; } = new("season",
@@ -140,7 +152,7 @@ internal static class FlockKeys
     [
         May(
             "free",
-            ListOf(Choice(Words.Weekdays), fewest: 1),
+            ListOf(Weekday, fewest: 1),
             "[Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sunday]",
             "days for jobs that need hours"),
         May("away", ListOf(Section("keeper-days.away[]")), null, "when a sitter holds the pack"),
@@ -202,6 +214,7 @@ internal static class FlockKeys
     [
         May("normal", Whole(1, 12), "2", "rounds a day, most of the year"),
         May("heavy", Whole(1, 12), "4", "rounds a day, when ewes are heavy in lamb"),
+        May("lambing", Whole(1, 12), null, "rounds a day while they lamb, two of them by night; default 6, or as many as heavy if that is more"),
         May("heavy-from-weeks-before-lambing", Whole(0, 20), "6", "weeks: when that begins"),
     ]);
 
@@ -241,7 +254,7 @@ internal static class FlockKeys
         May("most-dry-matter", Percentage(0.015m, 0.025m), "2.5 %", "eaten a day before lambing, forage and concentrate together, of live weight"),
         May("scales", Flag, "true", "feed is weighed; false: every amount is in scoops, and concentrate needs its scoop"),
         May("parted", Choice(("by-lambs", Parting.ByLambs), ("no", Parting.No)), "by-lambs", "whether ewes of one place are parted at the trough by the lambs they carry"),
-        May("change-day", Choice(Words.Weekdays), null, "the weekday on which every ration changes; default: week-starts under print"),
+        May("change-day", Weekday, null, "the weekday on which every ration changes; default: week-starts under print"),
         May("lambed", Section("feeds.lambed"), null, "concentrate a ewe a day by lambs at foot, until turnout"),
         May("buckets", Section("feeds.buckets"), null, "mineral or molasses buckets; default: none"),
         May("order-lead-days", Whole(0, 60), "7", "days between ordering and having it"),

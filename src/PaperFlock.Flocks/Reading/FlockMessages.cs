@@ -35,7 +35,7 @@ internal static partial class FlockMessages
 
     private static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
-    private static string List(IEnumerable<string> words, string and = "and", bool quote = true)
+    public static string List(IEnumerable<string> words, string and = "and", bool quote = true)
     {
         var all = words.Select(w => quote ? $"`{w}`" : w).ToArray();
         return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} {and} {all[^1]}";

@@ -59,7 +59,7 @@ public static class FlockReader
         LocalDate? asOf = holding is null ? null : today?.Invoke(holding.TimeZone);
         var print = PrintReader.Read(top.Below("print"));
         var season = SeasonReader.Read(top.RequireBelow("season"), asOf);
-        var breeds = SeasonReader.Breeds(top);
+        ImmutableArray<Breed> breeds = [.. SeasonReader.Breeds(top)];
         var groups = GroupsReader.Read(top, season);
         var fields = FieldsReader.Read(top.Below("fields"));
         var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season);

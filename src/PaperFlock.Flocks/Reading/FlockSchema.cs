@@ -1,6 +1,6 @@
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
@@ -17,174 +17,115 @@ namespace PaperFlock.Flocks.Reading;
 /// </remarks>
 public static class FlockSchema
 {
-    public const string FileName = "flock.schema.json";
-
     private const string DateName = "date";
 
     private const string FlagName = "true-or-false";
 
     private static readonly string[] FlagWords = ["true", "false", "yes", "no"];
 
-    private static readonly string[] TextTypes = ["string", "number", "boolean", "null"];
+    private static readonly JsonSerializerOptions Layout = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        // Read by people too, and never part of a web page.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <returns>One indented object, LF between lines and after the last.</returns>
     public static string Json()
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions
+        var schema = new JsonObject
         {
-            Indented = true,
-            NewLine = "\n",
-            // Read by people too, and never part of a web page.
-            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        }))
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["title"] = "PaperFlock flock file, format 1",
+            ["description"] = "One flock of ewes for one lambing season.",
+        };
+        Section(schema, FlockKeys.Top, mayBeBlank: false);
+        var named = new JsonObject
         {
-            json.WriteStartObject();
-            json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
-            json.WriteString("title", "PaperFlock flock file, format 1");
-            json.WriteString("description", "One flock of ewes for one lambing season.");
-            Section(json, FlockKeys.Top, mayBeBlank: false);
-            json.WriteStartObject("$defs");
-            json.WriteStartObject(DateName);
-            json.WriteString("type", "string");
-            json.WriteString("pattern", DatePattern());
-            json.WriteEndObject();
-            json.WriteStartObject(FlagName);
-            json.WriteStartArray("anyOf");
-            Alternative(json, "boolean");
-            Alternative(json, "string", $"^ *(?:{string.Join('|', FlagWords.Select(AnyCase))}) *$");
-            json.WriteEndArray();
-            json.WriteEndObject();
-            foreach (var text in FlockKeys.All.SelectMany(t => t.Keys).SelectMany(k => Texts(k.Form)).Distinct().OrderBy(NameOf, StringComparer.Ordinal))
-            {
-                json.WriteStartObject(NameOf(text));
-                Text(json, text);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndObject();
-            json.WriteEndObject();
+            [DateName] = Of("string", DatePattern()),
+            [FlagName] = new JsonObject { ["anyOf"] = new JsonArray(Of("boolean"), Of("string", OneOf(FlagWords))) },
+        };
+        foreach (var text in FlockKeys.All.SelectMany(t => t.Keys).SelectMany(k => Texts(k.Form)).Distinct().OrderBy(NameOf, StringComparer.Ordinal))
+        {
+            named.Add(NameOf(text), Text(text));
         }
 
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        schema.Add("$defs", named);
+        return schema.ToJsonString(Layout) + "\n";
     }
 
-    /// <summary>Into an object already begun.</summary>
-    private static void Section(Utf8JsonWriter json, KeyTable table, bool mayBeBlank)
+    /// <summary>Adds what holds of a section to what is said of it already.</summary>
+    private static JsonObject Section(JsonObject said, KeyTable table, bool mayBeBlank)
     {
-        Type(json, "object", mayBeBlank);
-        json.WriteStartObject("properties");
+        said.Add("type", Type("object", mayBeBlank));
+        var keys = new JsonObject();
         foreach (var key in table.Keys)
         {
-            json.WriteStartObject(key.Name);
-            json.WriteString("description", SchemaWords.Of(key));
-            Write(json, key.Form, mayBeBlank: !key.IsRequired);
-            json.WriteEndObject();
+            keys.Add(key.Name, Value(new JsonObject { ["description"] = SchemaWords.Of(key) }, key.Form, mayBeBlank: !key.IsRequired));
         }
 
-        json.WriteEndObject();
+        said.Add("properties", keys);
         if (table.Keys.Any(k => k.IsRequired))
         {
-            json.WriteStartArray("required");
-            foreach (var key in table.Keys.Where(k => k.IsRequired))
-            {
-                json.WriteStringValue(key.Name);
-            }
-
-            json.WriteEndArray();
+            said.Add("required", Words(table.Keys.Where(k => k.IsRequired).Select(k => k.Name)));
         }
 
         if (table.ExactlyOneOf.Length > 0)
         {
-            json.WriteStartArray("oneOf");
-            foreach (var key in table.ExactlyOneOf)
-            {
-                Given(json, key);
-            }
-
-            json.WriteEndArray();
+            said.Add("oneOf", new JsonArray([.. table.ExactlyOneOf.Select(Given)]));
         }
 
-        json.WriteBoolean("additionalProperties", false);
+        said.Add("additionalProperties", false);
+        return said;
     }
 
     /// <summary>A key with something after its colon.</summary>
-    private static void Given(Utf8JsonWriter json, string key)
+    private static JsonObject Given(string key) => new()
     {
-        json.WriteStartObject();
-        json.WriteStartArray("required");
-        json.WriteStringValue(key);
-        json.WriteEndArray();
-        json.WriteStartObject("properties");
-        json.WriteStartObject(key);
-        json.WriteStartObject("not");
-        json.WriteString("type", "null");
-        json.WriteEndObject();
-        json.WriteEndObject();
-        json.WriteEndObject();
-        json.WriteEndObject();
-    }
+        ["required"] = new JsonArray(key),
+        ["properties"] = new JsonObject { [key] = new JsonObject { ["not"] = Of("null") } },
+    };
 
-    private static void Write(Utf8JsonWriter json, Form form, bool mayBeBlank)
+    private static JsonObject Value(JsonObject said, Form form, bool mayBeBlank)
     {
         switch (form)
         {
             case SectionForm section:
-                Section(json, section.Table, mayBeBlank);
-                break;
+                return Section(said, section.Table, mayBeBlank);
             case ListForm list:
-                List(json, list, mayBeBlank);
-                break;
+                return List(said, list, mayBeBlank);
             case TextForm text:
-                json.WriteString("$ref", $"#/$defs/{NameOf(text)}");
-                break;
+                said.Add("$ref", $"#/$defs/{NameOf(text)}");
+                return said;
             default:
-                json.WriteStartArray("anyOf");
-                Alternatives(json, form);
-                if (mayBeBlank)
-                {
-                    Alternative(json, "null");
-                }
-
-                json.WriteEndArray();
-                break;
+                said.Add("anyOf", new JsonArray([.. Alternatives(form), .. mayBeBlank ? [Of("null")] : Array.Empty<JsonObject>()]));
+                return said;
         }
     }
 
-    private static void List(Utf8JsonWriter json, ListForm list, bool mayBeBlank)
+    private static JsonObject List(JsonObject said, ListForm list, bool mayBeBlank)
     {
-        Type(json, "array", mayBeBlank);
-        json.WriteStartObject("items");
-        Write(json, list.Item, mayBeBlank: false);
-        json.WriteEndObject();
+        said.Add("type", Type("array", mayBeBlank));
+        said.Add("items", Value([], list.Item, mayBeBlank: false));
         if (list.Fewest > 0)
         {
-            json.WriteNumber("minItems", list.Fewest);
+            said.Add("minItems", list.Fewest);
         }
 
-        json.WriteNumber("maxItems", list.Most);
+        said.Add("maxItems", list.Most);
+        return said;
     }
 
     /// <summary>A length counts only where the reader takes nothing away before it counts: blanks at the ends, and in a note every blank after the first.</summary>
-    private static void Text(Utf8JsonWriter json, TextForm text)
+    private static JsonObject Text(TextForm text) => new()
     {
-        json.WriteStartArray("type");
-        foreach (var type in TextTypes)
-        {
-            json.WriteStringValue(type);
-        }
-
-        json.WriteEndArray();
-        json.WriteString("pattern", @"\S");
-        json.WriteStartArray("anyOf");
-        json.WriteStartObject();
-        json.WriteNumber("maxLength", text.Longest);
-        json.WriteEndObject();
-        json.WriteStartObject();
-        json.WriteString("pattern", text.MayRunOn ? @"^\s|\s$|\s\s" : @"^[ \t]|[ \t]$");
-        json.WriteEndObject();
-        json.WriteEndArray();
-    }
+        ["type"] = new JsonArray("string", "number", "boolean", "null"),
+        ["pattern"] = @"\S",
+        ["anyOf"] = new JsonArray(
+            new JsonObject { ["maxLength"] = text.Longest },
+            new JsonObject { ["pattern"] = text.MayRunOn ? @"^\s|\s$|\s\s" : @"^[ \t]|[ \t]$" }),
+    };
 
     private static string NameOf(TextForm text) =>
         text.MayRunOn ? "note" : string.Create(CultureInfo.InvariantCulture, $"text-of-{text.Longest}");
@@ -197,114 +138,39 @@ public static class FlockSchema
         _ => [],
     };
 
-    private static void Alternatives(Utf8JsonWriter json, Form form)
+    private static IEnumerable<JsonObject> Alternatives(Form form) => form switch
     {
-        switch (form)
-        {
-            case EitherForm either:
-                Alternatives(json, either.One);
-                Alternatives(json, either.Other);
-                break;
-            case ListForm list:
-                json.WriteStartObject();
-                List(json, list, mayBeBlank: false);
-                json.WriteEndObject();
-                break;
-            case SectionForm section:
-                json.WriteStartObject();
-                Section(json, section.Table, mayBeBlank: false);
-                json.WriteEndObject();
-                break;
-            case DateForm:
-                Reference(json, DateName);
-                break;
-            case FlagForm:
-                Reference(json, FlagName);
-                break;
-            case VersionForm:
-                Constant(json, j => j.WriteNumberValue(1));
-                Alternative(json, "string", "^ *1 *$");
-                break;
-            case NoneForm:
-                Constant(json, j => j.WriteBooleanValue(false));
-                Alternative(json, "string", $"^ *(?:{AnyCase("false")}|{AnyCase("no")}) *$");
-                break;
-            case ZoneForm:
-                // Which names there are is for the tz database of the day to say.
-                Alternative(json, "string", "^ *[A-Za-z][A-Za-z0-9_+/-]* *$");
-                break;
-            case ChoiceForm choice:
-                json.WriteStartObject();
-                json.WriteStartArray("enum");
-                foreach (var word in choice.Words)
-                {
-                    json.WriteStringValue(word);
-                }
+        EitherForm either => Alternatives(either.One).Concat(Alternatives(either.Other)),
+        ListForm list => [List([], list, mayBeBlank: false)],
+        SectionForm section => [Section([], section.Table, mayBeBlank: false)],
+        DateForm => [Reference(DateName)],
+        FlagForm => [Reference(FlagName)],
+        VersionForm => [new() { ["const"] = 1 }, Of("string", "^ *1 *$")],
+        NoneForm => [new() { ["const"] = false }, Of("string", OneOf(["false", "no"]))],
+        // Which names there are is for the tz database of the day to say.
+        ZoneForm => [Of("string", "^ *[A-Za-z][A-Za-z0-9_+/-]* *$")],
+        ChoiceForm choice => [new() { ["enum"] = Words(choice.Words) }, Of("string", OneOf(choice.Words))],
+        NumberForm { IsWhole: var isWhole } number =>
+        [
+            new() { ["type"] = isWhole ? "integer" : "number", ["minimum"] = number.Least, ["maximum"] = number.Most },
+            Of("string", isWhole ? @"^ *-?[0-9]+(?:\.0+)? *$" : @"^ *-?[0-9]+(?:\.[0-9]+)? *$"),
+        ],
+        QuantityForm quantity =>
+            [Of("string", $@"^ *-?[0-9]+(?:\.[0-9]+)? *(?:{string.Join('|', quantity.Units.SelectMany(u => new[] { u.Name, u.OtherName }).OfType<string>().Select(AnyCase))}) *$")],
+        TimeForm time => [Of("string", $"^ *(?:{string.Join('|', Hours(time.Least, time.Most))}) *$")],
+        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "A form the schema does not know."),
+    };
 
-                json.WriteEndArray();
-                json.WriteEndObject();
-                Alternative(json, "string", $"^ *(?:{string.Join('|', choice.Words.Select(AnyCase))}) *$");
-                break;
-            case NumberForm number:
-                json.WriteStartObject();
-                json.WriteString("type", number.IsWhole ? "integer" : "number");
-                json.WriteNumber("minimum", number.Least);
-                json.WriteNumber("maximum", number.Most);
-                json.WriteEndObject();
-                Alternative(json, "string", number.IsWhole ? @"^ *-?[0-9]+(?:\.0+)? *$" : @"^ *-?[0-9]+(?:\.[0-9]+)? *$");
-                break;
-            case QuantityForm quantity:
-                var units = quantity.Units.SelectMany(u => new[] { u.Name, u.OtherName }).OfType<string>().Select(AnyCase);
-                Alternative(json, "string", $@"^ *-?[0-9]+(?:\.[0-9]+)? *(?:{string.Join('|', units)}) *$");
-                break;
-            case TimeForm time:
-                Alternative(json, "string", $"^ *(?:{string.Join('|', Hours(time.Least, time.Most))}) *$");
-                break;
-            default:
-                throw new ArgumentOutOfRangeException(nameof(form), form, "A form the schema does not know.");
-        }
-    }
+    private static JsonNode Type(string type, bool mayBeBlank) => mayBeBlank ? new JsonArray(type, "null") : type;
 
-    private static void Type(Utf8JsonWriter json, string type, bool mayBeBlank)
-    {
-        if (!mayBeBlank)
-        {
-            json.WriteString("type", type);
-            return;
-        }
+    private static JsonObject Of(string type, string? pattern = null) =>
+        pattern is null ? new() { ["type"] = type } : new() { ["type"] = type, ["pattern"] = pattern };
 
-        json.WriteStartArray("type");
-        json.WriteStringValue(type);
-        json.WriteStringValue("null");
-        json.WriteEndArray();
-    }
+    private static JsonObject Reference(string name) => new() { ["$ref"] = $"#/$defs/{name}" };
 
-    private static void Alternative(Utf8JsonWriter json, string type, string? pattern = null)
-    {
-        json.WriteStartObject();
-        json.WriteString("type", type);
-        if (pattern is not null)
-        {
-            json.WriteString("pattern", pattern);
-        }
+    private static JsonArray Words(IEnumerable<string> words) => new([.. words.Select(word => (JsonNode)word)]);
 
-        json.WriteEndObject();
-    }
-
-    private static void Constant(Utf8JsonWriter json, Action<Utf8JsonWriter> value)
-    {
-        json.WriteStartObject();
-        json.WritePropertyName("const");
-        value(json);
-        json.WriteEndObject();
-    }
-
-    private static void Reference(Utf8JsonWriter json, string name)
-    {
-        json.WriteStartObject();
-        json.WriteString("$ref", $"#/$defs/{name}");
-        json.WriteEndObject();
-    }
+    private static string OneOf(IEnumerable<string> words) => $"^ *(?:{string.Join('|', words.Select(AnyCase))}) *$";
 
     /// <summary>Every day a leap year may have.</summary>
     private static string DatePattern()

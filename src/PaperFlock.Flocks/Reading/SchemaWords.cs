@@ -21,8 +21,8 @@ internal static class SchemaWords
         DateForm => "A date, year first: 2026-08-10",
         FlagForm => "true or false",
         ZoneForm => "The name of a time zone, such as Europe/London or Pacific/Auckland",
-        TimeForm time => $"On the 24-hour clock, from {Clock(time.Least)} to {Clock(time.Most)}",
-        TextForm text => $"At most {Count(text.Longest)} characters",
+        TimeForm time => $"On the 24-hour clock, from {DateValues.Clock.Format(time.Least)} to {DateValues.Clock.Format(time.Most)}",
+        TextForm text => $"At most {text.Longest} characters",
         ChoiceForm choice => $"One of {Or(choice.Words)}",
         NumberForm number => $"A {(number.IsWhole ? "whole " : "")}number from {NumberValues.Format(number.Least)} to {NumberValues.Format(number.Most)}",
         QuantityForm quantity => $"A number and its unit, {Or(quantity.Units.Select(u => u.Name))}: from {Size(quantity, quantity.Least)} to {Size(quantity, quantity.Most)}",
@@ -32,18 +32,10 @@ internal static class SchemaWords
         _ => null,
     };
 
+    private static string Or(IEnumerable<string> words) => FlockMessages.List(words, "or", quote: false);
+
     private static string Size(QuantityForm quantity, decimal size) =>
         $"{(size / quantity.Units[0].Factor).ToString("0.###", CultureInfo.InvariantCulture)} {quantity.Units[0].Name}";
 
-    private static string Clock(LocalTime time) => string.Create(CultureInfo.InvariantCulture, $"{time.Hour:00}:{time.Minute:00}");
-
-    private static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
-
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    private static string Or(IEnumerable<string> words)
-    {
-        var all = words.ToArray();
-        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} or {all[^1]}";
-    }
 }

@@ -9,15 +9,14 @@ internal sealed class Section
     private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
     private readonly HashSet<string> _mistyped = new(StringComparer.Ordinal);
     private readonly KeyTable _table;
-    private readonly DiagnosticBag _bag;
 
     private Section(KeyTable table, SourceSpan span, DiagnosticBag bag, bool isThere) =>
-        (_table, Span, _bag, IsThere) = (table, span, bag, isThere);
+        (_table, Span, Bag, IsThere) = (table, span, bag, isThere);
 
     /// <summary>The key that opens it, the first key of a list's entry, or the whole file: where something missing is reported.</summary>
     public SourceSpan Span { get; }
 
-    public DiagnosticBag Bag => _bag;
+    public DiagnosticBag Bag { get; }
 
     /// <summary>False for <see cref="Absent(KeyTable, DiagnosticBag)"/>.</summary>
     public bool IsThere { get; }
@@ -71,7 +70,7 @@ internal sealed class Section
     /// <summary>What was written for the key; null when nothing was, or nothing that can be used and that is reported.</summary>
     public Field? Find(string key) =>
         Lookup(key) is { Value: not (Scalar { IsBlank: true } or Unreadable) } entry
-            ? new Field(key, _table.Key(key).Form, entry.Key.Span, entry.Value, _bag) { Example = _table.Key(key).Example }
+            ? new Field(key, _table.Key(key).Form, entry.Key.Span, entry.Value, Bag) { Example = _table.Key(key).Example }
             : null;
 
     /// <summary>As <see cref="Find"/>, and reports a key that is not there or has nothing after its colon.</summary>
@@ -81,7 +80,7 @@ internal sealed class Section
         if (IsThere && !IsGiven(key) && !IsMistyped(key))
         {
             var entry = Lookup(key);
-            _bag.Add(FlockMessages.Missing(entry?.Key.Span ?? Span, key, _table, entry is not null, entry?.Value is Scalar { DoubtfulRemark: not null }));
+            Bag.Add(FlockMessages.Missing(entry?.Key.Span ?? Span, key, _table, entry is not null, entry?.Value is Scalar { DoubtfulRemark: not null }));
         }
 
         return Find(key);
@@ -89,6 +88,9 @@ internal sealed class Section
 
     /// <summary>The section below the key, or one in which nothing is given.</summary>
     public Section Below(string key) => Find(key)?.AsSection() ?? Absent(key);
+
+    /// <summary>The sections of the list under the key.</summary>
+    public IReadOnlyList<Section> ListBelow(string key) => Find(key)?.AsSections() ?? [];
 
     public Section RequireBelow(string key) => Require(key)?.AsSection() ?? Absent(key);
 
@@ -98,7 +100,7 @@ internal sealed class Section
     /// <summary>Whether a key of the file is a slip of one of those; reported.</summary>
     public bool IsAlternativeMistyped => _table.ExactlyOneOf.Any(IsMistyped);
 
-    private Section Absent(string key) => Absent(_table.Key(key).Form.Among<SectionForm>().Table, _bag);
+    private Section Absent(string key) => Absent(_table.Key(key).Form.Among<SectionForm>().Table, Bag);
 
     private Entry? Lookup(string key) => _entries.GetValueOrDefault(_table.Key(key).Name);
 }

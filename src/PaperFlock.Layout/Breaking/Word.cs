@@ -13,6 +13,5 @@ internal readonly record struct Fragment(int Run, int Start, int Length, double 
 /// <param name="Letters">Fragments of letters.</param>
 /// <param name="Spaces">Fragments of spaces.</param>
 /// <param name="Width">Of the letters.</param>
-/// <param name="SpaceWidth">Of the spaces.</param>
 /// <param name="EndsLine">A line feed follows.</param>
-internal readonly record struct Word(int First, int Letters, int Spaces, double Width, double SpaceWidth, bool EndsLine);
+internal readonly record struct Word(int First, int Letters, int Spaces, double Width, bool EndsLine);

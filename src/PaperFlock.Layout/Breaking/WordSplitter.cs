@@ -18,7 +18,6 @@ internal sealed class WordSplitter
     private int _first;
     private int _letters;
     private double _width;
-    private double _spaceWidth;
 
     public WordSplitter(ImmutableArray<Run> runs, LayoutContext context)
     {
@@ -67,7 +66,7 @@ internal sealed class WordSplitter
                     i++;
                 }
 
-                AddSpaces(run, start, i - start);
+                Add(run, start, i - start);
             }
             else
             {
@@ -100,28 +99,23 @@ internal sealed class WordSplitter
             EndWord(endsLine: false);
         }
 
-        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
-        _fragments.Add(new Fragment(run, start, length, width));
+        Add(run, start, length);
         _letters++;
-        _width += width;
+        _width += _fragments[^1].Width;
     }
 
-    private void AddSpaces(int run, int start, int length)
-    {
-        var width = _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style);
-        _fragments.Add(new Fragment(run, start, length, width));
-        _spaceWidth += width;
-    }
+    private void Add(int run, int start, int length) =>
+        _fragments.Add(new Fragment(run, start, length, _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style)));
 
     private void EndWord(bool endsLine)
     {
         var spaces = _fragments.Count - _first - _letters;
         if (_letters > 0 || spaces > 0 || endsLine)
         {
-            _found.Add(new Word(_first, _letters, spaces, _width, _spaceWidth, endsLine));
+            _found.Add(new Word(_first, _letters, spaces, _width, endsLine));
         }
 
-        (_first, _letters, _width, _spaceWidth) = (_fragments.Count, 0, 0, 0);
+        (_first, _letters, _width) = (_fragments.Count, 0, 0);
     }
 
     private bool BreaksAfter(int run, int index, bool atWordStart) => _words[run][index] switch

@@ -14,6 +14,13 @@ public sealed record Align(Element Child, TextAlign Horizontal = TextAlign.Left,
     }
 }
 
+public enum TextAlign
+{
+    Left,
+    Centre,
+    Right,
+}
+
 public enum VerticalAlign
 {
     Top,

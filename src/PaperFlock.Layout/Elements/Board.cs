@@ -5,14 +5,9 @@ public sealed record Board(Size Size, ImmutableArray<BoardPlace> Places) : Eleme
 {
     public override Placement Place(Space space, LayoutContext context)
     {
-        if (Size.Width > space.Width + Space.Epsilon)
+        if (TooLarge(Size, space) is { } tooLarge)
         {
-            return Wrap(Points.NeedsWidth(Size.Width, space.Width));
-        }
-
-        if (Size.Height > space.Height + Space.Epsilon)
-        {
-            return Wrap(Points.Needs(Size.Height, space.Height));
+            return tooLarge;
         }
 
         var items = ImmutableArray.CreateBuilder<Item>(Places.Length);

@@ -20,19 +20,9 @@ public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides
             return placement;
         }
 
-        if (inside.Width < -Space.Epsilon)
-        {
-            return Wrap(Points.NeedsWidth(inset.Horizontal, space.Width));
-        }
-
-        if (inside.Height < -Space.Epsilon)
-        {
-            return Wrap(Points.Needs(inset.Vertical, space.Height));
-        }
-
-        return placement is Placement.Nothing
+        return TooLarge(new Size(inset.Horizontal, inset.Vertical), space) ?? (placement is Placement.Nothing
             ? new Placement.Fits(Frame(null, inset, space.Least))
-            : Dress(placement, piece => Frame(piece, inset, space.Least), rest => this with { Child = rest });
+            : Dress(placement, piece => Frame(piece, inset, space.Least), rest => this with { Child = rest }));
     }
 
     private Edges Inset() => new(

@@ -12,17 +12,7 @@ public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasur
     public override Placement Place(Space space, LayoutContext context)
     {
         var size = new Size(Width ?? space.Width, Height ?? space.Height);
-        if (size.Width > space.Width + Space.Epsilon)
-        {
-            return Wrap(Points.NeedsWidth(size.Width, space.Width));
-        }
-
         // A chart that fills what is left must not end up with nothing at the foot of a full page.
-        if (size.Height > space.Height + Space.Epsilon || size.Height <= Space.Epsilon)
-        {
-            return Wrap(Points.Needs(Math.Max(1, size.Height), space.Height));
-        }
-
-        return new Placement.Fits(new Piece(size, Draw(size, context.Measurer), Name));
+        return (size.Height > Space.Epsilon ? TooLarge(size, space) : Wrap(Points.Needs(1, space.Height))) ?? (Placement)Fit(size, Draw(size, context.Measurer));
     }
 }

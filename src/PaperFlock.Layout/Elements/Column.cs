@@ -29,7 +29,7 @@ public sealed record Column(ImmutableArray<Element> Children, double Spacing = 0
                 case Placement.Wraps wraps when used <= Space.Epsilon:
                     return Wrap(wraps);
                 case Placement.Wraps:
-                    return new Placement.Splits(Stack(), new ColumnRest(this, i, null));
+                    return new Placement.Splits(Stack(), From(i, null));
             }
         }
 
@@ -47,29 +47,14 @@ public sealed record Column(ImmutableArray<Element> Children, double Spacing = 0
         Piece Stack() => new(new Size(width, used), items.ToImmutable(), Name);
     }
 
-    private Element Rest(int child, Element left)
-    {
-        if (left is not Empty)
-        {
-            return new ColumnRest(this, child, left);
-        }
+    private Element Rest(int child, Element left) =>
+        left is not Empty ? From(child, left) : child + 1 == Children.Length ? left : From(child + 1, null);
 
-        return child + 1 == Children.Length ? left : new ColumnRest(this, child + 1, null);
-    }
+    private ColumnRest From(int child, Element? carried) => new(this, child, carried) { Name = Name };
 }
 
 /// <summary>A column from a child onwards: an index and not a copy, so that a column of a thousand children stays linear.</summary>
-internal sealed record ColumnRest : Element
+internal sealed record ColumnRest(Column Column, int Next, Element? Carried) : Element
 {
-    private readonly Column _column;
-    private readonly int _next;
-    private readonly Element? _carried;
-
-    public ColumnRest(Column column, int next, Element? carried)
-    {
-        (_column, _next, _carried) = (column, next, carried);
-        Name = column.Name;
-    }
-
-    public override Placement Place(Space space, LayoutContext context) => _column.PlaceFrom(_next, _carried, space, context);
+    public override Placement Place(Space space, LayoutContext context) => Column.PlaceFrom(Next, Carried, space, context);
 }

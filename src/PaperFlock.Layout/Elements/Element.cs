@@ -36,11 +36,12 @@ public abstract record Element
     /// <summary>What a wrapper round one child makes of the child's placement.</summary>
     /// <param name="dress">From the child's piece to the wrapper's.</param>
     /// <param name="carry">From what is left of the child to what is left of the wrapper. Not asked where nothing is left.</param>
-    private protected Placement Dress(Placement child, Func<Piece, Piece> dress, Func<Element, Element> carry) => child switch
-    {
-        Placement.Fits fits => new Placement.Fits(dress(fits.Piece)),
-        Placement.Splits splits => new Placement.Splits(dress(splits.Piece), splits.Rest is Empty ? splits.Rest : carry(splits.Rest)),
-        Placement.Wraps wraps => Wrap(wraps),
-        _ => child,
-    };
+    private protected Placement Dress(Placement child, Func<Piece, Piece> dress, Func<Element, Element> carry) =>
+        child is Placement.Wraps wraps ? Wrap(wraps) : child.With(dress, carry);
+
+    /// <summary>Why a size is too large for a space; null where it is not.</summary>
+    private protected Placement.Wraps? TooLarge(Size size, Space space) =>
+        size.Width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(size.Width, space.Width))
+        : size.Height > space.Height + Space.Epsilon ? Wrap(Points.Needs(size.Height, space.Height))
+        : null;
 }

@@ -6,13 +6,7 @@ public sealed record Layers(Element Content, Element? Behind = null, Element? Ov
     public override Placement Place(Space space, LayoutContext context)
     {
         var content = Content.Offer(space, context);
-        var piece = content switch
-        {
-            Placement.Fits fits => fits.Piece,
-            Placement.Splits splits => splits.Piece,
-            _ => null,
-        };
-        if (piece is null)
+        if (content.Here is not { } piece)
         {
             return Dress(content, whole => whole, rest => rest);
         }

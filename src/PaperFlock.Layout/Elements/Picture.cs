@@ -5,13 +5,5 @@ public sealed record Picture(Size Size, ImmutableArray<Item> Items) : Element
 {
     protected internal override StructureTag? UsualTag => Items.Any(item => item is TextItem) ? StructureTag.Paragraph : null;
 
-    public override Placement Place(Space space, LayoutContext context)
-    {
-        if (Size.Width > space.Width + Space.Epsilon)
-        {
-            return Wrap(Points.NeedsWidth(Size.Width, space.Width));
-        }
-
-        return Size.Height > space.Height + Space.Epsilon ? Wrap(Points.Needs(Size.Height, space.Height)) : Fit(Size, Items);
-    }
+    public override Placement Place(Space space, LayoutContext context) => TooLarge(Size, space) ?? (Placement)Fit(Size, Items);
 }

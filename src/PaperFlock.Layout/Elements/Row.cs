@@ -6,7 +6,7 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
     public override Placement Place(Space space, LayoutContext context)
     {
         var gaps = Spacing * Math.Max(0, Cells.Length - 1);
-        var edges = Edges(space.Width - gaps);
+        var edges = Track.Edges([.. Cells.Select(cell => cell.Width)], space.Width - gaps);
         if (edges[^1] + gaps > space.Width + Space.Epsilon)
         {
             return Wrap(Points.NeedsWidth(edges[^1] + gaps, space.Width));
@@ -50,17 +50,6 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
         }
 
         return cell.Child.Offer(Space.Exactly(size.Width, size.Height), context) is Placement.Fits fits ? fits.Piece : piece;
-    }
-
-    private double[] Edges(double width)
-    {
-        var tracks = new Track[Cells.Length];
-        for (var i = 0; i < tracks.Length; i++)
-        {
-            tracks[i] = Cells[i].Width;
-        }
-
-        return Track.Edges(tracks, width);
     }
 }
 

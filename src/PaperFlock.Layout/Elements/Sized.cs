@@ -6,19 +6,14 @@ namespace PaperFlock.Layout.Elements;
 /// </summary>
 /// <param name="Width">Exact.</param>
 /// <param name="Height">Exact.</param>
-public sealed record Sized(Element? Child, double? Width = null, double? Height = null, double MinWidth = 0, double MinHeight = 0) : Element
+public sealed record Sized(Element? Child, double? Width = null, double? Height = null, double MinWidth = 0) : Element
 {
     public override Placement Place(Space space, LayoutContext context)
     {
-        var least = new Size(Width ?? MinWidth, Height ?? MinHeight);
-        if (least.Width > space.Width + Space.Epsilon)
+        var least = new Size(Width ?? MinWidth, Height ?? 0);
+        if (TooLarge(least, space) is { } tooLarge)
         {
-            return Wrap(Points.NeedsWidth(least.Width, space.Width));
-        }
-
-        if (least.Height > space.Height + Space.Epsilon)
-        {
-            return Wrap(Points.Needs(least.Height, space.Height));
+            return tooLarge;
         }
 
         var inside = new Space(Width ?? space.Width, Height ?? space.Height, Height ?? space.FullHeight)
@@ -31,13 +26,9 @@ public sealed record Sized(Element? Child, double? Width = null, double? Height 
             return least == default ? placement : Fit(least, []);
         }
 
-        return Dress(placement, piece => Hold(piece, least), rest => this with { Child = rest, MinHeight = 0 });
+        return Dress(placement, Hold, rest => this with { Child = rest });
     }
 
-    private Piece Hold(Piece piece, Size least)
-    {
-        var width = Width ?? Math.Max(least.Width, piece.Size.Width);
-        var height = Height ?? Math.Max(least.Height, piece.Size.Height);
-        return new Piece(new Size(width, height), [new PieceItem(0, 0, piece)], Name);
-    }
+    private Piece Hold(Piece piece) =>
+        new(new Size(Width ?? Math.Max(MinWidth, piece.Size.Width), Height ?? piece.Size.Height), [new PieceItem(0, 0, piece)], Name);
 }

@@ -8,21 +8,22 @@ namespace PaperFlock.Layout.Elements;
 /// so half of each rule and all of the frame are in the padding of the cells beside them.
 /// Each page's part is closed with the outer frame.
 /// </remarks>
-/// <param name="Grid">Thickness in points of the lines between rows and columns; 0 for none.</param>
-/// <param name="Outer">Thickness of the outer frame; 0 for none.</param>
+/// <param name="Outer">Thickness in points of the outer frame; 0 for none.</param>
 /// <param name="HeadRule">Thickness of the line under the head; a first row whose own line above is thicker has that.</param>
 /// <param name="LeastCarried">A part carried on to another page has so many rows or more, as far as the page it left can spare them and keep as many.</param>
 public sealed record Table(
     ImmutableArray<Track> Columns,
     ImmutableArray<TableRow> Head,
     ImmutableArray<TableRow> Body,
-    double Grid = 0.5,
     double Outer = 1,
     double HeadRule = 1,
     int LeastCarried = 1) : Element
 {
     /// <summary>Whether the first cell of a body row is the header of those beside it: it says what the row is about.</summary>
     public bool RowHeaders { get; init; }
+
+    /// <summary>Thickness of the lines between rows and columns.</summary>
+    internal const double Grid = 0.5;
 
     /// <summary>Of a cell that names none: points left and right, above and below.</summary>
     public static readonly Edges UsualPadding = Edges.Of(4, 2);
@@ -54,24 +55,14 @@ public sealed record TableRow(
 
 /// <param name="Child">Null for a cell to write in.</param>
 /// <param name="Span">Columns it covers; the spans of a row add up to the table's columns.</param>
-/// <param name="RuleLeft">Whether there is a line to its left. The outer frame is there in any case.</param>
-public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align = VerticalAlign.Middle, Edges? Padding = null, bool RuleLeft = true)
+public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align = VerticalAlign.Middle, Edges? Padding = null)
 {
     /// <summary>For a header cell in an unusual place; null where its place says it: the head, or the first column of a table with <see cref="Table.RowHeaders"/>.</summary>
     public HeaderScope? Scope { get; init; }
 }
 
 /// <summary>A table from a body row onwards: an index and not a copy, so that a long table stays linear.</summary>
-internal sealed record TableRest : Element
+internal sealed record TableRest(Table Table, int Next) : Element
 {
-    private readonly Table _table;
-    private readonly int _next;
-
-    public TableRest(Table table, int next)
-    {
-        (_table, _next) = (table, next);
-        Name = table.Name;
-    }
-
-    public override Placement Place(Space space, LayoutContext context) => _table.PlaceFrom(_next, space, context);
+    public override Placement Place(Space space, LayoutContext context) => Table.PlaceFrom(Next, space, context);
 }

@@ -39,7 +39,7 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     /// <param name="first">Index of the first line still to be placed.</param>
     internal Placement PlaceLines(ImmutableArray<TextLine> lines, int first, Space space)
     {
-        double height = 0, width = 0;
+        double height = 0;
         var next = first;
         while (next < lines.Length && height + lines[next].Height(Leading) <= space.Height + Space.Epsilon)
         {
@@ -51,16 +51,12 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
         if (end == first)
         {
             var least = Math.Min(lines.Length, first + (space.IsFresh ? 1 : lines.Length - first < 4 ? lines.Length - first : 2));
-            return Wrap(Points.Needs(Height(lines, first, least), space.Height));
+            return Wrap(Points.Needs(lines[first..least].Sum(line => line.Height(Leading)), space.Height));
         }
 
-        for (var i = first; i < lines.Length; i++)
-        {
-            width = Math.Max(width, lines[i].Width);
-        }
-
+        var width = lines[first..].Max(line => line.Width);
         var piece = Set(lines, first, end, Align == TextAlign.Left ? width : space.Width);
-        return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, new TextRest(this, lines, end, width));
+        return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, new TextRest(this, lines, end, width) { Name = Name });
     }
 
     /// <summary>Two lines at the least on either side of a split, so that no line stands alone at the foot or head of a page.</summary>
@@ -79,17 +75,6 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 
         // On a fresh page there is nowhere better to go.
         return fresh ? fitting : first;
-    }
-
-    private double Height(ImmutableArray<TextLine> lines, int first, int end)
-    {
-        double height = 0;
-        for (var i = first; i < end; i++)
-        {
-            height += lines[i].Height(Leading);
-        }
-
-        return height;
     }
 
     private Piece Set(ImmutableArray<TextLine> lines, int first, int end, double width)
@@ -121,19 +106,8 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 public readonly record struct Run(string Words, TextStyle Style, bool Whole = false);
 
 /// <summary>The lines of a paragraph from one onwards: the same lines, even where the next page offers another width.</summary>
-internal sealed record TextRest : Element
+internal sealed record TextRest(Text Text, ImmutableArray<TextLine> Lines, int Next, double Width) : Element
 {
-    private readonly Text _text;
-    private readonly ImmutableArray<TextLine> _lines;
-    private readonly int _next;
-    private readonly double _width;
-
-    public TextRest(Text text, ImmutableArray<TextLine> lines, int next, double width)
-    {
-        (_text, _lines, _next, _width) = (text, lines, next, width);
-        Name = text.Name;
-    }
-
     public override Placement Place(Space space, LayoutContext context) =>
-        _width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(_width, space.Width)) : _text.PlaceLines(_lines, _next, space);
+        Width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(Width, space.Width)) : Text.PlaceLines(Lines, Next, space);
 }

@@ -10,7 +10,7 @@ internal sealed class PageFrame
     private readonly Piece? _marks;
     private readonly double _bodyTop;
 
-    private PageFrame(PageDesign design, PageSide side, bool isFirst, LayoutContext context)
+    public PageFrame(PageDesign design, PageSide side, bool isFirst, LayoutContext context)
     {
         (Side, IsFirst, _paper) = (side, isFirst, design.Paper);
         _margins = side == PageSide.Front ? design.Front : design.Back;
@@ -34,8 +34,6 @@ internal sealed class PageFrame
     public Space Slot { get; }
 
     public Piece? Body { get; set; }
-
-    public static PageFrame Place(PageDesign design, PageSide side, bool isFirst, LayoutContext context) => new(design, side, isFirst, context);
 
     public static void Check(PageDesign design)
     {

@@ -4,27 +4,18 @@ namespace PaperFlock.Layout.Pages;
 internal static class PageTexts
 {
     /// <exception cref="LayoutException">The words are wider than the room kept for them.</exception>
-    public static Piece Resolve(Piece piece, PageNumber number, LayoutContext context)
+    public static Piece Resolve(Piece piece, PageNumber number, LayoutContext context) => piece with
     {
-        ImmutableArray<Item>.Builder? items = null;
-        for (var i = 0; i < piece.Items.Length; i++)
-        {
-            var item = piece.Items[i];
-            var resolved = item switch
+        Items =
+        [
+            .. piece.Items.Select(item => item switch
             {
                 PageTextItem text => Resolve(text, number, context, piece.Name),
-                PieceItem nested when Resolve(nested.Piece, number, context) is var inner && !ReferenceEquals(inner, nested.Piece) => nested with { Piece = inner },
+                PieceItem nested => nested with { Piece = Resolve(nested.Piece, number, context) },
                 _ => item,
-            };
-            if (!ReferenceEquals(resolved, item))
-            {
-                items ??= piece.Items.ToBuilder();
-                items[i] = resolved;
-            }
-        }
-
-        return items is null ? piece : piece with { Items = items.DrainToImmutable() };
-    }
+            }),
+        ],
+    };
 
     private static TextItem Resolve(PageTextItem item, PageNumber number, LayoutContext context, string? name)
     {
@@ -35,6 +26,6 @@ internal static class PageTexts
             throw new LayoutException($"“{words}” {Points.NeedsWidth(width, item.Width)}", name is null ? [] : [name]);
         }
 
-        return new TextItem(item.X + item.Align.Offset(width, item.Width), item.Baseline, words, item.Style, width);
+        return new TextItem(item.X, item.Baseline, words, item.Style, width);
     }
 }

@@ -15,7 +15,7 @@ public static class Paginator
         while (rest is not null)
         {
             var side = singleSided ? PageSide.Front : SideOf(frames.Count, startsOn);
-            var frame = PageFrame.Place(design, side, isFirst: frames.Count == 0, context);
+            var frame = new PageFrame(design, side, isFirst: frames.Count == 0, context);
             rest = Fill(frame, rest, design, context);
             if (frame.Body is not null || rest is not null || frames.Count == 0)
             {
@@ -48,7 +48,7 @@ public static class Paginator
                 return splits.Rest;
             case Placement.Wraps wraps:
                 // A tall head may leave the first page less room than any other; then it goes out with its head alone.
-                if (frame.IsFirst && PageFrame.Place(design, frame.Side, isFirst: false, context).Slot.Height > frame.Slot.Height + Space.Epsilon)
+                if (frame.IsFirst && new PageFrame(design, frame.Side, isFirst: false, context).Slot.Height > frame.Slot.Height + Space.Epsilon)
                 {
                     return body;
                 }

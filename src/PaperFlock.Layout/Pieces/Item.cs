@@ -14,7 +14,7 @@ public sealed record TextItem(double X, double Baseline, string Text, TextStyle 
 
 /// <summary>Text known only when all pages are: <see cref="Pages.Paginator"/> turns it into a <see cref="TextItem"/>.</summary>
 /// <param name="Width">Room kept for it.</param>
-public sealed record PageTextItem(double X, double Baseline, double Width, Elements.TextAlign Align, TextStyle Style, Func<Pages.PageNumber, string> Words) : Item;
+public sealed record PageTextItem(double X, double Baseline, double Width, TextStyle Style, Func<Pages.PageNumber, string> Words) : Item;
 
 /// <summary>A straight line with butt ends.</summary>
 public sealed record LineItem(double X1, double Y1, double X2, double Y2, double Thickness) : Item;

@@ -35,41 +35,7 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
     /// </summary>
     public Piece Flatten() => new(Size, Flattener.Flatten(this), Name);
 
-    /// <summary>A flattened piece of the given size that shows what of this one lies in an area of that size: a tile of a poster. It is tagged as a paragraph.</summary>
-    /// <remarks>
-    /// Text is kept only when its <see cref="TextBox"/> lies wholly inside. Lines and outlines are cut where their centre line leaves the area, at right angles;
-    /// the outline of a rectangle that is cut becomes its sides, and a circle that is cut a path of short chords. Filled shapes and links are cut to the area.
-    /// A line along the edge between two areas belongs to the one below or to the right; one along the far edge of the piece to the last.
-    /// </remarks>
-    /// <param name="x">Left edge of the area, in this piece's coordinates.</param>
-    /// <param name="y">Its upper edge.</param>
-    public Piece Clip(double x, double y, double width, double height) =>
-        new(new Size(width, height), Clipper.Cut(this, x, y, width, height), Name) { Tag = StructureTag.Paragraph };
-
     /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that.</summary>
     public Piece As(StructureTag tag, StructureId? id = null) =>
         (Tag is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { Tag = tag, TagId = id };
-
-    /// <summary>All words in reading order, each with its box in this piece's coordinates. Page texts still without words are left out.</summary>
-    public IEnumerable<PlacedText> Texts()
-    {
-        foreach (var item in Flattener.Flatten(this))
-        {
-            if (item is TextItem text)
-            {
-                var box = TextBox.Of(text);
-                yield return new PlacedText(text.Text, text.Style, box.X, box.Y, box.Width, box.Height, 0);
-            }
-            else if (item is PieceItem { Piece: { Items: [TextItem turned], Size: var size } } nested)
-            {
-                var upright = nested.QuarterTurns is 0 or 2;
-                yield return new PlacedText(turned.Text, turned.Style, nested.X, nested.Y, upright ? size.Width : size.Height, upright ? size.Height : size.Width, nested.QuarterTurns);
-            }
-        }
-    }
 }
-
-/// <summary>Words where they stand.</summary>
-/// <param name="X">Left edge of their box after turning; <paramref name="Y"/> its upper edge, <paramref name="Width"/> and <paramref name="Height"/> its extent.</param>
-/// <param name="QuarterTurns">0 reads to the right, 1 downwards, 2 to the left, 3 upwards.</param>
-public readonly record struct PlacedText(string Text, TextStyle Style, double X, double Y, double Width, double Height, int QuarterTurns);

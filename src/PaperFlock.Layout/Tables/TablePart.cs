@@ -36,7 +36,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
             }
 
             _rows.RemoveRange(head + kept - first, next - kept);
-            return new Placement.Splits(Draw(), new TableRest(table, kept));
+            return new Placement.Splits(Draw(), new TableRest(table, kept) { Name = table.Name });
         }
 
         return _rows.Count == 0 ? Placement.Nothing.Instance : new Placement.Fits(Draw());

@@ -11,11 +11,7 @@ internal static class TableRules
         }
 
         DrawAcross(table, edges[^1], rows, items);
-        if (table.Grid > 0)
-        {
-            DrawDown(table.Grid, edges, rows, items);
-        }
-
+        DrawDown(edges, rows, items);
         if (table.Outer > 0)
         {
             items.Add(new RectItem(table.Outer / 2, table.Outer / 2, edges[^1] - table.Outer, rows[^1].Bottom - table.Outer, table.Outer));
@@ -32,7 +28,7 @@ internal static class TableRules
 
         for (var i = 1; i < rows.Count; i++)
         {
-            var thickness = rows[i].Row.RuleAbove ?? table.Grid;
+            var thickness = rows[i].Row.RuleAbove ?? Table.Grid;
             if (rows[i - 1].IsHead && !rows[i].IsHead)
             {
                 thickness = Math.Max(table.HeadRule, rows[i].Row.RuleAbove ?? 0);
@@ -45,7 +41,7 @@ internal static class TableRules
         }
     }
 
-    private static void DrawDown(double thickness, double[] edges, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
+    private static void DrawDown(double[] edges, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
     {
         var columns = edges.Length - 1;
         var ruled = new bool[rows.Count * columns];
@@ -54,7 +50,7 @@ internal static class TableRules
             var column = 0;
             foreach (var cell in rows[row].Row.Cells)
             {
-                ruled[(row * columns) + column] = cell.RuleLeft;
+                ruled[(row * columns) + column] = true;
                 column += cell.Span;
             }
         }
@@ -71,7 +67,7 @@ internal static class TableRules
                 }
                 else if (!continues && start >= 0)
                 {
-                    items.Add(new LineItem(edges[column], rows[start].Top, edges[column], rows[row - 1].Bottom, thickness));
+                    items.Add(new LineItem(edges[column], rows[start].Top, edges[column], rows[row - 1].Bottom, Table.Grid));
                     start = -1;
                 }
             }

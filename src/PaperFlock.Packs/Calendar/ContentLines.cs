@@ -47,23 +47,11 @@ internal sealed class ContentLines
 
     private static string Digits(LocalDate day) => day.ToString("uuuuMMdd", CultureInfo.InvariantCulture);
 
-    private static string Escaped(string text)
+    /// <summary>Control characters have no place in a text, and no way to be written.</summary>
+    private static string Escaped(string text) => string.Concat(text.ReplaceLineEndings("\n").Where(c => c == '\n' || !char.IsControl(c)).Select(c => c switch
     {
-        var escaped = new StringBuilder(text.Length);
-        foreach (var character in text.ReplaceLineEndings("\n"))
-        {
-            escaped.Append(character switch
-            {
-                '\\' => @"\\",
-                ';' => @"\;",
-                ',' => @"\,",
-                '\n' => @"\n",
-                // Control characters have no place in a text, and no way to be written.
-                _ when char.IsControl(character) => string.Empty,
-                _ => character.ToString(),
-            });
-        }
-
-        return escaped.ToString();
-    }
+        '\\' or ';' or ',' => $@"\{c}",
+        '\n' => @"\n",
+        _ => c.ToString(),
+    }));
 }

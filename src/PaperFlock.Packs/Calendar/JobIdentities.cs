@@ -15,17 +15,8 @@ internal static class JobIdentities
     /// <returns>One for each job of the plan, in its order, no two alike: what RFC 5545, section 3.8.4.7 calls a UID.</returns>
     public static ImmutableArray<string> Of(SeasonPlan plan)
     {
-        var keys = plan.Jobs.Select(j => Key(plan, j)).ToList();
-        var order = plan.Jobs
-            .Select((job, i) => (Job: job, Key: keys[i], Place: i))
-            .GroupBy(j => j.Key, StringComparer.Ordinal)
-            .SelectMany(alike => alike
-                .OrderBy(j => j.Job.Earliest)
-                .ThenBy(j => j.Job.Latest)
-                .ThenBy(j => j.Place)
-                .Select((j, n) => (j.Place, Uid: Uid(j.Key, n))))
-            .ToDictionary(j => j.Place, j => j.Uid);
-        return [.. Enumerable.Range(0, keys.Count).Select(i => order[i])];
+        var jobs = plan.Jobs.Select((job, i) => (Key: Key(plan, job), Window: (job.Earliest, job.Latest, Place: i))).ToList();
+        return [.. jobs.Select(job => Uid(job.Key, jobs.Count(other => other.Key == job.Key && other.Window.CompareTo(job.Window) < 0)))];
     }
 
     /// <summary>Lengths in front, so that no two lists of words run together into one key.</summary>

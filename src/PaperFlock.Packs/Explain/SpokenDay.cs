@@ -28,20 +28,9 @@ internal static class SpokenDay
 
     private static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
     {
-        var first = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        if (first.Length < 2 || first[0].TrimEnd(',', '.') is not { Length: >= 3 } word)
-        {
-            return (null, text);
-        }
-
-        foreach (var day in Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None))
-        {
-            if (day.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase))
-            {
-                return (day, first[1]);
-            }
-        }
-
-        return (null, text);
+        var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var word = parts.Length < 2 ? "" : parts[0].TrimEnd(',', '.');
+        var day = Enum.GetValues<IsoDayOfWeek>().FirstOrDefault(d => d != IsoDayOfWeek.None && word.Length >= 3 && d.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase));
+        return day == IsoDayOfWeek.None ? (null, text) : (day, parts[1]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using NodaTime.Text;
 
 namespace PaperFlock.Packs.Figures;
@@ -16,5 +17,9 @@ internal static class Shown
     public static decimal Decimals(decimal value, int decimals) =>
         decimal.Round(value, decimals, MidpointRounding.AwayFromZero) + new decimal(0, 0, 0, false, (byte)decimals);
 
+    public static decimal? Decimals(decimal? value, int decimals) => value is { } given ? Decimals(given, decimals) : null;
+
     public static double? Chance(double? chance) => chance is { } given ? Math.Round(given, 4) : null;
+
+    public static JsonArray List<T>(IEnumerable<T> things, Func<T, JsonNode?> shown) => new([.. things.Select(shown)]);
 }

@@ -7,8 +7,6 @@ namespace PaperFlock.Pdf.Fonts;
 /// <param name="name">Four characters, such as "hmtx".</param>
 internal readonly struct FontTable(string font, string name, ReadOnlyMemory<byte> bytes)
 {
-    public string Name => name;
-
     public ReadOnlyMemory<byte> Bytes => bytes;
 
     public ushort UInt16(int at) => BinaryPrimitives.ReadUInt16BigEndian(Part(at, 2).Span);

@@ -34,10 +34,4 @@ internal readonly record struct CrossReference(byte Type, uint Where, ushort Ind
 
         return table;
     }
-
-    public static CrossReference Read(ReadOnlySpan<byte> table, int index)
-    {
-        var row = table.Slice(Length * index, Length);
-        return new CrossReference(row[0], BinaryPrimitives.ReadUInt32BigEndian(row[1..]), BinaryPrimitives.ReadUInt16BigEndian(row[5..]));
-    }
 }

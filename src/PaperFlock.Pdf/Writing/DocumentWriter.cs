@@ -41,14 +41,11 @@ internal sealed class DocumentWriter
     private void WritePage(int index, ReadOnlySpan<byte> content, IEnumerable<Reference> annotations)
     {
         var paper = _document.Pages[index].Page.Paper;
-        var trim = _document.Pages[index].Trim ?? new TrimBox(0, 0, paper.Width, paper.Height);
         var contents = _file.Next();
         var body = _file.Begin(_pages[index]);
         body.Add($"<</Type/Page/Parent {_tree}/Resources {_resources}/Contents {contents}/StructParents {index}/Tabs/S/MediaBox[0 0 {paper.Width} {paper.Height}]");
-        // 14.11.2: boxes are measured from the lower left corner. Nothing bleeds, so both are the finished size.
-        AddBox("TrimBox");
-        AddBox("BleedBox");
-
+        // 14.11.2: nothing bleeds, and all of the paper is the page: cards meet at shared cut lines and reach its edges, and software would crop to a box round one.
+        body.Add($"/TrimBox[0 0 {paper.Width} {paper.Height}]/BleedBox[0 0 {paper.Width} {paper.Height}]");
         if (annotations.Any())
         {
             body.Add("/Annots"u8);
@@ -58,8 +55,6 @@ internal sealed class DocumentWriter
         body.Add(">>"u8);
         _file.End();
         _file.WriteStream(contents, content, Flate.Entry);
-
-        void AddBox(string name) => body.Add($"/{name}[{trim.X} {paper.Height - trim.Y - trim.Height} {trim.X + trim.Width} {paper.Height - trim.Y}]");
     }
 
     private void WriteTree()
@@ -74,15 +69,30 @@ internal sealed class DocumentWriter
     private Reference Catalog(Reference structure)
     {
         var metadata = Metadata.Write(_file, _document);
-        var attachments = _document.Attachments.Select(attachment => (attachment.Name, Attachments.Write(_file, attachment))).ToList();
+        var attached = _document.Attachment is { } attachment ? Attachment.Write(_file, attachment) : (Reference?)null;
         var outlines = _document.Outline.IsEmpty ? (Reference?)null : Outlines.Write(_file, _document.Outline, _pages);
         var catalog = _file.Next();
         var body = _file.Begin(catalog);
         body.Add($"<</Type/Catalog/Pages {_tree}/Metadata {metadata}/MarkInfo<</Marked true>>/StructTreeRoot {structure}/Lang ");
         body.AddText(_document.Language);
-        Attachments.AddToCatalog(body, attachments);
-        body.Add("/PageLabels"u8);
-        PageLabels.Add(body, _document.Pages);
+        if (attached is { } specification)
+        {
+            // Associated with the whole of the file (ISO 32000-2, 14.13).
+            body.Add($"/AF[{specification} ]/Names<</EmbeddedFiles<</Names[");
+            body.AddText(_document.Attachment!.Name);
+            body.Add($"{specification} ]>>>>");
+        }
+
+        // 12.4.2: a label for each page that is its page code and no number besides, so it has a prefix and no style.
+        body.Add("/PageLabels<</Nums["u8);
+        foreach (var (index, page) in _document.Pages.Index())
+        {
+            body.Add($"{index}<</P ");
+            body.AddText(page.Label);
+            body.Add(">>"u8);
+        }
+
+        body.Add("]>>"u8);
         // 12.2, Table 150. Enforce is from ISO 32000-2; older readers pass over it.
         body.Add($"/ViewerPreferences<</PrintScaling/None/Enforce[/PrintScaling]/Duplex/{Duplex(_document.Duplex)}/PickTrayByPDFSize true/DisplayDocTitle true>>");
         if (outlines is { } first)

@@ -19,32 +19,19 @@ internal static class Flate
         return compressed.ToArray();
     }
 
-    /// <param name="limit">Bytes beyond which it is not inflated further.</param>
-    /// <returns>Null for more than that, however little it was compressed.</returns>
-    /// <exception cref="InvalidDataException">The bytes are damaged.</exception>
-    public static byte[]? Inflate(ReadOnlyMemory<byte> bytes, int limit)
+    /// <param name="length">What it was before it was compressed.</param>
+    /// <returns>Null where the bytes are damaged, or it is not so long.</returns>
+    public static byte[]? Inflate(ReadOnlyMemory<byte> bytes, int length)
     {
         using var zip = new ZLibStream(new MemoryStream(bytes.ToArray(), writable: false), CompressionMode.Decompress);
-        using var inflated = new MemoryStream();
-        var part = new byte[1 << 14];
+        var inflated = new byte[length];
         try
         {
-            int read;
-            while ((read = zip.Read(part)) > 0)
-            {
-                if (inflated.Length + read > limit)
-                {
-                    return null;
-                }
-
-                inflated.Write(part, 0, read);
-            }
-
-            return inflated.ToArray();
+            return zip.ReadAtLeast(inflated, length, throwOnEndOfStream: false) == length && zip.ReadByte() < 0 ? inflated : null;
         }
-        catch (IOException e)
+        catch (Exception e) when (e is InvalidDataException or IOException)
         {
-            throw new InvalidDataException("the compressed bytes are damaged", e);
+            return null;
         }
     }
 }

@@ -1,6 +1,5 @@
 using System.IO.Hashing;
 using System.Text;
-using PaperFlock.Pdf.Reading;
 
 namespace PaperFlock.Pdf.Writing;
 
@@ -24,22 +23,11 @@ internal sealed class PdfFile
     private Reference? _pack;
     private int _packedCount;
 
-    // Of the file that this is an update of.
-    private readonly Trailer? _before;
-
     public PdfFile(Stream output)
     {
         _output = output;
         // The second line tells whoever moves the file that it is not text (7.5.2).
         Write("%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n");
-    }
-
-    /// <summary>An update of a file (7.5.6), whose objects may be written again.</summary>
-    /// <param name="output">Holds the file, and stands at its end.</param>
-    public PdfFile(Stream output, Trailer before)
-    {
-        (_output, _before, _written) = (output, before, output.Position);
-        _places.AddRange(Enumerable.Repeat(default(CrossReference), before.ObjectCount));
     }
 
     /// <summary>A number for an object that is written later, or at once.</summary>
@@ -97,22 +85,14 @@ internal sealed class PdfFile
         var id = Convert.ToHexString(_hash.GetCurrentHash());
         var (start, number) = (_written, Next());
         _places[^1] = CrossReference.At(start);
-        var (first, rows, listed) = (id, _places.Prepend(CrossReference.None).ToList(), "");
-        if (_before is { } before)
-        {
-            var written = _places.Index().Where(place => place.Item.Type > 0).ToList();
-            first = Convert.ToHexString(Encoding.Latin1.GetBytes(before.Id));
-            rows = [.. written.Select(place => place.Item)];
-            listed = string.Create(CultureInfo.InvariantCulture, $"/Prev {before.CrossReferences}/Index[{string.Join(' ', written.Select(place => $"{place.Index + 1} 1"))}]");
-        }
-        else if (_places.Exists(place => place.Type == 0))
+        if (_places.Exists(place => place.Type == 0))
         {
             throw new InvalidOperationException("an object was given a number and never written");
         }
 
-        WriteStream(number, Flate.Compress(CrossReference.Table(rows)), string.Create(
+        WriteStream(number, Flate.Compress(CrossReference.Table([CrossReference.None, .. _places])), string.Create(
             CultureInfo.InvariantCulture,
-            $"/Type/XRef/W{CrossReference.Widths}/Size {_places.Count + 1}{listed}/Root {catalog.Number} 0 R/Info {information.Number} 0 R/ID[<{first}><{id}>]{Flate.Entry}"));
+            $"/Type/XRef/W{CrossReference.Widths}/Size {_places.Count + 1}/Root {catalog.Number} 0 R/Info {information.Number} 0 R/ID[<{id}><{id}>]{Flate.Entry}"));
         Write(string.Create(CultureInfo.InvariantCulture, $"startxref\n{start}\n%%EOF\n"));
     }
 
@@ -146,3 +126,6 @@ internal sealed class PdfFile
         _written += bytes.Length;
     }
 }
+
+/// <summary>An object of a file, by its number (ISO 32000-1, 7.3.10).</summary>
+internal readonly record struct Reference(int Number);

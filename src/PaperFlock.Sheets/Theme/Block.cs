@@ -55,7 +55,7 @@ internal static class Block
     /// <param name="side">Outside measure of a box, in points.</param>
     /// <param name="row">Height of a row.</param>
     public static Grid TickList(double side, double row, IEnumerable<string> words) =>
-        new(2, [.. words.Select(w => (Element?)(TickWith(side, Text(w, TypeScale.Body)) with { Tag = StructureTag.ListItem }))], row, 0) { Tag = StructureTag.List };
+        new(2, [.. words.Select(w => TickWith(side, Text(w, TypeScale.Body)) with { Tag = StructureTag.ListItem })], row) { Tag = StructureTag.List };
 
     /// <summary>A tick box with its word to the right of it.</summary>
     public static Row TickWith(double side, Element words) => new Row(

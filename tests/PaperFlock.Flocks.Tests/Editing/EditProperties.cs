@@ -122,9 +122,7 @@ public sealed class EditProperties
                 return (new AddToList(place, "marks", FlockValue.Word(day)), With(ewe with { Marks = [.. ewe.Marks.Append(LocalDatePattern.Iso.Parse(day).Value).Order()] }));
             case 7 when inOrder && !ewe.Marks.IsEmpty:
                 var at = random.Next(ewe.Marks.Length);
-                return free.Length > 0 && random.Next(2) == 0
-                    ? (new ReplaceInList(place, "marks", at, FlockValue.Word(free[0])), With(ewe with { Marks = [.. ewe.Marks.RemoveAt(at).Append(LocalDatePattern.Iso.Parse(free[0]).Value).Order()] }))
-                    : (new RemoveFromList(place, "marks", at), With(ewe with { Marks = ewe.Marks.RemoveAt(at) }));
+                return (new RemoveFromList(place, "marks", at), With(ewe with { Marks = ewe.Marks.RemoveAt(at) }));
             case 8:
                 return (new SetKey(place, "condition", FlockValue.Word("2.5")), With(ewe with { Condition = 2.5m }));
             default:

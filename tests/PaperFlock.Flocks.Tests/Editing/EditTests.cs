@@ -76,13 +76,6 @@ public sealed class EditTests
     public void The_only_item_is_taken_out_with_its_key() =>
         Check("ewes:\n  - tag: Z1\n    marks: [2026-08-14]\n", "ewes:\n  - tag: Z1\n", new RemoveFromList(First, "marks", 0));
 
-    [Fact]
-    public void An_item_is_replaced() =>
-        Check(
-            "ewes:\n  - tag: Z1\n    marks: ['2026-08-14', 2026-08-20]   # c\n",
-            "ewes:\n  - tag: Z1\n    marks: ['2026-08-15', 2026-08-20]   # c\n",
-            new ReplaceInList(First, "marks", 0, FlockValue.Word("2026-08-15")));
-
     /// <summary>Two new ewes after the last: one with a tag a spreadsheet would spoil, one with a name that YAML would.</summary>
     [Theory]
     [InlineData("ewes:\n  - tag: Z1\n", "ewes:\n  - tag: Z1\n  - tag: '00102'\n  - tag: Z3\n    name: '#3: Sorrel'\n    scan: 2\n")]

@@ -39,7 +39,7 @@ public class FlockSchemaTests
 
     [Fact]
     public void The_copy_that_editors_are_pointed_to_is_the_one_made_from_the_tables() =>
-        Assert.Equal(FlockSchema.Json(), File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "flocks", FlockSchema.FileName)));
+        Assert.Equal(FlockSchema.Json(), File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "flocks", "flock.schema.json")));
 
     [Fact]
     public void The_schema_is_a_schema() =>
@@ -52,7 +52,7 @@ public class FlockSchemaTests
         var bytes = Samples.Bytes(name);
         Assert.True(EditorsView.TryRead(bytes, out var json));
         Assert.True(IsValid(json), Why(json));
-        Assert.StartsWith($"# yaml-language-server: $schema={FlockSchema.FileName}\n", Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
+        Assert.StartsWith($"# yaml-language-server: $schema=flock.schema.json\n", Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -81,10 +81,10 @@ public class ColumnTests
 
     [Fact]
     public void What_takes_no_room_goes_with_the_child_it_stands_before() => Expect.Blocks(
-        Stack(0, Solid("first", 50, 80), Stack(0, new Anchor(new NoBlock(), "here") { Name = "anchor" }, Solid("a", 50, 40))), 100, 100,
+        Stack(0, Solid("first", 50, 80), Stack(0, Solid("flat", 0, 0), Solid("a", 50, 40))), 100, 100,
         """
         1 first 0 0 50 80
-        2 anchor 0 0 0 0
+        2 flat 0 0 0 0
         2 a 0 0 50 40
         """);
 

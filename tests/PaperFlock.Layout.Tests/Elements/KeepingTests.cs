@@ -74,8 +74,8 @@ public class KeepingTests
     [Fact]
     public void The_names_of_wrappers_stay_in_the_path_on_later_pages()
     {
-        var body = new KeepTogether(new NeedSpace(new Anchor(Stack(0, Flow("f", 50, 150), Solid("big", 50, 101)), "x") { Name = "anchor" }, 10) { Name = "need" }) { Name = "keep" };
+        var body = new KeepTogether(new NeedSpace(new Link(Stack(0, Flow("f", 50, 150), Solid("big", 50, 101)), "x") { Name = "link" }, 10) { Name = "need" }) { Name = "keep" };
 
-        Assert.Equal("keep > need > anchor > big: solid 101 high in 100", Complaint(body, 100, 100));
+        Assert.Equal("keep > need > link > big: solid 101 high in 100", Complaint(body, 100, 100));
     }
 }

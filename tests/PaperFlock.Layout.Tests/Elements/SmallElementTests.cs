@@ -108,35 +108,6 @@ public class SmallElementTests
         Assert.IsType<Placement.Nothing>(Place(new Layers(new NoBlock(), Solid("behind", 10, 10)), 100, 100));
 
     [Theory]
-    [InlineData(0, 50, 20)]
-    [InlineData(1, 20, 50)]
-    [InlineData(2, 50, 20)]
-    [InlineData(3, 20, 50)]
-    [InlineData(-1, 20, 50)]
-    [InlineData(5, 20, 50)]
-    public void A_quarter_turn_swaps_width_and_height(int turns, double width, double height) => Expect.Blocks(
-        new Turned(Solid("a", 50, 20), turns) { Name = "turned" }, 100, 100,
-        $"""
-        1 turned 0 0 {width} {height}
-        1 a 0 0 {width} {height}
-        """);
-
-    [Fact]
-    public void What_is_turned_is_offered_the_height_as_its_width()
-    {
-        Assert.Equal(new Size(20, 90), PieceOf(new Turned(Solid("a", 90, 20), 3), 50, 100).Size);
-        Assert.Equal("solid 110 wide in 100", Assert.IsType<Placement.Wraps>(Place(new Turned(Solid("a", 110, 20), 3), 50, 100)).Reason);
-    }
-
-    [Fact]
-    public void What_is_turned_never_splits() => Expect.Blocks(
-        Stack(0, Solid("x", 30, 50), new Turned(Flow("f", 60, 20), 1)), 100, 100,
-        """
-        1 x 0 0 30 50
-        2 f 0 0 20 60
-        """);
-
-    [Theory]
     [InlineData(100, "large")]
     [InlineData(60, "small")]
     [InlineData(30, "two lines")]
@@ -173,16 +144,6 @@ public class SmallElementTests
     }
 
     [Fact]
-    public void Log_lines_repeat_their_row_in_the_whole_of_its_height() => Expect.Blocks(
-        new LogLines(40, new Box(Solid("x", 5, 5), default) { Name = "row" }), 80, 100,
-        """
-        1 row 0 0 80 40
-        1 x 0 0 5 5
-        1 row 0 40 80 40
-        1 x 0 40 5 5
-        """);
-
-    [Fact]
     public void Too_few_log_lines_move_to_the_next_page() => Expect.Blocks(
         Stack(0, Solid("a", 50, 45), new LogLines(20, AtLeast: 3) { Name = "log" }), 80, 100,
         """
@@ -201,39 +162,20 @@ public class SmallElementTests
         Assert.Equal(complaint, Complaint(new LogLines(height, AtLeast: atLeast) { Name = "log" }, 80, 100));
 
     [Fact]
-    public void A_log_row_too_high_for_its_line_is_refused() =>
-        Assert.Equal("log > x: solid 30 high in 20", Complaint(new LogLines(20, Solid("x", 5, 30)) { Name = "log" }, 80, 100));
-
-    [Fact]
-    public void A_grid_has_equal_cells_filled_row_by_row_and_each_line_once()
-    {
-        var grid = new Grid(2, [Solid("a", 5, 5), Solid("b", 5, 5), null, Solid("d", 5, 5), Solid("e", 5, 5)], 20, 1) { Name = "grid" };
-
-        Expect.Blocks(grid, 100, 100,
-            """
-            1 grid 0 0 100 60
-            1 a 0.5 0.5 5 5
-            1 b 50.5 0.5 5 5
-            1 d 50.5 20.5 5 5
-            1 e 0.5 40.5 5 5
-            """);
-        Expect.Items(PieceOf(grid, 100, 100),
-            """
-            line 0 20 100 20 thick 1
-            line 0 40 100 40 thick 1
-            line 50 0 50 60 thick 1
-            """);
-    }
-
-    [Fact]
-    public void A_grid_without_a_cell_height_divides_what_is_offered() =>
-        Assert.Equal(new Size(100, 90), PieceOf(new Grid(2, [null, null, null, null, null], Line: 0), 100, 90).Size);
+    public void A_grid_has_equal_cells_filled_row_by_row() => Expect.Blocks(
+        new Grid(2, [Solid("a", 5, 5), Solid("b", 5, 5), Solid("c", 5, 5)], 20) { Name = "grid" }, 100, 100,
+        """
+        1 grid 0 0 100 40
+        1 a 0 0 5 5
+        1 b 50 0 5 5
+        1 c 0 20 5 5
+        """);
 
     [Theory]
     [InlineData(60.0, "grid: needs 120.0 pt, has 100.0 pt")]
     [InlineData(20.0, "grid > row 2 > column 1 > big: solid 30 high in 20")]
     public void A_grid_is_all_or_nothing(double cellHeight, string complaint) =>
-        Assert.Equal(complaint, Complaint(new Grid(2, [null, null, Solid("big", 5, 30)], cellHeight, 0) { Name = "grid" }, 100, 100));
+        Assert.Equal(complaint, Complaint(new Grid(2, [Solid("a", 5, 5), Solid("b", 5, 5), Solid("big", 5, 30)], cellHeight) { Name = "grid" }, 100, 100));
 
     [Fact]
     public void A_board_has_its_children_at_their_places() => Expect.Blocks(
@@ -253,25 +195,12 @@ public class SmallElementTests
         Complaint(new Board(new Size(width, height), [new BoardPlace(5, 10, 40, 30, Flow("card", 20, card))]) { Name = "board" }, 200, 100));
 
     [Fact]
-    public void A_link_covers_its_child_on_every_page_and_an_anchor_is_on_the_first()
+    public void A_link_covers_its_child_on_every_page()
     {
-        var pages = Paged(new Anchor(new Link(Flow("f", 50, 150), "there"), "here"), 100, 100);
+        var pages = Paged(new Link(Flow("f", 50, 150), "there"), 100, 100);
 
-        Expect.Items(pages[0].Content,
-            """
-            anchor 0 0 here
-            link 0 0 50 100 there
-            """);
+        Expect.Items(pages[0].Content, "link 0 0 50 100 there");
         Expect.Items(pages[1].Content, "link 0 0 50 50 there");
-    }
-
-    [Fact]
-    public void An_anchor_of_nothing_is_there_and_takes_no_room()
-    {
-        var piece = PieceOf(new Anchor(new NoBlock(), "here"));
-
-        Assert.Equal(default, piece.Size);
-        Expect.Items(piece, "anchor 0 0 here");
         Assert.IsType<Placement.Nothing>(Place(new Link(new NoBlock(), "there"), 100, 100));
     }
 

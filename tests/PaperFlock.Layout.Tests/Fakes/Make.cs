@@ -40,4 +40,7 @@ internal static class Make
     /// <summary>The path and reason of what no page can hold, as the user reads it.</summary>
     public static string Complaint(Element body, double width, double height) =>
         Assert.Throws<LayoutException>(() => Paged(body, width, height)).Message;
+
+    /// <summary>All its words, in reading order.</summary>
+    public static IEnumerable<TextItem> Texts(this Piece piece) => piece.Flatten().Items.OfType<TextItem>();
 }

@@ -76,17 +76,17 @@ public class PaginatorTests
     {
         var foot = new Row([
             new RowCell(Track.Share(), new PageText(n => $"{n.Number} of {n.Of}", Ten)),
-            new RowCell(Track.Share(), new Turned(new Sized(new PageText(n => $"{n.Side}", Ten, TextAlign.Centre), Width: 40), 1)),
-            new RowCell(Track.Share(), new Box(new PageText(n => $"p{n.Number}", Ten, TextAlign.Right), Edges.All(5)))]);
+            new RowCell(Track.Share(), new Sized(new PageText(n => $"{n.Side}", Ten), Width: 40)),
+            new RowCell(Track.Share(), new Box(new PageText(n => $"p{n.Number}", Ten), Edges.All(5)))]);
         var pages = Paginate(Flow("f", 60, 150), Design with { Head = null, Foot = foot, Front = default, Back = default });
 
         Expect.Texts(pages,
             """
             0 119.25 1 of 2
-            183 124.25 p1
+            138.33 124.25 p1
             --
             0 119.25 2 of 2
-            183 124.25 p2
+            138.33 124.25 p2
             """);
         Assert.Equal(["1 of 2", "Front", "p1", "2 of 2", "Back", "p2"], pages.SelectMany(page => page.Content.Texts()).Select(text => text.Text));
         Assert.DoesNotContain(pages.SelectMany(page => page.Content.Flatten().Items), item => item is PageTextItem or PieceItem { Piece.Items: [PageTextItem] });

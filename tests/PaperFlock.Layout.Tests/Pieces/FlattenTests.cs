@@ -103,22 +103,6 @@ public class FlattenTests
         Assert.Equal(Described(flat), Described(flat.Flatten()));
     }
 
-    [Fact]
-    public void Texts_come_in_reading_order_with_their_boxes()
-    {
-        var body = new Row([
-            new RowCell(Track.Fixed(50), Words("one\ntwo")),
-            new RowCell(Track.Fixed(50), new Turned(Words("three"), 3))]);
-
-        Assert.Equal(
-            [
-                new PlacedText("one", Ten, 0, 0.25, 18, 11.5, 0),
-                new PlacedText("two", Ten, 0, 12.75, 18, 11.5, 0),
-                new PlacedText("three", Ten, 50.25, 0, 11.5, 30, 3),
-            ],
-            PieceOf(body).Texts());
-    }
-
     private static Piece Nested(double x, double y, int turns) => new(new Size(200, 200), [new PieceItem(x, y, Everything, turns)]);
 
     // Paths and nested pieces compare by the array they hold, so by what they say instead.

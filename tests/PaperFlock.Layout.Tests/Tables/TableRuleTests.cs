@@ -13,7 +13,7 @@ public class TableRuleTests
 
     [Fact]
     public void Each_boundary_is_one_line_and_the_frame_lies_inside() => Expect.Items(
-        PieceOf(new Table(Columns, [Plain], [Plain, Plain], Grid: 0.5, Outer: 2, HeadRule: 1)),
+        PieceOf(new Table(Columns, [Plain], [Plain, Plain], Outer: 2, HeadRule: 1)),
         """
         line 0 20 90 20 thick 1
         line 0 40 90 40 thick 0.5
@@ -35,19 +35,6 @@ public class TableRuleTests
         """);
 
     [Fact]
-    public void A_cell_may_do_without_the_line_on_its_left() => Expect.Items(
-        PieceOf(new Table(Columns, [], [Plain, new TableRow([Blank, Blank with { RuleLeft = false }, Blank], 20), Plain, Plain with { Cells = [Blank with { RuleLeft = false }, Blank, Blank] }], Outer: 1)),
-        """
-        line 0 20 90 20 thick 0.5
-        line 0 40 90 40 thick 0.5
-        line 0 60 90 60 thick 0.5
-        line 30 0 30 20 thick 0.5
-        line 30 40 30 80 thick 0.5
-        line 60 0 60 80 thick 0.5
-        rect 0.5 0.5 89 79 thick 1
-        """);
-
-    [Fact]
     public void A_row_may_have_its_own_line_above() => Expect.Items(
         PieceOf(new Table([Track.Fixed(30)], [], [One(), One(1.5), One(0), One()], Outer: 0)),
         """
@@ -65,10 +52,6 @@ public class TableRuleTests
     [Fact]
     public void Without_a_frame_the_line_above_the_first_row_lies_inside() => Expect.Items(
         PieceOf(new Table([Track.Fixed(30)], [], [One(2)], Outer: 0)), "line 0 1 30 1 thick 2");
-
-    [Fact]
-    public void Without_a_grid_only_lines_asked_for_are_drawn() => Expect.Items(
-        PieceOf(new Table(Columns, [Plain], [Plain, Plain with { RuleAbove = 1 }, Plain], Grid: 0, Outer: 0, HeadRule: 0)), "line 0 40 90 40 thick 1");
 
     [Fact]
     public void Each_page_s_part_is_closed_with_the_frame()

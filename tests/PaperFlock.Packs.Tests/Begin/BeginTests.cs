@@ -207,8 +207,8 @@ public sealed partial class BeginTests
     }
 
     [Theory]
-    [InlineData("54.46,-2.74", Paper.A4, PlannerPaper.A3, Binding.TwoHole)]
-    [InlineData("44.26,-72.58", Paper.Letter, PlannerPaper.Tabloid, Binding.ThreeHole)]
+    [InlineData("54.46,-2.74", Paper.A4, PlannerPaper.A4, Binding.TwoHole)]
+    [InlineData("44.26,-72.58", Paper.Letter, PlannerPaper.Letter, Binding.ThreeHole)]
     public void The_paper_is_the_usual_one_of_the_country(string place, Paper paper, PlannerPaper planner, Binding binding)
     {
         using var bench = new Workbench();
@@ -281,7 +281,7 @@ public sealed partial class BeginTests
         using var bench = new Workbench();
         var printed = bench.Run("schema");
         Assert.Equal((ExitStatus.Clean, ""), (printed.Status, printed.Error));
-        Assert.Equal(File.ReadAllText(Path.Combine(Samples.Root, "flocks", FlockSchema.FileName)), printed.Out);
+        Assert.Equal(File.ReadAllText(Path.Combine(Samples.Root, "flocks", "flock.schema.json")), printed.Out);
         Assert.Contains("schema wants no file", bench.Run("schema", "flock.yaml").Error, StringComparison.Ordinal);
     }
 

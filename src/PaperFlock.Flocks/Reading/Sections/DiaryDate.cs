@@ -12,12 +12,8 @@ internal static class DiaryDate
             return null;
         }
 
-        if (season.TupIn is { } tupIn && (date < tupIn.PlusYears(-1) || date > tupIn.PlusYears(2)))
-        {
-            field.Bag.Add(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn));
-            return null;
-        }
-
-        return date;
+        return season.TupIn is { } tupIn && (date < tupIn.PlusYears(-1) || date > tupIn.PlusYears(2))
+            ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn))
+            : date;
     }
 }

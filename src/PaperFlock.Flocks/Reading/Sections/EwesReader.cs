@@ -78,13 +78,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        if (_tags.TryAdd(TagKey.Of(tag), field.Span.Line))
-        {
-            return tag;
-        }
-
-        bag.Add(FlockMessages.DuplicateTag(field.Span, tag, _tags[TagKey.Of(tag)]));
-        return null;
+        return _tags.TryAdd(TagKey.Of(tag), field.Span.Line) ? tag : field.Refuse<string>(FlockMessages.DuplicateTag(field.Span, tag, _tags[TagKey.Of(tag)]));
     }
 
     private string? Name(Section ewe)
@@ -111,13 +105,9 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         }
 
         var names = breeds.Select(b => b.Name).ToArray();
-        if (!names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest)
-        {
-            bag.Add(FlockMessages.BreedSlip(field.Span, breed, nearest));
-            return null;
-        }
-
-        return breed;
+        return !names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest
+            ? field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest))
+            : breed;
     }
 
     private int? Born(Section ewe, TuppingGroup? group)
@@ -130,12 +120,8 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         }
 
         // The oldest sheep on record lived into their twenties, and a ewe lamb of five months may take the tup; both from memory, no source.
-        if (new LocalDate(Math.Max(1, year), 1, 1) > tupIn.PlusMonths(-5) || year < tupIn.Year - 25)
-        {
-            bag.Add(FlockMessages.BornImpossible(field!.Span, year, tupIn.Year));
-            return null;
-        }
-
-        return born;
+        return new LocalDate(Math.Max(1, year), 1, 1) > tupIn.PlusMonths(-5) || year < tupIn.Year - 25
+            ? field!.Refuse<int?>(FlockMessages.BornImpossible(field.Span, year, tupIn.Year))
+            : born;
     }
 }

@@ -16,7 +16,7 @@ internal static class FeedsReader
 
         return Made(feeds, concentrate) with
         {
-            MostDryMatter = feeds.Find("most-dry-matter")?.AsFraction() ?? 0.025m,
+            MostDryMatter = feeds.Find("most-dry-matter")?.AsQuantity() ?? 0.025m,
             Scales = scales,
             Parted = feeds.Find("parted")?.AsChoice<Parting>() ?? Parting.ByLambs,
             ChangeDay = feeds.Find("change-day")?.AsChoice<IsoDayOfWeek>(),
@@ -35,15 +35,15 @@ internal static class FeedsReader
         feeds.Find("largest-feed")?.AsMass() ?? new Mass(0.5m),
         feeds.IsGiven("buckets") ? Buckets(feeds.Below("buckets")) : null,
         feeds.Find("order-lead-days")?.AsWhole() ?? 7,
-        feeds.Find("margin")?.AsFraction() ?? 0,
+        feeds.Find("margin")?.AsQuantity() ?? 0,
         feeds.Find("ground")?.AsChoice<Ground>() ?? Ground.Lowland);
 
     /// <summary>Energy and dry matter of a ewe concentrate: Hybu Cig Cymru, "Feeding ewes in late pregnancy". Protein: 18 to 20 %, Teagasc.</summary>
     private static Concentrate Concentrate(Section concentrate) => new(
         concentrate.Find("name")?.AsText() ?? "Ewe nuts",
-        concentrate.Find("energy")?.AsEnergy() ?? 12.5m,
-        concentrate.Find("protein")?.AsContent() ?? 180,
-        concentrate.Find("dry-matter")?.AsFraction() ?? 0.86m,
+        concentrate.Find("energy")?.AsQuantity() ?? 12.5m,
+        concentrate.Find("protein")?.AsQuantity() ?? 180,
+        concentrate.Find("dry-matter")?.AsQuantity() ?? 0.86m,
         concentrate.Find("bag")?.AsMass() ?? new Mass(20),
         concentrate.Find("scoop")?.AsMass());
 

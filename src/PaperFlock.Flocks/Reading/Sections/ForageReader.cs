@@ -16,12 +16,12 @@ internal static class ForageReader
 
         return new Forage(
             kind,
-            forage.Find("energy")?.AsEnergy() ?? usual.Energy,
-            forage.Find("protein")?.AsContent() ?? usual.Protein,
-            forage.Find("dry-matter")?.AsFraction() ?? usual.DryMatter,
+            forage.Find("energy")?.AsQuantity() ?? usual.Energy,
+            forage.Find("protein")?.AsQuantity() ?? usual.Protein,
+            forage.Find("dry-matter")?.AsQuantity() ?? usual.DryMatter,
             forage.Find("bale")?.AsMass() ?? usual.Bale,
             forage.Find("ad-lib")?.AsFlag() ?? true,
-            forage.Find("intake")?.AsFraction(),
+            forage.Find("intake")?.AsQuantity(),
             // Published worked examples hold forage intake fixed: Hybu Cig Cymru; Vet Times, 27 November 2017.
             forage.Find("substitution")?.AsNumber() ?? 0);
     }

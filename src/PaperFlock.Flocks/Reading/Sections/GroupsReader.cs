@@ -95,9 +95,8 @@ internal static class GroupsReader
     {
         if (group.Find("date") is { } date)
         {
-            group.Bag.Add(FlockMessages.DoesNotApply(
+            return date.Refuse<(LocalDate, LocalDate)?>(FlockMessages.DoesNotApply(
                 date.KeySpan, "date", "for natural mating", "give `tup-in` and `tup-out`, or `mating: artificial` or `mating: hand` for one day"));
-            return null;
         }
 
         var ownIn = group.Find("tup-in")?.AsDate();
@@ -121,36 +120,22 @@ internal static class GroupsReader
 
     private static (LocalDate In, LocalDate Out)? OneDay(Section group, SeasonDraft season)
     {
-        foreach (var key in NaturalOnly)
+        foreach (var field in NaturalOnly.Select(group.Find).OfType<Field>())
         {
-            if (group.Find(key) is { } field)
-            {
-                group.Bag.Add(FlockMessages.DoesNotApply(
-                    field.KeySpan, key, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this out"));
-            }
+            group.Bag.Add(FlockMessages.DoesNotApply(
+                field.KeySpan, field.Name, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this out"));
         }
 
         return Near(group.Require("date")?.AsDate(), group.Find("date"), season) is { } day ? (day, day) : null;
     }
 
-    private static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season)
-    {
-        if (date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays)
-        {
-            field.Bag.Add(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn));
-            return null;
-        }
+    private static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season) =>
+        date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays
+            ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn))
+            : date;
 
-        return date;
-    }
-
-    private static ImmutableArray<string> Raddle(Field field)
-    {
-        if (field.Value is Yaml.Scalar { IsPlain: true } word && ChoiceValues.IsFalse(word.Text))
-        {
-            return [];
-        }
-
-        return [.. (field.AsItems() ?? []).Select(item => item.AsText()).OfType<string>()];
-    }
+    private static ImmutableArray<string> Raddle(Field field) =>
+        field.Value is Yaml.Scalar { IsPlain: true } word && ChoiceValues.IsFalse(word.Text)
+            ? []
+            : [.. (field.AsItems() ?? []).Select(item => item.AsText()).OfType<string>()];
 }

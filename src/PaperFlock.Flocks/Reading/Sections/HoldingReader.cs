@@ -19,7 +19,8 @@ internal static class HoldingReader
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
-        var contacts = Contacts(holding);
+        ImmutableArray<Contact> contacts = [.. Contacts(holding)];
+        var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (latitude is not { } north || longitude is not { } east || zone is null)
         {
             return null;
@@ -32,7 +33,7 @@ internal static class HoldingReader
         }
 
         return PlaceCheck.IsPossible(place, zone, latitudeField!.Span, holding.Bag) && name is not null
-            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts)
+            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts) { Find = find, Signal = signal, SickPen = sickPen }
             : null;
     }
 
@@ -50,26 +51,22 @@ internal static class HoldingReader
         return false;
     }
 
-    private static ImmutableArray<Contact> Contacts(Section holding)
+    private static IEnumerable<Contact> Contacts(Section holding)
     {
-        var contacts = ImmutableArray.CreateBuilder<Contact>();
-        foreach (var entry in holding.Find("contacts")?.AsSections() ?? [])
+        foreach (var entry in holding.ListBelow("contacts"))
         {
             var role = entry.Require("role")?.AsText();
-            var name = entry.Find("name")?.AsText();
-            var phone = entry.Find("phone")?.AsText();
-            var note = entry.Find("note")?.AsText();
+            var contact = new Contact(role ?? "?", entry.Find("name")?.AsText(), entry.Find("phone")?.AsText(), entry.Find("note")?.AsText());
             if (role is not null)
             {
-                contacts.Add(new Contact(role, name, phone, note));
                 if (!entry.IsGiven("phone") && !entry.IsMistyped("phone"))
                 {
                     entry.Bag.Add(FlockMessages.NoPhone(entry.Span, role));
                 }
+
+                yield return contact;
             }
         }
-
-        return contacts.ToImmutable();
     }
 
     private static DateTimeZone? Zone(Field field)
@@ -82,13 +79,7 @@ internal static class HoldingReader
         var zones = DateTimeZoneProviders.Tzdb;
         var name = scalar.Text.Trim(' ');
         // Only names in the list: the provider would also make up zones such as UTC+05, which know no summer time.
-        if (zones.Ids.Contains(name))
-        {
-            return zones[name];
-        }
-
-        field.Bag.Add(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
-        return null;
+        return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
     }
 
     /// <summary>A slip of a whole name, else the one whose town alone was given: <c>London</c>.</summary>

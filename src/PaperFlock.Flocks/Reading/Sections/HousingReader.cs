@@ -6,7 +6,7 @@ internal static class HousingReader
 {
     public static Housing Read(Section housing) => new(
         housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
-        Pens(housing),
+        Apart([.. Pens(housing)], housing.Bag),
         housing.Find("lambing-pens")?.AsWhole(),
         Days(housing.Below("days-in-lambing-pen")))
     {
@@ -14,32 +14,33 @@ internal static class HousingReader
         TurnoutDaysAfterLambing = housing.Find("turnout-days-after-lambing")?.AsWhole() ?? 10,
     };
 
-    private static ImmutableArray<Pen> Pens(Section housing)
+    private static IEnumerable<Pen> Pens(Section housing)
     {
-        var pens = ImmutableArray.CreateBuilder<Pen>();
         var names = new UniqueNames("pen");
-        foreach (var entry in housing.Find("pens")?.AsSections() ?? [])
+        foreach (var entry in housing.ListBelow("pens"))
         {
             var name = names.Read(entry);
-            var length = entry.Require("length")?.AsLength();
-            var width = entry.Require("width")?.AsLength();
-            var trough = entry.Find("trough")?.AsLength();
+            var (length, width, trough) = (entry.Require("length")?.AsLength(), entry.Require("width")?.AsLength(), entry.Find("trough")?.AsLength());
             if (name is not null && length is { } l && width is { } w)
             {
-                pens.Add(new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) });
+                yield return new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) };
             }
         }
+    }
 
+    /// <summary>No pen that is given a place lies over another.</summary>
+    private static ImmutableArray<Pen> Apart(ImmutableArray<Pen> pens, DiagnosticBag bag)
+    {
         var placed = PenPlace.Of([.. pens.Where(p => p.At is not null)]);
         for (var i = 0; i < placed.Length; i++)
         {
             if (placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])) is { Pen: { } other })
             {
-                housing.Bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
+                bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
             }
         }
 
-        return pens.ToImmutable();
+        return pens;
     }
 
     private static PenCorner? Corner(Section at) =>

@@ -4,19 +4,8 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class JobsReader
 {
-    public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season)
-    {
-        var jobs = ImmutableArray.CreateBuilder<OwnJob>();
-        foreach (var entry in top.Find("jobs")?.AsSections() ?? [])
-        {
-            if (Job(entry, season) is { } job)
-            {
-                jobs.Add(job);
-            }
-        }
-
-        return jobs.ToImmutable();
-    }
+    public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season) =>
+        [.. top.ListBelow("jobs").Select(job => Job(job, season)).OfType<OwnJob>()];
 
     private static OwnJob? Job(Section job, SeasonDraft season)
     {
@@ -33,13 +22,9 @@ internal static class JobsReader
             return null;
         }
 
-        OwnJobWindow? window = null;
-        if (days is { } span && (before ?? after) is { } anchor)
-        {
-            window = before is null
-                ? new OwnJobWindow(anchor, span.Near, span.Far)
-                : new OwnJobWindow(anchor, -span.Far, -span.Near);
-        }
+        var window = days is not { } span || (before ?? after) is not { } anchor ? null
+            : before is null ? new OwnJobWindow(anchor, span.Near, span.Far)
+            : new OwnJobWindow(anchor, -span.Far, -span.Near);
 
         return day is null == window is null
             ? null

@@ -4,8 +4,6 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class KeeperDaysReader
 {
-    private static readonly ImmutableArray<IsoDayOfWeek> EveryDay = [.. Words.Weekdays.Select(w => w.Value)];
-
     public static KeeperDays Read(Section keeperDays, SeasonDraft season) =>
         new(Free(keeperDays), Away(keeperDays, season));
 
@@ -13,23 +11,22 @@ internal static class KeeperDaysReader
     {
         if (keeperDays.Find("free") is not { } field || field.AsItems() is not { } items)
         {
-            return EveryDay;
+            return FlockKeys.EveryDay;
         }
 
         if (items.Count == 0)
         {
             field.Bag.Add(FlockMessages.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]"));
-            return EveryDay;
         }
 
         var named = items.Select(i => i.AsChoice<IsoDayOfWeek>()).OfType<IsoDayOfWeek>().Distinct().Order().ToImmutableArray();
-        return named.IsEmpty ? EveryDay : named;
+        return named.IsEmpty ? FlockKeys.EveryDay : named;
     }
 
     private static ImmutableArray<Absence> Away(Section keeperDays, SeasonDraft season)
     {
         var away = new List<Absence>();
-        foreach (var entry in keeperDays.Find("away")?.AsSections() ?? [])
+        foreach (var entry in keeperDays.ListBelow("away"))
         {
             var from = DiaryDate.Near(entry.Require("from"), season);
             var to = DiaryDate.Near(entry.Require("to"), season);

@@ -69,28 +69,23 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
             return null;
         }
 
-        if ((!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0)
-        {
-            ewe.Bag.Add(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0));
-            return null;
-        }
-
-        return stage;
+        return (!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0
+            ? field.Refuse<ScanStage?>(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0))
+            : stage;
     }
 
     private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group, LocalDate? today)
     {
         var field = ewe.Find("lambed");
         var lambed = field?.AsDate();
-        if (lambed is not { } day)
+        if (field is null || lambed is not { } day)
         {
             return null;
         }
 
         if (day > today)
         {
-            ewe.Bag.Add(FlockMessages.AfterToday(field!.Span, "a lambing", day, today.Value));
-            return null;
+            return field.Refuse<LocalDate?>(FlockMessages.AfterToday(field.Span, "a lambing", day, today.Value));
         }
 
         if (group is null)
@@ -99,13 +94,7 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         }
 
         var (earliest, latest) = (group.TupIn.PlusDays(GestationLimits.Shortest), group.TupOut.PlusDays(GestationLimits.Longest));
-        if (day < earliest || day > latest)
-        {
-            ewe.Bag.Add(FlockMessages.LambedImpossible(field!.Span, day, earliest, latest));
-            return null;
-        }
-
-        return day;
+        return day >= earliest && day <= latest ? day : field.Refuse<LocalDate?>(FlockMessages.LambedImpossible(field.Span, day, earliest, latest));
     }
 
     /// <summary>The file has no day of the scan, but it was no later than today. Scanned empty is a count too.</summary>

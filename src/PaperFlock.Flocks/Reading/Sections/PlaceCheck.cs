@@ -50,15 +50,9 @@ internal static class PlaceCheck
     /// <summary>Why the place does not look as if it kept this time; null where it does.</summary>
     private static string? Doubt(Place place, DateTimeZone zone)
     {
-        foreach (var noon in Days.Select(day => Noon(place, zone.GetUtcOffset(day))))
-        {
-            if (noon < EarliestNoon || noon > LatestNoon)
-            {
-                return FlockMessages.NoonAt(noon, zone.Id);
-            }
-        }
-
-        return PlaceZones.MiddleOf(zone.Id) is { } town && place.KilometresTo((double)town.Latitude, (double)town.Longitude) is > FurthestFromTown and var away
+        var odd = Days.Select(day => (LocalTime?)Noon(place, zone.GetUtcOffset(day))).FirstOrDefault(noon => noon < EarliestNoon || noon > LatestNoon);
+        return odd is { } noon ? FlockMessages.NoonAt(noon, zone.Id)
+            : PlaceZones.MiddleOf(zone.Id) is { } town && place.KilometresTo((double)town.Latitude, (double)town.Longitude) is > FurthestFromTown and var away
             ? FlockMessages.FarFromTown(away, zone.Id)
             : null;
     }

@@ -11,18 +11,19 @@ internal static class PracticeReader
         return new()
         {
             TeethToesTeatsWeeksBeforeTupping = practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? usual.TeethToesTeatsWeeksBeforeTupping,
-            ScanDaysAfterTupIn = Rising(practice.Find("scan-days-after-tup-in")) ?? usual.ScanDaysAfterTupIn,
+            ScanDaysAfterTupIn = Ordered(practice.Find("scan-days-after-tup-in"), isRising: true, "the earlier day first", "[75, 80]") ?? usual.ScanDaysAfterTupIn,
             FeedWeeksBeforeLambing = Weeks(practice, usual.FeedWeeksBeforeLambing),
             TwoFeedsWeeksBeforeLambing = practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? usual.TwoFeedsWeeksBeforeLambing,
             HouseDaysBeforeLambing = practice.Find("house-days-before-lambing")?.AsWhole() ?? usual.HouseDaysBeforeLambing,
             Dag = practice.Find("dag")?.AsChoice<Dagging>() ?? usual.Dag,
             Shear = practice.Find("shear")?.AsChoice<Shearing>() ?? usual.Shear,
-            BoosterWeeksBeforeLambing = Falling(practice.Find("booster-weeks-before-lambing")) ?? usual.BoosterWeeksBeforeLambing,
+            BoosterWeeksBeforeLambing =
+                Ordered(practice.Find("booster-weeks-before-lambing"), isRising: false, "the earliest week, the larger figure, first", "[6, 4]") ?? usual.BoosterWeeksBeforeLambing,
             ChecksPerDay = Checks(practice.Below("checks-per-day"), usual.ChecksPerDay),
             ChangeoverDays = practice.Find("changeover-days")?.AsWhole() ?? usual.ChangeoverDays,
             GestationSpreadDays = practice.Find("gestation-spread-days")?.AsNumber() ?? usual.GestationSpreadDays,
             GestationLitterDays = ByLitter(practice.Below("gestation-days-by-litter"), usual.GestationLitterDays),
-            ConceptionPerCycle = practice.Find("conception-per-cycle")?.AsFraction() ?? usual.ConceptionPerCycle,
+            ConceptionPerCycle = practice.Find("conception-per-cycle")?.AsQuantity() ?? usual.ConceptionPerCycle,
             EwesPerTup = practice.Find("ewes-per-tup")?.AsWhole() ?? usual.EwesPerTup,
             LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
             FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
@@ -45,41 +46,22 @@ internal static class PracticeReader
             each.Find("thin")?.AsWhole() ?? usual.Thin);
     }
 
-    private static (int First, int Last)? Rising(Field? field)
+    /// <param name="isRising">The smaller figure comes first.</param>
+    private static (int, int)? Ordered(Field? field, bool isRising, string order, string example)
     {
-        if (field?.AsPair("[75, 80]") is not { } pair)
+        if (field?.AsPair(example) is not var (first, second))
         {
             return null;
         }
 
-        if (pair.First > pair.Second)
-        {
-            field.Bag.Add(FlockMessages.WrongOrder(field.Span, field.Name, "the earlier day first", $"[{pair.Second}, {pair.First}]"));
-            return null;
-        }
-
-        return pair;
-    }
-
-    private static (int Earliest, int Latest)? Falling(Field? field)
-    {
-        if (field?.AsPair("[6, 4]") is not { } pair)
-        {
-            return null;
-        }
-
-        if (pair.First < pair.Second)
-        {
-            field.Bag.Add(FlockMessages.WrongOrder(field.Span, field.Name, "the earliest week, the larger figure, first", $"[{pair.Second}, {pair.First}]"));
-            return null;
-        }
-
-        return pair;
+        return first == second || first < second == isRising
+            ? (first, second)
+            : field.Refuse<(int, int)?>(FlockMessages.WrongOrder(field.Span, field.Name, order, $"[{second}, {first}]"));
     }
 
     private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
     {
-        var (normalField, heavyField) = (checks.Find("normal"), checks.Find("heavy"));
+        var (normalField, heavyField, lambingField) = (checks.Find("normal"), checks.Find("heavy"), checks.Find("lambing"));
         var normal = normalField is null ? usual.Normal : normalField.AsWhole();
         var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
         if (heavy < normal)
@@ -87,10 +69,17 @@ internal static class PracticeReader
             checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
         }
 
-        return new ChecksPerDay(
+        var lambing = lambingField?.AsWhole();
+        if (lambing < heavy)
+        {
+            checks.Bag.Add(FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value));
+        }
+
+        var read = new ChecksPerDay(
             normal ?? usual.Normal,
             heavy ?? usual.Heavy,
             checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+        return lambing is { } rounds ? read with { Lambing = rounds } : read;
     }
 
     private static (int Single, int Twin, int More) ByLitter(Section litter, (int Single, int Twin, int More) usual) => (

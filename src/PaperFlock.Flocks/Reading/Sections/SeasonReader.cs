@@ -74,21 +74,17 @@ internal static class SeasonReader
         return true;
     }
 
-    public static ImmutableArray<Breed> Breeds(Section top)
+    public static IEnumerable<Breed> Breeds(Section top)
     {
-        var breeds = ImmutableArray.CreateBuilder<Breed>();
         var names = new UniqueNames("breed");
-        foreach (var entry in top.Find("breeds")?.AsSections() ?? [])
+        foreach (var entry in top.ListBelow("breeds"))
         {
             var name = names.Read(entry);
-            var gestationDays = entry.Find("gestation-days")?.AsWhole();
-            var weight = entry.Find("mature-weight")?.AsMass();
+            var breed = new Breed(name ?? "?", entry.Find("gestation-days")?.AsWhole(), entry.Find("mature-weight")?.AsMass());
             if (name is not null)
             {
-                breeds.Add(new Breed(name, gestationDays, weight));
+                yield return breed;
             }
         }
-
-        return breeds.ToImmutable();
     }
 }

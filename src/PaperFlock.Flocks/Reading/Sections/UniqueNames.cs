@@ -15,12 +15,6 @@ internal sealed class UniqueNames(string what)
             return null;
         }
 
-        if (_lines.TryAdd(name, field.Span.Line))
-        {
-            return name;
-        }
-
-        entry.Bag.Add(FlockMessages.DuplicateName(field.Span, what, name, _lines[name]));
-        return null;
+        return _lines.TryAdd(name, field.Span.Line) ? name : field.Refuse<string>(FlockMessages.DuplicateName(field.Span, what, name, _lines[name]));
     }
 }

@@ -13,38 +13,20 @@ internal static class ChoiceValues
         }
 
         var text = scalar.Text.Trim(' ');
-        foreach (var (word, value) in words)
-        {
-            if (string.Equals(word, text, StringComparison.OrdinalIgnoreCase))
-            {
-                return value;
-            }
-        }
-
-        field.Bag.Add(FlockMessages.UnknownWord(field.Span, field.Name, text, words.Select(w => w.Word)));
-        return null;
+        var meant = words.Where(w => string.Equals(w.Word, text, StringComparison.OrdinalIgnoreCase)).Select(w => (T?)w.Value).FirstOrDefault();
+        return meant ?? field.Refuse<T?>(FlockMessages.UnknownWord(field.Span, field.Name, text, words.Select(w => w.Word)));
     }
 
     /// <summary><c>yes</c> and <c>no</c> too, but only where nothing else could be meant: a ewe may be called No.</summary>
-    public static bool? AsFlag(this Field field)
+    public static bool? AsFlag(this Field field) => field.AsScalar()?.Text switch
     {
-        if (field.AsScalar() is not { } scalar)
-        {
-            return null;
-        }
-
-        if (IsTrue(scalar.Text) || IsFalse(scalar.Text))
-        {
-            return IsTrue(scalar.Text);
-        }
-
-        field.Bag.Add(FlockMessages.NotTrueOrFalse(field.Span, field.Name, scalar.Text));
-        return null;
-    }
+        null => null,
+        var text when Is(text, "true") || Is(text, "yes") => true,
+        var text when IsFalse(text) => false,
+        var text => field.Refuse<bool?>(FlockMessages.NotTrueOrFalse(field.Span, field.Name, text)),
+    };
 
     public static bool IsFalse(string text) => Is(text, "false") || Is(text, "no");
-
-    private static bool IsTrue(string text) => Is(text, "true") || Is(text, "yes");
 
     private static bool Is(string text, string word) => string.Equals(text.Trim(' '), word, StringComparison.OrdinalIgnoreCase);
 }

@@ -1,3 +1,5 @@
+using NodaTime.Text;
+
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Days of the calendar and times of the day, each in one form only.</summary>
@@ -8,6 +10,9 @@ internal static class DateValues
 
     /// <summary>The ewes of a tup of 2100 lamb the year after.</summary>
     public const int LastYear = 2101;
+
+    /// <summary><c>06:00</c>, on the 24-hour clock.</summary>
+    public static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     /// <summary><c>2026-08-10</c> and nothing else: figures the other way round mean two days on two sides of an ocean.</summary>
     public static LocalDate? AsDate(this Field field)
@@ -20,37 +25,20 @@ internal static class DateValues
         var text = scalar.Text.Trim(' ');
         if (!IsIso(text))
         {
-            field.Bag.Add(FlockMessages.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
-            return null;
+            return field.Refuse<LocalDate?>(FlockMessages.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
         }
 
         var (year, month, day) = (Figures(text, 0, 4), Figures(text, 5, 2), Figures(text, 8, 2));
-        if (WhyNot(year, month, day) is { } why)
-        {
-            field.Bag.Add(FlockMessages.NoSuchDate(field.Span, text, why));
-            return null;
-        }
-
-        if (year < 100)
-        {
-            field.Bag.Add(FlockMessages.NotADate(field.Span, field.Name, text, $"write the year in four figures, such as `20{text[2..]}`"));
-            return null;
-        }
-
-        if (year is < FirstYear or > LastYear)
-        {
-            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear.ToString(CultureInfo.InvariantCulture)}", $"the year {LastYear.ToString(CultureInfo.InvariantCulture)}", "year"));
-            return null;
-        }
-
-        return new LocalDate(year, month, day);
+        return WhyNot(year, month, day) is { } why ? field.Refuse<LocalDate?>(FlockMessages.NoSuchDate(field.Span, text, why))
+            : year < 100 ? field.Refuse<LocalDate?>(FlockMessages.NotADate(field.Span, field.Name, text, $"write the year in four figures, such as `20{text[2..]}`"))
+            : year is < FirstYear or > LastYear ? field.Refuse<LocalDate?>(FlockMessages.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear}", $"the year {LastYear}", "year"))
+            : new LocalDate(year, month, day);
     }
 
     /// <summary>The days of a list, in the order written, each with its place; those that are no dates are reported and left out.</summary>
     public static IReadOnlyList<(LocalDate Date, Field Item)> AsDates(this Field field) =>
         [.. (field.AsItems() ?? []).Select(item => (Date: item.AsDate(), Item: item)).Where(d => d.Date is not null).Select(d => (d.Date!.Value, d.Item))];
 
-    /// <summary><c>06:00</c>, on the 24-hour clock.</summary>
     public static LocalTime? AsTime(this Field field)
     {
         var (least, most) = field.As<TimeForm>();
@@ -60,22 +48,15 @@ internal static class DateValues
         }
 
         var text = scalar.Text.Trim(' ');
-        var isClock = text.Length == 5 && text[2] == ':' && AllFigures(text, 0, 2) && AllFigures(text, 3, 2);
-        if (!isClock || Figures(text, 0, 2) > 23 || Figures(text, 3, 2) > 59)
+        if (!Clock.Parse(text).TryGetValue(default, out var time))
         {
-            var padded = text.Length == 4 && text[1] is ':' or '.' ? $"0{text[0]}:{text[2..]}" : null;
-            field.Bag.Add(FlockMessages.NotATime(field.Span, field.Name, text, padded?.Skip(3).All(char.IsAsciiDigit) is true ? padded : null));
-            return null;
+            var padded = text is [_, ':' or '.', _, _] ? $"0{text[0]}:{text[2..]}" : null;
+            return field.Refuse<LocalTime?>(FlockMessages.NotATime(field.Span, field.Name, text, padded?.Skip(3).All(char.IsAsciiDigit) is true ? padded : null));
         }
 
-        var time = new LocalTime(Figures(text, 0, 2), Figures(text, 3, 2));
-        if (time < least || time > most)
-        {
-            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, text, Clock(least), Clock(most), "time"));
-            return null;
-        }
-
-        return time;
+        return time >= least && time <= most
+            ? time
+            : field.Refuse<LocalTime?>(FlockMessages.OutOfRange(field.Span, field.Name, text, Clock.Format(least), Clock.Format(most), "time"));
     }
 
     /// <summary>Why no calendar has the day; null when it has.</summary>
@@ -115,7 +96,4 @@ internal static class DateValues
 
     private static int Figures(string text, int from, int count) =>
         int.Parse(text.AsSpan(from, count), NumberStyles.None, CultureInfo.InvariantCulture);
-
-    private static string Clock(LocalTime time) =>
-        string.Create(CultureInfo.InvariantCulture, $"{time.Hour:00}:{time.Minute:00}");
 }

@@ -17,51 +17,32 @@ internal static class NumberValues
 
         if (!TryParse(scalar.Text, out var number))
         {
-            field.Bag.Add(FlockMessages.NotANumber(field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
-            return null;
+            return field.Refuse<decimal?>(FlockMessages.NotANumber(
+                field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
         }
 
-        if (number < least || number > most)
-        {
-            field.Bag.Add(FlockMessages.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
-            return null;
-        }
-
-        return number;
+        return number >= least && number <= most
+            ? number
+            : field.Refuse<decimal?>(FlockMessages.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
     }
 
-    public static int? AsWhole(this Field field)
+    public static int? AsWhole(this Field field) => field.AsNumber() switch
     {
-        if (field.AsNumber() is not { } number)
-        {
-            return null;
-        }
-
-        if (decimal.Truncate(number) != number)
-        {
-            field.Bag.Add(FlockMessages.NotAWholeNumber(field.Span, field.Name, field.AsScalar()!.Text));
-            return null;
-        }
-
-        return (int)number;
-    }
+        null => null,
+        { } number when decimal.IsInteger(number) => (int)number,
+        _ => field.Refuse<int?>(FlockMessages.NotAWholeNumber(field.Span, field.Name, field.AsScalar()!.Text)),
+    };
 
     /// <summary>Two whole numbers in brackets, in the order written.</summary>
     public static (int First, int Second)? AsPair(this Field field, string example)
     {
-        if (field.AsItems() is not { } items)
+        var items = field.AsItems();
+        if (items is not [var one, var other])
         {
-            return null;
+            return items is null ? null : field.Refuse<(int, int)?>(FlockMessages.WrongCount(field.Span, field.Name, "two numbers", example));
         }
 
-        if (items.Count != 2)
-        {
-            field.Bag.Add(FlockMessages.WrongCount(field.Span, field.Name, "two numbers", example));
-            return null;
-        }
-
-        var first = items[0].AsWhole();
-        var second = items[1].AsWhole();
+        var (first, second) = (one.AsWhole(), other.AsWhole());
         return first is { } a && second is { } b ? (a, b) : null;
     }
 

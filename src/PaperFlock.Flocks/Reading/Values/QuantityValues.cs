@@ -12,16 +12,8 @@ internal static class QuantityValues
 
     public static Length? AsLength(this Field field) => field.AsQuantity() is { } metres ? new Length(metres) : null;
 
-    /// <summary>A percentage as a fraction: <c>85 %</c> is 0.85.</summary>
-    public static decimal? AsFraction(this Field field) => field.AsQuantity();
-
-    /// <summary>MJ for each kilogram of dry matter.</summary>
-    public static decimal? AsEnergy(this Field field) => field.AsQuantity();
-
-    /// <summary>Grams for each kilogram of dry matter.</summary>
-    public static decimal? AsContent(this Field field) => field.AsQuantity();
-
-    private static decimal? AsQuantity(this Field field)
+    /// <summary>In the unit the domain keeps: a percentage as a fraction, so that <c>85 %</c> is 0.85; MJ or grams for each kilogram of dry matter.</summary>
+    public static decimal? AsQuantity(this Field field)
     {
         var (units, least, most) = field.As<QuantityForm>();
         if (field.AsScalar() is not { } scalar)
@@ -36,35 +28,27 @@ internal static class QuantityValues
         // A figure after the unit's first letter is no unit: 1e3 and 5 st 4 are refused as numbers.
         if (!NumberValues.TryParse(figures, out var number) || unitName.AsSpan().ContainsAnyInRange('0', '9'))
         {
-            field.Bag.Add(FlockMessages.NotANumber(field.Span, field.Name, scalar.Text, null, $"{NumberValues.Format(Example(units[0], least, most))} {units[0].Name}"));
-            return null;
+            var example = decimal.Round((least + most) / 2 / units[0].Factor, 1);
+            return field.Refuse<decimal?>(FlockMessages.NotANumber(field.Span, field.Name, scalar.Text, null, $"{NumberValues.Format(example)} {units[0].Name}"));
         }
 
         if (unitName.Length == 0)
         {
-            field.Bag.Add(units == Unit.Parts && number is > 0 and < 1
+            return field.Refuse<decimal?>(units == Unit.Parts && number is > 0 and < 1
                 ? FlockMessages.BareFraction(field.Span, field.Name, figures, number * 100)
                 : FlockMessages.MissingUnit(field.Span, field.Name, figures, units.Take(2).Select(u => u.Name)));
-            return null;
         }
 
         if (units.FirstOrDefault(u => u.Is(unitName)) is not { } unit)
         {
-            field.Bag.Add(FlockMessages.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
-            return null;
+            return field.Refuse<decimal?>(FlockMessages.UnknownUnit(field.Span, field.Name, unitName, units.Select(u => u.Name)));
         }
 
         // Compared in the unit typed: a number of 24 figures times a factor would overflow.
-        if (number < least / unit.Factor || number > most / unit.Factor)
-        {
-            field.Bag.Add(FlockMessages.OutOfRange(
+        return number >= least / unit.Factor && number <= most / unit.Factor
+            ? number * unit.Factor
+            : field.Refuse<decimal?>(FlockMessages.OutOfRange(
                 field.Span, field.Name, scalar.Text,
                 $"{NumberValues.Format(least / unit.Factor)} {unit.Name}", $"{NumberValues.Format(most / unit.Factor)} {unit.Name}", "figure and its unit"));
-            return null;
-        }
-
-        return number * unit.Factor;
     }
-
-    private static decimal Example(Unit unit, decimal least, decimal most) => decimal.Round((least + most) / 2 / unit.Factor, 1);
 }

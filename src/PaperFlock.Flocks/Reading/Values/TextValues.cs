@@ -42,34 +42,25 @@ internal static class TextValues
         if (text.EnumerateRunes().FirstOrDefault(r => Unseen.Is(r) || IsUnprintable(r), new Rune(' ')) is { Value: not ' ' } odd)
         {
             var place = PlaceOf(odd, scalar);
-            field.Bag.Add(Unseen.Is(odd)
+            return field.Refuse<string>(Unseen.Is(odd)
                 ? FlockMessages.UnseenCharacter(place, field.Name, odd.Value)
                 : FlockMessages.UnprintableText(place, field.Name, odd.Value));
-            return null;
         }
 
         if (string.IsNullOrWhiteSpace(text))
         {
-            field.Bag.Add(FlockMessages.UnprintableText(field.Span, field.Name, null));
-            return null;
+            return field.Refuse<string>(FlockMessages.UnprintableText(field.Span, field.Name, null));
         }
 
         var (longest, mayRunOn) = field.As<TextForm>();
         // Inside straight quotes they were meant.
         if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last))
         {
-            field.Bag.Add(FlockMessages.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
-            return null;
+            return field.Refuse<string>(FlockMessages.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
         }
 
         var length = text.EnumerateRunes().Count();
-        if (length > longest)
-        {
-            field.Bag.Add(FlockMessages.TextTooLong(field.Span, field.Name, length, longest));
-            return null;
-        }
-
-        return text;
+        return length <= longest ? text : field.Refuse<string>(FlockMessages.TextTooLong(field.Span, field.Name, length, longest));
     }
 
     /// <summary>The character itself where the value stands in the file as it reads; the value where it is escaped or runs over lines.</summary>

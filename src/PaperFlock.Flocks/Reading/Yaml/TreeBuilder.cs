@@ -224,25 +224,14 @@ internal sealed class TreeBuilder
         return false;
     }
 
-    private Scalar? Accept(Node key, Dictionary<string, int> lines)
+    private Scalar? Accept(Node key, Dictionary<string, int> lines) => key switch
     {
-        switch (key)
-        {
-            case Mapping or Sequence:
-                _bag.Add(FlockMessages.KeyIsNotAWord(key.Span));
-                return null;
-            case Scalar { Text: "<<", IsPlain: true }:
-                _bag.Add(FlockMessages.MergeKey(key.Span));
-                return null;
-            case Scalar word when lines.TryAdd(word.Text, word.Span.Line):
-                return word;
-            case Scalar word:
-                _bag.Add(FlockMessages.DuplicateKey(word.Span, word.Text, lines[word.Text]));
-                return null;
-            default:
-                return null;
-        }
-    }
+        Mapping or Sequence => _bag.Refuse<Scalar>(FlockMessages.KeyIsNotAWord(key.Span)),
+        Scalar { Text: "<<", IsPlain: true } => _bag.Refuse<Scalar>(FlockMessages.MergeKey(key.Span)),
+        Scalar word when lines.TryAdd(word.Text, word.Span.Line) => word,
+        Scalar word => _bag.Refuse<Scalar>(FlockMessages.DuplicateKey(word.Span, word.Text, lines[word.Text])),
+        _ => null,
+    };
 
     private void RefuseProperties(NodeEvent node, SourceSpan span)
     {

@@ -1,8 +1,0 @@
-namespace PaperFlock.Layout.Elements;
-
-public enum TextAlign
-{
-    Left,
-    Centre,
-    Right,
-}
