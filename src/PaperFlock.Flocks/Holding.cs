@@ -22,6 +22,15 @@ public sealed record Holding(
     public DateTimeZone TimeZone { get; init; } = TimeZone ?? throw new ArgumentNullException(nameof(TimeZone));
 
     public ImmutableArray<Contact> Contacts { get; init; } = Require.Made(Contacts);
+
+    /// <summary>Where bins, tap, hay, hurdles and scales are.</summary>
+    public string? Find { get; init; }
+
+    /// <summary>Where a telephone works.</summary>
+    public string? Signal { get; init; }
+
+    /// <summary>Where a ewe that is unwell is brought in, out of the weather.</summary>
+    public string? SickPen { get; init; }
 }
 
 public sealed record Contact(string Role, string? Name, string? Phone, string? Note)

@@ -31,6 +31,9 @@ public sealed record Pen(string Name, Length Length, Length Width, Length? Troug
     public Length Width { get; init; } = Require.Some(Width);
 
     public Length? Trough { get; init; } = Require.SomeIfGiven(Trough);
+
+    /// <summary>Where its upper left corner lies on the plan of the shed; null when the file does not say.</summary>
+    public PenCorner? At { get; init; }
 }
 
 /// <summary>Whole days a ewe and her lambs hold a lambing pen.</summary>

@@ -1,6 +1,6 @@
 namespace PaperFlock.Flocks;
 
-/// <summary>What the lambing record has beside the day.</summary>
+/// <summary>What is written down of a lambing beside the day.</summary>
 /// <param name="Time">By the clock of the holding.</param>
 /// <param name="Alive">Lambs born alive, 0 to 6.</param>
 /// <param name="Dead">Lambs born dead, 0 to 6.</param>

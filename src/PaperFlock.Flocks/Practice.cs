@@ -60,6 +60,9 @@ public sealed record ChecksPerDay(int Normal, int Heavy, int HeavyFromWeeksBefor
     public int Normal { get; init; } = Require.Within(Normal, 1, int.MaxValue);
 
     public int Heavy { get; init; } = Require.Within(Heavy, 1, int.MaxValue);
+
+    /// <summary>While any ewe may lamb, two of them by night: published practice is a look every hour.</summary>
+    public int Lambing { get; init => field = Require.Within(value, 1, int.MaxValue); } = Math.Max(6, Heavy);
 }
 
 public enum Dagging

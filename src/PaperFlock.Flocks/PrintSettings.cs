@@ -8,7 +8,11 @@ public sealed record PrintSettings(
     IsoDayOfWeek WeekStarts,
     bool Gloves,
     Binding Binding,
-    Duplex Duplex);
+    Duplex Duplex)
+{
+    /// <summary>How far ahead the round log is printed.</summary>
+    public int LogWeeks { get; init; } = 8;
+}
 
 public enum Paper
 {

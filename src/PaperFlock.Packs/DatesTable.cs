@@ -18,7 +18,7 @@ public sealed record DatesTable(string Title, ImmutableArray<string> Heads, Immu
             yield return new DatesTable(
                 $"The ewes are handled on {ScreenText.Count(plan.Gatherings.Length, "day")}",
                 ["date", "jobs"],
-                [.. plan.Gatherings.Select(g => ImmutableArray.Create(ScreenText.Day(g.Date), string.Join(", ", g.Jobs.Select(j => JobText.Named(j, plan.Flock)))))],
+                [.. plan.Gatherings.Select(g => ImmutableArray.Create(ScreenText.Day(g.Date), string.Join(", ", g.Jobs.Select(j => JobText.Title(j, plan.Flock)))))],
                 IsLastLong: false);
         }
 

@@ -44,6 +44,7 @@ internal static class IssueText
         .. BetterWhole(outcome),
         .. outcome.PutIn.SelectMany(leaf => WouldPutIn(leaf, outcome)),
         .. outcome.TakenOut.SelectMany(l => new[] { "", $"{l.Leaf.Label}  {l.Leaf.Title}, no longer part of the pack" }),
+        .. outcome.Leaves.Where(l => !l.Struck.IsEmpty).SelectMany(l => new[] { "", $"{l.Leaf.Label}  {l.Leaf.Title}, stays: strike through {string.Join(", ", l.Struck)}" }),
         "",
         "Nothing was written.",
     ];

@@ -6,7 +6,7 @@ namespace PaperFlock.Packs;
 /// <summary>Binds composed sheets into documents to print.</summary>
 internal static class PackBinding
 {
-    /// <summary>Follows the name of the planner in one piece, which needs larger paper and so a file of its own.</summary>
+    /// <summary>Follows the name of the planner on larger paper, which is a file of its own.</summary>
     public const string PlannerSuffix = "-wall";
 
     /// <param name="split">A document for each way of printing instead of one for all that the printer's paper holds.</param>

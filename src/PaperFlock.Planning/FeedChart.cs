@@ -31,6 +31,28 @@ public sealed record FeedChart(
     /// <summary>Nothing is weighed out for them.</summary>
     public bool IsForageOnly => Rows.All(r => r.KgPerEwePerDay == 0);
 
+    /// <summary>Its rows, those with the same feed as one.</summary>
+    public ImmutableArray<FeedRow> Steps
+    {
+        get
+        {
+            var steps = new List<FeedRow>();
+            foreach (var row in Rows)
+            {
+                if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
+                {
+                    steps[^1] = steps[^1] with { To = row.To };
+                }
+                else
+                {
+                    steps.Add(row);
+                }
+            }
+
+            return [.. steps];
+        }
+    }
+
     /// <returns>Null before it starts and after the plan.</returns>
     public FeedRow? On(LocalDate day) => Rows.FirstOrDefault(r => r.From <= day && day <= r.To);
 }

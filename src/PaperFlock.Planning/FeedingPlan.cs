@@ -21,6 +21,15 @@ public sealed record FeedingPlan(
 
     /// <summary>Who eats where on a day.</summary>
     public IEnumerable<Trough> On(LocalDate day) => Troughs.Where(t => t.From <= day && day <= t.To);
+
+    /// <summary>When such a chart has something weighed out on a day; for ewes with lambs at any stage of their ration.</summary>
+    /// <param name="chart">Its code.</param>
+    public IEnumerable<FeedTime> FedAt(string chart, LocalDate day) => chart == FeedCodes.Lambed
+        ? Lambed.SelectMany(row => row.FedAt).Distinct().Order()
+        : Charts.FirstOrDefault(c => c.Code == chart)?.On(day)?.FedAt ?? [];
+
+    /// <summary>When anybody is fed on a day.</summary>
+    public ImmutableArray<FeedTime> FedAt(LocalDate day) => [.. On(day).Select(t => t.Chart).Distinct().SelectMany(c => FedAt(c, day)).Distinct().Order()];
 }
 
 /// <summary>Ewes that eat together in one place, over days on which nobody comes or goes; both ends are days of it.</summary>

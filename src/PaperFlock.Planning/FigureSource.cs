@@ -12,10 +12,12 @@ public enum FigureSource
     CommonPractice,
 
     // Publications, by what they are followed in; the words for the paper name them.
+    AbortionVaccine,
     TupCheck,
     EweCondition,
     RaddleChange,
     Scanning,
+    LookOver,
     Booster,
     WinterShearing,
     HousingRoom,

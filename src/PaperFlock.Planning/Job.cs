@@ -28,6 +28,9 @@ public sealed record Job(JobRule Rule, TuppingGroup? Group, LocalDate Anchor)
     /// <summary>For a job without a day, the nearest one outside the window that would do; null when there is none within a year.</summary>
     public LocalDate? NearestDay { get; init; }
 
+    /// <summary>It is for those of the group that are likely to lamb in these days; null where it is for the whole group.</summary>
+    public DateInterval? Batch { get; init; }
+
     /// <summary>Time to allow, for all the ewes; null when nobody says.</summary>
     public int? Minutes { get; init; }
 

@@ -3,14 +3,18 @@ namespace PaperFlock.Planning;
 /// <summary>What is done, in the order of the year.</summary>
 public enum JobKind
 {
+    AbortionVaccine,
     TeethToesTeats,
     TupCheck,
+    BoughtTup,
     Shear,
     TupIn,
     RaddleChange,
     TupOut,
+    FlukeAndWorms,
     Scan,
     Sort,
+    LookOver,
     FeedFrom,
     BucketsOut,
     Booster,
@@ -20,6 +24,8 @@ public enum JobKind
     House,
     Dag,
     FirstDue,
+    RingAndTag,
+    Turnout,
     LastDue,
 
     /// <summary>The keeper's.</summary>

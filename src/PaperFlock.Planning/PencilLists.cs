@@ -23,12 +23,13 @@ public static class PencilLists
     /// <summary>Scan day: every ewe but those left out of the tup.</summary>
     public static ImmutableArray<EwePlan> ScanDay(SeasonPlan plan) => [.. plan.Ewes.Where(e => e.Standing != Standing.LeftOut)];
 
-    /// <summary>Lambing record: in the order they are, or were, expected; one that has lambed keeps her place.</summary>
-    public static ImmutableArray<EwePlan> LambingRecord(SeasonPlan plan) =>
+    /// <summary>Who lambs when: in the order they are, or were, expected; one that has lambed keeps her place.</summary>
+    public static ImmutableArray<(EwePlan Ewe, DueWindow Window)> WhoLambsWhen(SeasonPlan plan) =>
     [
         .. plan.Ewes
             .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
-            .OrderBy(e => (e.Due ?? DueWindows.Of(plan.Flock, e.Ewe)).Likely)
-            .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal),
+            .Select(e => (e, Window: e.Due ?? DueWindows.Of(plan.Flock, e.Ewe)))
+            .OrderBy(row => row.Window.Likely)
+            .ThenBy(row => row.e.Ewe.Tag, StringComparer.Ordinal),
     ];
 }

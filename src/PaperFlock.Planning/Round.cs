@@ -13,4 +13,7 @@ public enum PartOfDay
     Dusk,
     Evening,
     Late,
+
+    /// <summary>Between late and first light, on whichever side of midnight.</summary>
+    Night,
 }

@@ -14,6 +14,29 @@ public sealed record RoundDay(
 {
     /// <summary>Why there are so many.</summary>
     public RoundReason Why { get; init; }
+
+    /// <summary>The longest that nobody looks, where the next day has the same rounds.</summary>
+    public (LocalTime From, LocalTime To, int Minutes) LongestGap => Times
+        .Zip([.. Times.Skip(1), Times[0]], (a, b) => (a.At, b.At, Minutes: Minutes(a.At, b.At)))
+        .MaxBy(gap => gap.Minutes);
+
+    /// <summary>The round at which such a feed is given.</summary>
+    /// <returns>Null where nobody is fed then on that day, and nobody walks.</returns>
+    public Round? At(FeedTime feed) => Times.Where(r => r.Part == PartOf(feed)).Select(r => (Round?)r).FirstOrDefault();
+
+    internal static PartOfDay PartOf(FeedTime feed) => feed switch
+    {
+        FeedTime.FirstLight => PartOfDay.FirstLight,
+        FeedTime.Midday => PartOfDay.Midday,
+        FeedTime.Dusk => PartOfDay.Dusk,
+        _ => PartOfDay.Late,
+    };
+
+    private static int Minutes(LocalTime from, LocalTime to)
+    {
+        var minutes = (int)((to.TickOfDay - from.TickOfDay) / NodaConstants.TicksPerMinute);
+        return minutes > 0 ? minutes : minutes + NodaConstants.MinutesPerDay;
+    }
 }
 
 public enum RoundReason
@@ -21,4 +44,7 @@ public enum RoundReason
     NoneInLamb,
     OutsideHeavyWeeks,
     HeavyWeeks,
+
+    /// <summary>Any ewe may lamb.</summary>
+    Lambing,
 }

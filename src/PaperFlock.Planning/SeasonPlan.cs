@@ -39,6 +39,11 @@ public sealed record SeasonPlan(Flock Flock, LocalDate AsOf)
     /// <summary>The gathering a job is part of; null where ewes are not gathered for it, or it has no day.</summary>
     public Gathering? GatheringOf(Job job) => job.Handled ? Gatherings.FirstOrDefault(g => g.Date == job.Date) : null;
 
+    /// <summary>The ewes still to lamb that a job for a batch is for, by the day each is likely to; empty for a job of a whole group.</summary>
+    public IEnumerable<EwePlan> BatchOf(Job job) => job.Batch is { } days
+        ? Ewes.Where(e => e.Ewe.Group == job.Group!.Name && e.Due is { } due && days.Contains(due.Likely)).OrderBy(e => e.Due!.Likely)
+        : [];
+
     /// <summary>Gatherings in the window of a job, on days that are not its to have because the keeper is not free.</summary>
     public IEnumerable<Gathering> NotJoined(Job job) => job is { Handled: true, IsFixed: false, Date: { } date }
         ? Gatherings.Where(g => g.Date != date && job.Earliest <= g.Date && g.Date <= job.Latest && !Flock.KeeperDays.IsFree(g.Date))

@@ -58,10 +58,14 @@ public static class SeasonPlanner
             Stores = stores,
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
             Housing = housing,
-            Rounds = RoundPlanner.Plan(flock, dates, from, to, ewes.Max(e => e.Due?.Latest)),
+            Rounds = RoundPlanner.Plan(flock, dates, from, to, Lambing(fed, dates.LastDue), feeding.FedAt),
             Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
         };
     }
+
+    /// <summary>Ewes that have lambed count as if they had not, so that a lambing moves no round.</summary>
+    private static DateInterval? Lambing(ImmutableArray<FedEwe> ewes, LocalDate? lastDue) =>
+        ewes.IsEmpty ? null : new(ewes.Min(e => e.Due.Earliest), ewes.Select(e => e.Due.Latest).Append(lastDue ?? LocalDate.MinIsoValue).Max());
 
     private static EwePlan InLambStill(EwePlan ewe) =>
         ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;

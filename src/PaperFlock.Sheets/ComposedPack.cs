@@ -3,7 +3,7 @@ namespace PaperFlock.Sheets;
 /// <summary>A whole pack, ready to print.</summary>
 /// <param name="Id">Such as "HB-2027".</param>
 /// <param name="Sheets">In binding order, all on the paper the printer holds.</param>
-/// <param name="WholePlanner">The planner in one piece for a printer that takes larger paper; null where the pack holds it whole already, or it was not asked for.</param>
+/// <param name="WholePlanner">The planner on larger paper, for a printer that takes it; null where it was not asked for.</param>
 public sealed record ComposedPack(string Id, string Title, ImmutableArray<Sheet> Sheets, Sheet? WholePlanner)
 {
     /// <summary>Which set of leaves it is, such as "27DEC-02JAN" for a sitter's days; empty for the whole pack.</summary>

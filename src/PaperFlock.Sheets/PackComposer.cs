@@ -46,11 +46,11 @@ public static class PackComposer
         return new ComposedIssue(pack, null, null, WholeReason.Asked);
     }
 
-    /// <returns>The sheets asked for but the register, which lists them, in binding order, and the planner in one piece where that is another.</returns>
+    /// <returns>The sheets asked for but the register, which lists them, in binding order, and the planner on larger paper where it is wanted.</returns>
     internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(SheetContext context, PackRequest request)
     {
         var sheets = PackSheets.All.Where(request.Wants).SelectMany(s => s.Make(context));
-        return ([.. sheets], request.Wants(PackSheets.Planner) ? WallPlannerSheet.Whole(context) : null);
+        return ([.. sheets], request.Wants(PackSheets.Planner) ? WallPlannerSheet.Large(context) : null);
     }
 
     internal static string Title(SheetContext context) => $"{context.Plan.Flock.Holding.Name} {context.Mark.Id}";

@@ -1,18 +1,19 @@
 using PaperFlock.Sheets.BeforeTheTup;
 using PaperFlock.Sheets.CallSheet;
-using PaperFlock.Sheets.Cautions;
 using PaperFlock.Sheets.EweCards;
 using PaperFlock.Sheets.FeedCharts;
+using PaperFlock.Sheets.Given;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
 using PaperFlock.Sheets.Jobs;
-using PaperFlock.Sheets.LambingRecord;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.ScanDay;
 using PaperFlock.Sheets.Stores;
 using PaperFlock.Sheets.TupAndRaddle;
 using PaperFlock.Sheets.WallPlanner;
+using PaperFlock.Sheets.WhatItLooksLike;
+using PaperFlock.Sheets.WhoLambsWhen;
 
 namespace PaperFlock.Sheets;
 
@@ -26,17 +27,18 @@ public static class PackSheets
         HandoverSheet.Definition,
         CallSheetMaker.Definition,
         WallPlannerSheet.Definition,
+        DueSheet.Definition,
         JobsSheet.Definition,
         BeforeTheTupSheet.Definition,
         TupAndRaddleSheet.Definition,
         ScanDaySheet.Definition,
         FeedChartSheet.Definition,
         StoresSheet.Definition,
+        GivenSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
-        LambingRecordSheet.Definition,
         EweCardSheet.Definition,
-        CautionsSheet.Definition,
+        LookSheet.Definition,
     ];
 
     /// <summary>The one that is pinned up as a poster.</summary>

@@ -24,6 +24,9 @@ public sealed record SheetDefinition(string Kind, string Code, SheetUse Use)
     /// <summary>All pages of a sheet are put in and taken out together: rows move from page to page as others fall away.</summary>
     internal bool IsOneLeaf { get; init; }
 
+    /// <summary>A ewe that goes is struck through on it by hand: nothing else on it is wrong without her.</summary>
+    internal bool IsStruckByHand { get; init; }
+
     /// <summary>Gives none when the flock gives the sheet nothing to say. The register is made from all the others, and not by this.</summary>
     internal Func<SheetContext, ImmutableArray<Sheet>> Make { get; init; } = _ => [];
 }

@@ -156,6 +156,10 @@ public class ContradictionTests
             Samples.Text($"practice:\n  checks-per-day: {{{string.Join(", ", new[] { normal > 0 ? $"normal: {normal}" : null, heavy > 0 ? $"heavy: {heavy}" : null }.OfType<string>().DefaultIfEmpty("normal: 2"))}}}\n"),
             Warned((heavy > 0 ? heavy : 4) < (normal > 0 ? normal : 2))))),
 
+        ("practice.checks-per-day.heavy, lambing", Gen.Select(Gen.Int[0, 12], Gen.Int[1, 12], (heavy, lambing) => (
+            Samples.Text($"practice:\n  checks-per-day: {{normal: 1, {(heavy > 0 ? $"heavy: {heavy}, " : "")}lambing: {lambing}}}\n"),
+            Warned(lambing < (heavy > 0 ? heavy : 4))))),
+
         ("practice.scan-days-after-tup-in, itself", Gen.Select(Gen.Int[20, 160], Gen.Int[20, 160], (first, last) => (
             Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, {last}]\n"), Refused(first > last)))),
 

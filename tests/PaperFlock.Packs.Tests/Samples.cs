@@ -11,6 +11,7 @@ internal static class Samples
           name: Hollin Bank
           location: {latitude: 54.46, longitude: -2.74}
           time-zone: Europe/London
+        print: {planner: A3}
         season:
           tup-in: 2026-08-10
         ewes:

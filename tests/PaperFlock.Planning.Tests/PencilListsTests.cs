@@ -35,7 +35,7 @@ public sealed class PencilListsTests
 
     [Fact]
     public void Ewes_are_recorded_in_the_order_they_are_expected_and_the_tag_settles_a_tie() =>
-        Assert.Equal(["Heather", "Teasel", "Sorrel", "Alder", "Bracken"], Names(PencilLists.LambingRecord(Plan)));
+        Assert.Equal(["Heather", "Teasel", "Sorrel", "Alder", "Bracken"], Names(PencilLists.WhoLambsWhen(Plan).Select(row => row.Ewe)));
 
     private static IEnumerable<string?> Names(IEnumerable<EwePlan> ewes) => ewes.Select(e => e.Ewe.Name);
 }

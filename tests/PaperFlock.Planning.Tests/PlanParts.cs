@@ -79,5 +79,6 @@ internal static class PlanParts
         Assert.Equal(Period.DaysBetween(plan.From, plan.To) + 1, plan.Rounds.Length);
         Assert.Equal((plan.From, plan.To), (plan.Rounds[0].Date, plan.Rounds[^1].Date));
         Assert.All(plan.Rounds, r => Assert.NotEmpty(r.Times));
+        Assert.All(plan.Rounds, r => Assert.All(plan.Feeding.FedAt(r.Date), feed => Assert.NotNull(r.At(feed))));
     }
 }

@@ -15,6 +15,8 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
 
     private readonly SKPaint _fill = new() { Color = SKColors.Black, IsAntialias = true };
     private readonly SKPaint _stroke = new() { Color = SKColors.Black, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeCap = SKStrokeCap.Butt };
+    private readonly SKPaint _round = new() { Color = SKColors.Black, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeCap = SKStrokeCap.Round, StrokeJoin = SKStrokeJoin.Round };
+    private readonly SKPaint _white = new() { Color = SKColors.White, IsAntialias = true };
     private readonly Dictionary<TextStyle, SKFont> _fonts = [];
     private readonly SKTextBlobBuilder _line = new();
     private readonly List<ushort> _glyphs = [];
@@ -61,6 +63,45 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
         canvas.DrawPath(outline, Pen(thickness));
     }
 
+    public void Outline(string steps, ReadOnlySpan<(double X, double Y)> points, Fill fill, double thickness)
+    {
+        using var builder = new SKPathBuilder();
+        foreach (var step in steps)
+        {
+            switch (step)
+            {
+                case 'M':
+                    builder.MoveTo(Point(points[0]));
+                    break;
+                case 'L':
+                    builder.LineTo(Point(points[0]));
+                    break;
+                case 'C':
+                    builder.CubicTo(Point(points[0]), Point(points[1]), Point(points[2]));
+                    break;
+                default:
+                    builder.Close();
+                    break;
+            }
+
+            points = points[OutlineItem.PointsOf(step)..];
+        }
+
+        using var outline = builder.Detach();
+        if (fill != Fill.None)
+        {
+            canvas.DrawPath(outline, fill == Fill.White ? _white : _fill);
+        }
+
+        if (thickness > 0)
+        {
+            _round.StrokeWidth = (float)thickness;
+            canvas.DrawPath(outline, _round);
+        }
+
+        static SKPoint Point((double X, double Y) point) => new((float)point.X, (float)point.Y);
+    }
+
     public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
 
     /// <summary>A picture has no structure and leads nowhere.</summary>
@@ -90,6 +131,8 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
         _line.Dispose();
         _fill.Dispose();
         _stroke.Dispose();
+        _round.Dispose();
+        _white.Dispose();
     }
 
     /// <summary>Glyph after glyph, each where the advances of those before it lead.</summary>

@@ -46,6 +46,9 @@ public static class FlockFileText
                {{Location(draft)}}
                time-zone: {{Yaml(draft.TimeZone)}}
              {{GridReference(draft)}}  # postcode: ZZ9 9ZZ{{To}}printed for the emergency services
+               # signal: At the top gate{{To}}where a telephone works
+               # find: Bins left of the shed door, tap inside it{{To}}for whoever is in charge; hay, hurdles and scales too
+               # sick-pen: The lean-to{{To}}where a ewe that is unwell is brought in
                # contacts:{{To}}in the order they are to be rung
                #   - {role: Keeper, name: Your name, phone: 01632 960 101}
                #   - {role: Vet, name: Your vets, phone: 01632 960 202, note: out of hours too}
@@ -53,7 +56,7 @@ public static class FlockFileText
 
              print:
                paper: {{(letter ? "Letter" : "A4")}}{{To}}A4 or Letter: what the printer holds
-               planner: {{(letter ? "Tabloid" : "A3")}}{{To}}the wall planner; larger than the paper, so it comes as tiles to glue
+               # planner: {{(letter ? "Tabloid" : "A3")}}{{To}}one more wall planner, for a printer that takes larger paper
                binding: {{(letter ? "three-hole" : "two-hole")}}{{To}}two-hole, three-hole, four-hole or none
                # duplex: single-sided{{To}}for a printer that cannot turn the paper; else long-edge or short-edge
                # units: {{(draft.CountryCode == "GB" ? "both" : "imperial")}}{{To}}metric, imperial or both
@@ -65,7 +68,7 @@ public static class FlockFileText
              practice:
                scan-days-after-tup-in: [82, 90]{{To}}late enough for the ewe that took last
                # house-days-before-lambing: 7{{To}}when they come in
-               # checks-per-day: {normal: 2, heavy: 4}{{To}}rounds a day, most of the year and when heavy in lamb
+               # checks-per-day: {normal: 2, heavy: 4, lambing: 6}{{To}}rounds a day, most of the year, when heavy in lamb, and while they lamb
 
              # Days you can work, and days a sitter holds the pack (both dates are days away).
              # keeper-days:

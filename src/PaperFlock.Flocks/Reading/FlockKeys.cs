@@ -56,6 +56,9 @@ internal static class FlockKeys
         Must("time-zone", Zone, "the time kept there", "Europe/London"),
         May("grid-reference", Text(), null, "printed for the emergency services"),
         May("postcode", Text(TextValues.LongestTag), null, "printed for the emergency services"),
+        May("find", Text(TextValues.LongestTitle * 2), null, "where bins, tap, hay, hurdles and scales are, for whoever is in charge"),
+        May("signal", Text(TextValues.LongestTitle), null, "where a telephone has a signal"),
+        May("sick-pen", Text(), null, "where a ewe that is unwell is brought in, out of the weather"),
         May("contacts", ListOf(Section("holding.contacts[]")), null, "who to ring, in order"),
     ]);
 
@@ -84,8 +87,8 @@ internal static class FlockKeys
                 ("A2", PlannerPaper.A2),
                 ("Letter", PlannerPaper.Letter),
                 ("Tabloid", PlannerPaper.Tabloid)),
-            "A3",
-            "size of the finished wall planner; larger than paper means tiles"),
+            null,
+            "larger paper for one more copy of the wall planner, in a file of its own"),
         May("units", Choice(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial), ("both", UnitSystem.Both)), "metric", "units on the paper"),
         May("week-starts", Weekday, "Monday", "first column of the planner"),
         May("gloves", Flag, "true", "sizes write-in boxes for gloved hands"),
@@ -99,6 +102,7 @@ internal static class FlockKeys
             Choice(("long-edge", Duplex.LongEdge), ("short-edge", Duplex.ShortEdge), ("single-sided", Duplex.SingleSided)),
             "long-edge",
             "how the printer turns the sheet"),
+        May("log-weeks", Whole(2, 52), "8", "weeks of the round log that are printed ahead"),
     ]);
 
     public static KeyTable Season { get; } = new("season",
@@ -210,6 +214,7 @@ internal static class FlockKeys
     [
         May("normal", Whole(1, 12), "2", "rounds a day, most of the year"),
         May("heavy", Whole(1, 12), "4", "rounds a day, when ewes are heavy in lamb"),
+        May("lambing", Whole(1, 12), null, "rounds a day while they lamb, two of them by night; default 6, or as many as heavy if that is more"),
         May("heavy-from-weeks-before-lambing", Whole(0, 20), "6", "weeks: when that begins"),
     ]);
 
@@ -318,6 +323,13 @@ internal static class FlockKeys
         Must("length", Length(0.5m, 200), "of the bedded floor", "6 m"),
         Must("width", Length(0.5m, 200), "of the bedded floor", "4.8 m"),
         May("trough", Length(0.1m, 400), null, "that ewes can stand at, both sides counted"),
+        May("at", Section("housing.pens[].at"), null, "its upper left corner on the plan of the shed; length runs to the right, width down"),
+    ]);
+
+    public static KeyTable PenAt { get; } = new("housing.pens[].at",
+    [
+        Must("right", Length(0, 400), "from the left of the shed", "0 m"),
+        Must("down", Length(0, 400), "from the top of the plan", "0 m"),
     ]);
 
     public static KeyTable DaysInLambingPen { get; } = new("housing.days-in-lambing-pen",
@@ -371,7 +383,7 @@ internal static class FlockKeys
     public static IEnumerable<KeyTable> All =>
     [
         Top, Holding, Location, Contact, Print, Season, Breed, Group, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
-        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, DaysInLambingPen, Ewe,
+        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe,
     ];
 
     /// <param name="path">Of a table that is there.</param>

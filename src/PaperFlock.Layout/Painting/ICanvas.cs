@@ -1,6 +1,6 @@
 namespace PaperFlock.Layout.Painting;
 
-/// <summary>A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black.</summary>
+/// <summary>A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black, but for the fill of some outlines.</summary>
 public interface ICanvas
 {
     /// <summary>One line of text, glyph after glyph by their advances.</summary>
@@ -16,6 +16,9 @@ public interface ICanvas
 
     /// <param name="points">At least one.</param>
     void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness);
+
+    /// <summary>An outline as <see cref="OutlineItem"/> has it.</summary>
+    void Outline(string steps, ReadOnlySpan<(double X, double Y)> points, Fill fill, double thickness);
 
     void Circle(double x, double y, double radius, double thickness);
 

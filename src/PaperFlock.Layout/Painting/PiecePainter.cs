@@ -49,6 +49,9 @@ public static class PiecePainter
             case PathItem path:
                 canvas.Path([.. path.Points.Select(point => transform.Apply(point.X, point.Y))], path.Closed, path.Thickness == 0 ? 0 : Thickness(path.Thickness));
                 break;
+            case OutlineItem outline:
+                canvas.Outline(outline.Steps, [.. outline.Points.Select(point => transform.Apply(point.X, point.Y))], outline.Fill, outline.Thickness);
+                break;
             case CircleItem circle:
                 var centre = transform.Apply(circle.X, circle.Y);
                 canvas.Circle(centre.X, centre.Y, circle.Radius, circle.Thickness == 0 ? 0 : Thickness(circle.Thickness));

@@ -54,6 +54,8 @@ internal static class Flattener
                 }
 
                 return path with { Points = points.MoveToImmutable() };
+            case OutlineItem outline:
+                return outline with { Points = [.. outline.Points.Select(point => transform.Apply(point.X, point.Y))] };
             case CircleItem circle:
                 var centre = transform.Apply(circle.X, circle.Y);
                 return circle with { X = centre.X, Y = centre.Y };

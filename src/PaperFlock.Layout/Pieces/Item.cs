@@ -1,6 +1,6 @@
 namespace PaperFlock.Layout.Pieces;
 
-/// <summary>One thing drawn, in points. Everything is black on paper.</summary>
+/// <summary>One thing drawn, in points. Everything is black on paper, but for what hides what is behind it in a drawing.</summary>
 public abstract record Item;
 
 /// <summary>A run of text on one line.</summary>
@@ -33,6 +33,22 @@ public sealed record PathItem(ImmutableArray<(double X, double Y)> Points, bool 
 /// <summary>A circle.</summary>
 /// <param name="Thickness">Of the outline; 0 for filled black.</param>
 public sealed record CircleItem(double X, double Y, double Radius, double Thickness) : Item;
+
+/// <summary>Straight pieces and curves, filled and then stroked with round ends and corners: a part of a line drawing.</summary>
+/// <param name="Steps">As SVG has them: M begins anew at a point, L leads straight to one, C curves to the third of three, Z closes.</param>
+/// <param name="Points">Those of all steps, one after another.</param>
+/// <param name="Thickness">Of the stroke; 0 for none.</param>
+public sealed record OutlineItem(string Steps, ImmutableArray<(double X, double Y)> Points, Fill Fill, double Thickness) : Item
+{
+    public static int PointsOf(char step) => step switch { 'Z' => 0, 'C' => 3, _ => 1 };
+}
+
+public enum Fill
+{
+    None,
+    White,
+    Black,
+}
 
 /// <summary>A piece inside a piece, turned by whole quarters clockwise about its own top left corner, then moved so that its new top left corner is at X, Y.</summary>
 public sealed record PieceItem(double X, double Y, Piece Piece, int QuarterTurns = 0) : Item;

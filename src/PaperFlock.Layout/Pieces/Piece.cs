@@ -35,17 +35,6 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
     /// </summary>
     public Piece Flatten() => new(Size, Flattener.Flatten(this), Name);
 
-    /// <summary>A flattened piece of the given size that shows what of this one lies in an area of that size: a tile of a poster. It is tagged as a paragraph.</summary>
-    /// <remarks>
-    /// Text is kept only when its <see cref="TextBox"/> lies wholly inside. Lines and outlines are cut where their centre line leaves the area, at right angles;
-    /// the outline of a rectangle that is cut becomes its sides, and a circle that is cut a path of short chords. Filled shapes and links are cut to the area.
-    /// A line along the edge between two areas belongs to the one below or to the right; one along the far edge of the piece to the last.
-    /// </remarks>
-    /// <param name="x">Left edge of the area, in this piece's coordinates.</param>
-    /// <param name="y">Its upper edge.</param>
-    public Piece Clip(double x, double y, double width, double height) =>
-        new(new Size(width, height), Clipper.Cut(this, x, y, width, height), Name) { Tag = StructureTag.Paragraph };
-
     /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that.</summary>
     public Piece As(StructureTag tag, StructureId? id = null) =>
         (Tag is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { Tag = tag, TagId = id };

@@ -6,7 +6,7 @@ internal static class CalendarText
     /// <summary>A job without a day is shown on the day it would best be done, and says so first of all.</summary>
     public static string Summary(SeasonPlan plan, Job job)
     {
-        var title = JobText.Named(job, plan.Flock);
+        var title = JobText.Title(job, plan.Flock);
         return job.Date is null ? $"NO DAY YET: {title}" : title;
     }
 

@@ -16,7 +16,7 @@ internal static class DayExplainer
             throw new PackRequestException($"the plan runs from {ScreenText.Day(plan.From)} to {ScreenText.Day(plan.To)}, and {ScreenText.Day(day)} is outside it");
         }
 
-        string Name(Job job) => JobText.Named(job, plan.Flock);
+        string Name(Job job) => JobText.Title(job, plan.Flock);
         var today = plan.Jobs.Where(j => j.Date == day).ToList();
         var missed = plan.Jobs.Where(j => j.Date is null && j.Best == day).ToList();
         return Explanation.Of(

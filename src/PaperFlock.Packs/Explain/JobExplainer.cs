@@ -4,9 +4,10 @@ namespace PaperFlock.Packs.Explain;
 internal static class JobExplainer
 {
     public static Explanation Of(Job job, SeasonPlan plan) => Explanation.Of(
-        $"{JobText.Named(job, plan.Flock)}: {ScreenText.JobDay(job)}",
+        $"{JobText.Title(job, plan.Flock)}: {ScreenText.JobDay(job)}",
         [
             ("trouble", JobText.Trouble(job)),
+            ("for", job.Batch is null ? null : ScreenText.List(plan.BatchOf(job).Select(e => e.Ewe.CallName))),
             ("why", JobText.Why(job, plan)),
             ("counted from", JobText.CountedFrom(job) is { } from ? $"{from}, {ScreenText.Day(job.Anchor)}: {Offset(job.Rule.Window)}" : "the date in the flock file"),
             ("known by", JobText.KnownBy(job, plan)),

@@ -19,7 +19,7 @@ internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Job>
     {
         var exact = new Meant(
             SpokenDay.Parse(text, plan),
-            [.. plan.Jobs.Where(j => Same(Codes.Of(j.Kind), text) || Same(JobText.Title(j, plan.Flock), text) || Same(JobText.Named(j, plan.Flock), text))],
+            [.. plan.Jobs.Where(j => Same(Codes.Of(j.Kind), text) || Same(JobText.Title(j, plan.Flock), text))],
             [.. plan.Ewes.Where(e => Same(e.Ewe.Name, text) || Same(Close(e.Ewe.Tag), Close(text)))]);
         var meant = exact.Count > 0 || text.Length < ShortestPart
             ? exact
@@ -33,7 +33,7 @@ internal sealed record Meant(ImmutableArray<LocalDate> Days, ImmutableArray<Job>
             0 => throw new PackRequestException(
                 $"no day, job or ewe of this plan is called '{text}'{(NearestWord.Find(text, Names(plan)) is { } nearest ? $"; did you mean '{nearest}'?" : "; `paperflock dates` lists them")}"),
             > Most => throw new PackRequestException(
-                $"'{text}' could be any of {meant.Count}: {ScreenText.List([.. meant.Jobs.Select(j => JobText.Named(j, plan.Flock)), .. meant.Ewes.Select(e => e.Ewe.Tag)])}; be more exact"),
+                $"'{text}' could be any of {meant.Count}: {ScreenText.List([.. meant.Jobs.Select(j => JobText.Title(j, plan.Flock)), .. meant.Ewes.Select(e => e.Ewe.Tag)])}; be more exact"),
             _ => meant,
         };
     }

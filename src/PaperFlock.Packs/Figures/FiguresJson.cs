@@ -45,6 +45,7 @@ internal static class FiguresJson
         {
             ["busiestNights"] = List(plan.Lambing.BusiestNights, d => Date(d)),
             ["chanceTooFewPens"] = Chance(plan.Lambing.ChanceTooFewPens),
+            ["chanceTooFewPensOnSomeNight"] = Chance(plan.Lambing.ChanceTooFewPensOnSomeNight),
             ["words"] = LambingText.Of(plan.Lambing, plan.Flock.Housing),
         },
         ["housing"] = Housing(plan),
@@ -69,6 +70,8 @@ internal static class FiguresJson
         ["title"] = JobText.Title(job, plan.Flock),
         // Empty for the one group of a file without groups, null for a job of the whole flock.
         ["group"] = job.Group?.Name,
+        // Tags of those it is for; empty for a job of a whole group.
+        ["ewes"] = List(plan.BatchOf(job), e => e.Ewe.Tag),
         ["earliest"] = Date(job.Earliest),
         ["best"] = Date(job.Best),
         // Null when there is no day for it: then there is trouble.

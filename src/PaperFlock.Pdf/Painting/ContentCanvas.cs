@@ -111,6 +111,25 @@ internal sealed class ContentCanvas : ICanvas
         Paint(thickness, closed);
     }
 
+    public void Outline(string steps, ReadOnlySpan<(double X, double Y)> points, Fill fill, double thickness)
+    {
+        BeginShape(thickness);
+        _content.Add(fill == Fill.White ? "1 J 1 j 1 g\n"u8 : "1 J 1 j\n"u8);
+        var next = 0;
+        foreach (var step in steps)
+        {
+            for (var last = next + OutlineItem.PointsOf(step); next < last; next++)
+            {
+                _content.Add($"{points[next].X} {_height - points[next].Y} ");
+            }
+
+            _content.Add(step switch { 'M' => "m\n"u8, 'L' => "l\n"u8, 'C' => "c\n"u8, _ => "h\n"u8 });
+        }
+
+        _content.Add((fill, thickness) switch { (Fill.None, _) => "S\n"u8, (_, 0) => "f\n"u8, _ => "B\n"u8 });
+        _content.Add(fill == Fill.White ? "0 J 0 j 0 g\n"u8 : "0 J 0 j\n"u8);
+    }
+
     public void Circle(double x, double y, double radius, double thickness)
     {
         BeginShape(thickness);

@@ -6,12 +6,15 @@ internal static class JobPlanner
     /// <returns>By the day they are shown on, then by group, what is the whole flock's first, then in the order of the calendar.</returns>
     public static ImmutableArray<Job> Plan(Flock flock, IReadOnlyList<GroupAnchors> groups)
     {
+        var calendar = new KeeperCalendar(flock.KeeperDays);
         ImmutableArray<Job> jobs =
         [
             .. groups.SelectMany(g => OfTheTrade(flock, g)),
+            .. BoosterBatches.Of(flock, calendar),
+            .. AutumnJobs.Of(flock, groups),
             .. OwnJobs.For(flock, groups),
         ];
-        return Sorted(flock, new JobPlacer(new KeeperCalendar(flock.KeeperDays)).Place(jobs));
+        return Sorted(flock, new JobPlacer(calendar).Place(jobs));
     }
 
     /// <summary>In the order in which a plan has them.</summary>
@@ -24,7 +27,7 @@ internal static class JobPlanner
     /// <summary>The trade's calendar for one group; what hangs on a day the group does not have is left off.</summary>
     private static IEnumerable<Job> OfTheTrade(Flock flock, GroupAnchors anchors) =>
         from rule in TuppingRules.For(anchors.Group, flock.Practice)
-            .Concat(LambingRules.For(flock.Practice, flock.Housing.Lambing, flock.Feeds.Buckets is not null))
+            .Concat(LambingRules.For(flock))
         let day = anchors.DayOf(rule.Anchor!.Value, flock.Practice)
         where day is not null
         select new Job(rule, anchors.Group, day.Value);

@@ -16,6 +16,10 @@ internal sealed class KeeperCalendar(KeeperDays days)
         return free.IsEmpty ? (false, there) : (true, free);
     }
 
+    /// <summary>The last free day of a span, both ends in it; its last day where none is free.</summary>
+    public LocalDate LastFree(LocalDate from, LocalDate to) =>
+        new DateInterval(from, to).Reverse().Where(days.IsFree).Select(d => (LocalDate?)d).FirstOrDefault() ?? to;
+
     /// <summary>
     /// The free day nearest to its window from outside, the earlier of two as near; null when there is none within a year.
     /// No day after the window will do for a job kept out of the last six weeks.

@@ -3,14 +3,15 @@ namespace PaperFlock.Planning.Jobs;
 /// <summary>The calendar of late pregnancy, hung on the day the first lambs are due.</summary>
 internal static class LambingRules
 {
-    public static IEnumerable<JobRule> For(Practice practice, LambingPlace lambing, bool buckets)
+    public static IEnumerable<JobRule> For(Flock flock)
     {
+        var practice = flock.Practice;
         var house = new JobWindow(-10, -7, -5).MovedTo(-practice.HouseDaysBeforeLambing);
-        return Feeding(practice, buckets)
-            .Append(Booster(practice))
+        return Feeding(practice, flock.Feeds.Buckets is not null)
+            .Concat(LookOvers())
             .Append(Work(JobKind.ShedReady, ByHousing(house), JobReason.EarlyLambs) with { Handled = false })
-            .Concat(Housing(practice, lambing, house))
-            .Concat(Lambing(practice));
+            .Concat(Housing(practice, flock.Housing.Lambing, house))
+            .Concat(Lambing(flock));
     }
 
     private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
@@ -24,18 +25,16 @@ internal static class LambingRules
             JobKind.HeavyRounds, JobAnchor.FirstDue, -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, JobReason.HeavyEweOnHerBack);
     }
 
-    private static JobRule Booster(Practice practice)
-    {
-        var (first, last) = practice.BoosterWeeksBeforeLambing;
-        var middle = (-7 * first) + (7 * (first - last) / 2);
-        return Work(JobKind.Booster, new(-7 * first, middle, -7 * last), JobReason.FirstMilkProtectsLambs, FigureSource.Booster);
-    }
+    private static IEnumerable<JobRule> LookOvers() =>
+        from weeks in (int[])[8, 4]
+        select Work(JobKind.LookOver, new((-7 * weeks) - 4, -7 * weeks, (-7 * weeks) + 4), JobReason.ConditionBeforeLambing, FigureSource.LookOver);
 
     private static IEnumerable<JobRule> Housing(Practice practice, LambingPlace lambing, JobWindow house)
     {
         var indoors = lambing == LambingPlace.Indoors;
         if (indoors)
         {
+            yield return Work(JobKind.FlukeAndWorms, ByHousing(house), JobReason.CleanOfWormsWhenHoused) with { Handled = false };
             yield return Work(JobKind.House, house, JobReason.SettledBeforeLambing);
         }
 
@@ -57,11 +56,17 @@ internal static class LambingRules
         }
     }
 
-    private static IEnumerable<JobRule> Lambing(Practice practice)
+    private static IEnumerable<JobRule> Lambing(Flock flock)
     {
         yield return On(JobKind.FirstDue, JobAnchor.FirstDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
+        yield return On(JobKind.RingAndTag, JobAnchor.FirstDue, 1, JobReason.LocalRulesSetTheDay);
+        if (flock.Housing.Lambing == LambingPlace.Indoors)
+        {
+            yield return On(JobKind.Turnout, JobAnchor.FirstDue, flock.Housing.TurnoutDaysAfterLambing, JobReason.LambsFitForGrass);
+        }
+
         yield return On(JobKind.LastDue, JobAnchor.LastDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
-        if (practice.Shear == Shearing.AfterLambing)
+        if (flock.Practice.Shear == Shearing.AfterLambing)
         {
             yield return Work(JobKind.Shear, new(21, 28, 56), JobReason.LambsOnTheirFeet) with { Anchor = JobAnchor.LastDue };
         }

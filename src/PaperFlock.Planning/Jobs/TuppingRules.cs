@@ -12,6 +12,15 @@ internal static class TuppingRules
                 JobKind.TupCheck, JobAnchor.TupIn, new(-77, -70, -63), Handled: false, JobReason.TimeToReplaceTheTup, FigureSource.TupCheck);
         }
 
+        if (!group.IsOneDay || group.Tup is not null)
+        {
+            yield return new(
+                JobKind.BoughtTup, JobAnchor.TupIn, new(-56, -42, -28), Handled: false, JobReason.StrangerMayCarryDisease, FigureSource.CommonPractice);
+        }
+
+        yield return new(
+            JobKind.AbortionVaccine, JobAnchor.TupIn, new(-84, -63, -42), Handled: false, JobReason.ImmuneBeforeTupping, FigureSource.AbortionVaccine);
+
         var check = new JobWindow(-63, -56, -42).MovedTo(-7 * practice.TeethToesTeatsWeeksBeforeTupping);
         yield return new(
             JobKind.TeethToesTeats, JobAnchor.TupIn, check, Handled: true, JobReason.TimeToMendFeetAndCondition, FigureSource.EweCondition);

@@ -1,10 +1,14 @@
+using PaperFlock.Planning.Dates;
+
 namespace PaperFlock.Planning.Lambing;
 
 /// <summary>Ewes lambing a day and lambing pens in use a night. Ewes lamb independently, so both are sums of unequal
 /// yes/no chances, and exact.</summary>
 internal static class LambingCurvePlanner
 {
-    private const int MostBusiestNights = 3;
+    /// <summary>Nights that differ by less, in ewes expected, are not ranked.</summary>
+    private const double TooCloseToRank = 0.1;
+
     private const double Low = 0.1;
     private const double High = 0.9;
 
@@ -25,13 +29,14 @@ internal static class LambingCurvePlanner
             .Select(i => Day(carrying, first.PlusDays(i), pens))
             .ToImmutableArray();
 
-        var busiest = days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date)
-            .Take(MostBusiestNights)
-            .Select(d => d.Date)
-            .Order()
-            .ToImmutableArray();
-        var worst = pens is null ? null : days.Max(d => d.ChanceOverPens);
-        return new LambingCurve(carrying.Length, days, busiest, worst);
+        var most = days.Max(d => d.ExpectedEwes);
+        ImmutableArray<LocalDate> busiest = [.. days.Where(d => d.ExpectedEwes > most - TooCloseToRank).Select(d => d.Date)];
+        var fullest = FullestNight.Of(carrying);
+        return new LambingCurve(carrying.Length, days, busiest, pens is null ? null : days.Max(d => d.ChanceOverPens))
+        {
+            ChanceTooFewPensOnSomeNight = pens is { } there ? fullest.Skip(there + 1).Sum() : null,
+            PensForTheSeason = flock.Housing.Lambing == LambingPlace.Indoors ? Quantiles.Of([.. fullest], High) : 0,
+        };
     }
 
     private static LambingDay Day(ImmutableArray<LambingEwe> ewes, LocalDate date, int? pens)
@@ -49,21 +54,4 @@ internal static class LambingCurvePlanner
 
     private static int PenDays(Flock flock, EwePlan ewe) =>
         flock.Housing.Lambing == LambingPlace.Indoors ? flock.Housing.DaysInLambingPen.For(ewe.Litter) : 0;
-
-    /// <param name="PenDays">Whole days she and her lambs hold a lambing pen, the day she lambs included; 0 outdoors.</param>
-    private readonly record struct LambingEwe(DayDistribution Chances, int PenDays)
-    {
-        /// <summary>She holds a pen if she lambed on this day or on one of the days before it that her litter stays in.
-        /// She lambs once, so the chances of those days add.</summary>
-        public double ChanceInPen(LocalDate night)
-        {
-            var sum = 0.0;
-            for (var back = 0; back < PenDays; back++)
-            {
-                sum += Chances.On(night.PlusDays(-back));
-            }
-
-            return sum;
-        }
-    }
 }

@@ -34,9 +34,8 @@ internal static class HousingPlanner
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
             PlanOf(flock, pen, [.. ewes.Where(e => e.IsCarrying && penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
         ImmutableArray<Ewe> without = [.. carrying.Where(e => e.Plan.IsCarrying && !penOf.ContainsKey(e.Tag)).Select(e => e.Plan.Ewe)];
-        ImmutableArray<HousedKind> kinds = [.. fed.GroupBy(e => e.Kind).OrderBy(g => g.Key).Select(g => new HousedKind(g.Key, [.. g.Select(e => e.Plan.Ewe)]))];
         return (
-            new HousingPlan(plans, without, kinds),
+            new HousingPlan(plans, without) { WithLambs = LambRoom.Of(flock.Feeds.Ground, [.. housed.Select(e => (e, RoomOf(flock, e.Plan.Ewe).Floor))], plans) },
             penOf.ToDictionary(p => p.Key, p => pens[p.Value].Name, StringComparer.Ordinal));
     }
 

@@ -22,9 +22,12 @@ internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
         return new RoomNeeded(shorn ? Math.Round(floor * ShornFloor, 4) : floor, Along(weight, 50, 0.4m, 90, 0.6m));
     }
 
-    /// <summary>How many ewes with lambs to six weeks a straw-bedded floor holds: DEFRA PB5162, 2.0 to 2.2 m² each, hill 1.8 to 2.0; the roomier figure.</summary>
+    /// <summary>Square metres of straw for a ewe with lambs to six weeks: DEFRA PB5162, 2.0 to 2.2 m², hill 1.8 to 2.0; the roomier figure.</summary>
+    public static decimal WithLambs(Ground ground) => ground == Ground.Hill ? 2.0m : 2.2m;
+
+    /// <summary>How many ewes with lambs a floor holds.</summary>
     /// <param name="floor">Square metres.</param>
-    public static int EwesWithLambs(decimal floor, Ground ground) => (int)Math.Floor(floor / (ground == Ground.Hill ? 2.0m : 2.2m));
+    public static int EwesWithLambs(decimal floor, Ground ground) => (int)Math.Floor(floor / WithLambs(ground));
 
     /// <summary>What several ewes want over fewer of them.</summary>
     public RoomNeeded Less(RoomNeeded fewer) => new(Floor - fewer.Floor, Trough - fewer.Trough);

@@ -2,27 +2,69 @@ namespace PaperFlock.Planning.Rounds;
 
 /// <summary>
 /// When to walk the rounds of a day. The first is at first light, since crows and foxes find a ewe on her back then; the
-/// last is late in the evening; midday and dusk lie between, or the rest are spread evenly (common practice, no source).
+/// last is late in the evening; midday and dusk lie between, and more where nobody has looked the longest (common practice, no source).
 /// </summary>
 internal sealed class RoundTimes(Practice practice)
 {
     /// <summary>First round where no dawn ever comes to set it.</summary>
     private static readonly LocalTime PolarNightStart = new(8, 0);
 
-    /// <summary>Rounds closer together than this would leave a longer gap elsewhere.</summary>
+    /// <summary>Midday and dusk keep so far from each other and from the first and the late round.</summary>
     private const int LeastMinutesApart = 90;
 
     /// <summary>A round is named to the nearest this many minutes: nobody walks it to the minute.</summary>
     private const int Step = 10;
 
-    /// <param name="checks">Rounds wanted; fewer come back when the day between first light and the late round is too short for them.</param>
-    public ImmutableArray<Round> For(LocalDate date, SunDay sun, int checks)
+    /// <param name="checks">Rounds wanted by day; fewer come back when the day between first light and the late round is too short for them.</param>
+    /// <param name="feeds">Each has a round of its own, whatever number is wanted.</param>
+    /// <param name="nights">Rounds between the last of the day and first light.</param>
+    public ImmutableArray<Round> For(LocalDate date, SunDay sun, int checks, ImmutableArray<FeedTime> feeds, int nights)
+    {
+        var slots = Slots(date, sun, feeds.Length > 1);
+        var wanted = feeds.Select(RoundDay.PartOf).ToHashSet();
+        foreach (var slot in slots.OrderBy(s => s.Part is PartOfDay.FirstLight ? 0 : s.Part is PartOfDay.Late ? 1 : 2))
+        {
+            if (wanted.Count < checks || slot.Part == PartOfDay.FirstLight)
+            {
+                wanted.Add(slot.Part);
+            }
+        }
+
+        List<(int At, PartOfDay Part)> rounds = [.. slots.Where(s => wanted.Contains(s.Part))];
+        while (rounds.Count > 1 && rounds.Count < checks && Between(rounds, slots) is { } more)
+        {
+            rounds.Insert(more.Index, more.Round);
+        }
+
+        var (first, last) = (rounds[0].At, rounds[^1].At);
+        var night = NodaConstants.MinutesPerDay - last + first;
+        var byNight = Enumerable.Range(1, nights).Select(i => (At: ToStep(last + (night * i / (nights + 1.0))) % NodaConstants.MinutesPerDay, Part: PartOfDay.Night));
+        return
+        [
+            .. rounds.Concat(byNight).DistinctBy(r => r.At).GroupBy(r => r.Part)
+                .SelectMany(part => part.OrderBy(r => r.At).Select((r, i) => new Round(LocalTime.Midnight.PlusMinutes(r.At), r.Part, i + 1)))
+                .OrderBy(r => r.At),
+        ];
+    }
+
+    /// <summary>The parts of the day that have a time by the sun or the clock, in order.</summary>
+    /// <param name="makeRoom">There must be all of them.</param>
+    private List<(int At, PartOfDay Part)> Slots(LocalDate date, SunDay sun, bool makeRoom)
     {
         var first = First(date, sun);
-        var last = Minutes(practice.LastRound);
-        return checks <= 1 || last <= first
-            ? [At(first, PartOfDay.FirstLight)]
-            : [At(first, PartOfDay.FirstLight), .. Between(date, sun, first, last, checks - 2), At(last, PartOfDay.Late)];
+        var last = Math.Max(Minutes(practice.LastRound), makeRoom ? first + (3 * LeastMinutesApart) : 0);
+        if (last <= first)
+        {
+            return [(first, PartOfDay.FirstLight)];
+        }
+
+        var roomy = last - first >= 3 * LeastMinutesApart;
+        var noon = sun.Noon.Date == date ? Minutes(sun.Noon.TimeOfDay) : (first + last) / 2;
+        var midday = roomy ? Math.Clamp(ToStep(noon), first + LeastMinutesApart, last - (2 * LeastMinutesApart)) : ToStep(first + ((last - first) / 3.0));
+        var sunset = sun.Sunset is { } set && set.Date == date ? Minutes(set.TimeOfDay) : (midday + last) / 2;
+        var dusk = roomy ? Math.Clamp(ToStep(sunset), midday + LeastMinutesApart, last - LeastMinutesApart) : ToStep(first + ((last - first) * 2 / 3.0));
+        List<(int At, PartOfDay Part)> slots = [(first, PartOfDay.FirstLight), (midday, PartOfDay.Midday), (dusk, PartOfDay.Dusk), (last, PartOfDay.Late)];
+        return [.. slots.Where((s, i) => i is 0 or 3 || (slots[i - 1].At < s.At && s.At < last))];
     }
 
     private int First(LocalDate date, SunDay sun)
@@ -36,52 +78,21 @@ internal sealed class RoundTimes(Practice practice)
         };
     }
 
-    private static IEnumerable<Round> Between(LocalDate date, SunDay sun, int first, int last, int number)
+    /// <summary>One more, half way through the longest time between two; null where none is long enough.</summary>
+    private static (int Index, (int At, PartOfDay Part) Round)? Between(List<(int At, PartOfDay Part)> rounds, List<(int At, PartOfDay Part)> slots)
     {
-        var midday = sun.Noon.Date == date ? Nearest(sun.Noon) : (int?)null;
-        var dusk = sun.Sunset is { } sunset && sunset.Date == date ? Nearest(sunset) : (int?)null;
-        return number switch
+        var longest = Enumerable.Range(1, rounds.Count - 1).Select(i => (Index: i, From: rounds[i - 1].At, To: rounds[i].At)).MaxBy(g => g.To - g.From);
+        var at = ToStep((longest.From + longest.To) / 2.0);
+        if (at <= longest.From || at >= longest.To)
         {
-            0 => [],
-            1 when Apart(first, midday, last) => [At(midday!.Value, PartOfDay.Midday)],
-            2 when Apart(first, midday, dusk, last) => [At(midday!.Value, PartOfDay.Midday), At(dusk!.Value, PartOfDay.Dusk)],
-            _ => Spread(first, last, number),
-        };
-    }
-
-    private static bool Apart(params ReadOnlySpan<int?> times)
-    {
-        for (var i = 1; i < times.Length; i++)
-        {
-            if (!(times[i] - times[i - 1] >= LeastMinutesApart))
-            {
-                return false;
-            }
+            return null;
         }
 
-        return true;
+        var part = slots.Where(s => s.At < at).Select(s => s.Part).LastOrDefault();
+        return (longest.Index, (at, part switch { PartOfDay.FirstLight => PartOfDay.Morning, PartOfDay.Midday => PartOfDay.Afternoon, _ => PartOfDay.Evening }));
     }
 
-    private static IEnumerable<Round> Spread(int first, int last, int number) => Enumerable.Range(1, number)
-        .Select(i => ToStep(first + ((last - first) * i / (double)(number + 1))))
-        .Where(t => first < t && t < last)
-        .Distinct()
-        .GroupBy(PartOf)
-        .SelectMany(part => part.Select((time, i) => At(time, part.Key, i + 1)));
-
-    private static PartOfDay PartOf(int minutes) => minutes switch
-    {
-        < 11 * 60 => PartOfDay.Morning,
-        < 14 * 60 => PartOfDay.Midday,
-        < 17 * 60 => PartOfDay.Afternoon,
-        _ => PartOfDay.Evening,
-    };
-
-    private static Round At(int minutes, PartOfDay part, int number = 1) => new(LocalTime.Midnight.PlusMinutes(minutes), part, number);
-
     private static int Minutes(LocalTime time) => (time.Hour * 60) + time.Minute;
-
-    private static int Nearest(LocalDateTime time) => ToStep(Minutes(time.TimeOfDay));
 
     private static int ToStep(double minutes) => (int)Math.Round(minutes / Step, MidpointRounding.AwayFromZero) * Step;
 }

@@ -1,3 +1,5 @@
+using PaperFlock.Sheets.Jobs;
+
 namespace PaperFlock.Sheets.BeforeTheTup;
 
 /// <summary>Teeth, toes and teats: a row a ewe, words to ring, and what to do with her.</summary>
@@ -6,15 +8,20 @@ internal static class BeforeTheTupSheet
     public static readonly SheetDefinition Definition = new("before-tup", "TTT", SheetUse.Binder)
     {
         Lives = "binder",
-        Purpose = "before the tup: teeth, toes, teats; ring what you find",
+        Purpose = "before the tup: teeth, toes, teats; circle what you find",
         Make = Make,
     };
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
+        if (JobDays.Last(context, Definition, JobKind.TeethToesTeats, JobKind.TupCheck) is not { } last)
+        {
+            return [];
+        }
+
         var job = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {DateText.Long(d)}." : "";
-        var lead = Block.Sentences(day, "Ring what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.");
+        var lead = Block.Sentences(day, "Circle what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.");
         var rows = PencilLists.BeforeTheTup(context.Plan).Select(e => Row(context, e));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
@@ -29,7 +36,7 @@ internal static class BeforeTheTupSheet
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, TupCheck(context), Block.Notes(context.WriteIn.TableRow)], 12);
-        return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body)];
+        return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body) with { Last = last }];
     }
 
     private static TableRow Row(SheetContext context, EwePlan plan)
@@ -65,7 +72,7 @@ internal static class BeforeTheTupSheet
         return new NeedSpace(
             Block.Column(
                 4,
-                Block.Heading("The tups: ten weeks before, so that one found wanting can be mended or replaced in time"),
+                Block.Heading("The tups: ten weeks before, in time to treat or replace one"),
                 new Table(
                     [Track.Fixed(Mm(56)), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Fixed(Mm(18))],
                     [new TableRow([Block.Cell("tup", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("feet and legs", TypeScale.Label), Block.Cell("eyes, brisket", TypeScale.Label), Block.Cell("testicles, firm and even", TypeScale.Label), Block.Cell("vet\u2019s check", TypeScale.Label), Block.Cell("score", TypeScale.Label)])],

@@ -1,22 +1,17 @@
 namespace PaperFlock.Sheets.CallSheet;
 
-/// <summary>By the telephone: where this is, whom to ring, what to say, and what will not wait.</summary>
+/// <summary>By the telephone: where this is, whom to ring, what to say, and what will not wait; behind it the cautions.</summary>
 internal static class CallSheetMaker
 {
     public static readonly SheetDefinition Definition = new("calls", "CALL", SheetUse.Pinned)
     {
         Lives = "by the telephone",
-        Purpose = "where this is, whom to ring, what to say; what is urgent and what is not",
+        Purpose = "where this is, whom to ring, what to say, how soon; overleaf the cautions",
         IsForSitter = true,
-        IsFrontsOnly = true,
         Make = Make,
     };
 
-    /// <summary>Limits that are the vet's to give, for these ewes and this place.</summary>
-    private static string[] ForTheVet() =>
-    [
-        "Too long straining with nothing to show is", "Too long since the waters broke is", "Too thin is a condition score of", "A lamb is too cold at", "Signed, day",
-    ];
+    private const string Blank = "____________________";
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
@@ -25,34 +20,28 @@ internal static class CallSheetMaker
                 Place(context.Flock.Holding),
                 Contacts(context),
                 WhatToSay(),
-                Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.WriteIn.TableRow, 2),
+                SignTable.Of(context),
                 new PageBreak(),
-                SignTable.Of(),
-                Vet(context),
-                new LogLines(context.WriteIn.TableRow, AtLeast: 0),
+                SafeText.Of(),
+                Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.WriteIn.TableRow, 2),
             ],
-            12);
+            6);
 
-        return [Binder.Upright(context, Definition, "Call sheet", "Ring early. Nobody minds being woken; everybody minds a dead ewe.", body)];
+        return [Binder.Upright(context, Definition, "Call sheet", "If in doubt, ring. Nobody minds being woken.", body)];
     }
 
-    private static Box Place(Holding holding)
-    {
-        var lines = new List<Element> { Block.Heading($"This place is {holding.Name}") };
-        if (holding.Postcode is { } postcode)
-        {
-            lines.Add(Block.BoldThen("Postcode", postcode, TypeScale.Body));
-        }
+    private static Box Place(Holding holding) => new(
+        Block.Column(
+            2,
+            Block.Heading($"This place is {holding.Name}"),
+            Line(("Postcode", holding.Postcode), ("Grid reference", holding.GridReference), ("Latitude, longitude", Coordinates(holding))),
+            Line(("Signal", holding.Signal), ("Nearest landline", null)),
+            Line(("How to find it", null))),
+        Edges.Of(7, 4),
+        Lines.Section);
 
-        if (holding.GridReference is { } grid)
-        {
-            lines.Add(Block.BoldThen("Grid reference", $"{grid}: say \u201c{Spoken.Of(grid)}\u201d", TypeScale.Body));
-        }
-
-        lines.Add(Block.BoldThen("Latitude, longitude", Coordinates(holding), TypeScale.Body));
-        lines.Add(Block.BoldThen("To find it", "__________________________________________________________", TypeScale.Body) with { Leading = 1.6 });
-        return new Box(new Column([.. lines], 3), Edges.Of(9, 7), Lines.Section);
-    }
+    private static Text Line(params (string What, string? Where)[] parts) => new(
+        [.. parts.SelectMany(p => new[] { new Run($"{p.What} ", TypeScale.BodyBold), new Run($"{p.Where ?? Blank}     ", TypeScale.Body) })], Leading: 1.35);
 
     private static string Coordinates(Holding holding)
     {
@@ -61,53 +50,47 @@ internal static class CallSheetMaker
         return $"{latitude}, {longitude}";
     }
 
-    private static Element Contacts(SheetContext context)
+    private static Column Contacts(SheetContext context)
     {
-        var phone = TypeScale.Cap(Face.TextBold, 7);
-        var contacts = context.Flock.Holding.Contacts;
-        ImmutableArray<TableRow> rows = contacts.IsEmpty
-            ? [.. Enumerable.Range(1, 4).Select(n => new TableRow([Block.Cell(n.ToString(CultureInfo.InvariantCulture), TypeScale.Heading, TextAlign.Centre), Block.Cell("who", TypeScale.Label), Block.Cell("number", TypeScale.Label)], Mm(15)))]
-            :
-            [
-                .. contacts.Select((c, i) => new TableRow(
-                    [
-                        Block.Cell((i + 1).ToString(CultureInfo.InvariantCulture), TypeScale.Heading, TextAlign.Centre),
-                        Block.Cell(Block.Column(0, Block.Text(c.Role, TypeScale.BodyBold), Block.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), TypeScale.Body))),
-                        Block.Cell(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right),
-                    ],
-                    Mm(15),
-                    About: RowKey.Named(RowKind.Contact, c.Role))),
-            ];
+        var phone = TypeScale.Cap(Face.TextBold, 6.4);
+        var contacts = ToRing(context);
         return Block.Column(
-            4,
+            3,
             Block.Heading("Ring in this order; no answer in five rings, ring the next"),
-            new Table([Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)], [], rows));
+            new Table(
+                [Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)],
+                [],
+                [
+                    .. contacts.Select((c, i) => new TableRow(
+                        [
+                            Block.Cell((i + 1).ToString(CultureInfo.InvariantCulture), TypeScale.Heading, TextAlign.Centre),
+                            Block.Cell(Block.Column(0, Block.Text(c.Role, TypeScale.BodyBold, leading: 1.1), Block.Text(string.Join(", ", new[] { c.Name, c.Note }.OfType<string>()), TypeScale.Body, leading: 1.1))),
+                            new TableCell(Block.Text(c.Phone?.Replace(' ', '\u00a0') ?? "", phone, TextAlign.Right, 1), Padding: Edges.Of(4, 0)),
+                        ],
+                        Mm(11),
+                        About: RowKey.Named(RowKind.Contact, c.Role))),
+                ]));
+    }
+
+    /// <summary>Whoever is in charge is not rung: a sitter in a sitter's pack, else the keeper. A vet has a row, given or not.</summary>
+    internal static ImmutableArray<Contact> ToRing(SheetContext context)
+    {
+        var flock = context.Flock;
+        var sitters = flock.KeeperDays.Away.Where(a => context.OnlyDays is not null && context.Concerns(a.From, a.To)).ToList();
+        bool IsInCharge(Contact c) => context.OnlyDays is null
+            ? People.IsKeeper(c, flock)
+            : sitters.Any(s => (s.Sitter is { } name && People.Same(c.Name, name)) || (s.Phone is { } phone && People.Same(c.Phone, phone)));
+        var others = flock.Holding.Contacts.Where(c => !IsInCharge(c)).ToImmutableArray();
+        Contact[] wanted = [.. others.Any(People.IsVet) ? [] : new[] { new Contact("Vet", null, null, null) }, .. others.IsEmpty ? [new Contact("Neighbour", null, null, null)] : Array.Empty<Contact>()];
+        return [.. others, .. wanted];
     }
 
     private static Column WhatToSay() => Block.Column(
         3,
         Block.Heading("What to say"),
-        Block.List(
-            3,
-            [
-                Say("1", "I am ____, at the place above, minding the sheep. This is urgent, or this can wait till morning."),
-                Say("2", "The ewe is ____ (name and tag from her card), carrying ____, due ____."),
-                Say("3", "I see ____, since ____ o\u2019clock. I have done ____."),
-                Say("4", "I want you to come / to tell me what to do. Please say it back to me, and I will say it back to you."),
-            ]));
-
-    private static Text Say(string number, string words) => Block.BoldThen(number, words, TypeScale.Body) with { Tag = StructureTag.ListItem };
-
-    private static NeedSpace Vet(SheetContext context) => new(
-        Block.Column(
-            3,
-            Block.Heading("For the vet to fill in, with the keeper, before anybody needs it"),
-            new Table(
-                [Track.Share(1.3), Track.Share()],
-                [],
-                [
-                    .. ForTheVet().Select(q => new TableRow([Block.Cell(q, TypeScale.Body), Block.Blank()], context.WriteIn.TableRow)),
-                ])
-            { RowHeaders = true }),
-        Mm(60));
+        Block.Text(
+            "I am ____, minding the sheep at the place above. It is urgent / it can wait till morning. The ewe is ____, carrying ____, due ____. I see ____, since ____ o\u2019clock. "
+                + "I have done ____. Please come / tell me what to do. I will say it back to you.",
+            TypeScale.Body,
+            leading: 1.25));
 }

@@ -3,8 +3,6 @@ namespace PaperFlock.Sheets.EweCards;
 /// <summary>Front of a card: her name and the day she is due are the largest things on it.</summary>
 internal static class CardFront
 {
-    private const int MostTasks = 3;
-
     /// <summary>Characters of a note that the largest type there is leaves no room for.</summary>
     private static readonly int[] ShorterNotes = [160, 100, 60, 30];
 
@@ -18,16 +16,17 @@ internal static class CardFront
 
     public static Element Of(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
-        // What the jobs sheet and the feed chart say too gives way before what only her card says, and a long note last of all.
+        // What the feed chart says too gives way before what only her card says, and a long note last of all.
         var note = RemarkText.Of(ewe.Ewe);
-        IEnumerable<(int Tasks, bool Ration, Text Note)> shorter =
+        IEnumerable<(bool Ration, Text Note)> shorter =
         [
-            .. Enumerable.Range(0, MostTasks + 1).Select(dropped => (MostTasks - dropped, true, Block.Text(note, TypeScale.BodyBold))),
-            (0, false, Block.Text(note, TypeScale.BodyBold)),
-            (0, false, Block.Text(note, TypeScale.LabelBold)),
-            .. ShorterNotes.Where(n => n < note.Length).Select(n => (0, false, Shortened(note, n))),
+            (true, Block.Text(note, TypeScale.BodyBold)),
+            (true, Block.Text(note, TypeScale.LabelBold)),
+            (false, Block.Text(note, TypeScale.BodyBold)),
+            (false, Block.Text(note, TypeScale.LabelBold)),
+            .. ShorterNotes.Where(n => n < note.Length).Select(n => (false, Shortened(note, n))),
         ];
-        return new FirstThatFits(shorter.Select(s => Card(context, format, ewe, code, s.Tasks, s.Ration, s.Note)));
+        return new FirstThatFits(shorter.Select(s => Card(context, format, ewe, code, s.Ration, s.Note)));
     }
 
     /// <summary>As many whole words as the length holds, and where to read on.</summary>
@@ -37,7 +36,7 @@ internal static class CardFront
         return Block.Text($"{note[..(end > 0 ? end : length)]} \u2026 (the rest of her note is in the flock file)", TypeScale.LabelBold);
     }
 
-    private static Element Card(SheetContext context, CardFormat format, EwePlan ewe, string code, int tasks, bool ration, Text note)
+    private static Element Card(SheetContext context, CardFormat format, EwePlan ewe, string code, bool ration, Text note)
     {
         var width = format.Content.Width;
         ImmutableArray<Element?> parts =
@@ -49,7 +48,6 @@ internal static class CardFront
             Checks(context, ewe, width),
             ration ? CardRation.Of(context, ewe, width) : null,
             note,
-            Tasks(context, ewe, tasks),
             new LogLines(context.WriteIn.BarnRow, AtLeast: 0),
         ];
         var body = new Column([.. parts.OfType<Element>()], 5);
@@ -157,24 +155,4 @@ internal static class CardFront
     }
 
     private static TableCell Cell(params ImmutableArray<Run> words) => new(new Text(words, Leading: 1.2), Padding: SmallPadding);
-
-    /// <summary>The last things done to her this side of lambing, to tick off. Those that are past stay, so that a day that passes changes no card.</summary>
-    private static Element? Tasks(SheetContext context, EwePlan ewe, int most)
-    {
-        var jobs = context.Plan.Jobs
-            .Where(j => j.Handled && j.Date is not null && (j.Group is null || j.Group.Name == ewe.Ewe.Group))
-            .Where(j => ewe.IsCarrying || j.Kind is not (JobKind.House or JobKind.Dag or JobKind.Booster))
-            .GroupBy(j => j.Date!.Value)
-            .OrderBy(g => g.Key)
-            .TakeLast(most)
-            .ToArray();
-        return jobs.Length == 0 ? null : new Column(
-            [
-                .. jobs.Select(g => Block.TickWith(
-                    context.WriteIn.BarnTick,
-                    new Text([new Run(DateText.Short(g.Key), TypeScale.LabelBold, Whole: true), new Run("  " + string.Join(", ", g.Select(j => JobText.Title(j, context.Flock)).Distinct()), TypeScale.Label)])) with { Tag = StructureTag.ListItem }),
-            ],
-            3)
-        { Tag = StructureTag.List };
-    }
 }

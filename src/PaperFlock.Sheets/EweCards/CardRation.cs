@@ -1,12 +1,12 @@
 namespace PaperFlock.Sheets.EweCards;
 
-/// <summary>Her concentrate a day, row by row of her chart to the last; rows with the same amount are said once.</summary>
+/// <summary>Her concentrate at one feed, row by row of her chart to the last; rows with the same amount are said once.</summary>
 internal static class CardRation
 {
-    private const int Columns = 4;
+    private const int Columns = 3;
 
-    /// <summary>Two lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
-    private const int MostSteps = 2 * Columns;
+    /// <summary>Three lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
+    private const int MostSteps = 3 * Columns;
 
     public static Element? Of(SheetContext context, EwePlan ewe, double width)
     {
@@ -15,7 +15,7 @@ internal static class CardRation
             return null;
         }
 
-        var steps = Steps(chart);
+        var steps = chart.Steps;
         if (chart.IsForageOnly || steps.Length <= 2)
         {
             return Block.Text(Sentence(context, chart, steps), TypeScale.Label, leading: 1.25);
@@ -25,7 +25,7 @@ internal static class CardRation
         foreach (var chunk in steps.TakeLast(MostSteps).Chunk(Columns))
         {
             rows.Add(Row("from", chunk.Select(s => DateText.DayMonth(s.From)), TypeScale.Label));
-            rows.Add(Row($"{context.Amounts.FeedUnit} a day", chunk.Select(s => context.Amounts.PlainFigure(s.KgPerEwePerDay)), TypeScale.LabelBold));
+            rows.Add(Row(context.Amounts.AtFeedUnit, chunk.Select(s => Fed(context, s)), TypeScale.LabelBold));
         }
 
         return Block.Column(
@@ -34,13 +34,12 @@ internal static class CardRation
             new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true });
     }
 
-    /// <summary>The rows in which her amount changes.</summary>
-    internal static ImmutableArray<FeedRow> Steps(FeedChart chart) =>
-        [.. chart.Rows.Where((r, i) => i == 0 || chart.Rows[i - 1].KgPerEwePerDay != r.KgPerEwePerDay)];
-
     private static string Sentence(SheetContext context, FeedChart chart, ImmutableArray<FeedRow> steps) => chart.IsForageOnly
         ? "Forage alone, no concentrate."
-        : $"Fed by {chart.Code}: {string.Join(", ", steps.Select((s, i) => $"{context.Amounts.Plain(s.KgPerEwePerDay)}{(i == 0 ? " a day" : "")} from {DateText.Short(s.From)}"))}.";
+        : $"Fed by {chart.Code}: {string.Join(", ", steps.Select((s, i) => $"{Fed(context, s)}{(i == 0 ? $" {context.Amounts.AtFeedUnit}" : "")} from {DateText.Short(s.From)}"))}.";
+
+    /// <summary>"0.45 twice".</summary>
+    private static string Fed(SheetContext context, FeedRow row) => row.FedAt.IsEmpty ? "none" : $"{context.Amounts.ForHeads(row, 1)}\u00a0{FeedText.Times(row.FedAt.Length)}";
 
     private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)
     {

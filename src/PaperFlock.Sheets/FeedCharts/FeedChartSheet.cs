@@ -7,7 +7,6 @@ internal static class FeedChartSheet
     {
         Lives = "over the bins",
         Purpose = "what goes into a trough at each feed, by the heads that stand at it",
-        IsForSitter = true,
         IsFrontsOnly = true,
         IsOneLeaf = true,
         Together = "Feed charts",
@@ -17,40 +16,89 @@ internal static class FeedChartSheet
     /// <summary>Points between the table and the words above and below it.</summary>
     private const double Apart = 5;
 
+    /// <summary>Between two charts that share a side.</summary>
+    private const double Between = 10;
+
+    /// <summary>A class with more heads at a trough has a side to itself.</summary>
+    private const int MostHeadsOfSmall = 3;
+
     private static readonly double TallestRow = Mm(11);
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var charts = context.Plan.Feeding.Charts
-            .Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To)))
-            .Select(c => Chart(context, c));
-        return [.. charts, .. LambedChart.Make(context)];
+        var charts = context.Plan.Feeding.Charts.Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To))).ToList();
+        var sheets = ImmutableArray.CreateBuilder<Sheet>();
+        sheets.AddRange(charts.Where(c => c.MostHeads > MostHeadsOfSmall).Select(c => Alone(context, c)));
+        var small = new Queue<SmallChart>(charts.Where(c => c.MostHeads <= MostHeadsOfSmall).Select(c => Small(context, c)).Concat(LambedChart.Of(context)));
+        while (small.TryDequeue(out var left))
+        {
+            sheets.Add(small.TryPeek(out var right) && left.Fits && right.Fits ? Shared(context, left, small.Dequeue()) : left.Alone());
+        }
+
+        return sheets.ToImmutable();
     }
 
-    private static Sheet Chart(SheetContext context, FeedChart chart)
+    private static Sheet Alone(SheetContext context, FeedChart chart)
     {
         var title = FeedText.Class(chart);
-        var foot = FeedFoot.Of(context);
-        var lead = FeedLead.Of(context, chart);
-        var head = PageHead.Of(context, title, chart.Code, sideways: true);
-        var room = Room(context, head, lead, foot);
-        var rows = ReckonerTable.Shown(context, chart).Length;
-        var table = ReckonerTable.Of(context, chart, Math.Clamp((room - ReckonerTable.HeadHeight) / rows, context.WriteIn.TableTick + 3, TallestRow));
-        var body = new Column([lead, table, foot], Apart) { Name = title };
-        return Pinned(context, chart.Code, title, body, head);
+        var (foot, lead, head) = (FeedFoot.Of(context), FeedLead.Of(context, chart), PageHead.Of(context, title, chart.Code, sideways: true));
+        var width = context.Page.SidewaysBody.Width;
+        var shown = ReckonerTable.Shown(context, chart);
+        var row = (Room(context, width, lead, foot, head) - ReckonerTable.HeadHeight) / shown.Length;
+        var table = ReckonerTable.Of(context, chart, shown, Math.Clamp(row, LeastRow(context), TallestRow), width);
+        return Pinned(context, chart.Code, title, new Column([lead, table, foot], Apart) { Name = title }, head);
     }
+
+    /// <summary>Whether it fits beside another hangs on all its rows, and not on those that are left.</summary>
+    private static SmallChart Small(SheetContext context, FeedChart chart)
+    {
+        var (title, width) = (FeedText.Class(chart), HalfWidth(context));
+        var (head, lead) = (SmallHead(context, title, chart.Code), FeedLead.Of(context, chart));
+        Column Half(ImmutableArray<FeedRow> rows, double row) => new([head, lead, ReckonerTable.Of(context, chart, rows, row, width)], Apart) { Name = title };
+        var room = Room(context, context.Page.SidewaysBody.Width, FeedFoot.Of(context));
+        var shown = ReckonerTable.Shown(context, chart);
+        var spare = (room - Heights.Of(Half(shown, LeastRow(context)), width, context)) / shown.Length;
+        return new SmallChart(
+            chart.Code,
+            title,
+            Half(shown, Math.Clamp(LeastRow(context) + spare, LeastRow(context), TallestRow)),
+            Heights.Of(Half(ReckonerTable.All(chart), LeastRow(context)), width, context) <= room,
+            () => Alone(context, chart));
+    }
+
+    private static Sheet Shared(SheetContext context, SmallChart left, SmallChart right)
+    {
+        var body = new Column(
+            [
+                new Row([new RowCell(Track.Share(), left.Half), new RowCell(Track.Share(), new Box(right.Half, new Edges(Between, 0, 0, 0), Lines.Grid, Sides.Left))], Between),
+                FeedFoot.Of(context),
+            ],
+            Apart);
+        return Pinned(context, left.Code, $"{left.Title}, and {right.Code}", body, Block.Gap(0.1));
+    }
+
+    /// <summary>Points that one of two on a side is wide.</summary>
+    internal static double HalfWidth(SheetContext context) => ((context.Page.SidewaysBody.Width - Between) / 2) - Between - Lines.Grid;
+
+    internal static Column SmallHead(SheetContext context, string title, string code) => Block.Column(
+        3,
+        Block.Text(code, TypeScale.LongCode),
+        Block.Largest(title, context.Measurer, HalfWidth(context), TextAlign.Left, TypeScale.SmallerTitle, TypeScale.Heading) with { Tag = StructureTag.Heading(1) },
+        new Rule(Lines.Section));
 
     internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head) =>
         Binder.Bind(context, Definition, code, $"Feed chart: {title}", body, PageDesigns.Sideways(context, code, head));
 
-    /// <summary>What everything else on the page leaves for the table, in points.</summary>
-    private static double Room(SheetContext context, params ReadOnlySpan<Element> others)
+    private static double LeastRow(SheetContext context) => context.WriteIn.TableTick + 3;
+
+    /// <summary>What everything else on the page leaves, in points.</summary>
+    internal static double Room(SheetContext context, double width, params ReadOnlySpan<Element> others)
     {
         var body = context.Page.SidewaysBody;
         var room = body.Height - Heights.Of(PageDesigns.ControlLine(context, Definition.Code, body.Width), body.Width, context) - (2 * PageSetup.SidewaysGap) - (2 * Apart) - 2;
         foreach (var other in others)
         {
-            room -= Heights.Of(other, body.Width, context);
+            room -= Heights.Of(other, width, context);
         }
 
         return room;

@@ -13,7 +13,7 @@ internal static class FeedLead
             new Text(
                 [
                     new Run("Count the heads at the trough. ", TypeScale.BodyBold),
-                    new Run($"{Capital(context.Amounts.FeedUnitInFull)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
+                    new Run($"{Capital(context.Amounts.AtFeedUnit)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
                     new Run("all of them together, at each feed.", TypeScale.BodyBold),
                 ],
                 TextAlign.Left,

@@ -3,9 +3,11 @@ namespace PaperFlock.Sheets.FeedCharts;
 /// <summary>What a ewe gets once she has lambed, morning by morning, and ewes that are not in lamb.</summary>
 internal static class LambedChart
 {
+    private static readonly string[] Few = ["one lamb", "two", "three"];
     private static readonly double RowHeight = Mm(10);
 
-    public static IEnumerable<Sheet> Make(SheetContext context)
+    /// <summary>None where nobody is fed.</summary>
+    public static IEnumerable<SmallChart> Of(SheetContext context)
     {
         var plan = context.Plan;
         if (!plan.Feeding.Troughs.Any(t => context.Concerns(t.From, t.To)))
@@ -14,71 +16,84 @@ internal static class LambedChart
         }
 
         const string title = "Ewes with lambs, and ewes not in lamb";
-        var head = PageHead.Of(context, title, FeedCodes.Lambed, sideways: true);
-        var body = Block.Column(9, [.. plan.Feeding.Charts.IsEmpty ? [] : WithLambs(context), .. NotInLamb(context)]) with { Name = title };
-        return [FeedChartSheet.Pinned(context, FeedCodes.Lambed, title, body, head)];
+        Column Body(bool narrow) => Block.Column(narrow ? 5 : 9, [.. plan.Feeding.Charts.IsEmpty ? [] : WithLambs(context, narrow), .. NotInLamb(context)]) with { Name = title };
+        var half = Block.Column(5, FeedChartSheet.SmallHead(context, title, FeedCodes.Lambed), Body(true));
+        return
+        [
+            new SmallChart(
+                FeedCodes.Lambed,
+                title,
+                half,
+                Heights.Of(half, FeedChartSheet.HalfWidth(context), context) <= FeedChartSheet.Room(context, context.Page.SidewaysBody.Width, FeedFoot.Of(context)),
+                () => FeedChartSheet.Pinned(context, FeedCodes.Lambed, title, Body(false), PageHead.Of(context, title, FeedCodes.Lambed, sideways: true))),
+        ];
     }
 
-    private static IEnumerable<Element> WithLambs(SheetContext context) =>
+    private static IEnumerable<Element> WithLambs(SheetContext context, bool narrow) =>
     [
         new Text(
             [
                 new Run("Count the mornings since she lambed. ", TypeScale.BodyBold),
-                new Run($"{Capital(context.Amounts.FeedUnitInFull)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
+                new Run($"{Capital(context.Amounts.AtFeedUnit)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
                 new Run("one ewe, at each feed.", TypeScale.BodyBold),
             ],
             TextAlign.Left,
             1.2),
-        Table(context),
+        Table(context, isSmall: false, narrow),
+        .. narrow ? [Block.Text("\u00d71 is first light; \u00d72 dusk too; \u00d73 midday too; \u00d74 late too.", TypeScale.Body)] : Array.Empty<Element>(),
         Block.Text(
             "If she had more before, she comes down to this on the third morning. A lamb dies or is fostered: read off the lambs that are left. Turned out: she gets no more of it.",
             TypeScale.Body),
     ];
 
-    private static Table Table(SheetContext context)
+    /// <param name="isSmall">On the back of a leaf: how often a day instead of the rounds.</param>
+    /// <param name="narrow">Beside another chart.</param>
+    public static Table Table(SheetContext context, bool isSmall, bool narrow = false)
     {
-        var rows = context.Plan.Feeding.Lambed;
-        var starts = rows.Select(r => r.DayFrom).Distinct().Order().ToList();
+        var starts = context.Plan.Feeding.Lambed.Select(r => r.DayFrom).Distinct().Order().ToList();
+        var head = isSmall ? TypeScale.LabelBold : narrow ? TypeScale.BodyBold : TypeScale.Heading;
         return new Table(
-            [Track.Fixed(Mm(44)), .. Enumerable.Repeat(Track.Share(), 3)],
+            [Track.Fixed(Mm(isSmall ? 18 : narrow ? 24 : 44)), .. Enumerable.Repeat(Track.Share(), 3)],
             [
                 new TableRow(
                     [
-                        Block.Cell("morning since\nshe lambed", TypeScale.Label, TextAlign.Centre),
-                        .. Enumerable.Range(1, 3).Select(l => Block.Cell($"{FeedText.AtFoot(l)} {new string('\u2022', l)}", TypeScale.Heading, TextAlign.Centre)),
-                    ],
-                    RowHeight),
+                        Block.Cell(isSmall || narrow ? "morning" : "morning since\nshe lambed", TypeScale.Label, TextAlign.Centre),
+                        .. Enumerable.Range(1, 3).Select(l => Block.Cell($"{(isSmall || narrow ? Few[l - 1] : FeedText.AtFoot(l))} {new string('\u2022', l)}", head, TextAlign.Centre)),
+                    ]),
             ],
-            [.. starts.Select((from, i) => Row(context, from, i + 1 < starts.Count ? starts[i + 1] - 1 : null))],
+            [.. starts.Select((from, i) => Row(context, from, i + 1 < starts.Count ? starts[i + 1] - 1 : null, isSmall, narrow))],
             HeadRule: Lines.Section)
         { Name = "with lambs", RowHeaders = true };
     }
 
-    private static TableRow Row(SheetContext context, int from, int? to)
+    private static TableRow Row(SheetContext context, int from, int? to, bool isSmall, bool narrow)
     {
         var cells = Enumerable.Range(1, 3).Select(lambs => context.Plan.Feeding.Lambed.Last(r => r.Lambs == lambs && r.DayFrom <= from)).ToList();
+        var (head, plain) = isSmall ? (TypeScale.LabelBold, TypeScale.Label) : (TypeScale.Heading, TypeScale.Lead);
         return new TableRow(
             [
-                Block.Cell(Mornings(from, to), TypeScale.Heading, TextAlign.Centre),
+                Block.Cell(Mornings(from, to), head, TextAlign.Centre),
                 .. cells.All(c => c.KgPerDay is null)
-                    ? [Block.Cell("what she had before", TypeScale.Lead, TextAlign.Centre, 3)]
-                    : cells.Select(c => Cell(context, c)),
+                    ? [Block.Cell("what she had before", plain, TextAlign.Centre, 3)]
+                    : cells.Select(c => Cell(context, c, plain, isSmall, narrow)),
             ],
-            RowHeight,
+            isSmall ? Mm(5.4) : narrow ? Mm(8) : RowHeight,
             About: RowKey.Named(RowKind.Ration, Mornings(from, to)));
     }
 
-    private static TableCell Cell(SheetContext context, LambedRow row) => row switch
+    private static TableCell Cell(SheetContext context, LambedRow row, TextStyle plain, bool isSmall, bool narrow) => row switch
     {
-        { KgPerDay: null } => Block.Cell("what she had before", TypeScale.Lead, TextAlign.Centre),
-        { KgPerFeed: { } kilograms } => new TableCell(new Text(
-            [
-                new Run(context.Amounts.PlainFigure(kilograms), TypeScale.Cap(Layout.Face.TextBold, 4.7)),
-                new Run("   " + string.Join(", ", row.FedAt.Select(FeedText.Time)), TypeScale.Label),
-            ],
-            TextAlign.Centre,
-            1)),
-        _ => Block.Cell("none", TypeScale.Lead, TextAlign.Centre),
+        { KgPerDay: null } => Block.Cell("as before", plain, TextAlign.Centre),
+        { KgPerFeed: { } kilograms } => new TableCell(
+            new Text(
+                [
+                    new Run(context.Amounts.AtFeed(kilograms), isSmall ? new TextStyle(Layout.Face.TextBold, 13) : TypeScale.Cap(Layout.Face.TextBold, 4.7)),
+                    new Run(isSmall || narrow ? $"\u00a0\u00d7{row.FedAt.Length}" : "   " + string.Join(", ", row.FedAt.Select(FeedText.Time)), TypeScale.Label),
+                ],
+                TextAlign.Centre,
+                1),
+            Padding: isSmall || narrow ? Edges.Of(1, 0) : null),
+        _ => Block.Cell("none", plain, TextAlign.Centre),
     };
 
     /// <summary>The morning after she lambed is the first.</summary>

@@ -16,49 +16,49 @@ internal static class ReckonerTable
     private static readonly TextStyle Heads = TypeScale.Cap(Face.TextBold, 5.6);
     private static readonly TextStyle Fed = new(Face.Text, 12);
 
+    /// <summary>Steps of a chart that is shared with another, so that a row is known by both.</summary>
+    public static ImmutableArray<FeedRow> All(FeedChart chart) => [.. chart.Steps.SkipWhile(r => r.FedAt.IsEmpty)];
+
     /// <summary>Steps still to come, and the last in any case: it is the ration of a ewe that is late. Weeks with the same feed are one row, and weeks
     /// before the first feed none. A season that is over is
     /// shown whole.</summary>
     public static ImmutableArray<FeedRow> Shown(SheetContext context, FeedChart chart)
     {
         var plan = context.Plan;
-        var steps = new List<FeedRow>();
-        foreach (var row in chart.Rows.SkipWhile(r => r.FedAt.IsEmpty))
-        {
-            if (steps.Count > 0 && steps[^1].KgPerEwePerDay == row.KgPerEwePerDay && steps[^1].FedAt.Length == row.FedAt.Length)
-            {
-                steps[^1] = steps[^1] with { To = row.To };
-            }
-            else
-            {
-                steps.Add(row);
-            }
-        }
-
-        return [.. steps.Where((r, i) => i + 1 == steps.Count || plan.AsOf > plan.To || r.To >= plan.AsOf)];
+        var steps = All(chart);
+        return [.. steps.Where((r, i) => i + 1 == steps.Length || plan.AsOf > plan.To || r.To >= plan.AsOf)];
     }
 
-    public static Table Of(SheetContext context, FeedChart chart, double rowHeight)
+    /// <param name="width">Points; less than a page is wide where two share a side, and then the day stands at the left end alone.</param>
+    public static Table Of(SheetContext context, FeedChart chart, ImmutableArray<FeedRow> shown, double rowHeight, double width)
     {
         var heads = HeadsAcross(chart.MostHeads);
-        var amounts = Shown(context, chart).SelectMany(r => heads.Select(h => Amount(context, r, h))).ToList();
-        var figure = Figure(context, amounts, rowHeight, heads.Length);
-        var rows = Shown(context, chart).Select((r, i) => Row(context, chart, r, heads, figure, rowHeight, i > 0 && Shown(context, chart)[i - 1].FedAt.Length != r.FedAt.Length));
-        return new Table(Columns(context, heads.Length), [Head(chart, heads)], [.. rows], HeadRule: Lines.Section, LeastCarried: LeastRows) { Name = "rations" };
+        var tracks = Columns(context, heads.Length, width < context.Page.SidewaysBody.Width);
+        var figure = Figure(context, [.. shown.SelectMany(r => heads.Select(h => Amount(context, r, h)))], rowHeight, (width - tracks.Sum(t => t.Points)) / heads.Length);
+        var rows = shown.Select((r, i) => Row(context, chart, r, heads, figure, rowHeight, i > 0 && shown[i - 1].FedAt.Length != r.FedAt.Length));
+        return new Table(
+            tracks,
+            [Cut(Head(chart, heads), tracks)],
+            [.. rows.Select(r => Cut(r, tracks))],
+            HeadRule: Lines.Section,
+            LeastCarried: LeastRows)
+        { Name = "rations" };
     }
 
+    private static TableRow Cut(TableRow row, ImmutableArray<Track> tracks) => row with { Cells = row.Cells[..tracks.Length] };
+
     /// <summary>From all of them down to 1; 0 stands for each ewe.</summary>
-    private static ImmutableArray<int> HeadsAcross(int most) => most <= MostColumns
+    internal static ImmutableArray<int> HeadsAcross(int most) => most <= MostColumns
         ? [.. Enumerable.Range(1, most).Reverse()]
         : [.. Enumerable.Range(most - ManyColumns + 1, ManyColumns).Reverse(), 0];
 
-    private static ImmutableArray<Track> Columns(SheetContext context, int heads) =>
+    private static ImmutableArray<Track> Columns(SheetContext context, int heads, bool narrow) =>
     [
-        Track.Fixed(Mm(13)),
-        context.Columns.FitDays(Mm(32), Day),
-        Track.Fixed(Mm(43)),
+        Track.Fixed(Mm(narrow ? 11 : 13)),
+        context.Columns.FitDays(Mm(narrow ? 29 : 32), Day),
+        Track.Fixed(Mm(narrow ? 32 : 43)),
         .. Enumerable.Repeat(Track.Share(), heads),
-        context.Columns.FitDays(Mm(28), Fed),
+        .. narrow ? ImmutableArray<Track>.Empty : [context.Columns.FitDays(Mm(28), Fed)],
     ];
 
     private static TableRow Head(FeedChart chart, ImmutableArray<int> heads) => new(
@@ -66,9 +66,14 @@ internal static class ReckonerTable
             Block.Blank(),
             Block.Cell("from", TypeScale.Label, TextAlign.Centre),
             Block.Cell("fed at", TypeScale.Label, TextAlign.Centre),
-            .. heads.Select(h => h == 0 ? Block.Cell("each\newe", TypeScale.LabelBold, TextAlign.Centre)
-                : chart.Ewes is [{ Ewe.Name: { } name }] ? Block.Cell(name, TypeScale.Heading, TextAlign.Centre)
-                : Block.Cell(Amounts.Figure(h, "0"), Heads, TextAlign.Centre)),
+            .. heads.Select(h => (h, chart.Ewes) switch
+            {
+                (0, _) => Block.Cell("each\newe", TypeScale.LabelBold, TextAlign.Centre),
+                (1, [{ Ewe.Name: { } name }]) => Block.Cell(name, TypeScale.BodyBold, TextAlign.Centre),
+                (2, [{ Ewe.Name: { } one }, { Ewe.Name: { } other }]) => Block.Cell($"{one} and {other}", TypeScale.BodyBold, TextAlign.Centre),
+                (1, [{ Ewe.Name: not null }, { Ewe.Name: not null }]) => Block.Cell("one of them", TypeScale.BodyBold, TextAlign.Centre),
+                _ => Block.Cell(Amounts.Figure(h, "0"), Heads, TextAlign.Centre),
+            }),
             Block.Cell("from", TypeScale.Label, TextAlign.Centre),
         ],
         HeadHeight);
@@ -85,7 +90,7 @@ internal static class ReckonerTable
             ],
             height,
             RuleAbove: moreFeeds ? Lines.Section : null,
-            About: RowKey.OfRation(row.From, row.To == chart.Rows[^1].To ? null : row.To));
+            About: RowKey.OfRation(chart.Code, row.From, row.To == chart.Rows[^1].To ? null : row.To));
     }
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
@@ -106,15 +111,12 @@ internal static class ReckonerTable
     }
 
     private static string Amount(SheetContext context, FeedRow row, int heads) =>
-        context.Amounts.PlainFigure(row.KgPerFeedByHeads[Math.Max(1, heads) - 1]);
+        context.Amounts.ForHeads(row, Math.Max(1, heads));
 
     /// <summary>As large as the row and the narrowest column allow.</summary>
-    private static TextStyle Figure(SheetContext context, List<string> amounts, double rowHeight, int columns)
+    private static TextStyle Figure(SheetContext context, IReadOnlyCollection<string> amounts, double rowHeight, double width)
     {
-        var one = TypeScale.Cap(Face.Text, 1);
-        var widest = amounts.Max(a => context.Measurer.WidthOf(a, one));
-        var tracks = Columns(context, columns);
-        var width = (context.Page.SidewaysBody.Width - tracks.Sum(t => t.Points)) / columns;
+        var widest = amounts.Max(a => context.Measurer.WidthOf(a, TypeScale.Cap(Face.Text, 1)));
         return TypeScale.Cap(Face.Text, Math.Min(Math.Min(5.6, (rowHeight / PointsPerMillimetre) * 0.62), (width - 9) / widest));
     }
 }

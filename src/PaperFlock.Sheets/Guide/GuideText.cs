@@ -12,7 +12,7 @@ internal static class GuideText
         [
             "Print at actual size (100 %), never \u201cfit to page\u201d, on both sides unless the program said otherwise. Lay a ruler on the bar of the first page: it must be 100 mm.",
             "Punch at the ticks in the margin and file in the order of the register, sheet REG. Tick each sheet off there.",
-            "Glue the planner from its tiles: leave the first whole, cut the others at the marks, lay them over the strip of their neighbour. Or have it printed whole from the file that ends in -wall.",
+            "Hang the leaves of the planner one below the other. The file that ends in -wall has them larger, for a printer that takes such paper.",
             "Print the cards on stiff paper. One cut down, one cut across, by the marks on the fronts.",
             "Logs go on a clipboard with a soft pencil. Pencil survives rain; ink runs.",
         ]),
@@ -30,8 +30,8 @@ internal static class GuideText
         ]),
         new("Reading the planner", InOrder: false,
         [
-            "A heavy box round a day: something is done, and the words beside the week say what. A band over a day: a sitter has the pack.",
-            "A hatched bar: as many ewes as may be expected to lamb that day. The thin line beside it runs from a number that is too low one time in ten to one that is too high one time in ten.",
+            "A heavy box round a day: something is to be done, and the words beside the week say what. A hatched day: a sitter is in charge.",
+            "Below the jobs stands who is most likely to lamb on which day. Sheet DUE has the days each may lamb on, and how many to expect in a night.",
         ]),
         new("Writing on it", InOrder: false,
         [

@@ -2,13 +2,13 @@ using PaperFlock.Diagnostics;
 
 namespace PaperFlock.Sheets.Handover;
 
-/// <summary>One for each absence: read through together, read back, signed by both.</summary>
+/// <summary>While somebody else is in charge: on the front all it takes to do the next round, overleaf every ewe and what changes meanwhile.</summary>
 internal static class HandoverSheet
 {
     public static readonly SheetDefinition Definition = new("handover", "HAND", SheetUse.Binder)
     {
-        Lives = "binder",
-        Purpose = "read through together before the keeper goes, read back, signed by both",
+        Lives = "kitchen, then the shed door",
+        Purpose = "who is where, what they get and when, whom to watch; overleaf every ewe",
         IsForSitter = true,
         Together = "Handovers",
         Make = Make,
@@ -29,74 +29,101 @@ internal static class HandoverSheet
     private static Sheet One(SheetContext context, Absence away)
     {
         var code = $"{Definition.Code}-{DateText.Code(away.From)}";
-        var who = away.Sitter ?? "the sitter";
-        var head = PageHead.Of(
-            context,
-            "Handover",
-            code,
-            Lead(away),
-            away.Phone is null ? null : $"{who}\n{away.Phone}");
-        var facts = HandoverFacts.Of(context, away);
-        var body = new Column(
-            [
-                .. SitterBlanks.For(context, away) is { } blanks ? [blanks] : Array.Empty<Element>(),
-                Section("What is different just now", facts.Different, context, 1),
-                Section("Jobs in these days", facts.Jobs, context, 0),
-                .. MayLamb.Words(context.Plan, away) is { IsEmpty: false } ewes ? [Section("Whose time may come in these days", ewes, context, 0)] : Array.Empty<Element>(),
-                Section("Ewes to watch, and why", [.. facts.Watch], context, 1),
-                Section(
-                    "What you may decide alone",
-                    ["Move a ewe, feed by the chart, roll a ewe up, ring the vet: always. Never wait for the keeper to answer before ringing the vet.", "Spend without asking, up to ____________________"],
-                    context,
-                    0),
-                Section("When we next speak", ["The keeper rings, or you ring, at these times; if there is no answer, go on and write it in the log:"], context, 1),
-                Signatures(context, away),
-                new LogLines(context.WriteIn.TableRow, AtLeast: 0),
-            ],
-            7);
-        return Binder.Bind(context, Definition, code, $"Handover to {who}, {DateText.Short(away.From)}", body, PageDesigns.Upright(context, code, head)) with { Last = away.To };
-    }
+        var title = Title(context, away);
+        var parts = StayPart.Of(context.Plan, away.From, away.To).ToList();
+        var shown = parts.Where(p => p.To >= context.Plan.AsOf).DefaultIfEmpty(parts[^1]).ToList();
+        var head = Head(context, away, code, title, shown[0]);
+        var later = Titled(context, code, title, TypeScale.Heading, null);
+        var body = context.Page.SidewaysBody;
+        var foot = Heights.Of(PageDesigns.ControlLine(context, code, body.Width), body.Width, context) + (2 * PageSetup.SidewaysGap) + 1;
+        var room = (First: body.Height - Heights.Of(head, body.Width, context) - foot, Later: body.Height - Heights.Of(later, body.Width, context) - foot);
 
-    private static string Lead(Absence away)
-    {
-        var (from, to) = (DateText.Short(away.From), DateText.Long(away.To));
-        return away.Sitter is { } sitter
-            ? $"{sitter} has the flock from {from} to {to}, both days included."
-            : $"The sitter has the flock from {from} to {to}, both days included.";
-    }
-
-    private static Element Section(string title, ImmutableArray<string> lines, SheetContext context, int blanks) =>
-        Section(title, [.. lines.Select(l => Block.Text(l, TypeScale.Body, leading: 1.25))], context, blanks);
-
-    private static KeepTogether Section(string title, ImmutableArray<Element> lines, SheetContext context, int blanks)
-    {
-        var children = new List<Element> { Block.Heading(title) };
-        children.AddRange(lines);
-        for (var i = 0; i < blanks; i++)
-        {
-            children.Add(new Box(new Layout.Elements.Sized(null, Height: context.WriteIn.TableRow - 2), Layout.Edges.None, Lines.Grid, Sides.Bottom));
-        }
-
-        return new KeepTogether(new Column([.. children], 3));
-    }
-
-    private static KeepTogether Signatures(SheetContext context, Absence away) => new(Block.Column(
-        4,
-        Block.Heading("Walked the round together, read back, and understood"),
-        new Table(
-            [Track.Share(), Track.Share(), Track.Share(0.8)],
-            [],
-            [
-                Signature(context, context.Flock.Holding.Keeper ?? "keeper"),
-                Signature(context, away.Sitter ?? "sitter"),
-            ])
-        { RowHeaders = true }));
-
-    private static TableRow Signature(SheetContext context, string name) => new(
+        ImmutableArray<Element> sides =
         [
-            new TableCell(Block.Text(name, TypeScale.Body), Align: VerticalAlign.Top),
-            new TableCell(Block.Text("signed", TypeScale.Label), Align: VerticalAlign.Top),
-            new TableCell(Block.Text("day and time", TypeScale.Label), Align: VerticalAlign.Top),
+            .. shown.SelectMany((p, i) => Sides(context, p, i == 0, body.Width, i == 0 ? room : (room.Later, room.Later))),
+            .. Overleaf(context, away, parts[^1], body.Width, room.Later),
+        ];
+        var design = PageDesigns.Sideways(context, code, head) with { ContinuedHead = later };
+        var all = new Column([.. sides.SelectMany((side, i) => i == 0 ? new[] { side } : [new PageBreak(), side])]);
+        return Binder.Bind(context, Definition, code, title, all, design) with { Last = away.To };
+    }
+
+    private static string Title(SheetContext context, Absence away)
+    {
+        var days = DateText.Span(new DateInterval(away.From, away.To));
+        return away.Sitter is { } sitter ? $"While {People.First(sitter)} is in charge: {days}" : $"While {People.Keeper(context.Flock)} is away: {days}";
+    }
+
+    /// <summary>Whom to ring, and the rounds of the first days.</summary>
+    private static Column Head(SheetContext context, Absence away, string code, string title, StayPart first)
+    {
+        var flock = context.Flock;
+        var keeper = People.Keeper(flock);
+        var (bold, plain) = (Block.Bold(TypeScale.Lead), TypeScale.Lead);
+        var numbers = new Text(
+            [
+                .. away.Sitter is null ? new[] { new Run("in charge __________   ", plain) } : [],
+                new Run($"{char.ToUpperInvariant(keeper[0])}{keeper[1..]} ", bold),
+                new Run($"{People.Phone(flock, c => People.IsKeeper(c, flock))}   ", plain),
+                new Run("Vet ", bold),
+                new Run($"{People.Phone(flock, People.IsVet)}   ", plain),
+                new Run("signal ", plain),
+                new Run(flock.Holding.Signal ?? "__________", bold),
+            ],
+            Leading: 1.15);
+        var rounds = new Text([.. RoundsOfDay.Of(context.Plan, first)], TextAlign.Right, 1.15);
+        var right = context.Measurer.WidthOf(rounds.Words, bold);
+        return Block.Column(
+            3,
+            Titled(context, code, title, TypeScale.SmallerTitle, StructureTag.Heading(1)),
+            new Rule(Lines.Section),
+            rounds.Words.Length == 0 ? numbers : new Row([new RowCell(Track.Share(), numbers), new RowCell(Track.Fixed(Math.Min(right + 2, context.Page.SidewaysBody.Width * 0.45)), rounds)], 8));
+    }
+
+    private static Row Titled(SheetContext context, string code, string title, TextStyle style, StructureTag? tag) => new(
+        [
+            new RowCell(Track.Share(), Block.Text(title, style, leading: 1.15) with { Tag = tag }, VerticalAlign.Bottom),
+            new RowCell(Track.Fixed(context.Measurer.WidthOf(code, TypeScale.LongCode) + 2), Block.Text(code, TypeScale.LongCode, TextAlign.Right)),
         ],
-        context.WriteIn.TableRow);
+        10);
+
+    private static IEnumerable<Element> Sides(SheetContext context, StayPart part, bool isFirst, double width, (double First, double Later) room)
+    {
+        var lead = Lead(context, part, isFirst);
+        var saysTimes = !RoundsOfDay.AreAlike(part);
+        var blocks = part.Companies.SelectMany(c => TroughBlock.Of(context, part, c, width, saysTimes)).ToList();
+        var sides = new BlockSides(context, width, (room.First - Heights.Of(lead, width, context) - 6, room.Later)).Of(blocks, HandoverNotes.Of(context, part, isFirst), LambingPens.Of(context));
+        return sides.Select((s, i) => i > 0 && i < sides.Length - 1 ? s : Block.Column(6, [.. i == 0 ? new[] { lead } : [], s, .. i == sides.Length - 1 ? new[] { Block.Notes(context.WriteIn.TableRow) } : Array.Empty<Element>()]));
+    }
+
+    /// <summary>The rounds, how many there are, and how a block is read.</summary>
+    private static Text Lead(SheetContext context, StayPart part, bool isFirst)
+    {
+        var isFed = part.Companies.Any(c => c.Feeds(part.From, part.To).Any(f => !f.FedAt.IsEmpty));
+        return new Text(
+            [
+                .. isFirst ? [] : new[] { new Run($"{DateText.Span(new DateInterval(part.From, part.To))}   ", Block.Bold(TypeScale.Lead)) },
+                .. isFirst ? [] : RoundsOfDay.Of(context.Plan, part).Append(new Run("\n", TypeScale.Lead)),
+                new Run($"{part.Companies.Sum(c => c.Ewes.Length)} in all. ", TypeScale.BodyBold),
+                .. isFed
+                    ?
+                    [
+                        new Run("Count the heads at each trough, read across: ", TypeScale.BodyBold),
+                        new Run($"{(context.Flock.Feeds.Scales ? "" : "level ")}{context.Amounts.AtFeedUnit} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
+                        new Run("all of them together, this feed.", TypeScale.BodyBold),
+                        new Run(" Strike off who leaves.", TypeScale.Body),
+                    ]
+                    : new[] { new Run("Nobody gets concentrate in these days.", TypeScale.Body) },
+            ],
+            Leading: 1.2);
+    }
+
+    private static IEnumerable<Element> Overleaf(SheetContext context, Absence away, StayPart last, double width, double room)
+    {
+        const double apart = 6;
+        var below = HandingBack.Of(context, away, last);
+        var high = Heights.Of(below, width, context) + apart;
+        var sides = new EweRoll(context, away, width).Sides(room).ToList();
+        return Heights.Of(sides[^1], width, context) + high <= room ? [.. sides[..^1], Block.Column(apart, sides[^1], below)] : [.. sides, below];
+    }
 }

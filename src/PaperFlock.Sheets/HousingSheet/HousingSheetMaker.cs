@@ -1,19 +1,23 @@
 namespace PaperFlock.Sheets.HousingSheet;
 
-/// <summary>Bringing them in: who goes in which pen, whether there is room, and the order of the day.</summary>
+/// <summary>The shed to scale: where each goes, and whether there is room. On the back, bringing them in.</summary>
 internal static class HousingSheetMaker
 {
     public static readonly SheetDefinition Definition = new("housing", "HOUS", SheetUse.Binder)
     {
-        Lives = "binder",
+        Lives = "shed door",
         Purpose = "who goes in which pen, and whether there is room",
         Make = Make,
     };
 
+    private const string Title = "Who goes where";
+
+    private static readonly TextStyle AtOneMetre = TypeScale.Cap(Face.Text, TypeScale.LeastCapAtOneMetre);
+
     /// <summary>Common practice, no source.</summary>
     private static string[] Shed() =>
     [
-        "mucked out, limed or dried, bedded deep", "every gate and hurdle shuts", "troughs clean and fixed", "water running in every pen", "air moving above them, none on their backs",
+        "mucked out, limed or dried, bedded deep", "every gate and hurdle shuts", "troughs clean and fixed", "water running in every pen", "fresh air, no draught at sheep height",
         "lambing pens up, clean, with bucket and hay", "lights work", "nothing sharp, no wire, no twine on the floor",
     ];
 
@@ -25,10 +29,43 @@ internal static class HousingSheetMaker
             return [];
         }
 
-        return [Binder.Upright(context, Definition, "Housing and dagging", HousingText.Of(plan.Housing, plan.Flock.Housing), new Column([.. Parts(context)], 11))];
+        var places = PenPlace.Of(plan.Flock.Housing.Pens);
+        var sideways = !places.IsEmpty && places.Max(p => p.RightEnd) - places.Min(p => p.Right) > places.Max(p => p.DownEnd) - places.Min(p => p.Down);
+        var head = PageHead.Of(context, Title, Definition.Code, sideways: sideways);
+        var page = sideways ? PageDesigns.Sideways(context, Definition.Code, head) : PageDesigns.Upright(context, Definition.Code, head);
+        var width = page.Paper.Width - page.Front.Horizontal;
+        var height = page.Paper.Height - page.Front.Vertical - Heights.Of(head, width, context) - Heights.Of(page.Foot!, width, context) - (2 * page.Gap);
+        var body = new Column([.. Front(context, new Size(width, height)), .. BringingIn(context)], 8);
+        return [Binder.Bind(context, Definition, Definition.Code, Title, body, page)];
     }
 
-    private static IEnumerable<Element> Parts(SheetContext context)
+    private static IEnumerable<Element> Front(SheetContext context, Size space)
+    {
+        var plan = context.Plan;
+        var hurdles = plan.Housing.Pens.Select(p => (Pen: p, Troughs: ShedPlan.TroughsOf(p, plan))).Where(p => p.Troughs.Length > 1)
+            .Select(p => HousingText.Hurdles(p.Pen, [.. p.Troughs.Select(t => t.Length)]));
+        var said = HousingText.Of(plan.Housing, plan.Flock.Housing) + " "
+            + Block.Sentences([.. hurdles, HousingText.WithLambs(plan.Housing.WithLambs, plan.Flock.Housing.TurnoutDaysAfterLambing)]);
+        var room = new Text(said.Runs(AtOneMetre), Leading: 1.15);
+        yield return room;
+        if (!plan.Housing.Pens.IsEmpty)
+        {
+            var source = Block.Text(HousingText.Drawn(plan.Flock.Housing.Pens) + "Room by " + FigureSourceText.Of(FigureSource.HousingRoom) + ".", TypeScale.Label);
+            var left = space.Height - Heights.Of(room, space.Width, context) - Heights.Of(source, space.Width, context) - 20;
+            var drawn = ShedPlan.Of(context, space with { Height = Math.Max(left, space.Height / 3) }).ToArray();
+            foreach (var part in drawn.Append(source))
+            {
+                yield return part;
+            }
+
+            if (drawn.Length == 1)
+            {
+                yield return new PageBreak();
+            }
+        }
+    }
+
+    private static IEnumerable<Element> BringingIn(SheetContext context)
     {
         var plan = context.Plan;
         foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag)))
@@ -36,7 +73,7 @@ internal static class HousingSheetMaker
             var what = gathering.Jobs.Select(j => JobText.Title(j, plan.Flock).ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
             yield return Block.BoldThen(
                 DateText.Long(gathering.Date) + ":",
-                $"{what}. " + "Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
+                $"{what}. Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
                 TypeScale.Body);
         }
 
@@ -44,69 +81,7 @@ internal static class HousingSheetMaker
             5,
             Block.Heading("Before they come in"),
             Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 7, 32), Shed())));
-
-        if (!plan.Housing.Pens.IsEmpty)
-        {
-            yield return PenTable(context);
-            yield return Block.Text($"Room by {FigureSourceText.Of(FigureSource.HousingRoom)}.", TypeScale.Label);
-            foreach (var pen in plan.Housing.Pens.Where(p => !p.Ewes.IsEmpty))
-            {
-                yield return PenList(context, pen);
-            }
-        }
-
         yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
         yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.WriteIn.TableRow, 2);
     }
-
-    private static Table PenTable(SheetContext context) => new(
-        [Track.Share(), Track.Fixed(Mm(18)), Track.Fixed(Mm(22)), Track.Fixed(Mm(46)), Track.Fixed(Mm(46))],
-        [
-            new TableRow(
-            [
-                Block.Cell("pen", TypeScale.Label), Block.Cell("ewes", TypeScale.Label, TextAlign.Centre), Block.Cell("holds about", TypeScale.Label, TextAlign.Centre),
-                Block.Cell("floor wanted, and there", TypeScale.Label, TextAlign.Centre), Block.Cell("trough wanted, and there", TypeScale.Label, TextAlign.Centre),
-            ]),
-        ],
-        [
-            .. context.Plan.Housing.Pens.Select(p => new TableRow(
-                [
-                    Block.Cell(p.Pen.Name, TypeScale.BodyBold),
-                    Block.Cell(p.Ewes.Length.ToString(CultureInfo.InvariantCulture), TypeScale.BodyBold, TextAlign.Centre),
-                    Block.Cell(p.Capacity.ToString(CultureInfo.InvariantCulture), TypeScale.Body, TextAlign.Centre),
-                    Block.Cell(context.Amounts.Floor(p.FloorNeeded, p.FloorThere), TypeScale.Body, TextAlign.Centre),
-                    Block.Cell(p.TroughThere is { } t ? $"{context.Amounts.Metres(p.TroughNeeded)} of {context.Amounts.Metres(t)}" : $"{context.Amounts.Metres(p.TroughNeeded)}, none named", TypeScale.Body, TextAlign.Centre),
-                ],
-                24,
-                About: RowKey.Named(RowKind.Pen, p.Pen.Name))),
-        ])
-    { Name = "pens", RowHeaders = true };
-
-    private static NeedSpace PenList(SheetContext context, PenPlan pen)
-    {
-        var plans = context.Plan.Ewes.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
-
-        // Three abreast unless a tag is too long to stand beside its tick box.
-        var widest = pen.Ewes.Max(e => context.Measurer.WidthOf(e.Tag, Who.TagStyle)) + (context.WriteIn.TableTick * 1.5) + 12;
-        var columns = widest * 3 <= context.Page.UprightWidth ? 3 : 2;
-        return new NeedSpace(
-            Block.Column(
-                4,
-                Block.Heading($"{pen.Pen.Name}: tick each as she goes in"),
-                new Table(
-                    [.. Enumerable.Repeat(Track.Share(), columns)],
-                    [],
-                    [
-                        .. pen.Ewes.Chunk(columns).Select(row => new TableRow(
-                            [
-                                .. row.Select(e => Block.Cell(Block.TickWith(context.WriteIn.TableTick, Who.Of(plans[e.Tag], Mark(plans[e.Tag]))))),
-                                .. Enumerable.Repeat(Block.Blank(), columns - row.Length),
-                            ],
-                            context.WriteIn.TableTick + 6)),
-                    ])
-                { Name = pen.Pen.Name }),
-            Mm(30));
-    }
-
-    private static string Mark(EwePlan ewe) => ewe.IsScanned ? $"carries\u00a0{ewe.Litter}" : "not\u00a0scanned";
 }

@@ -1,18 +1,17 @@
 namespace PaperFlock.Sheets.Issues;
 
-/// <summary>Bars in the outer margin beside the rows that changed, and in each row what it was, where a cell has room for the words.</summary>
+/// <summary>Bars in the outer margin beside the rows that changed, and in each row what it was, where a cell has room for the words. A week on the planner says too much for that.</summary>
 internal static class ChangeMarks
 {
     private const double Thickness = 2.6;
     private const double Air = 2;
     private const double Between = 7;
-    private const double InRow = 1.5;
     private static readonly TextStyle Was = new(Face.Text, 9);
 
-    /// <param name="page">A page, a card or a planner, upright.</param>
+    /// <param name="page">A page or a card, upright.</param>
     /// <param name="before">What the leaf it belongs to said.</param>
-    /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>; null for bars in the padding of rows, and none beside paragraphs.</param>
-    public static Piece On(Piece page, Leaf before, LocalDate day, double? barAt, ITextMeasurer measurer)
+    /// <param name="barAt">Left edge of the bars, in points from the left of <paramref name="page"/>.</param>
+    public static Piece On(Piece page, Leaf before, LocalDate day, double barAt, ITextMeasurer measurer)
     {
         var rows = RowOnPage.Of(page);
         var changes = RowDiff.Between(before.Rows, [.. rows.Select(r => r.Row)], day).Where(c => c.Row is not null).ToArray();
@@ -25,12 +24,8 @@ internal static class ChangeMarks
         foreach (var change in changes)
         {
             var row = rows[change.Index];
-            if (barAt is not null || row.Piece is not null)
-            {
-                items.Add(new RectItem(barAt ?? row.Left + InRow, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
-            }
-
-            if (row.Piece is { } piece)
+            items.Add(new RectItem(barAt, row.Top, Thickness, Math.Max(row.Height, Mm(3)), 0));
+            if (row.Piece is { } piece && row.Row.Key.Kind != RowKind.Week)
             {
                 items.AddRange(Words(piece, change.WasByCell(day), measurer).Select(text => text with { X = row.Left + text.X, Baseline = row.Top + text.Baseline, SpaceFollows = true }));
             }

@@ -28,10 +28,12 @@ internal static class Comparison
         }
 
         var same = before.Leaf.SaysOn(day, leaf);
+        var changes = same ? [] : RowDiff.Between(before.Leaf.Rows, leaf.Rows, day);
+        var struck = PackSheets.OfCode(leaf.Id.Split(' ')[0])?.IsStruckByHand == true ? Strikes.Of(changes) : [];
 
         // The paper in the binder has its old label and title; what it says is written down anew, so that a record of an earlier format is taken over.
-        return same && !whole
-            ? new LeafOutcome(before.Leaf with { Rows = leaf.Rows }, LeafFate.Kept, before.Issue, before.Replaces, [])
-            : new LeafOutcome(leaf, LeafFate.Changed, number, before.Issue, same ? [] : RowDiff.Between(before.Leaf.Rows, leaf.Rows, day));
+        return (same || !struck.IsEmpty) && !whole
+            ? new LeafOutcome(before.Leaf with { Rows = leaf.Rows }, LeafFate.Kept, before.Issue, before.Replaces, []) { Struck = struck }
+            : new LeafOutcome(leaf, LeafFate.Changed, number, before.Issue, changes);
     }
 }

@@ -29,11 +29,17 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <param name="id">Of a leaf.</param>
     public int? Replaces(string id) => again ? _before.GetValueOrDefault(id)?.Replaces : _before.GetValueOrDefault(id)?.Issue;
 
+    /// <summary>The last day that leaves of a sheet already in the binder are of use; null where all is printed anew, or none is there.</summary>
+    /// <param name="sheet">Its code without the day.</param>
+    public LocalDate? LastDayOf(string sheet) =>
+        marked ? _before.Values.Where(l => l.Leaf.Id.StartsWith(sheet + "-", StringComparison.Ordinal)).Max(l => l.Leaf.Last) : null;
+
     /// <summary>The page with its changed rows marked.</summary>
-    public Page Marked(Page page, string code, ITextMeasurer measurer)
+    /// <param name="turned">Backs are turned round for the printer.</param>
+    public Page Marked(Page page, string code, ITextMeasurer measurer, bool turned)
     {
-        // On pages on their side rows end at the same edge of the paper on fronts and backs.
-        var atRight = page.Paper.Width > page.Paper.Height || page.Side == PageSide.Front;
+        // On pages on their side rows end at the same edge of the paper on fronts and backs; the end that leaves the printer last is kept clear.
+        var atRight = page.Side == PageSide.Front || (page.Paper.Width > page.Paper.Height && !turned);
         var barAt = atRight ? page.Paper.Width - FromEdge - Wide : FromEdge;
         return page with { Content = Marked(page.Content, IdOf(code, page.Number), barAt, measurer) };
     }
@@ -41,11 +47,8 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <summary>A card with its changed rows marked, on the side that is never an edge of the paper.</summary>
     public Piece MarkedCard(Piece card, string id, ITextMeasurer measurer) => Marked(card, id, -LeftOfCard, measurer);
 
-    /// <summary>A planner that is cut into tiles: its bars stand inside it.</summary>
-    public Piece MarkedPoster(Piece poster, string id, ITextMeasurer measurer) => Marked(poster, id, null, measurer);
-
     private static string IdOf(string code, PageNumber page) => Leaves.Id(code, PackSheets.OfCode(code)?.IsOneLeaf == true ? 1 : Leaves.FirstPage(page));
 
-    private Piece Marked(Piece piece, string id, double? barAt, ITextMeasurer measurer) =>
+    private Piece Marked(Piece piece, string id, double barAt, ITextMeasurer measurer) =>
         marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
 }

@@ -54,7 +54,11 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
 /// <param name="Issue">The one it bears once this issue is filed.</param>
 /// <param name="Replaces">Issue of the leaf it takes or took the place of; null where there was none.</param>
 /// <param name="Changes">Empty unless it is changed.</param>
-public sealed record LeafOutcome(Leaf Leaf, LeafFate Fate, int Issue, int? Replaces, ImmutableArray<RowChange> Changes);
+public sealed record LeafOutcome(Leaf Leaf, LeafFate Fate, int Issue, int? Replaces, ImmutableArray<RowChange> Changes)
+{
+    /// <summary>What is to be struck through by hand on a leaf that is kept.</summary>
+    public ImmutableArray<string> Struck { get; init; } = [];
+}
 
 public enum LeafFate
 {

@@ -1,6 +1,6 @@
 namespace PaperFlock.Sheets.Issues;
 
-/// <summary>What is put into the pack and taken out of it in one piece: a leaf with both its sides, a card, a planner with all its tiles.</summary>
+/// <summary>What is put into the pack and taken out of it in one piece: a leaf with both its sides, or a card.</summary>
 /// <param name="Id">Page code and number of the first page, such as "JOBS 3": the same from issue to issue.</param>
 /// <param name="Label">What stands on it: the code alone where the sheet has one page.</param>
 /// <param name="Rows">All it says, front before back; place, issue and page count left out.</param>

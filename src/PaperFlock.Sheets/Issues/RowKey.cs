@@ -21,9 +21,9 @@ public sealed record RowKey(RowKind Kind, string Id, string Name, LocalDate? Las
     /// <summary>A week that is over after its seventh day.</summary>
     public static RowKey OfWeek(LocalDate first) => new(RowKind.Week, Iso(first), $"week of {DateText.Short(first)}", first.PlusDays(6));
 
-    /// <summary>A step of a feed chart.</summary>
+    /// <summary>A step of a feed chart, which may share its leaf with another.</summary>
     /// <param name="last">Its last day; null where it goes on.</param>
-    public static RowKey OfRation(LocalDate first, LocalDate? last) => new(RowKind.Ration, Iso(first), $"from {DateText.Short(first)}", last);
+    public static RowKey OfRation(string chart, LocalDate first, LocalDate? last) => new(RowKind.Ration, $"{chart} {Iso(first)}", $"from {DateText.Short(first)}", last);
 
     /// <param name="name">What it is called in a list of changes: with its day where it is one of several days'.</param>
     public static RowKey OfRound(LocalDate day, string round, string name) => new(RowKind.Round, $"{Iso(day)} {round}", name, day);

@@ -29,10 +29,11 @@ internal static class Wording
 
     private static IEnumerable<string> Parts(Element? element) => element switch
     {
-        null or Picture => [],
+        null or Picture or { About: NotContent } => [],
         Text text => [text.Words],
         Chart chart => [chart.Says ?? string.Empty],
-        Column column => column.Children.SelectMany(Parts),
+        Column column => [string.Join(" · ", column.Children.Select(child => string.Join(' ', Parts(child))).Where(words => words.Length > 0))],
+        Layers layers => Parts(layers.Content),
         Row row => row.Cells.SelectMany(cell => Parts(cell.Child)),
         Align align => Parts(align.Child),
         Link link => Parts(link.Child),

@@ -2,28 +2,30 @@ namespace PaperFlock.Sheets.Jobs;
 
 /// <summary>A job as people read it: the same job of several groups on one day is one line.</summary>
 /// <param name="Job">Of those the one that must be done soonest.</param>
-/// <param name="Groups">"Orchard, Paddock", or empty when it is the whole flock's.</param>
-internal sealed record JobLine(Job Job, string Title, string Groups)
+/// <param name="Ewes">Whom it is done to, as its title calls them.</param>
+/// <param name="Names">Those it is for by name, where it is not for all of a group; else empty.</param>
+internal sealed record JobLine(Job Job, string Title, string Ewes, string Names)
 {
-    public static ImmutableArray<JobLine> Of(SeasonPlan plan) => Of(plan, plan.Jobs);
-
-    /// <param name="jobs">Some of the plan's, or all.</param>
+    /// <param name="jobs">Some of the plan's, or all. What the first group makes the whole flock's is said once.</param>
     public static ImmutableArray<JobLine> Of(SeasonPlan plan, IEnumerable<Job> jobs) =>
     [
         .. jobs
-            .GroupBy(j => (j.ShownOn, Title: JobText.Title(j, plan.Flock), Placed: j.Date is not null))
+            .Where(j => j.Date is null || j.Kind is not (JobKind.HeavyRounds or JobKind.ShedReady) || j.Date == plan.Jobs.Where(other => other.Kind == j.Kind).Min(other => other.Date))
+            .GroupBy(j => (j.ShownOn, Same: JobText.Title(j, plan.Flock, JobText.Them), Placed: j.Date is not null))
             .OrderBy(g => g.Key.ShownOn)
-            .Select(same => new JobLine(same.MinBy(j => j.Latest)!, same.Key.Title, GroupsOf(same, plan.Groups.Length))),
+            .Select(same => Of([.. same], plan)),
     ];
 
-    /// <summary>Why it is on that day, and the last day it is any use where that is another day.</summary>
-    public string Why(SeasonPlan plan) => Block.Sentences(
-        JobText.Why(Job, plan),
-        Job.IsFixed || Job.Latest == Job.Date ? "" : $"No later than {DateText.Short(Job.Latest)}.");
+    /// <summary>The last day it is any use, where that is another than its own; null where it stands on its day, or has none.</summary>
+    public LocalDate? NoLaterThan => Job.IsFixed || Job.Date is null || Job.Latest == Job.Date ? null : Job.Latest;
 
-    private static string GroupsOf(IEnumerable<Job> same, int all)
+    private static JobLine Of(Job[] same, SeasonPlan plan)
     {
-        var names = same.Select(j => j.Group?.Name).OfType<string>().Where(n => n.Length > 0).Distinct().ToList();
-        return names.Count == all ? "" : string.Join(", ", names);
+        var ewes = JobText.Ewes(same, plan.Flock);
+        return new JobLine(same.MinBy(j => j.Latest)!, JobText.Title(same[0], plan.Flock, ewes), ewes, Named(same, plan));
     }
+
+    private static string Named(Job[] same, SeasonPlan plan) => same[0].Kind == JobKind.Sort
+        ? string.Join("; ", plan.Feeding.Sorts.Where(s => s.Day == same[0].Date).Select(s => $"{s.Field}: {string.Join(", ", s.Ewes.Select(e => e.CallName))}"))
+        : string.Join(", ", same.SelectMany(plan.BatchOf).Select(e => e.Ewe.CallName));
 }

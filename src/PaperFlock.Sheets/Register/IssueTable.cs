@@ -18,7 +18,7 @@ internal static class IssueTable
                 [.. issues.Select(issue => Row(context, issue))])
             { RowHeaders = true },
             Block.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", TypeScale.Body),
-            new LogLines(context.WriteIn.TableRow, AtLeast: 2),
+            new LogLines(context.WriteIn.TableRow, AtLeast: 0),
         ],
         5);
 

@@ -1,3 +1,4 @@
+using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.Swap;
 
 namespace PaperFlock.Sheets.Register;
@@ -21,10 +22,23 @@ internal static class RegisterSheet
             [
                 HowToPrint(context, registered),
                 SheetTable(context, registered),
+                .. PrintOn(context, registered),
                 .. context.OnlyDays is null ? [IssueTable.Of(context, registered.Issues)] : Array.Empty<Element>(),
             ],
             12);
         return Binder.Upright(context, Definition, title, Season(context), body, context.Mark.IssueWords);
+    }
+
+    /// <summary>The round log is printed so many weeks ahead, and somebody has to know when it runs out.</summary>
+    private static IEnumerable<Element> PrintOn(SheetContext context, Registered registered)
+    {
+        if (context.OnlyDays is not null || registered.All.Where(s => s.Definition == RoundLogSheet.Definition).Max(s => s.Last) is not { } last || last >= context.Plan.To)
+        {
+            return [];
+        }
+
+        var before = last.PlusDays(-LogRhythm.LeastDaysLeft);
+        return [Block.BoldThen($"The round log goes to {DateText.Short(last)}.", $"Print what has changed on {DateText.Short(before.PlusDays(1))} or soon after: more of it comes then.", TypeScale.Body)];
     }
 
     private static string Season(SheetContext context)
@@ -49,7 +63,7 @@ internal static class RegisterSheet
         var steps = new List<string>
         {
             $"Print {(context.IsSplit && !context.Page.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {English.Count(leaves, "sheet", "sheets")} of {context.Print.Paper} paper, uncoated, 80 to 100 g.",
-            "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks, tiles and cards will be wrong too.",
+            "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks and cards will be wrong too.",
             context.OnlyDays is { } days
                 ? $"Tick each sheet off below as it goes in. The set is for {DateText.Span(days)} only: when those days are over, keep what was written on and bin the rest."
                 : registered.IsWhole
@@ -63,7 +77,7 @@ internal static class RegisterSheet
 
         if (registered.WholePlanner is not null)
         {
-            steps.Add($"The planner comes as tiles to glue, and in one piece in a file of its own for a printer that takes {context.Print.Planner}.");
+            steps.Add($"The planner is here on {context.Print.Paper}, and in a file of its own for a printer that takes {context.Print.Planner}.");
         }
 
         return new Box(

@@ -1,74 +1,67 @@
 namespace PaperFlock.Sheets.RoundLog;
 
-/// <summary>A run of days that share a page of the log.</summary>
-/// <param name="Days">Consecutive, at least one.</param>
-internal sealed record LogPage(LogPace Pace, ImmutableArray<RoundDay> Days);
+/// <summary>Days that share a side of the log.</summary>
+/// <param name="Days">Consecutive, at least one; those that are over by the day of printing too.</param>
+internal sealed record LogSide(ImmutableArray<RoundDay> Days);
 
-internal enum LogPace
+/// <summary>The front and the back of one leaf.</summary>
+/// <param name="Sides">One or two.</param>
+internal sealed record LogLeaf(ImmutableArray<LogSide> Sides)
 {
-    /// <summary>A page a week while little happens.</summary>
-    QuietWeek,
+    /// <summary>The first day that belongs to it, which may be over and no longer printed: its page code.</summary>
+    public LocalDate From => Sides[0].Days[0].Date;
 
-    /// <summary>A few days a page once they are heavy.</summary>
-    HeavyDays,
-
-    /// <summary>A page a day, with rows for each lambing, while they lamb.</summary>
-    LambingDay,
-}
-
-/// <summary>Pages on the front and back of one leaf.</summary>
-/// <param name="From">The first day that belongs to it, which may be over and no longer printed: its page code.</param>
-/// <param name="Pages">One or two.</param>
-internal sealed record LogLeaf(LocalDate From, ImmutableArray<LogPage> Pages)
-{
-    public LocalDate Last => Pages[^1].Days[^1].Date;
+    public LocalDate Last => Sides[^1].Days[^1].Date;
 }
 
 /// <summary>
-/// Cuts the season's days into leaves of the log. Where a page or leaf ends depends on the calendar alone and not on the day of printing or of the first
-/// lamb, so that a change of one day's pace leaves all other leaves as they are.
+/// Cuts the season's days into leaves of the log. Where a side or leaf ends depends on the calendar alone and not on the day of printing or of the first
+/// lamb, so that tomorrow prints the same ones, and a change of one day's pace leaves all other leaves as they are.
 /// </summary>
 internal static class LogRhythm
 {
-    private const int PagesToALeaf = 2;
+    private const int SidesToALeaf = 2;
+
+    /// <summary>With less of the log left than this, more of it is printed.</summary>
+    public const int LeastDaysLeft = 14;
+
     private static readonly LocalDate Monday = new(1900, 1, 1);
 
-    /// <summary>The days asked for; else from the as-of date to the end of the season, since days already past need no log.</summary>
-    /// <param name="heavyDays">Heavy days that fit a page.</param>
-    public static ImmutableArray<LogLeaf> Of(SheetContext context, int heavyDays)
+    /// <summary>The days asked for, counted from the first of them; else from the as-of date on as far as the log is to be printed ahead.</summary>
+    /// <param name="daysASide">By why the rounds are as many as they are.</param>
+    public static ImmutableArray<LogLeaf> Of(SheetContext context, Func<RoundReason, int> daysASide)
     {
-        var plan = context.Plan;
-        var lambing = Lambing(plan);
-        var days = context.OnlyDays is { } only ? plan.Rounds.Where(r => only.Contains(r.Date)) : plan.Rounds;
-        var leaves = ImmutableArray.CreateBuilder<LogLeaf>();
-        foreach (var leaf in Runs(days, d => Place(plan, lambing, d, heavyDays, context.LogsOnFronts ? 1 : PagesToALeaf)))
+        var (plan, only) = (context.Plan, context.OnlyDays);
+        var days = only is { } set ? plan.Rounds.Where(r => set.Contains(r.Date)) : plan.Rounds;
+        var origin = only?.Start ?? Monday.PlusDays(plan.Flock.Print.WeekStarts - IsoDayOfWeek.Monday);
+        var until = Until(context);
+        return
+        [
+            .. Runs(days, day => Place(day, context.LogsOnFronts ? 1 : SidesToALeaf))
+                .Select(leaf => new LogLeaf([.. Runs(leaf, day => Place(day, 1)).Select(side => new LogSide([.. side]))]))
+                .Where(leaf => only is not null || (leaf.Last >= plan.AsOf && Middle(leaf) <= until)),
+        ];
+
+        static LocalDate Middle(LogLeaf leaf) => leaf.From.PlusDays(Period.DaysBetween(leaf.From, leaf.Last) / 2);
+
+        // Days of a pace are on the same sheet of so many sides when they have the same place.
+        (RoundReason Why, int Sheet) Place(RoundDay day, int sides)
         {
-            var pages = Runs(leaf.Where(d => context.OnlyDays is not null || d.Date >= plan.AsOf), d => Place(plan, lambing, d, heavyDays, 1))
-                .Select(page => new LogPage(PaceOf(plan, lambing, page[0]), [.. page]));
-            if (pages.ToImmutableArray() is { IsEmpty: false } printed)
-            {
-                leaves.Add(new LogLeaf(leaf[0].Date, printed));
-            }
+            var why = day.Why == RoundReason.NoneInLamb ? RoundReason.OutsideHeavyWeeks : day.Why;
+            return (why, Math.DivRem(Period.DaysBetween(origin, day.Date), daysASide(why) * sides).Quotient);
         }
-
-        return leaves.ToImmutable();
     }
 
-    /// <summary>Days of a pace are on the same sheet of so many pages when they have the same place.</summary>
-    private static (LogPace Pace, int Sheet) Place(SeasonPlan plan, DateInterval? lambing, RoundDay day, int heavyDays, int pages)
+    /// <summary>Leaves are printed that lie before this day by half or more. What is in the binder already is enough for an issue of changes, until too little of it is left.</summary>
+    private static LocalDate Until(SheetContext context)
     {
-        var pace = PaceOf(plan, lambing, day);
-        var number = Period.DaysBetween(Monday, day.Date);
-        var sheet = pace switch
-        {
-            LogPace.QuietWeek => (number - (plan.Flock.Print.WeekStarts - IsoDayOfWeek.Monday) + 7) / 7 / pages,
-            LogPace.HeavyDays => number / (heavyDays * pages),
-            _ => number / pages,
-        };
-        return (pace, sheet);
+        var today = context.Plan.AsOf;
+        return context.Mark.Issues.LastDayOf(RoundLogSheet.Definition.Code) is { } last && last >= today.PlusDays(LeastDaysLeft)
+            ? last
+            : today.PlusDays((NodaConstants.DaysPerWeek * context.Print.LogWeeks) - 1);
     }
 
-    private static IEnumerable<List<RoundDay>> Runs(IEnumerable<RoundDay> days, Func<RoundDay, (LogPace, int)> place)
+    private static IEnumerable<List<RoundDay>> Runs(IEnumerable<RoundDay> days, Func<RoundDay, (RoundReason, int)> place)
     {
         var run = new List<RoundDay>();
         foreach (var day in days)
@@ -86,32 +79,5 @@ internal static class LogRhythm
         {
             yield return run;
         }
-    }
-
-    public static LogPace PaceOf(SeasonPlan plan, DateInterval? lambing, RoundDay day) =>
-        lambing?.Contains(day.Date) == true ? LogPace.LambingDay
-        : day.Times.Length > plan.Flock.Practice.ChecksPerDay.Normal ? LogPace.HeavyDays
-        : LogPace.QuietWeek;
-
-    /// <summary>
-    /// The days with rows for each lambing. The first ewe may be early: they start when the first 5 % point is reached, or on the first due date if that
-    /// is sooner. The last may be late: they go on to the last 95 % point, or to the last due date if that is later.
-    /// </summary>
-    /// <returns>Null when no ewe can be in lamb.</returns>
-    public static DateInterval? Lambing(SeasonPlan plan)
-    {
-        if (plan.Dates is not { FirstDue: { } first, LastDue: { } last })
-        {
-            return null;
-        }
-
-        var (from, to) = (first, last);
-        foreach (var due in plan.Ewes.Select(e => e.Due).OfType<DueWindow>())
-        {
-            from = LocalDate.Min(from, due.Earliest);
-            to = LocalDate.Max(to, due.Latest);
-        }
-
-        return new DateInterval(from, to);
     }
 }

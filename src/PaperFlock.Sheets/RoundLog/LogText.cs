@@ -1,63 +1,48 @@
 namespace PaperFlock.Sheets.RoundLog;
 
-/// <summary>What the log says about a day.</summary>
+/// <summary>What the log says about its days.</summary>
 internal static class LogText
 {
-    private const int MostNames = 8;
+    /// <summary>Longer than this and nobody looks: a lambing goes wrong in less.</summary>
+    private const int LongestGapMinutes = 6 * 60;
 
-    /// <summary>Every ewe the file keeps is counted, in lamb or not.</summary>
-    public static int EwesToCount(SeasonPlan plan) => plan.Ewes.Length;
+    public const string Saw = "which ewe, what you saw and did";
+
+    /// <summary>A lambing is written down where her lambs are counted; here it is only said.</summary>
+    public static readonly string Lambed = $"lambed: write it on {WhoLambsWhen.DueSheet.Definition.Code} and her card too";
+
+    /// <summary>"Rounds, Sun 27 to Wed 30 Dec".</summary>
+    public static string Title(LocalDate from, LocalDate to) => from == to ? $"Rounds, {DateText.Short(from)}"
+        : from.Month == to.Month ? $"Rounds, {DateText.WeekdayNumber(from)} to {DateText.Short(to)}"
+        : $"Rounds, {DateText.Short(from)} to {DateText.Short(to)}";
+
+    /// <summary>Whom to ring, and how it is filled in.</summary>
+    public static Text Lead(SheetContext context)
+    {
+        var flock = context.Flock;
+        var numbers = $"{People.Keeper(flock)} {People.Phone(flock, c => People.IsKeeper(c, flock))} \u00b7 vet {People.Phone(flock, People.IsVet)}.";
+        return new Text(
+            [
+                new Run(numbers, TypeScale.BodyBold),
+                new Run($" Count every place. At a feed write the heads and the {context.Amounts.AtFeedUnit} for all of them. Not so? Circle the box and say why. On her back? Roll her onto her feet, hold her till she stands, look again soon.", TypeScale.Body),
+            ],
+            Leading: 1.15);
+    }
+
+    /// <summary>On days on which ewes may lamb, if nobody looks for long.</summary>
+    public static string? Unseen(ImmutableArray<RoundDay> days)
+    {
+        var gap = days.Where(d => d.Why == RoundReason.Lambing).Select(d => d.LongestGap).DefaultIfEmpty().MaxBy(g => g.Minutes);
+        return gap.Minutes > LongestGapMinutes
+            ? $"Ewes may lamb on these days, and nobody looks from {DateText.Clock(gap.From)} to {DateText.Clock(gap.To)}: {gap.Minutes / 60} hours."
+            : null;
+    }
 
     /// <summary>"sun 08:31 to 15:52".</summary>
     public static string Sun(RoundDay day) => day is { Sunrise: { } rise, Sunset: { } set }
         ? $"sun {DateText.Clock(rise)} to {DateText.Clock(set)}"
-        : "no sunrise or sunset today";
+        : "no sunrise or sunset";
 
-    /// <summary>Ewes due that day, then those to keep an eye on.</summary>
-    public static ImmutableArray<Run> Watch(SeasonPlan plan, LocalDate day, TextStyle style)
-    {
-        var due = plan.Ewes.Where(e => e.Due?.Likely == day).ToArray();
-        var near = plan.Ewes.Where(e => e.Due is { } d && d.Likely != day && d.Earliest <= day && day <= d.Latest)
-            .OrderByDescending(e => e.Due!.Chances.On(day)).ToArray();
-        var today = (due.Length, near.Length) switch { (0, 0) => "nobody due", (0, _) => "nobody due today", _ => "due:" + " " };
-        return
-        [
-            new Run(today, style),
-            .. Names(due, style),
-            .. near.Length == 0 ? [] : new[] { new Run("; " + "watch" + " ", style) },
-            .. Names(near, style),
-        ];
-    }
-
-    /// <summary>Whose window holds the day, surest first, at most <paramref name="most"/>.</summary>
-    public static ImmutableArray<EwePlan> Expected(SeasonPlan plan, LocalDate day, int most) =>
-    [
-        .. plan.Ewes
-            .Where(e => e.Due is { } d && d.Earliest <= day && day <= d.Latest)
-            .OrderByDescending(e => e.Due!.Chances.On(day))
-            .ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
-            .Take(most),
-    ];
-
-    private static IEnumerable<Run> Names(EwePlan[] ewes, TextStyle style)
-    {
-        for (var i = 0; i < Math.Min(ewes.Length, MostNames); i++)
-        {
-            if (i > 0)
-            {
-                yield return new Run(", ", style);
-            }
-
-            yield return Who.Called(ewes[i].Ewe, style);
-            if (ewes[i].Litter >= 3)
-            {
-                yield return new Run($"\u00a0({(ewes[i].Litter == 3 ? "three" : "many")})", style);
-            }
-        }
-
-        if (ewes.Length > MostNames)
-        {
-            yield return new Run(" " + $"and {ewes.Length - MostNames} more", style);
-        }
-    }
+    /// <summary>Rounds at which somebody is fed say so.</summary>
+    public static string Round(Round round, bool fed) => fed ? "feed" : round.Part == PartOfDay.Night ? "night" : "look";
 }

@@ -1,26 +1,28 @@
+using PaperFlock.Sheets.Jobs;
+
 namespace PaperFlock.Sheets.ScanDay;
 
-/// <summary>At the scanner's crate: a row a ewe, lambs to ring, early or late to ring.</summary>
+/// <summary>At the scanner's crate: a row a ewe, lambs to circle, early or late to circle.</summary>
 internal static class ScanDaySheet
 {
     public static readonly SheetDefinition Definition = new("scan", "SCAN", SheetUse.Clipboard)
     {
         Lives = "clipboard",
-        Purpose = "at the scanner\u2019s crate: ring the lambs counted",
+        Purpose = "at the scanner\u2019s crate: circle the lambs counted",
         Make = Make,
     };
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var ewes = PencilLists.ScanDay(context.Plan);
-        if (ewes.Length == 0)
+        if (ewes.Length == 0 || JobDays.Last(context, Definition, JobKind.Scan) is not { } last)
         {
             return [];
         }
 
         var days = context.Plan.Jobs.Where(j => j.Kind == JobKind.Scan && j.Date is not null).Select(j => j.Date!.Value).Distinct().Order().ToArray();
         var on = days.Length == 0 ? "" : $"On {days.Select(DateText.Long).Aggregate((before, after) => $"{before} and {after}")}.";
-        var lead = Block.Sentences(on, "Ring the lambs counted, and early or late if the scanner says so. Dry bellies and an empty gut scan best.");
+        var lead = Block.Sentences(on, "Circle the lambs counted, and early or late if the scanner says so. Scan them dry and empty.");
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
             [
@@ -34,7 +36,7 @@ internal static class ScanDaySheet
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
-        return [Binder.Upright(context, Definition, "Scan day", lead, body)];
+        return [Binder.Upright(context, Definition, "Scan day", lead, body) with { Last = last }];
     }
 
     private static TableRow Row(SheetContext context, EwePlan ewe)

@@ -1,14 +1,16 @@
 namespace PaperFlock.Sheets.Stores;
 
-/// <summary>What to have in, how much of it, and by when to order it; and the lambing kit.</summary>
+/// <summary>What to have in, by when to order it, and how much should be left; overleaf the keeper's figures and the lambing kit.</summary>
 internal static class StoresSheet
 {
     public static readonly SheetDefinition Definition = new("stores", "STOR", SheetUse.Binder)
     {
         Lives = "binder",
-        Purpose = "what to have in, and by when to order it; the lambing kit",
+        Purpose = "what to have in, by when to order it, and how much should be left; overleaf how it was reckoned, and the lambing kit",
         Make = Make,
     };
+
+    private const int MostByWeek = 3;
 
     /// <summary>Common practice, no source. What is medicine is the vet's to choose.</summary>
     private static string[] Kit() =>
@@ -31,7 +33,7 @@ internal static class StoresSheet
         var lead = Block.Sentences(
                 $"Order by the day named: deliveries take {English.Count(context.Flock.Feeds.OrderLeadDays, "day", "days")} and days marked closed are passed over.",
                 spare);
-        var body = new Column([Items(context), ByWeek(context), KitList(context), More(context)], 12);
+        var body = new Column([Items(context), ByWeek(context), Block.Notes(context.WriteIn.TableRow), new PageBreak(), KeepersFigures.Of(context), KitList(context), More(context)], 10);
         return [Binder.Upright(context, Definition, "Stores", lead, body)];
     }
 
@@ -47,7 +49,7 @@ internal static class StoresSheet
         [
             new TableRow(
             [
-                Block.Cell("what, and how it was reckoned", TypeScale.Label), Block.Cell("in all", TypeScale.Label), Block.Cell("to buy", TypeScale.Label), Block.Cell("order by", TypeScale.Label),
+                Block.Cell("what", TypeScale.Label), Block.Cell("in all", TypeScale.Label), Block.Cell("to buy", TypeScale.Label), Block.Cell("order by", TypeScale.Label),
                 Block.Cell("ordered", TypeScale.Label, TextAlign.Centre), Block.Cell("in the shed", TypeScale.Label, TextAlign.Centre),
             ]),
         ],
@@ -59,7 +61,7 @@ internal static class StoresSheet
         var ordered = item.OrderBy is not null;
         return new TableRow(
             [
-                Block.Cell(Block.Column(1, Block.Text(StoreText.Name(item, context.Flock), TypeScale.BodyBold), Block.Text(StoreText.Basis(item, context.Flock), TypeScale.Body))),
+                Block.Cell(StoreText.Name(item, context.Flock), TypeScale.BodyBold),
                 Block.Cell(item.Kg is { } kg ? context.Amounts.Weight(kg) : Total(item), TypeScale.Body),
                 Block.Cell(item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack) : "", TypeScale.BodyBold),
                 Block.Cell(OrderBy(item, context.Plan.AsOf)),
@@ -87,10 +89,10 @@ internal static class StoresSheet
             : $"{Amounts.Figure(sum, "#,0")}\u00a0litres";
     }
 
-    /// <summary>What goes out of the shed each week, to check the stack against.</summary>
+    /// <summary>What goes out of the shed each week, and what should be left of what was bought when it begins.</summary>
     private static Element ByWeek(SheetContext context)
     {
-        var items = context.Plan.Stores.Where(s => !s.Weeks.IsEmpty && s.Kg is not null).Take(4).ToArray();
+        var items = context.Plan.Stores.Where(s => !s.Weeks.IsEmpty && s.Kg is not null).Take(MostByWeek).ToArray();
         if (items.Length == 0)
         {
             return Block.Gap(0.1);
@@ -99,27 +101,40 @@ internal static class StoresSheet
         var weeks = items.SelectMany(i => i.Weeks.Select(w => w.WeekBeginning)).Distinct().Order().ToArray();
         return Block.Column(
             4,
-            Block.Heading("Week by week"),
+            Block.Heading("Week by week: what it takes, and what should be left as it begins"),
             new Table(
-                [context.Columns.FitDays(Mm(32), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
+                [context.Columns.FitDays(Mm(30), TypeScale.Body), .. Enumerable.Repeat(Track.Share(), items.Length)],
                 [new TableRow([Block.Cell("week of", TypeScale.Label), .. items.Select(i => Block.Cell(StoreText.Name(i, context.Flock), TypeScale.Label, TextAlign.Right))])],
                 [
                     .. weeks.Select(w => new TableRow(
                     [
-                        Block.Cell(DateText.Short(w), TypeScale.Body),
-                        .. items.Select(i => Block.Cell(i.Weeks.FirstOrDefault(x => x.WeekBeginning == w) is { } week ? context.Amounts.Weight(week.Amount) : "-", TypeScale.Body, TextAlign.Right)),
+                        Tight(DateText.Short(w), TextAlign.Left),
+                        .. items.Select(i => Tight(Week(context, i, w), TextAlign.Right)),
                     ],
                     About: RowKey.OfWeek(w))),
                 ])
             { Name = "week by week", RowHeaders = true });
     }
 
-    private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.WriteIn.TableRow, 2);
+    private static TableCell Tight(string words, TextAlign align) => new(Block.Text(words, TypeScale.Body, align, 1.1), Padding: Edges.Of(4, 1));
 
-    private static NeedSpace KitList(SheetContext context) => new(
-        Block.Column(
-            5,
-            Block.Heading("Lambing kit, in the shed before the first is due"),
-            Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 5, 32), Kit())),
-        Mm(90));
+    /// <summary>"70 kg, 41 bags left".</summary>
+    private static string Week(SheetContext context, StoreItem item, LocalDate week)
+    {
+        if (item.Weeks.FirstOrDefault(w => w.WeekBeginning == week) is not { } now)
+        {
+            return "\u2013";
+        }
+
+        var used = item.Weeks.Where(w => w.WeekBeginning < week).Sum(w => w.Amount);
+        var takes = context.Amounts.Weight(now.Amount);
+        return item is { Packs: { } packs, Pack: { } pack, PackKg: { } each } ? $"{takes}, {StoreText.Packs((int)Math.Floor(packs - (used / each)), pack)} left" : takes;
+    }
+
+    private static Element More(SheetContext context) => Block.Ruled("What else to get", TypeScale.Label, context.WriteIn.TableRow, 1);
+
+    private static Column KitList(SheetContext context) => Block.Column(
+        5,
+        Block.Heading("Lambing kit, in the shed before the first is due"),
+        Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 5, 30), Kit()));
 }

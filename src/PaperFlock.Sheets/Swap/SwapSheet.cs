@@ -2,14 +2,10 @@ using PaperFlock.Sheets.Register;
 
 namespace PaperFlock.Sheets.Swap;
 
-/// <summary>On top of an issue of changed leaves: what comes out of the pack, what goes in, and what each leaf said before.</summary>
+/// <summary>On top of an issue of changed leaves: what comes out of the pack, what goes in, and a sentence why.</summary>
 internal static class SwapSheet
 {
     public static readonly SheetDefinition Definition = new("changes", "CHG", SheetUse.Binder);
-
-    /// <summary>Changed rows named for a leaf; the bars on the leaf show the rest.</summary>
-    private const int MostChanges = 4;
-    private const int LongestChange = 100;
 
     public static Sheet Make(SheetContext context, IssueOutcome issue)
     {
@@ -18,19 +14,40 @@ internal static class SwapSheet
             [
                 new TableRow(
                 [
-                    Block.Cell("leaf", TypeScale.Label), Block.Cell("take out", TypeScale.Label, TextAlign.Centre), Block.Cell("put in", TypeScale.Label, TextAlign.Centre), Block.Cell("what it said before, and why it goes", TypeScale.Label),
+                    Block.Cell("leaf", TypeScale.Label), Block.Cell("take out", TypeScale.Label, TextAlign.Centre), Block.Cell("put in", TypeScale.Label, TextAlign.Centre), Block.Cell("why", TypeScale.Label),
                 ]),
             ],
             [
                 RegisterRow(context),
-                .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, WordsOf(issue, l))),
-                .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer part of the pack.")),
+                .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, LeafSentence.Of(l, context.Plan))),
+                .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer needed.")),
             ],
             LeastCarried: 2)
         { Name = "take out, put in", RowHeaders = true };
-        var body = new Column([table, Block.Notes(context.WriteIn.TableRow)], 12);
+        var struck = issue.Leaves.Where(l => !l.Struck.IsEmpty).ToArray();
+        var body = new Column([table, .. struck.Length == 0 ? Array.Empty<Element>() : [ByHand(context, struck)], Block.Notes(context.WriteIn.TableRow)], 12);
         return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
     }
+
+    private static NeedSpace ByHand(SheetContext context, LeafOutcome[] struck) => new(
+        Block.Column(
+            4,
+            Block.Heading("Stays in the pack: strike through by hand"),
+            new Table(
+                [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Share()],
+                [new TableRow([Block.Cell("leaf", TypeScale.Label), Block.Cell("done", TypeScale.Label, TextAlign.Centre), Block.Cell("strike through", TypeScale.Label)])],
+                [
+                    .. struck.Select(l => new TableRow(
+                        [
+                            Block.Cell(l.Leaf.Label, new TextStyle(Face.MonoBold, 11)),
+                            Block.Cell(Block.Tick(context.WriteIn.TableTick)),
+                            Block.Cell(new Text(Who.Quoted(string.Join(", ", l.Struck), context.Plan, TypeScale.BodyBold), Leading: 1.2)),
+                        ],
+                        context.WriteIn.TableTick + 4,
+                        Name: l.Leaf.Label)),
+                ])
+            { Name = "strike through", RowHeaders = true }),
+        Mm(30));
 
     private static string Lead(IssueOutcome issue)
     {
@@ -42,7 +59,7 @@ internal static class SwapSheet
             "Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.");
     }
 
-    private static TableRow RegisterRow(SheetContext context) => Row(context, RegisterSheet.Definition.Code, "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "All of it is new with every issue.");
+    private static TableRow RegisterRow(SheetContext context) => Row(context, RegisterSheet.Definition.Code, "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "New with every issue.");
 
     private static TableRow Row(SheetContext context, Leaf leaf, int? takeOut, int? putIn, string words) =>
         Row(context, leaf.Label, leaf.Title, Issue(takeOut), Issue(putIn), words);
@@ -63,27 +80,4 @@ internal static class SwapSheet
         : Block.Cell(Block.Column(2, Block.Text(issue, TypeScale.Body, TextAlign.Centre), Block.Tick(context.WriteIn.TableTick)));
 
     private static string? Issue(int? number) => number is { } n ? $"issue {n}" : null;
-
-    private static string WordsOf(IssueOutcome issue, LeafOutcome leaf)
-    {
-        if (leaf.Fate == LeafFate.Added)
-        {
-            return "New.";
-        }
-
-        var words = leaf.Changes.Select(c => Shortened(c.Words(issue.On)).TrimEnd('.')).ToArray();
-        var more = words.Length > MostChanges ? "; " + $"and {words.Length - MostChanges} more, by the bars" : "";
-        return $"{string.Join("; ", words.Take(MostChanges))}{more}.";
-    }
-
-    private static string Shortened(string words)
-    {
-        if (words.Length <= LongestChange)
-        {
-            return words;
-        }
-
-        var end = words.LastIndexOf(' ', LongestChange);
-        return words[..(end > 0 ? end : LongestChange)] + " \u2026";
-    }
 }

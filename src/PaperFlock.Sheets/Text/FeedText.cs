@@ -26,23 +26,20 @@ public static class FeedText
     };
 
     /// <summary>"North bay, twins"; where twins have more than one chart, "North bay, twins 3" by its number.</summary>
-    public static string Trough(Trough trough, FeedingPlan feeding)
-    {
-        var place = Place(trough.Place);
-        if (trough.LambsAtFoot is { } lambs)
-        {
-            return $"{place}, {AtFoot(lambs)}";
-        }
+    public static string Trough(Trough trough, FeedingPlan feeding) => $"{Place(trough.Place)}, {Class(trough, feeding)}";
 
-        if (trough.Kind is not { } kind)
-        {
-            return $"{place}, not in lamb";
-        }
+    /// <summary>Whose trough it is.</summary>
+    public static string Class(Trough trough, FeedingPlan feeding) => trough.LambsAtFoot is { } lambs ? AtFoot(lambs)
+        : trough.Kind is null ? "not in lamb"
+        : Class(feeding.Charts.First(c => c.Code == trough.Chart), feeding);
 
-        var alike = feeding.Charts.Count(c => c.Kind == kind) == 1;
-        var number = alike ? "" : " " + feeding.Charts.First(c => c.Code == trough.Chart).Number.ToString(CultureInfo.InvariantCulture);
-        return $"{place}, {Lower(Kind(kind))}{number}";
-    }
+    /// <summary>"twins"; where twins have more than one chart, "twins 3" by its number.</summary>
+    public static string Class(FeedChart chart, FeedingPlan feeding) => feeding.Charts.Count(c => c.Kind == chart.Kind) == 1
+        ? Lower(Kind(chart.Kind))
+        : $"{Lower(Kind(chart.Kind))} {chart.Number.ToString(CultureInfo.InvariantCulture)}";
+
+    /// <summary>"once", "twice", "3 times".</summary>
+    public static string Times(int feeds) => feeds switch { 1 => "once", 2 => "twice", _ => $"{feeds.ToString(CultureInfo.InvariantCulture)} times" };
 
     /// <summary>As the rounds are called.</summary>
     public static string Time(FeedTime time) => time switch

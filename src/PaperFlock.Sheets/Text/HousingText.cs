@@ -31,26 +31,33 @@ public static class HousingText
         return Fit(housed, housing.WithoutRoom) + string.Concat(sentences.Select(s => " " + s));
     }
 
+    /// <summary>Whether there is room once there are lambs, and by when the first must be out if there is not.</summary>
+    /// <param name="turnout">Days after lambing, as the flock file has it.</param>
+    public static string WithLambs(RoomWithLambs? room, int turnout) => room switch
+    {
+        null => "",
+        { FullOn: null } => "There is room with lambs too.",
+        { FullOn: { } full, DaysThatFit: null } => $"With lambs the shed holds {room.Holds}: from {DateText.Short(full)} each must go out as she lambs.",
+        { FullOn: { } full, DaysThatFit: { } days } => $"With lambs the shed holds {room.Holds}: some must be out by {DateText.Short(full)}. "
+            + $"Turn out {English.CountLoose(Math.Min(days, turnout), "day", "days")} after lambing{(days < turnout ? $", not {turnout}" : "")}: then all have room.",
+    };
+
+    /// <summary>Where ewes of one pen cannot eat together.</summary>
+    /// <param name="heads">At each of its troughs; two or more.</param>
+    public static string Hurdles(PenPlan pen, IReadOnlyList<int> heads) =>
+        $"Hurdle in {pen.Pen.Name}: {English.List([.. heads.Select(h => h.ToString(CultureInfo.InvariantCulture))])} eat apart"
+        + (pen.HoldsHurdles(heads.Count - 1) ? "." : ", and the trough is then too short.");
+
+    /// <summary>"4.8 m by 3.6 m, trough 7.6 m".</summary>
+    internal static string Measures(Pen pen, Theme.Amounts amounts) =>
+        $"{amounts.Metres(pen.Length.Metres)} by {amounts.Metres(pen.Width.Metres)}" + (pen.Trough is { } trough ? $", trough {amounts.Metres(trough.Metres)}" : "");
+
+    /// <summary>How the plan of the shed is to be read.</summary>
+    internal static string Drawn(ImmutableArray<Pen> pens) =>
+        $"Drawn to one scale{(pens.All(p => p.At is null) ? ", side by side and not as they lie" : "")}; black bar: a trough, wherever it stands. ";
+
     private static IEnumerable<string> Pens(HousingPlan housing)
     {
-        foreach (var kind in housing.Kinds)
-        {
-            var where = housing.Pens.Where(p => IsIn(kind, p)).Select(p => p.Pen.Name).ToList();
-            if (where.Count > 1)
-            {
-                yield return $"{FeedText.Kind(kind.Kind)}: split between {English.List(where)}.";
-            }
-        }
-
-        foreach (var pen in housing.Pens)
-        {
-            var kinds = housing.Kinds.Where(k => IsIn(k, pen)).Select(k => FeedText.Kind(k.Kind)).ToList();
-            if (kinds.Count > 1)
-            {
-                yield return $"Sharing {pen.Pen.Name}: {string.Join("; ", kinds)}. Part it with hurdles, or they cannot be fed apart.";
-            }
-        }
-
         foreach (var pen in housing.Pens.Where(p => p.Ewes.Length >= LargeGroup))
         {
             yield return $"{pen.Pen.Name} holds {pen.Ewes.Length} ewes: groups of under {LargeGroup} are advised where possible (DEFRA PB5162).";
@@ -61,7 +68,7 @@ public static class HousingText
     {
         if (without.IsEmpty)
         {
-            return housed == 0 ? "No ewe is in lamb: nobody is housed." : English.Plural(housed, $"The {housed} ewe fits.", $"All {housed} ewes fit.");
+            return housed == 0 ? "No ewe is in lamb: nobody is housed." : housed switch { 1 => "She fits.", 2 => "Both ewes fit.", _ => $"All {housed} ewes fit." };
         }
 
         List<Phrase> named = [.. without.Take(MostNamed).Select(e => (Phrase)e)];
@@ -72,6 +79,4 @@ public static class HousingText
 
         return $"The shed is too small: {English.Plural(without.Length, $"{without.Length} ewe has", $"{without.Length} ewes have")} no room (" + Phrase.List(named) + ").";
     }
-
-    private static bool IsIn(HousedKind kind, PenPlan pen) => kind.Ewes.Any(e => pen.Ewes.Any(p => p.Tag == e.Tag));
 }

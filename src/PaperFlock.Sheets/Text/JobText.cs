@@ -6,44 +6,65 @@ public static class JobText
     /// <summary>More than this many jobs sharing a gathering are counted, not named.</summary>
     private const int MostNamed = 3;
 
-    /// <summary>Short words for the planner, such as "Raddle to orange".</summary>
-    public static string Title(Job job, Flock flock)
+    /// <summary>Ewes that were named just before.</summary>
+    internal const string Them = "them";
+
+    private const string All = "the ewes";
+
+    /// <summary>What to do, the verb first, such as "Bring in Bramley's ewes".</summary>
+    public static string Title(Job job, Flock flock) => Title(job, flock, Ewes([job], flock));
+
+    /// <param name="ewes">Whom it is done to, as <see cref="Ewes"/> has it; "them" where the words before have named them.</param>
+    internal static string Title(Job job, Flock flock, string ewes) => job.Kind switch
     {
-        // The tup's name tells the jobs of several groups apart.
-        var tup = flock.Groups.Length > 1 ? job.Group?.Tup : null;
-        return job.Kind switch
+        JobKind.AbortionVaccine => "Ask the vet about abortion vaccines",
+        JobKind.BoughtTup => "Keep a bought tup apart, as vet advised",
+        JobKind.FlukeAndWorms => "Ask the vet about fluke and worms",
+        JobKind.LookOver => $"Feel the backs of {ewes}: hold score 2.5 to 3",
+        JobKind.RingAndTag => "Ring and tag lambs by the day local rules set",
+        JobKind.Turnout => $"Turn out the first of {ewes} with lambs",
+        JobKind.TeethToesTeats => $"Check teeth, toes, teats and condition of {ewes}",
+        JobKind.TupCheck => $"Check {Tup(job, flock)}",
+        JobKind.Shear => $"Shear {ewes}",
+        JobKind.TupIn => Mating(job, flock, ewes),
+        JobKind.RaddleChange when job.Group!.Raddle.Length == 1 => $"Put fresh {job.Rule.Colour} raddle on {Tup(job, flock)}",
+        JobKind.RaddleChange => $"Change the raddle on {Tup(job, flock)} to {job.Rule.Colour}",
+        JobKind.TupOut => $"Take out {Tup(job, flock)}",
+        JobKind.Scan => $"Scan {ewes}",
+        JobKind.Sort => $"Sort {ewes} by lambs carried",
+        JobKind.FeedFrom => $"Start feeding: {ewes}",
+        JobKind.BucketsOut => $"Put buckets out for {ewes}",
+        JobKind.Booster when job.Batch is { } due => $"Give {(ewes == Them ? "those" : ewes)} due {DateText.Span(due).Replace('\u00a0', ' ')} their booster, as vet advised",
+        JobKind.Booster => $"Give {ewes} their booster, as vet advised",
+        JobKind.TwoFeeds => $"Feed twice a day: {ewes}",
+        JobKind.HeavyRounds => $"Go round {Times(flock.Practice.ChecksPerDay.Heavy)} a day",
+        JobKind.ShedReady => flock.Housing.Lambing == LambingPlace.Indoors ? "Get the shed and lambing kit ready" : "Get the lambing field and kit ready",
+        JobKind.House => $"Bring in {ewes}",
+        JobKind.Dag => $"Dag {ewes}",
+        JobKind.FirstDue => $"Expect {Lambs("first", ewes)}",
+        JobKind.LastDue => $"Expect {Lambs("last", ewes)}",
+        JobKind.Own => job.Group is null || ewes is All or Them ? job.Rule.Own!.Title : $"{job.Rule.Own!.Title}: {ewes}",
+        _ => throw new ArgumentOutOfRangeException(nameof(job)),
+    };
+
+    /// <summary>"Bramley's ewes", by their tup, or by the group where he has another too; "the ewes" for all of them. Where they are fed by a chart, its code.</summary>
+    /// <param name="jobs">The same job of some groups, or by some charts.</param>
+    internal static string Ewes(IReadOnlyCollection<Job> jobs, Flock flock)
+    {
+        if (jobs.Any(j => j.Rule.Chart is not null))
         {
-            JobKind.TeethToesTeats => "Teeth, toes, teats and condition",
-            JobKind.TupCheck => tup is null ? "Check the tup" : $"Check tup {tup}",
-            JobKind.Shear => "Shear",
-            JobKind.TupIn => Mating(job.Group!, tup),
-            JobKind.RaddleChange => job.Group!.Raddle.Length == 1 ? $"Fresh {job.Rule.Colour} raddle" : $"Raddle to {job.Rule.Colour}",
-            JobKind.TupOut => tup is null ? "Tup out" : $"Tup {tup} out",
-            JobKind.Scan => "Scan",
-            JobKind.Sort => "Sort by lambs carried",
-            JobKind.FeedFrom => $"Start feeding by {job.Rule.Chart}",
-            JobKind.BucketsOut => "Buckets out",
-            JobKind.Booster => "Booster, as vet advised",
-            JobKind.TwoFeeds => $"Two feeds a day by {job.Rule.Chart}",
-            JobKind.HeavyRounds => $"{English.CountLoose(flock.Practice.ChecksPerDay.Heavy, "round", "rounds")} a day",
-            JobKind.ShedReady => flock.Housing.Lambing == LambingPlace.Indoors ? "Shed and lambing kit ready" : "Lambing field and kit ready",
-            JobKind.House => "House",
-            JobKind.Dag => job.Rule.Reason switch
-            {
-                JobReason.CleanWhenHoused => "Dag before housing",
-                JobReason.CleanTeat => "Dag before lambing",
-                _ => "Dag",
-            },
-            JobKind.FirstDue => "First lambs due",
-            JobKind.LastDue => "Last lambs due",
-            JobKind.Own => job.Rule.Own!.Title,
-            _ => throw new ArgumentOutOfRangeException(nameof(job)),
-        };
+            return English.List([.. jobs.Select(j => j.Rule.Chart!)]);
+        }
+
+        var groups = jobs.Select(j => j.Group).OfType<TuppingGroup>().Distinct().ToArray();
+        return groups.Length == 0 || groups.Length == flock.Groups.Length
+            ? All
+            : $"{English.List([.. groups.Select(g => g.Tup is { } tup && flock.Groups.Count(other => other.Tup == tup) == 1 ? $"{tup}\u2019s" : $"the {g.Name}")])} ewes";
     }
 
-    /// <summary>With its group where groups have names: "Scan (Orchard)".</summary>
-    public static string Named(Job job, Flock flock) =>
-        job.Group is { Name.Length: > 0 } group ? $"{Title(job, flock)} ({group.Name})" : Title(job, flock);
+    private static string Times(int number) => number switch { 1 => "once", 2 => "twice", _ => $"{number} times" };
+
+    private static string Lambs(string which, string ewes) => ewes.EndsWith(" ewes", StringComparison.Ordinal) ? $"{ewes[..^5]} {which} lambs" : $"the {which} lambs";
 
     /// <summary>Why it is on that day, in a sentence a stranger understands.</summary>
     public static string Why(Job job, SeasonPlan plan)
@@ -81,7 +102,7 @@ public static class JobText
 
     /// <summary>The other jobs for which ewes are gathered with it, the trade's before the keeper's; empty when there are none.</summary>
     public static IReadOnlyList<string> OthersGathered(Job job, SeasonPlan plan) =>
-        [.. plan.GatheringOf(job)?.Jobs.Where(j => !ReferenceEquals(j, job)).OrderBy(j => j.Kind == JobKind.Own).Select(j => Named(j, plan.Flock)) ?? []];
+        [.. plan.GatheringOf(job)?.Jobs.Where(j => !ReferenceEquals(j, job)).OrderBy(j => j.Kind == JobKind.Own).Select(j => Title(j, plan.Flock)) ?? []];
 
     /// <summary>What is wrong, in a sentence; null where it has a day.</summary>
     public static string? Trouble(Job job)
@@ -102,6 +123,8 @@ public static class JobText
     /// <summary>The day its window is counted from, such as "the day the tup goes in" or "housing"; null for a job that the flock file puts on a day.</summary>
     public static string? CountedFrom(Job job) => job.Rule.Anchor switch
     {
+        null when job.Kind == JobKind.Booster => "the day the first of them is likely to lamb",
+        null when job.Rule.Reason == JobReason.AutumnFluke => "the middle month of autumn",
         null => job.Rule.Chart is null ? null : "the day their weeks are counted back from",
         JobAnchor.TupIn or JobAnchor.TupOut when job.Group!.IsOneDay => "the day of mating",
         JobAnchor.Scan => "scanning",
@@ -140,15 +163,21 @@ public static class JobText
         };
     }
 
-    private static string Mating(TuppingGroup group, string? tup) => (group.Mating, group.Raddle) switch
+    private static string Mating(Job job, Flock flock, string ewes) => job.Group! switch
     {
-        (Flocks.Mating.Artificial, _) => "Artificial insemination",
-        (Flocks.Mating.Hand, _) => "Hand mating",
-        (_, [var colour, ..]) => $"{TupIn(tup)}, raddle {colour}",
-        _ => TupIn(tup),
+        { Mating: Flocks.Mating.Artificial } => $"Inseminate {ewes}",
+        { Mating: Flocks.Mating.Hand } => $"Take {ewes} to the tup",
+        { Raddle: [var colour, ..] } => $"Put in {Tup(job, flock)}, raddle {colour}",
+        _ => $"Put in {Tup(job, flock)}",
     };
 
-    private static string TupIn(string? tup) => tup is null ? "Tup in" : $"Tup {tup} in";
+    /// <summary>By name where there are several groups, with the group where he has none of his own.</summary>
+    private static string Tup(Job job, Flock flock) => (flock.Groups.Length, job.Group) switch
+    {
+        (1, _) or (_, null) => "the tup",
+        (_, { Tup: { } tup }) when flock.Groups.Count(g => g.Tup == tup) == 1 => tup,
+        (_, var group) => $"the {group.Name} tup",
+    };
 
     private static string Reason(Job job, Practice practice)
     {
@@ -159,6 +188,13 @@ public static class JobText
         {
             JobReason.FlockFileGivesTheDay => "the keeper\u2019s date",
             JobReason.FlockFileGivesTheWindow => Asked(job.Rule.Own!.Window!),
+            JobReason.ImmuneBeforeTupping => $"{span} before the tup goes in: they must be given at least four weeks before",
+            JobReason.StrangerMayCarryDisease => $"{span} before the tup goes in: a stranger may bring disease",
+            JobReason.AutumnFluke => "fluke is picked up in autumn, and what a field needs differs",
+            JobReason.CleanOfWormsWhenHoused => $"{before}, before they come in; handle her standing",
+            JobReason.ConditionBeforeLambing => $"{before}: too thin or too fat is put right slowly, and a fat ewe is never cut late{(best > -42 ? "; handle her standing" : "")}",
+            JobReason.LocalRulesSetTheDay => "lambs must have sucked and know their mother first; local rules set the days",
+            JobReason.LambsFitForGrass => $"{span} after the first is due, when her lambs are strong and it is dry",
             JobReason.TimeToReplaceTheTup => $"{span} before the tup goes in, so that there is time to replace one that fails",
             JobReason.TimeToMendFeetAndCondition => $"{span} before the tup goes in, so that there is time to mend feet and condition",
             JobReason.ShornBeforeTupping => $"{span} before the tup goes in",

@@ -3,6 +3,8 @@ namespace PaperFlock.Sheets;
 /// <summary>What the lambing curve says, for someone who does not read curves.</summary>
 public static class LambingText
 {
+    private const int MostNamed = 3;
+
     public static string Of(LambingCurve curve, Flocks.Housing housing)
     {
         if (curve.Days.IsEmpty)
@@ -10,32 +12,42 @@ public static class LambingText
             return "No ewe is in lamb.";
         }
 
-        var busiest = curve.Days.OrderByDescending(d => d.ExpectedEwes).ThenBy(d => d.Date).First();
+        var busiest = curve.BusiestNights.Select(n => curve.On(n)!).ToArray();
         var toLamb = English.CountLoose(curve.Ewes, "ewe", "ewes");
-        var high = English.CountLoose(busiest.P90, "ewe", "ewes");
-        var words = $"{toLamb} to lamb; the busiest day looks like {DateText.Loose(busiest.Date)}, with {high} or fewer nine times in ten.";
-        return housing.Lambing == LambingPlace.Outdoors ? words : $"{words} {Pens(housing.LambingPens, curve.Days)}";
+        var nights = busiest.Length == 1 ? "night looks" : "nights look";
+        var high = English.CountLoose(busiest.Max(d => d.P90), "ewe", "ewes");
+        var words = $"{toLamb} to lamb; the busiest {nights} like {Spans(curve.BusiestNights)}, with {high} or fewer nine times in ten.";
+        return housing.Lambing == LambingPlace.Outdoors ? words : $"{words} {Pens(housing.LambingPens, curve)}";
     }
 
-    private static string Pens(int? pens, ImmutableArray<LambingDay> days)
+    /// <summary>Nights that follow on are one span; past a few spans the rest are not named.</summary>
+    private static string Spans(ImmutableArray<LocalDate> nights)
     {
-        var wanted = days.Max(d => d.PensNeededP90);
+        var spans = nights
+            .Select((night, i) => (Night: night, Run: night.PlusDays(-i)))
+            .GroupBy(n => n.Run, n => n.Night)
+            .Select(run => DateText.Span(new DateInterval(run.First(), run.Last())).Replace('\u00a0', ' '))
+            .ToArray();
+        return English.List(spans.Length > MostNamed ? [.. spans.Take(MostNamed), "other nights"] : spans);
+    }
+
+    private static string Pens(int? pens, LambingCurve curve)
+    {
+        var wanted = curve.PensForTheSeason;
         if (pens is not { } there)
         {
-            return $"{English.CountLoose(wanted, "lambing pen", "lambing pens")} would be enough on any one night nine times in ten.";
+            return $"{English.CountLoose(wanted, "lambing pen", "lambing pens")} would be enough all season, nine times in ten.";
         }
 
-        var worst = days.OrderByDescending(d => d.ChanceOverPens).ThenBy(d => d.Date).First();
-        var night = DateText.Loose(worst.Date);
         var named = English.CountLoose(there, "lambing pen", "lambing pens");
-        var oneIn = worst.ChanceOverPens is > 0 and { } chance ? Math.Round(1 / chance) : 0;
-        return worst.ChanceOverPens switch
+        var more = wanted > there ? $"; {wanted} would be enough nine times in ten" : "";
+        return curve.ChanceTooFewPensOnSomeNight switch
         {
-            < 0.005 => $"{named} should be enough on every night, taken one by one.",
-            > 0.9 => $"{named} would hardly ever be enough on the worst night, {night}; {wanted} would be, nine times in ten.",
-            > 0.5 => $"{named} would more often than not be too few on the worst night, {night}; {wanted} would be enough nine times in ten.",
-            _ when wanted > there => $"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}; {wanted} would be, nine times in ten.",
-            _ => $"{named} would not be enough on the worst night, {night}, 1 time in {oneIn:0}.",
+            < 0.005 => $"{named} should be enough on every night.",
+            > 0.9 => $"{named} would hardly ever be enough all season{more}.",
+            > 0.5 => $"{named} would more often than not be too few on some night{more}.",
+            { } chance => $"{named} would be too few on some night 1 season in {Math.Round(1 / chance):0}{more}.",
+            null => "",
         };
     }
 }

@@ -15,6 +15,7 @@ public static class RoundText
             PartOfDay.Dusk => "dusk",
             PartOfDay.Evening => "evening",
             PartOfDay.Late => "late",
+            PartOfDay.Night => "night",
             _ => throw new ArgumentOutOfRangeException(nameof(round)),
         };
         return round.Number == 1 ? part : $"{part} {round.Number}";
@@ -24,6 +25,7 @@ public static class RoundText
     {
         RoundReason.NoneInLamb => "no ewe is in lamb",
         RoundReason.OutsideHeavyWeeks => "outside the heavy weeks",
+        RoundReason.Lambing => "ewes may lamb: from the first day of the earliest span to the last day of the latest, by night too",
         _ => $"the heavy weeks, from {English.CountLoose(practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, "week", "weeks")} before the first is due until the last has most likely lambed",
     };
 }

@@ -1,8 +1,27 @@
 namespace PaperFlock.Sheets.Theme;
 
 /// <summary>Quantities as they are printed: a figure, a no-break space, a unit; a leading zero, no trailing ones past the precision kept.</summary>
-public sealed class Amounts(UnitSystem units)
+/// <param name="halfScoop">Kilograms; given where there are no scales, and what goes into a trough is told in scoops.</param>
+public sealed class Amounts(UnitSystem units, decimal? halfScoop = null)
 {
+    /// <summary>What so many heads get together at one feed, without its unit: the figure of feed charts, handover and cards.</summary>
+    public string ForHeads(FeedRow row, int heads) => AtFeed(row.KgPerFeedByHeads[heads - 1]);
+
+    /// <summary>The same of an amount that is rounded already. Less than half a scoop is weighed, and has its unit.</summary>
+    public string AtFeed(decimal kilograms) => halfScoop is not { } half ? PlainFigure(kilograms)
+        : kilograms % half != 0 ? Plain(kilograms)
+        : ((int)(kilograms / half)) switch
+        {
+            1 => "½",
+            var halves => (halves / 2).ToString(CultureInfo.InvariantCulture) + (halves % 2 == 0 ? "" : "½"),
+        };
+
+    /// <summary>What <see cref="AtFeed"/> counts: "kilograms", "pounds" or "scoops".</summary>
+    public string AtFeedUnit => halfScoop is null ? IsImperialFirst ? "pounds" : "kilograms" : "scoops";
+
+    /// <summary>The same in a box to write in: "kg", "lb" or "scoops".</summary>
+    public string AtFeedMark => halfScoop is null ? FeedUnit : "scoops";
+
     /// <summary>A weight of feed with its unit, and no trailing zero: "3 kg", "0.65 kg", "1.4 lb". Where both are wanted, both.</summary>
     public string Plain(decimal kilograms) => units switch
     {
@@ -18,9 +37,6 @@ public sealed class Amounts(UnitSystem units)
 
     /// <summary>"kg", or "lb" where only pounds are wanted.</summary>
     public string FeedUnit => IsImperialFirst ? "lb" : "kg";
-
-    /// <summary>"kilograms" or "pounds", likewise.</summary>
-    public string FeedUnitInFull => IsImperialFirst ? "pounds" : "kilograms";
 
     /// <summary>A ewe's weight to the whole kilogram or pound.</summary>
     public string Weight(decimal kilograms) => Say(kilograms, "#,0", "#,0");

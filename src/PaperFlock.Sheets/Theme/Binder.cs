@@ -28,7 +28,7 @@ internal static class Binder
         for (var i = 0; i < pages.Length; i++)
         {
             var label = pages.Length == 1 ? code : $"{code} {pages[i].Number.Number}";
-            var marked = isMarked ? pages[i] : context.Mark.Issues.Marked(pages[i], code, context.Measurer);
+            var marked = isMarked ? pages[i] : context.Mark.Issues.Marked(pages[i], code, context.Measurer, context.Print.Duplex == Duplex.ShortEdge);
             var page = i == 0 ? Anchored(marked, code) : marked;
             sides.Add(new SheetSide(Turn(context, page), label, []));
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;

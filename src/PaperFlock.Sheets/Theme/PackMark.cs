@@ -34,12 +34,6 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate Issued
 
     public string Validity(string code, PageNumber page) => Joined(Validity(Issues.Replaces(code, page), DateText.Long(NotAfter)));
 
-    /// <summary>For a narrow strip: the day of issue beside it says which year it is.</summary>
-    public string ShortValidity(string code, PageNumber page) => Joined(ShortValidityParts(code, page));
-
-    /// <summary>The same part by part.</summary>
-    public ImmutableArray<string> ShortValidityParts(string code, PageNumber page) => Validity(Issues.Replaces(code, page), DateText.Short(NotAfter));
-
     /// <summary>The foot of a card.</summary>
     /// <param name="face">Front or back, in words.</param>
     public string CardLine(string leaf, string face)

@@ -23,10 +23,13 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
 
     public ColumnWidths Columns { get; } = new(measurer);
 
-    public Amounts Amounts { get; } = new(plan.Flock.Print.Units);
+    public Amounts Amounts { get; } = new(plan.Flock.Print.Units, plan.Flock.Feeds is { Scales: false, Concentrate.Scoop: { } scoop } ? scoop.Kilograms / 2 : null);
 
     /// <summary>The only days the pack is for, both ends included; null for the whole season.</summary>
     public DateInterval? OnlyDays { get; } = request?.Days;
+
+    /// <summary>Somebody asks for that kind of sheet by its name, whatever the day.</summary>
+    public bool IsNamed(SheetDefinition sheet) => request?.Kinds.Contains(sheet.Kind) == true;
 
     /// <summary>What is printed in different ways goes into different files.</summary>
     public bool IsSplit { get; } = request?.Split == true;

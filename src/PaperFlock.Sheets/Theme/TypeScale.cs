@@ -27,9 +27,6 @@ internal static class TypeScale
     /// <summary>16 minutes of arc at a metre: nothing that is acted on across the room is set smaller.</summary>
     public const double LeastCapAtOneMetre = 4.7;
 
-    /// <summary>Tiles give a planner less height than its paper: 14 minutes at a metre is still twice what most eyes need.</summary>
-    public const double LeastCapOnTiles = 4;
-
     /// <summary>Rows of a table that stand together on its last page: one alone is overlooked.</summary>
     public const int LeastRows = 4;
 

@@ -1,3 +1,5 @@
+using PaperFlock.Sheets.Jobs;
+
 namespace PaperFlock.Sheets.TupAndRaddle;
 
 /// <summary>Which colour from which day, and a grid to write the day each ewe was marked.</summary>
@@ -13,14 +15,14 @@ internal static class TupAndRaddleSheet
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var groups = PencilLists.TupAndRaddle(context.Plan);
-        if (groups.Length == 0)
+        if (groups.Length == 0 || JobDays.Last(context, Definition, JobKind.TupIn, JobKind.TupOut) is not { } last)
         {
             return [];
         }
 
-        const string lead = "Look at every rump every day. Write the day beside her in the column of the colour the tup wears.";
+        const string lead = "Check every ewe\u2019s back end every day. Write the day beside her, in the column of the raddle he is wearing.";
         var body = new Column([.. groups.Select(g => Group(context, g.Group, g.Ewes)), Block.Notes(context.WriteIn.BarnRow)], 14);
-        return [Binder.Upright(context, Definition, "Tup and raddle", lead, body)];
+        return [Binder.Upright(context, Definition, "Tup and raddle", lead, body) with { Last = last }];
     }
 
     private static NeedSpace Group(SheetContext context, GroupPlan plan, ImmutableArray<EwePlan> ewes)

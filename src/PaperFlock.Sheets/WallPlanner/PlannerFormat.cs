@@ -1,47 +1,48 @@
 namespace PaperFlock.Sheets.WallPlanner;
 
-/// <summary>Sizes of one planner: what fits the wall it hangs on.</summary>
-/// <param name="Live">Width and height in points of all that is drawn.</param>
-/// <param name="Capital">Millimetres of capital height of jobs and busy weeks.</param>
-internal sealed record PlannerFormat(Size Live, double Capital)
+/// <summary>Sizes of a planner: those of a sheet of A4 on its side, read from 1.5 m, and as much larger as its paper is.</summary>
+internal sealed class PlannerFormat(Size portrait)
 {
-    public TextStyle Job => TypeScale.Cap(Face.Text, Capital);
+    /// <summary>A leaf holds no more weeks than this, however quiet they are.</summary>
+    public const int MostWeeks = 8;
 
-    public TextStyle JobBold => TypeScale.Cap(Face.TextBold, Capital);
+    private readonly double _scale = Math.Max(1, Math.Min(portrait.Width / Papers.A4.Width, portrait.Height / Papers.A4.Height));
 
-    public TextStyle BusyWeek => TypeScale.Cap(Face.TextBold, Capital);
+    public Size Paper { get; } = Papers.Landscape(portrait);
+
+    public static Edges Margins { get; } = new(Mm(8), Mm(8), Mm(8), PageSetup.UnprintableFoot);
+
+    public double Width => Paper.Width - Margins.Horizontal;
+
+    public TextStyle Title => TypeScale.Cap(Face.TextBold, 6.2 * _scale);
+
+    public TextStyle Code => TypeScale.Cap(Face.MonoBold, 3.4 * _scale);
+
+    /// <summary>The first day of a week, and the rounds: found from across the room.</summary>
+    public TextStyle Large => TypeScale.Cap(Face.Text, 7 * _scale);
+
+    /// <summary>What is to be done; smaller only where a single week says more than a leaf holds.</summary>
+    public ImmutableArray<TextStyle> Job => [TypeScale.Cap(Face.Text, 5 * _scale), TypeScale.Cap(Face.Text, TypeScale.CapAtHalfMetre)];
 
     /// <summary>What is read leaning in.</summary>
-    public TextStyle Near => TypeScale.Cap(Face.Text, NearCapital);
+    public TextStyle Near => TypeScale.Cap(Face.Text, 3.3 * _scale);
 
-    public TextStyle NearBold => TypeScale.Cap(Face.TextBold, NearCapital);
+    public TextStyle Label => TypeScale.Body with { Size = 12 * _scale };
 
-    public TextStyle Figures => TypeScale.Cap(Face.Text, NearCapital);
+    /// <summary>The least a week takes, in points: room to strike its days off.</summary>
+    public double LeastRow => Mm(19) * _scale;
 
-    private double NearCapital => Math.Min(TypeScale.CapAtHalfMetre, Capital);
+    /// <summary>Rows are not stretched beyond it.</summary>
+    public double TallestRow => Mm(55) * _scale;
 
-    public static readonly Edges CellPadding = Edges.Of(4, 2);
+    public double Hatch => 6 * _scale;
 
-    /// <summary>Points kept free at the right of the rations on a planner that is cut across: figures beside the cut would lie under its mark.</summary>
-    public double ForCutMark { get; init; }
-
-    /// <summary>Jobs get what the figures leave.</summary>
-    /// <param name="seam">Where a column boundary must lie so that no word crosses the cut, in points from the left; null when the planner is not cut upright.</param>
-    public ImmutableArray<Track> Columns(SheetContext context, int litters, double? seam)
-    {
-        var measurer = context.Measurer;
-        var weekday = Enumerable.Range(4, 7).Max(d => measurer.WidthOf(DateText.Weekday(new LocalDate(2027, 1, d).DayOfWeek), NearBold with { Size = PlannerPoster.LeastWeekday }));
-        var month = Enumerable.Range(1, 12).Max(m => measurer.WidthOf(DateText.DayMonth(new LocalDate(2026, m, 28)), BusyWeek));
-        var week = Math.Max(measurer.WidthOf(DateText.DayMonth(new LocalDate(2026, 11, 30)), BusyWeek) + 14, month + 10);
-        var day = seam is { } s ? (s - week) / 7 : Math.Max(Math.Max(Mm(8), Math.Min(Mm(10), Live.Width * 0.036)), weekday + 3);
-        var feed = litters == 0 ? Mm(4) : litters * (measurer.WidthOf("0.00", Figures) + 7) + 4 + ForCutMark;
-        return
-        [
-            Track.Fixed(week),
-            .. Enumerable.Repeat(Track.Fixed(day), 7),
-            Track.Share(),
-            Track.Fixed(measurer.WidthOf("rounds", Near with { Size = Math.Min(Near.Size, 12) }) + 8),
-            Track.Fixed(feed),
-        ];
-    }
+    /// <summary>Week, seven days, what to do, rounds.</summary>
+    public ImmutableArray<Track> Columns(ITextMeasurer measurer) =>
+    [
+        Track.Fixed(Enumerable.Range(1, 12).Max(m => measurer.WidthOf(DateText.DayMonth(new LocalDate(2026, m, 28)), Large)) + 12),
+        .. Enumerable.Repeat(Track.Fixed(Mm(9.2) * _scale), 7),
+        Track.Share(),
+        Track.Fixed(measurer.WidthOf("rounds", Label) + 8),
+    ];
 }

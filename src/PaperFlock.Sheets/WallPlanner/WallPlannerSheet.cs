@@ -1,53 +1,48 @@
 namespace PaperFlock.Sheets.WallPlanner;
 
-/// <summary>The season at a glance, pinned up: on one sheet, or as tiles where the planner is larger than the printer's paper.</summary>
+/// <summary>What is to be done, week by week, pinned up: a leaf for four busy weeks or eight quiet ones, each below the one before.</summary>
 internal static class WallPlannerSheet
 {
     public static readonly SheetDefinition Definition = new("planner", "WALL", SheetUse.Pinned)
     {
         Lives = "wall",
-        Purpose = "the season: what is done on which day, rounds a day, feed, when lambs are due",
+        Purpose = "what is to be done this week, on which day; who is due",
+        Together = "Wall planner",
         IsFrontsOnly = true,
-        IsOneLeaf = true,
-        Make = Make,
+        IsStruckByHand = true,
+        Make = context => Make(context, context.Page.Paper),
     };
 
-    private static ImmutableArray<Sheet> Make(SheetContext context)
+    private const double Gap = 4;
+
+    /// <summary>The same leaves on larger paper, as one sheet; null where the planner is no larger than the pack.</summary>
+    public static Sheet? Large(SheetContext context)
     {
-        var scheme = PlannerTiles.SchemeOf(context);
-        return scheme is null
-            ? [OnePiece(context, context.Page.Paper)]
-            : [PlannerTiles.Make(context, scheme)];
+        if (context.Print.Planner is PlannerPaper.A4 or PlannerPaper.Letter)
+        {
+            return null;
+        }
+
+        var leaves = Make(context, Papers.Of(context.Print.Planner));
+        return leaves.IsEmpty ? null : leaves[0] with { Code = Definition.Code, Title = "Wall planner", Sides = [.. leaves.SelectMany(l => l.Sides).Where(s => !s.IsBlank)] };
     }
 
-    /// <summary>The planner in one piece on its own paper; null where <see cref="Make"/> gives that already.</summary>
-    public static Sheet? Whole(SheetContext context) =>
-        TileScheme.For(context.Print.Paper, context.Print.Planner) is null
-            ? null
-            : OnePiece(context, Papers.Of(context.Print.Planner));
-
-    private static Sheet OnePiece(SheetContext context, Size paper)
+    /// <summary>Which weeks share a leaf is settled on the pack's own paper: the larger ones are the same leaves.</summary>
+    private static ImmutableArray<Sheet> Make(SheetContext context, Size paper)
     {
-        var edges = new Edges(Mm(8), Mm(8), Mm(8), PageSetup.UnprintableFoot);
-        var foot = Foot(context, paper.Width - edges.Horizontal);
-        var footHeight = Heights.Of(foot, paper.Width - edges.Horizontal, context);
-        var live = new Size(paper.Width - edges.Horizontal, paper.Height - edges.Vertical - footHeight - FootGap);
-        var large = Math.Max(paper.Width, paper.Height) > 1000;
-        var poster = large
-            ? PlannerPoster.Of(context, live, TypeScale.CapAtOneMetre, TypeScale.LeastCapAtOneMetre)
-            : PlannerPoster.Of(context, live, TypeScale.LeastCapAtOneMetre, TypeScale.CapAtHalfMetre);
-        var design = new PageDesign(paper, edges, edges, null, null, foot, FootGap);
-        return Binder.Bind(context, Definition, Definition.Code, Title, poster, design);
+        var format = new PlannerFormat(paper);
+        var leaf = new PlannerLeaf(context, format);
+        var leaves = new PlannerLeaf(context, new PlannerFormat(context.Page.Paper)).Split(PlannerWeek.Of(context.Plan)).ToArray();
+        return [.. leaves.Where(weeks => weeks[^1].Last >= context.Plan.AsOf).Select(weeks => Leaf(context, format, leaf, weeks, isLast: weeks == leaves[^1]))];
     }
 
-    public const string Title = "Wall planner";
-    private const double FootGap = 4;
-    private const double FootSpacing = 12;
-
-    private static Row Foot(SheetContext context, double width) => new(
-        [
-            new RowCell(Track.Share(), PageDesigns.ControlLine(context, Definition.Code, width - CheckBar.Width - FootSpacing), VerticalAlign.Bottom),
-            new RowCell(Track.Fixed(CheckBar.Width), CheckBar.Element(), VerticalAlign.Bottom),
-        ],
-        FootSpacing);
+    /// <param name="weeks">All of the leaf's, those that are over as well: they give it its code, and are left off.</param>
+    private static Sheet Leaf(SheetContext context, PlannerFormat format, PlannerLeaf leaf, ImmutableArray<PlannerWeek> weeks, bool isLast)
+    {
+        var left = weeks.RemoveAll(w => w.Last < context.Plan.AsOf);
+        var code = $"{Definition.Code}-{DateText.Code(weeks[0].Start)}";
+        var days = $"{DateText.Short(left[0].Start)} to {DateText.Long(left[^1].Last)}";
+        var design = new PageDesign(format.Paper, PlannerFormat.Margins, PlannerFormat.Margins, leaf.Head(days, code), null, leaf.Foot(weeks, code, isLast), Gap);
+        return Binder.Bind(context, Definition, code, $"Wall planner, {days}", leaf.Body(left), design) with { Last = weeks[^1].Last };
+    }
 }

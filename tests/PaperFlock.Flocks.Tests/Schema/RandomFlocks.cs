@@ -31,7 +31,7 @@ internal static class RandomFlocks
 
     /// <summary>Keys whose value is words of the keeper's own.</summary>
     private static readonly HashSet<string> TextKeys = new(
-        ["name", "keeper", "grid-reference", "postcode", "role", "phone", "note", "title", "tup", "sitter", "tag", "breed", "group", "field", "singles", "twins", "triplets", "not-in-lamb", "with-lambs"], StringComparer.Ordinal);
+        ["name", "keeper", "grid-reference", "postcode", "find", "signal", "sick-pen", "role", "phone", "note", "title", "tup", "sitter", "tag", "breed", "group", "field", "singles", "twins", "triplets", "not-in-lamb", "with-lambs"], StringComparer.Ordinal);
 
     private static readonly string[] Words =
     [

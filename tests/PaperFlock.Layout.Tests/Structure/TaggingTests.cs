@@ -48,10 +48,9 @@ public sealed class TaggingTests
     }
 
     [Fact]
-    public void A_clip_is_one_paragraph_and_a_flattened_piece_is_nothing()
+    public void A_flattened_piece_is_nothing()
     {
         var piece = new Piece(new Size(100, 100), [new TextItem(10, 20, "Sorrel", Style, 40)]).As(StructureTag.Section);
-        Assert.Equal(StructureTag.Paragraph, piece.Clip(0, 0, 100, 100).Tag);
         Assert.Null(piece.Flatten().Tag);
     }
 

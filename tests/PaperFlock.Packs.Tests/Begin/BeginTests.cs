@@ -207,8 +207,8 @@ public sealed partial class BeginTests
     }
 
     [Theory]
-    [InlineData("54.46,-2.74", Paper.A4, PlannerPaper.A3, Binding.TwoHole)]
-    [InlineData("44.26,-72.58", Paper.Letter, PlannerPaper.Tabloid, Binding.ThreeHole)]
+    [InlineData("54.46,-2.74", Paper.A4, PlannerPaper.A4, Binding.TwoHole)]
+    [InlineData("44.26,-72.58", Paper.Letter, PlannerPaper.Letter, Binding.ThreeHole)]
     public void The_paper_is_the_usual_one_of_the_country(string place, Paper paper, PlannerPaper planner, Binding binding)
     {
         using var bench = new Workbench();

@@ -8,7 +8,8 @@ public sealed class CodesTests
 {
     [Fact]
     public void Jobs_keep_their_codes() => Keeps<JobKind>(
-        "teeth-toes-teats tup-check shear tup-in raddle-change tup-out scan sort feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag first-due last-due own");
+        "abortion-vaccine teeth-toes-teats tup-check bought-tup shear tup-in raddle-change tup-out fluke-and-worms scan sort look-over feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag "
+        + "first-due ring-and-tag turnout last-due own");
 
     [Fact]
     public void Evidence_keeps_its_codes() => Keeps<Evidence>("lambed mating mark scan tup-stay");

@@ -15,9 +15,9 @@ public sealed class ExplainTests
 
     /// <summary>The words after the file, with spaces between, and lines of the answer. Days are counted on a calendar.</summary>
     [Theory]
-    [InlineData("scan", "Scan: Sat 24 Oct 2026", "counted from   the day the tup goes in, Mon 10 Aug 2026: 75 to 80 days after, best 75", "moved          no: it is on its best day", "source         common practice; Teagasc")]
-    [InlineData("HOUSE", "House: Sat 26 Dec 2026", "moved          from its best day, Mon 28 Dec 2026: the nearest free day, as the keeper is away on Mon 28 Dec", "known by       the tup goes in on Mon 10 Aug, and 147 days on from there", "together with Dag")]
-    [InlineData("2026-12-27", "Sun 27 Dec 2026", "keeper         away, Sun 27 Dec 2026 to Sat 2 Jan 2027; Tom Birkett has the flock", "House: planned for Sat 26 Dec 2026", "so many for    the heavy weeks, from 6 weeks")]
+    [InlineData("scan", "Scan the ewes: Sat 24 Oct 2026", "counted from   the day the tup goes in, Mon 10 Aug 2026: 75 to 80 days after, best 75", "moved          no: it is on its best day", "source         common practice; Teagasc")]
+    [InlineData("HOUSE", "Bring in the ewes: Sat 26 Dec 2026", "moved          from its best day, Mon 28 Dec 2026: the nearest free day, as the keeper is away on Mon 28 Dec", "known by       the tup goes in on Mon 10 Aug, and 147 days on from there", "together with Dag the ewes")]
+    [InlineData("2026-12-27", "Sun 27 Dec 2026", "keeper         away, Sun 27 Dec 2026 to Sat 2 Jan 2027; Tom Birkett has the flock", "Bring in the ewes: planned for Sat 26 Dec 2026", "so many for    the heavy weeks, from 6 weeks")]
     [InlineData("27 dec", "Sun 27 Dec 2026", "rounds         4: ", "daylight       sun up ", "feed           ")]
     [InlineData("Sunday 27 December", "Sun 27 Dec 2026")]
     [InlineData("Bracken", "ZZ 0123456 00101 Bracken", "dated by       marked Fri 14 Aug", "counted        147 days from Fri 14 Aug is Fri 8 Jan.", "ration         stepped: the energy sum of each week", " a day at first light and dusk", "jobs past      Check the tup")]
@@ -63,16 +63,16 @@ public sealed class ExplainTests
     {
         using var bench = new Workbench();
         var outcome = bench.Run("explain", Samples.HollinBank, "scan", "--as-of", "2026-11-25");
-        Assert.Contains("Scan (Orchard): ", outcome.Out, StringComparison.Ordinal);
-        Assert.Contains("\n\nScan (Paddock): ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("Scan Bramley\u2019s ewes: ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("\n\nScan Damson\u2019s ewes: ", outcome.Out, StringComparison.Ordinal);
     }
 
     [Fact]
     public void One_of_several_can_be_had_by_its_group()
     {
         using var bench = new Workbench();
-        var outcome = bench.Run("explain", Samples.HollinBank, "scan (orchard)", "--as-of", "2026-11-25");
-        Assert.StartsWith("Scan (Orchard): ", outcome.Out, StringComparison.Ordinal);
+        var outcome = bench.Run("explain", Samples.HollinBank, "scan bramley\u2019s ewes", "--as-of", "2026-11-25");
+        Assert.StartsWith("Scan Bramley\u2019s ewes: ", outcome.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("Paddock", outcome.Out, StringComparison.Ordinal);
     }
 

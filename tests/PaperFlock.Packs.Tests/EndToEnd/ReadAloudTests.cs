@@ -49,7 +49,7 @@ public sealed class ReadAloudTests
     }
 
     [Fact]
-    public void Every_sheet_but_blank_backs_and_tiles_begins_with_its_heading() => Assert.All(
+    public void Every_sheet_but_blank_backs_begins_with_its_heading() => Assert.All(
         Tree.Value.Kids.Where(section => section.Type == "Sect" && !section.AllWords.EndsWith("left blank on purpose.", StringComparison.Ordinal)),
         section => Assert.Equal("H1", section.Kids[0].Type));
 

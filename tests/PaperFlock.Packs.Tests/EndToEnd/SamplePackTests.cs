@@ -12,7 +12,7 @@ public sealed class SamplePackTests
     {
         { "hollin-bank", "2026-11-25", ["hollin-bank-wall.pdf", "hollin-bank.pdf"] },
         { "kanuka-flat", "2027-06-20", ["kanuka-flat-wall.pdf", "kanuka-flat.pdf"] },
-        { "smallest", "2026-11-25", ["smallest-wall.pdf", "smallest.pdf"] },
+        { "smallest", "2026-11-25", ["smallest.pdf"] },
     };
 
     [Theory]

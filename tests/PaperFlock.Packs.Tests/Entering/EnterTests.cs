@@ -160,7 +160,7 @@ public sealed class EnterTests
     [Theory]
     [InlineData("scan", "  to-tup: no", "there is no scan sheet in this pack")]
     [InlineData("marks", "  note: x", "there is no raddle sheet in this pack")]
-    [InlineData("lambed", "  scan: 0", "there is no lambing record in this pack")]
+    [InlineData("lambed", "  scan: 0", "nobody is to lamb in this pack")]
     public void A_sheet_that_is_not_in_the_pack_is_not_asked_for(string sheet, string line, string why)
     {
         using var bench = new Workbench { Answers = "" };

@@ -5,7 +5,9 @@ using PaperFlock.Sheets.Tests.PaperRules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Graphics.Colors;
+using UglyToad.PdfPig.Graphics.Core;
 using UglyToad.PdfPig.Tokens;
 using Page = UglyToad.PdfPig.Content.Page;
 
@@ -33,7 +35,12 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
         {
             foreach (var part in path)
             {
-                if (path.IsFilled)
+                if (path.LineCapStyle == LineCapStyle.Round)
+                {
+                    // A line drawing, which is looked at and not read.
+                    fills.Add(Upended(part.GetBoundingRectangle()!.Value));
+                }
+                else if (path.IsFilled)
                 {
                     fills.AddRange(part.GetDrawnRectangle() is { } drawn ? [Upended(drawn)] : PageInk.Slices(Corners(part)));
                 }
@@ -118,6 +125,9 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
             new Area(box.Left - across, box.Top - down, box.Right + across, box.Bottom + down), thickness, upright || level ? 0 : Math.Sign((x2 - x1) * (y2 - y1)));
     }
 
+    /// <summary>White there hides what is behind it.</summary>
+    private static bool IsWhiteInADrawing(PdfPath path) => path is { LineCapStyle: LineCapStyle.Round, FillColor: GrayColor { Gray: 1 } };
+
     private IEnumerable<string> Colours()
     {
         foreach (var operation in page.Operations.Select(o => o.Operator).Distinct().Where(Coloured.Contains))
@@ -130,7 +140,7 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
             yield return $"the letter {letter.Value} in {letter.FillColor}";
         }
 
-        foreach (var path in page.Paths.Where(p => (p.IsFilled && !IsBlack(p.FillColor)) || (p.IsStroked && !IsBlack(p.StrokeColor))).Take(1))
+        foreach (var path in page.Paths.Where(p => (p.IsFilled && !IsBlack(p.FillColor) && !IsWhiteInADrawing(p)) || (p.IsStroked && !IsBlack(p.StrokeColor))).Take(1))
         {
             yield return $"a line or fill at {path.GetBoundingRectangle()}";
         }

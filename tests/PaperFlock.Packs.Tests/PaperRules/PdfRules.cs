@@ -13,7 +13,7 @@ internal static class PdfRules
     [
         new("A page is called by its page code", "ISO 32000-1, 12.4.2", MisLabelled),
         new("The paper is as large as the page was laid out for", "Own rule: nothing is scaled on its way to paper", OnOtherPaper),
-        new("Everything is opaque black, in DeviceGray", "Own rule: printed on a black printer, nothing may depend on a colour or a tint", s => s.Page.Colours),
+        new("Everything is opaque black, or white in a drawing, in DeviceGray", "Own rule: printed on a black printer, nothing may depend on a colour or a tint", s => s.Page.Colours),
         new("Every font is in the file", "ISO 19005-1 asks the same of files to keep (from memory): no printer may choose another face for a tag", s => s.Page.NotEmbedded),
         new("Every text can be read back as it was written", "ISO 32000-1, 9.10: to search a pack, or have it read aloud", Unreadable),
         new("No capital or figure lower than that of 9 pt, 2.1 mm; on control lines of 8.5 pt, on cards 7.5 pt",

@@ -50,12 +50,13 @@ internal sealed record PrintedPack(PackInHand InHand, ImmutableArray<PdfSide> Si
             outline = outline.IsEmpty ? [.. OutlineOf(pdf)] : outline;
         }
 
-        // Printed on one side, the planner in one piece has no blank backs.
-        var printed = pack with { WholePlanner = pack.WholePlanner is { } whole ? whole with { Sides = whole.Sides.RemoveAll(s => s.IsBlank) } : null };
-        Assert.Equal(SideInPack.AllSheets(printed).Sum(s => s.Sides.Length), pages.Count);
-        var hand = PackInHand.Of(plan, printed, (place, _) => pages[place].Page.Ink);
+        Assert.Equal(SideInPack.AllSheets(pack).Sum(s => s.Sides.Length), pages.Count);
+        var hand = PackInHand.Of(plan, pack, (place, _) => pages[place].Page.Ink);
         return new PrintedPack(hand, [.. hand.Sides.Select((side, i) => new PdfSide(side, pages[i].Page, pages[i].Label))], outline);
     }
+
+    /// <summary>One kind of sheet alone, asked for by name.</summary>
+    public static PrintedPack Of(SeasonPlan plan, string kind) => Of(plan, PackComposer.Compose(plan, FontLibrary.Measurer, new PackRequest([kind])));
 
     private static PrintedPack Fresh(PrintRun run)
     {

@@ -45,6 +45,22 @@ public sealed class PngPrinterTests
     }
 
     [Fact]
+    public void White_in_a_drawing_hides_what_is_behind_it()
+    {
+        ImmutableArray<(double X, double Y)> square = [(100, 100), (200, 100), (200, 200), (100, 200)];
+        using var picture = Picture(
+            Sample.Page(
+                new RectItem(50, 50, 300, 300, 0),
+                new OutlineItem("MLLLZ", square, Fill.White, 4),
+                new OutlineItem("MCZ", [(250, 250), (250, 310), (310, 310), (310, 250)], Fill.White, 0)),
+            72);
+        Assert.Equal(SKColors.White, picture.GetPixel(150, 150));
+        Assert.Equal(SKColors.Black, picture.GetPixel(150, 99));
+        Assert.Equal(SKColors.White, picture.GetPixel(280, 290));
+        Assert.Equal(SKColors.Black, picture.GetPixel(280, 300));
+    }
+
+    [Fact]
     public void Text_is_black_with_grey_edges_and_within_its_width()
     {
         var text = Sample.Text(100, 200, "Hebble", new TextStyle(Face.TextBold, 40));

@@ -11,6 +11,8 @@ public class DemoSeasonTests
     [Theory]
     // kind, earliest, best, latest, the day given, handled
     [InlineData(JobKind.TupCheck, "2026-05-25", "2026-06-01", "2026-06-08", "2026-05-31", false)]
+    [InlineData(JobKind.AbortionVaccine, "2026-05-18", "2026-06-08", "2026-06-29", "2026-06-07", false)]
+    [InlineData(JobKind.BoughtTup, "2026-06-15", "2026-06-29", "2026-07-13", "2026-06-28", false)]
     [InlineData(JobKind.TeethToesTeats, "2026-06-08", "2026-06-15", "2026-06-29", "2026-06-14", true)]
     [InlineData(JobKind.Shear, "2026-06-01", "2026-06-15", "2026-07-27", "2026-06-14", true)]
     [InlineData(JobKind.TupIn, "2026-08-10", "2026-08-10", "2026-08-10", "2026-08-10", true)]
@@ -19,12 +21,14 @@ public class DemoSeasonTests
     [InlineData(JobKind.FeedFrom, "2026-11-23", "2026-11-23", "2026-11-23", "2026-11-23", false)]
     [InlineData(JobKind.BucketsOut, "2026-11-23", "2026-11-23", "2026-11-23", "2026-11-23", false)]
     [InlineData(JobKind.HeavyRounds, "2026-11-23", "2026-11-23", "2026-11-23", "2026-11-23", false)]
-    [InlineData(JobKind.Booster, "2026-11-23", "2026-11-30", "2026-12-07", "2026-11-29", true)]
+    [InlineData(JobKind.Booster, "2026-12-03", "2026-12-10", "2026-12-17", "2026-12-06", true)]
     [InlineData(JobKind.TwoFeeds, "2026-12-10", "2026-12-10", "2026-12-10", "2026-12-10", false)]
     [InlineData(JobKind.ShedReady, "2026-12-14", "2026-12-21", "2026-12-25", "2026-12-20", false)]
     [InlineData(JobKind.House, "2026-12-25", "2026-12-28", "2026-12-30", "2026-12-26", true)]
     [InlineData(JobKind.Dag, "2026-12-25", "2026-12-28", "2026-12-30", "2026-12-26", true)]
     [InlineData(JobKind.FirstDue, "2027-01-04", "2027-01-04", "2027-01-04", "2027-01-04", false)]
+    [InlineData(JobKind.RingAndTag, "2027-01-05", "2027-01-05", "2027-01-05", "2027-01-05", false)]
+    [InlineData(JobKind.Turnout, "2027-01-14", "2027-01-14", "2027-01-14", "2027-01-14", false)]
     [InlineData(JobKind.LastDue, "2027-02-15", "2027-02-15", "2027-02-15", "2027-02-15", false)]
     public void Each_job_has_its_window_and_its_day(JobKind kind, string earliest, string best, string latest, string date, bool handled)
     {
@@ -42,19 +46,30 @@ public class DemoSeasonTests
         [("orange", Sample.Day("2026-08-27")), ("red", Sample.Day("2026-09-13"))],
         Plan.Jobs.Where(j => j.Kind == JobKind.RaddleChange).Select(j => (j.Rule.Colour, j.Date)));
 
+    /// <summary>Eight and four weeks before, Mon 9 Nov and Mon 7 Dec: the Sundays before.</summary>
     [Fact]
-    public void Ewes_are_gathered_six_times()
+    public void Ewes_are_looked_over_eight_and_four_weeks_before() => Assert.Equal(
+        [Sample.Day("2026-11-08"), Sample.Day("2026-12-06")], Plan.Jobs.Where(j => j.Kind == JobKind.LookOver).Select(j => j.Date!.Value));
+
+    /// <summary>In the middle of autumn, and two weeks before they come in: Mon 21 Dec, the Sunday before.</summary>
+    [Fact]
+    public void The_vet_is_asked_about_fluke_and_worms_in_autumn_and_before_housing() => Assert.Equal(
+        [Sample.Day("2026-10-01"), Sample.Day("2026-12-20")], Plan.Jobs.Where(j => j.Kind == JobKind.FlukeAndWorms).Select(j => j.Date!.Value));
+
+    [Fact]
+    public void Ewes_are_gathered_seven_times()
     {
         Assert.Equal(
-            ["2026-06-14", "2026-08-10", "2026-09-21", "2026-10-24", "2026-11-29", "2026-12-26"],
+            ["2026-06-14", "2026-08-10", "2026-09-21", "2026-10-24", "2026-11-08", "2026-12-06", "2026-12-26"],
             Plan.Gatherings.Select(g => NodaTime.Text.LocalDatePattern.Iso.Format(g.Date)));
         Assert.Equal([JobKind.TeethToesTeats, JobKind.Shear], Plan.Gatherings[0].Jobs.Select(j => j.Kind));
+        Assert.Equal([JobKind.LookOver, JobKind.Booster], Plan.Gatherings[^2].Jobs.Select(j => j.Kind));
         Assert.Equal([JobKind.House, JobKind.Dag], Plan.Gatherings[^1].Jobs.Select(j => j.Kind));
     }
 
     [Theory]
     [InlineData(JobKind.Scan, JobReason.LambsCanBeCounted, DayReason.Best)]
-    [InlineData(JobKind.Booster, JobReason.FirstMilkProtectsLambs, DayReason.NearestFree)]
+    [InlineData(JobKind.Booster, JobReason.FirstMilkProtectsLambs, DayReason.SavesGathering)]
     [InlineData(JobKind.House, JobReason.SettledBeforeLambing, DayReason.NearestFreeSinceAway)]
     [InlineData(JobKind.Shear, JobReason.ShornBeforeTupping, DayReason.NearestFree)]
     [InlineData(JobKind.TeethToesTeats, JobReason.TimeToMendFeetAndCondition, DayReason.NearestFree)]

@@ -69,7 +69,6 @@ public sealed class HousingPlannerTests
         Assert.Single(singles);
         var twins = plan.Pens.Select(p => p.Ewes.Where(e => e.Scan == 2).Select(e => DueOf(ewes, e)).ToList()).ToList();
         Assert.True(twins[0].Count == 0 || twins[1].Count == 0 || twins[0].Max() < twins[1].Min() || twins[1].Max() < twins[0].Min());
-        Assert.Equal([(FeedKind.Singles, 3), (FeedKind.Twins, 7)], plan.Kinds.Select(k => (k.Kind, k.Ewes.Length)));
     }
 
     [Fact]
@@ -204,6 +203,18 @@ public sealed class HousingPlannerTests
                 .ToImmutableArray());
 
     /// <summary>By kind, whenever they are due.</summary>
+    /// <summary>Three ewes of 1.2 m² on 5 m², likely to lamb on 9, 13 and 17 January: the second lambing would make 2.2 + 2.2 + 1.2 m².</summary>
+    [Fact]
+    public void Ewes_with_lambs_want_more_floor_until_they_are_turned_out()
+    {
+        ImmutableArray<EwePlan> ewes = [.. Enumerable.Range(0, 3).Select(i => FeedingSample.Ewe(i + 1, 2, due: 4 * i, weight: 60))];
+
+        Assert.Equal(new RoomWithLambs(3, 2, new(2027, 1, 13), 4), Plan(ewes, FeedingSample.Pen("A", 5, 1)).WithLambs);
+        Assert.Equal(new RoomWithLambs(3, 3, null, null), Plan(ewes, FeedingSample.Pen("A", 6.6m, 1)).WithLambs);
+        Assert.Equal(new RoomWithLambs(3, 1, new(2027, 1, 9), null), Plan(ewes, FeedingSample.Pen("A", 3.6m, 1)).WithLambs);
+        Assert.Null(HousingPlan.None.WithLambs);
+    }
+
     private static HousingPlan Planned(Flock flock, ImmutableArray<EwePlan> ewes)
     {
         var fed = FedEwe.Of(flock, ewes, _ => null);

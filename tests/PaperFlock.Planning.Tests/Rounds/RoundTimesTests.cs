@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Rounds;
 
 namespace PaperFlock.Planning.Tests.Rounds;
@@ -14,30 +15,30 @@ public class RoundTimesTests
     [InlineData(2, "07:53", "15:52", "07:50 FirstLight, 21:30 Late")]
     [InlineData(3, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 21:30 Late")]
     [InlineData(4, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 15:50 Dusk, 21:30 Late")]
-    [InlineData(5, "07:53", "15:52", "07:50 FirstLight, 11:20 Midday, 14:40 Afternoon, 18:10 Evening, 21:30 Late")]
-    [InlineData(6, "07:53", "15:52", "07:50 FirstLight, 10:30 Morning, 13:20 Midday, 16:00 Afternoon, 18:50 Evening, 21:30 Late")]
-    // Dusk too near the late round, or too near midday: spread evenly instead.
-    [InlineData(4, "05:40", "20:06", "05:40 FirstLight, 11:00 Midday, 16:10 Afternoon, 21:30 Late")]
+    // More: half way through the longest time that nobody looks.
+    [InlineData(5, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 15:50 Dusk, 18:40 Evening, 21:30 Late")]
+    [InlineData(6, "07:53", "15:52", "07:50 FirstLight, 10:00 Morning, 12:10 Midday, 15:50 Dusk, 18:40 Evening, 21:30 Late")]
+    // Dusk keeps an hour and a half from the late round, and from midday.
+    [InlineData(4, "05:40", "20:06", "05:40 FirstLight, 12:10 Midday, 20:00 Dusk, 21:30 Late")]
     [InlineData(4, "05:40", "20:00", "05:40 FirstLight, 12:10 Midday, 20:00 Dusk, 21:30 Late")]
-    [InlineData(4, "08:40", "13:34", "08:40 FirstLight, 13:00 Midday, 17:10 Evening, 21:30 Late")]
-    [InlineData(4, "11:00", "13:40", "11:00 FirstLight, 14:30 Afternoon, 18:00 Evening, 21:30 Late")]
+    [InlineData(4, "08:40", "13:34", "08:40 FirstLight, 12:10 Midday, 13:40 Dusk, 21:30 Late")]
+    [InlineData(4, "11:00", "13:40", "11:00 FirstLight, 12:30 Midday, 14:00 Dusk, 21:30 Late")]
     // Dawn before anybody need be up.
     [InlineData(2, "03:20", "21:00", "05:30 FirstLight, 21:30 Late")]
     // No sunset at all.
-    [InlineData(4, "05:40", "", "05:40 FirstLight, 11:00 Midday, 16:10 Afternoon, 21:30 Late")]
+    [InlineData(4, "05:40", "", "05:40 FirstLight, 12:10 Midday, 16:50 Dusk, 21:30 Late")]
     // More rounds than parts of a day still have names of their own.
-    [InlineData(8, "07:50", "15:52", "07:50 FirstLight, 09:50 Morning, 11:40 Midday, 13:40 Midday 2, 15:40 Afternoon, 17:40 Evening, 19:30 Evening 2, 21:30 Late")]
+    [InlineData(8, "07:50", "15:52", "07:50 FirstLight, 10:00 Morning, 12:10 Midday, 14:00 Afternoon, 15:50 Dusk, 17:20 Evening, 18:40 Evening 2, 21:30 Late")]
     public void Rounds_follow_the_sun(int checks, string dawn, string sunset, string rounds)
     {
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, At(sunset), At(sunset), DarkAllDay: false);
 
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(Date, sun, checks)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(Date, sun, checks, [], 0)));
     }
 
     [Theory]
-    // The hour at which a part of the day begins is already called by it.
-    [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 10:30 Morning, 14:00 Afternoon, 17:30 Evening, 21:00 Late")]
-    [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 13:00 Midday, 17:00 Evening, 21:00 Late")]
+    [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 09:40 Morning, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
+    [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
     // Ten minutes hold no round between, and none is walked twice.
     [InlineData(5, "07:53", "08:00", "07:50 FirstLight, 08:00 Late")]
     [InlineData(5, "07:53", "07:50", "07:50 FirstLight")]
@@ -46,7 +47,7 @@ public class RoundTimesTests
         var sun = new SunDay(At(dawn), At(dawn), At("12:11")!.Value, null, null, DarkAllDay: false);
         var practice = Sample.Practice() with { LastRound = At(last)!.Value.TimeOfDay };
 
-        Assert.Equal(rounds, Words(new RoundTimes(practice).For(Date, sun, checks)));
+        Assert.Equal(rounds, Words(new RoundTimes(practice).For(Date, sun, checks, [], 0)));
     }
 
     [Theory]
@@ -59,7 +60,7 @@ public class RoundTimesTests
         var sun = SunDay.At(Sample.Holding(78.22m, 15.65m, "Arctic/Longyearbyen"), day);
 
         Assert.Null(sun.Dawn);
-        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(day, sun, 2)));
+        Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(day, sun, 2, [], 0)));
     }
 
     [Fact]
@@ -67,7 +68,7 @@ public class RoundTimesTests
     {
         var sun = new SunDay(Date.PlusDays(-1).At(new LocalTime(23, 50)), null, At("13:00")!.Value, null, null, DarkAllDay: false);
 
-        Assert.Equal("05:30 FirstLight, 21:30 Late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2)));
+        Assert.Equal("05:30 FirstLight, 21:30 Late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 2, [], 0)));
     }
 
     [Fact]
@@ -78,7 +79,7 @@ public class RoundTimesTests
             var practice = Sample.Practice() with { LastRound = LocalTime.Midnight.PlusMinutes(last) };
             var sun = SunDay.At(Sample.Holding(latitude, 0, "UTC"), date);
 
-            var rounds = new RoundTimes(practice).For(date, sun, checks);
+            var rounds = new RoundTimes(practice).For(date, sun, checks, [], 0);
 
             Assert.InRange(rounds.Length, 1, checks);
             Assert.True(rounds.Zip(rounds.Skip(1)).All(p => p.First.At < p.Second.At), Words(rounds));
@@ -86,29 +87,54 @@ public class RoundTimesTests
         });
 
     [Fact]
-    public void Rounds_are_heavy_from_the_heavy_weeks_to_the_last_due_day()
+    public void Feeds_have_rounds_of_their_own_however_few_are_wanted() =>
+        Gen.Select(Gen.Int[-90, 90], Gen.Int[0, 730], Gen.Int[1, 12], Gen.Int[12 * 60, 1439], Gen.Int[1, 4]).Sample((latitude, day, checks, last, number) =>
+        {
+            var date = new LocalDate(2027, 1, 1).PlusDays(day);
+            var practice = Sample.Practice() with { LastRound = LocalTime.Midnight.PlusMinutes(last) };
+            ImmutableArray<FeedTime> feeds = FeedTimes.For(number * 0.5m, 0.5m, number);
+
+            var rounds = new RoundTimes(practice).For(date, SunDay.At(Sample.Holding(latitude, 0, "UTC"), date), checks, feeds, 0);
+
+            var walked = new RoundDay(date, null, null, null, null, rounds);
+            Assert.All(feeds, feed => Assert.NotNull(walked.At(feed)));
+            Assert.Equal(feeds.Length, feeds.Select(feed => walked.At(feed)!.Value.At).Distinct().Count());
+        });
+
+    [Fact]
+    public void Two_rounds_by_night_share_the_time_between_late_and_first_light()
+    {
+        var sun = new SunDay(At("07:53"), At("08:30"), At("12:11")!.Value, At("15:52"), At("16:30"), DarkAllDay: false);
+
+        // From 21:30 to 07:50 are 10 h 20 min, a third of which is 3 h 27 min.
+        Assert.Equal(
+            "01:00 Night, 04:20 Night 2, 07:50 FirstLight, 12:10 Midday, 15:50 Dusk, 21:30 Late",
+            Words(new RoundTimes(Sample.Practice()).For(Date, sun, 4, [], 2)));
+    }
+
+    /// <summary>Heavy from six weeks before the first is due; by night too from the first day a ewe may lamb to the last, which may be before the last is due.</summary>
+    [Theory]
+    [InlineData("2027-02-20", "2027-02-20")]
+    [InlineData("2027-02-10", "2027-02-15")]
+    public void Rounds_are_heavy_to_the_last_due_day_and_by_night_while_they_lamb(string lastLambing, string heavyUntil)
     {
         var flock = Sample.Flock(Sample.Ewe());
         var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
+        var lambing = new DateInterval(Sample.Day("2026-12-30"), Sample.Day(lastLambing));
 
-        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), null);
+        var days = RoundPlanner.Plan(flock, due, Sample.Day("2026-11-01"), Sample.Day("2027-03-17"), lambing, _ => []);
 
         Assert.Equal(137, days.Length);
-        Assert.All(days, d => Assert.Equal(d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day("2027-02-15") ? 4 : 2, d.Times.Length));
-        Assert.All(RoundPlanner.Plan(flock, due with { FirstDue = null, LastDue = null }, Date, Date, null), d => Assert.Equal(2, d.Times.Length));
+        Assert.All(days, d => Assert.Equal(lambing.Contains(d.Date) ? 6 : d.Date >= Sample.Day("2026-11-23") && d.Date <= Sample.Day(heavyUntil) ? 4 : 2, d.Times.Length));
+        Assert.All(days, d => Assert.Equal(lambing.Contains(d.Date) ? 2 : 0, d.Times.Count(t => t.Part == PartOfDay.Night)));
     }
 
-    [Theory]
-    // The last may be late: rounds stay heavy until she has most likely lambed, and never end before the last is due.
-    [InlineData("2027-02-20", "2027-02-20")]
-    [InlineData("2027-02-10", "2027-02-15")]
-    public void Rounds_stay_heavy_until_the_last_has_most_likely_lambed(string lastLambing, string heavyUntil)
+    [Fact]
+    public void The_longest_time_that_nobody_looks_may_lie_across_midnight()
     {
-        var due = new SeasonDates(Sample.TupIn, Sample.TupOut, Sample.Day("2027-01-04"), Sample.Day("2027-02-15"));
-
-        var days = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), due, Sample.Day("2027-02-01"), Sample.Day("2027-03-17"), Sample.Day(lastLambing));
-
-        Assert.All(days, d => Assert.Equal(d.Date <= Sample.Day(heavyUntil) ? 4 : 2, d.Times.Length));
+        var day = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), new SeasonDates(Sample.TupIn, Sample.TupOut, null, null), Date, Date, null, _ => [])[0];
+        Assert.Equal((day.Times[0].At, day.Times[1].At), (day.LongestGap.From, day.LongestGap.To));
+        Assert.Equal((new LocalTime(21, 30), new LocalTime(7, 40), 610), (day with { Times = [new(new(7, 40), PartOfDay.FirstLight), new(new(15, 0), PartOfDay.Dusk), new(new(21, 30), PartOfDay.Late)] }).LongestGap);
     }
 
     [Fact]
@@ -116,7 +142,7 @@ public class RoundTimesTests
     {
         var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
 
-        Assert.Equal(RoundReason.NoneInLamb, Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null)).Why);
+        Assert.Equal(RoundReason.NoneInLamb, Assert.Single(RoundPlanner.Plan(Sample.Flock(Sample.Ewe(scan: 0)), none, Date, Date, null, _ => [])).Why);
     }
 
     private static LocalDateTime? At(string time) =>

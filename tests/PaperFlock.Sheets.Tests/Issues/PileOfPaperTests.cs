@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.Tests.WorstCases;
 
 namespace PaperFlock.Sheets.Tests.Issues;
@@ -42,7 +43,7 @@ public sealed class PileOfPaperTests
     }
 
     [Fact]
-    public void Days_that_pass_change_nothing()
+    public void Days_that_pass_change_nothing_and_bring_sheets_whose_time_has_come()
     {
         var flock = SmallFlock.Of(5, 1);
         var pile = new Pile();
@@ -52,7 +53,7 @@ public sealed class PileOfPaperTests
         {
             var day = first.PlusDays(days);
             var issue = pile.Keep(flock.Text, day);
-            Assert.True(issue.IsNothing, $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
+            Assert.True(issue.TakenOut.IsEmpty && issue.PutIn.All(l => l.Fate == LeafFate.Added && l.Leaf.Id.Split(' ')[0] is "SCAN" or "DUE"), $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
         }
     }
 
@@ -79,7 +80,7 @@ public sealed class PileOfPaperTests
             Enumerable.Range(1, ewes).ToImmutableSortedDictionary(n => n, n => Newcomer(n % 2)),
             ["{from: 2026-12-20, to: 2026-12-27, sitter: Tom Birkett}"],
             "",
-            print switch { 0 => "", 1 => "paper: Letter\nplanner: Letter\ngloves: false", 2 => "duplex: short-edge", _ => "duplex: single-sided\nunits: both" });
+            "log-weeks: 52" + print switch { 0 => "", 1 => "\npaper: Letter\nplanner: Letter\ngloves: false", 2 => "\nduplex: short-edge", _ => "\nduplex: single-sided\nunits: both" });
 
         /// <summary>What happens to a ewe happens to her on days her group could have had, and not before it has come to that; otherwise she is weighed.</summary>
         public SmallFlock Edited(Edit edit, LocalDate day)

@@ -9,12 +9,9 @@ internal static class Edges
     /// <summary>A page is whole points wide, which puts its edges up to 0.3 pt (0.1 mm) from where the paper's are.</summary>
     private const double Allowed = 0.3;
 
-    /// <summary>A line of the planner along the edge of a tile lies half outside it: 1 pt of the heaviest.</summary>
-    private const double AllowedOnTiles = Allowed + 1;
-
     public static IEnumerable<string> NearAnEdge(SideInPack side)
     {
-        var (paper, least) = (side.Ink.Paper, Mm(6) - (side.Tiles is null ? Allowed : AllowedOnTiles));
+        var (paper, least) = (side.Ink.Paper, Mm(6) - Allowed);
         return AllInk(side).Where(i => i.Area.Left < least || i.Area.Top < least || i.Area.Right > paper.Width - least || i.Area.Bottom > paper.Height - least)
             .Select(i => $"{i.What} reaches {Inside(i.Area, paper):0.0} mm from the edge");
     }
@@ -22,7 +19,7 @@ internal static class Edges
     public static IEnumerable<string> NearTheFoot(SideInPack side)
     {
         var printed = side with { Ink = side.Printed };
-        var (paper, least) = (printed.Ink.Paper, Mm(12) - (side.Tiles is null ? Allowed : AllowedOnTiles));
+        var (paper, least) = (printed.Ink.Paper, Mm(12) - Allowed);
 
         // Turned with its head to the binding, a page on its side has the leaf's foot at its left end.
         var turned = printed.IsSideways && printed.IsPunched;

@@ -20,9 +20,10 @@ internal static class Marks
 
         var all = string.Join(" · ", lines);
         var number = side.Side.Page.Number;
+        var code = side.Side.Label.Split(' ')[0];
         string[] wanted = side.IsBlankBack
-            ? [$"{side.Pack.Id} {side.Sheet.Code} {side.Says.Back}", side.Says.CardIssue]
-            : [$"{side.Pack.Id} {side.Sheet.Code} {number.Number}/{number.Of}", side.Says.Issue, all.Contains(side.Says.ReplacesNone, StringComparison.Ordinal) ? side.Says.ReplacesNone : side.Says.Replaces, side.Says.NotAfter];
+            ? [$"{side.Pack.Id} {code} {side.Says.Back}", side.Says.CardIssue]
+            : [$"{side.Pack.Id} {code} {number.Number}/{number.Of}", side.Says.Issue, all.Contains(side.Says.ReplacesNone, StringComparison.Ordinal) ? side.Says.ReplacesNone : side.Says.Replaces, side.Says.NotAfter];
         return wanted.Where(w => !all.Contains(w, StringComparison.Ordinal)).Select(w => $"“{w}” is not in “{all}”");
     }
 
@@ -30,8 +31,7 @@ internal static class Marks
 
     public static IEnumerable<string> WithoutCheckBar(SideInPack side)
     {
-        var isWanted = (side.Sheet.Kind == "register" && side.Index == 0) || (side.IsPlanner && !side.IsBlankBack);
-        if (!isWanted)
+        if (side.Sheet.Kind != "register" || side.Index > 0)
         {
             return [];
         }

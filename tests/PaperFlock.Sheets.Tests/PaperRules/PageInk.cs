@@ -123,6 +123,10 @@ internal sealed record PageInk(
                 case PathItem { Thickness: 0 } polygon:
                     fills.AddRange(Slices(polygon.Points));
                     break;
+                case OutlineItem { Points: var points, Thickness: var thick }:
+                    // A line drawing, which is looked at and not read.
+                    fills.Add(new Area(points.Min(p => p.X), points.Min(p => p.Y), points.Max(p => p.X), points.Max(p => p.Y)).Shrunk(-thick / 2));
+                    break;
                 case PathItem or CircleItem:
                     throw new InvalidOperationException("the paper rules do not look at curves and bent lines: teach them, if a sheet now draws one");
             }

@@ -34,13 +34,13 @@ internal static class Rules
         new("A control line on every side: pack, page code, issue and day; and page n of N, what it replaces and its last day but on cards and blank backs",
             "Transport Canada, SOP chapter 1 section 3 (1815): amendment status at the foot of each page; SSA POMS NL 10608.130: page x of x and an identifier on every page",
             Marks.WithoutControlLine),
-        new("A check bar of exactly 100 mm on the first side of the register and on every planner and tile, with 0.05 mm allowed",
-            "Own rule: “fit to page” moves hole ticks, tiles and cards (rasterbator.pics, “Actual Size vs Fit to Page”)", Marks.WithoutCheckBar),
+        new("A check bar of exactly 100 mm on the first side of the register, with 0.05 mm allowed",
+            "Own rule: “fit to page” moves hole ticks and cards (rasterbator.pics, “Actual Size vs Fit to Page”)", Marks.WithoutCheckBar),
         new("Tick boxes 8 mm for gloves; else 6 mm out of doors, 5 mm at the table",
             "Own rule within the 4 to 10 mm of LightComp Tests Checker, “Frames”", Marks.TickBoxesTooSmall),
-        new("Empty cells and ruled lines to write on are 11 mm high for gloves; else 9 mm out of doors, 7 mm at the table",
-            "Own rule, from the 8.5 mm row of forms practice (three lines to the inch) and the 7.1 mm of college ruled paper, with more for a cold or gloved hand", WriteIn.TooLow),
-        new("No text on a tile lies across the line it is cut on", "Own rule; Adobe Acrobat 8 help, “Print an oversized document”: cut marks within an overlap", Tiles.TextAcrossACut),
+        new("Empty cells and ruled lines to write on are 11 mm high for gloves, on the round log 10 mm; else 9 mm out of doors, 7 mm at the table",
+            "Own rule; 7 mm where a day and two figures are all that is written, so that all who lamb stand on a page; from the 8.5 mm row of forms practice (three lines to the inch) and the 7.1 mm of college ruled paper, with more for a cold or gloved hand", WriteIn.TooLow),
+        new("Bold on the planner is for jobs alone", "Own rule: what is to be done is seen from across the room", Planner.BoldAmiss),
     ];
 
     public static readonly ImmutableArray<PackRule> OfAPack =
@@ -54,8 +54,8 @@ internal static class Rules
             "ISO 9001:2015 7.5.3: distribution and version control; a master list (ISO Helpline, 4.2.3)", RegisterList.Wrong),
         new("No page code and no page label stands twice",
             "Central Bank of Bahrain rulebook UG-3.1.6A: insertions take numbers of their own", Codes.Twice),
-        new("Neighbouring tiles print the same 12 mm, and no word of the planner is lost between them",
-            "Own rule, more than the edge printers cannot reach (Adobe Acrobat 8 help, “Overlap”)", Tiles.OverlapAmiss),
+        new("Every ewe that is to lamb, or has, has one row on who lambs when, and no other ewe has one", "Own rule", LikeliestDays.NotOneRowEach),
+        new("A ewe has the same likeliest day on who lambs when, on the planner and on her card", "Own rule: one fact, one form", LikeliestDays.Apart),
         new("A sheet begins on the front of a leaf, and fronts and backs take turns", "Own rule: one leaf can be replaced alone (US Navy, NAVEDTRA 14292, “Updating Publications”)", Codes.LeavesAmiss),
     ];
 

@@ -1,9 +1,6 @@
 using PaperFlock.Flocks;
 using PaperFlock.Layout.Pages;
-using PaperFlock.Pdf;
 using PaperFlock.Planning;
-using PaperFlock.Sheets.Theme;
-using PaperFlock.Sheets.WallPlanner;
 
 namespace PaperFlock.Sheets.Tests.PaperRules;
 
@@ -30,16 +27,13 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
 
     public bool IsCards => Sheet.Use == SheetUse.CutUp;
 
-    /// <summary>The planner in one piece, beside the pack.</summary>
-    public bool IsOfTheWhole => ReferenceEquals(Sheet, Pack.WholePlanner);
-
     public bool IsPlanner => Sheet.Kind == "planner";
 
-    /// <summary>Punched and put on rings: everything but cards and the planner.</summary>
-    public bool IsPunched => !IsCards && !IsPlanner;
+    /// <summary>Who lambs when.</summary>
+    public bool IsDue => Sheet.Kind == "due";
 
-    /// <summary>Null when the side is not one of several to be glued together.</summary>
-    public TileScheme? Tiles => IsPlanner && !IsBlankBack && !IsOfTheWhole ? PlannerTiles.SchemeOf(new SheetContext(Plan, FontLibrary.Measurer)) : null;
+    /// <summary>Punched and put on rings: everything but cards and what hangs on a wall for good.</summary>
+    public bool IsPunched => !IsCards && !IsPlanner && !IsDue;
 
     /// <summary>Where it takes two lines, the second says what it replaces; on a card, where nothing else is as small, any may be part of it.</summary>
     public bool IsControlLine(Words words) => words.IsMono && words.Style.Size <= 8.5

@@ -16,9 +16,7 @@ internal static class Spoils
         ("No ink within 6 mm of an edge", "JOBS", Add(Word("x", 3, 100))),
         ("No ink within 6 mm of an edge", "CARD", Add(new LineItem(Mm(100), Mm(5), Mm(110), Mm(5), 0.35))),
         ("No ink within 12 mm of the foot", "JOBS", Add(Word("x", Mm(100), Mm(287)))),
-        ("No ink within 12 mm of the foot", "TTT", Add(new LineItem(Mm(11), Mm(100), Mm(20), Mm(100), 0.5))),
         ("Nothing but hole ticks within 20 mm", "JOBS", Add(Word("x", Mm(17), 100))),
-        ("Nothing but hole ticks within 20 mm", "TTT", Add(Word("x", Mm(100), Mm(19)))),
         ("Nothing but hole ticks within 20 mm", "JOBS", p => p with { Content = new Piece(p.Paper, [new PieceItem(-Mm(1), 0, p.Content)]) }),
         ("A tick 3 mm long at the height of each hole", "JOBS", Add(new LineItem(Mm(7), Mm(60), Mm(10), Mm(60), 0.5))),
         ("A tick 3 mm long at the height of each hole", "JOBS", p => p with { Content = new Piece(p.Paper, [new PieceItem(0, Mm(0.2), p.Content)]) }),
@@ -29,16 +27,16 @@ internal static class Spoils
         ("No ruled line runs through the capitals", "JOBS", Strike(0.4)),
         ("No ruled line runs through the capitals", "STOR", Strike(0.25)),
         ("A tag is always whole", "CARD", Rewrite(IsTag, t => t with { Text = t.Text[..^2] })),
-        ("A tag is always whole", "SCAN", Rewrite(IsTag, t => t with { Style = Body })),
+        ("A tag is always whole", "DUE", Rewrite(IsTag, t => t with { Style = Body })),
         ("A tag has the name of its ewe beside it", "CARD", Rewrite(t => t.Text == "Bracken", t => t with { Text = "Somebody" })),
         ("A control line on every side", "JOBS", Rewrite(t => t.Text.StartsWith("HB-2027 JOBS", StringComparison.Ordinal), t => t with { Text = t.Text.Replace("1/", "2/", StringComparison.Ordinal) })),
         ("A control line on every side", "CARD", Rewrite(t => t.Text.StartsWith("HB-2027 CARD", StringComparison.Ordinal), t => t with { Text = "HB-2027" })),
         ("A check bar of exactly 100 mm", "REG", Lines(l => Math.Abs(l.X2 - l.X1 - Mm(100)) < 0.1, l => l with { X2 = l.X2 - Mm(0.2) })),
-        ("A check bar of exactly 100 mm", "WALL", Lines(l => Math.Abs(l.X2 - l.X1 - Mm(100)) < 0.1, l => l with { X2 = l.X2 - Mm(0.2) })),
         ("Tick boxes 8 mm for gloves", "JOBS", Add(new RectItem(300, 700, Mm(7), Mm(7), 1))),
-        ("Empty cells and ruled lines", "JOBS", Add(new RectItem(300, 690, Mm(40), Mm(10), 0.5))),
-        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 690, 400, 690, 0.5))(Add(new LineItem(200, 690 + Mm(10), 400, 690 + Mm(10), 0.5))(p))),
-        ("No text on a tile lies across the line it is cut on", "WALL", Add(Word("half", Mm(100), Mm(17 + 210 - 6 - 12 - 11 - 6) + 3))),
+        ("Empty cells and ruled lines", "JOBS", Add(new RectItem(300, 735, Mm(40), Mm(10), 0.5))),
+        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 735, 400, 735, 0.5))(Add(new LineItem(200, 735 + Mm(10), 400, 735 + Mm(10), 0.5))(p))),
+        ("Bold on the planner is for jobs alone", "WALL-14DEC", Rewrite(t => t.Text.StartsWith("Tue\u00a05", StringComparison.Ordinal), t => t with { Style = t.Style with { Face = Face.TextBold } })),
+        ("Bold on the planner is for jobs alone", "WALL-14DEC", Rewrite(t => t.Text == "4", t => t with { Style = t.Style with { Face = Face.TextBold } })),
     ];
 
     public static readonly (string Rule, Func<ComposedPack, ComposedPack> Spoil)[] Packs =
@@ -50,9 +48,16 @@ internal static class Spoils
         ("The register lists every sheet once", p => p with { Sheets = p.Sheets.Add(p.Sheets[1] with { Code = "MORE" }) }),
         ("The register lists every sheet once", p => Sheet(p, "JOBS", s => s with { Sides = s.Sides.AddRange(s.Sides) })),
         ("No page code and no page label", p => p with { Sheets = p.Sheets.Add(p.Sheets[^1]) }),
-        ("Neighbouring tiles print the same 12 mm", On("WALL", 2, p => p with { Content = new Piece(p.Paper, [new PieceItem(0, Mm(0.5), p.Content)]) })),
+        ("Every ewe that is to lamb", On("DUE", 0, Rewrite(t => t.Text == "ZZ 0123456 00101", t => t with { Text = "ZZ 0123456 00110" }))),
+        ("A ewe has the same likeliest day", p => Other(p, "DUE")),
+        ("A ewe has the same likeliest day", p => Other(p, "WALL-14DEC")),
+        ("A ewe has the same likeliest day", p => Other(p, "CARD")),
         ("A sheet begins on the front of a leaf", p => Sheet(p, "JOBS", s => s with { Sides = s.Sides.RemoveAt(0) })),
     ];
+
+    /// <summary>A sheet of a pack in which Bracken was marked a day later.</summary>
+    private static ComposedPack Other(ComposedPack pack, string code) => Sheet(
+        pack, code, _ => Composed.Of(Composed.SampleText("hollin-bank").Replace("marks: [2026-08-14]", "marks: [2026-08-15]", StringComparison.Ordinal), Composed.HollinBankDay).Pack.Sheets.Single(s => s.Code == code));
 
     private static bool IsTag(TextItem text) => text.Text.StartsWith("ZZ 0123456 ", StringComparison.Ordinal);
 

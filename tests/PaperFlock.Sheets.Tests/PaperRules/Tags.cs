@@ -9,10 +9,14 @@ internal static class Tags
     {
         var tags = side.Plan.Ewes.Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal);
         var codes = SideInPack.AllSheets(side.Pack).SelectMany(s => s.Sides.Select(p => p.Label).Append(s.Code)).ToHashSet(StringComparer.Ordinal);
+        // Two classes of ewes may share a side.
+        codes.UnionWith(side.Plan.Feeding.Charts.Select(c => c.Code).Append(Planning.FeedCodes.Lambed));
         foreach (var words in side.Ink.Words)
         {
             var said = words.Text.Trim();
-            if (words.IsMono && !tags.Contains(said) && !codes.Contains(said) && !side.IsControlLine(words))
+            // Beside each name on the roll.
+            var isEnd = side.Sheet.Kind == "handover" && tags.Any(t => t.EndsWith(said, StringComparison.Ordinal));
+            if (words.IsMono && !isEnd && !tags.Contains(said) && !codes.Contains(said) && !side.IsControlLine(words))
             {
                 yield return $"“{said}” is mono but no whole tag, page code or control line";
             }

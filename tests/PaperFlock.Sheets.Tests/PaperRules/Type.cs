@@ -28,7 +28,12 @@ internal static class Type
         }
     }
 
-    public static IEnumerable<string> Crossed(SideInPack side) => Crossed(side.Ink);
+    /// <summary>A ewe that has lambed is struck through on purpose.</summary>
+    public static IEnumerable<string> Crossed(SideInPack side)
+    {
+        var struck = side.Plan.Ewes.Where(e => e.Standing == Planning.Standing.Lambed).SelectMany(e => new[] { e.Ewe.Name ?? "no name", e.Ewe.Tag }).ToArray();
+        return Crossed(side.IsDue ? side.Ink with { Words = side.Ink.Words.RemoveAll(w => struck.Any(s => s.Contains(w.Text.Trim(), StringComparison.Ordinal))) } : side.Ink);
+    }
 
     public static IEnumerable<string> Crossed(PageInk ink)
     {

@@ -16,7 +16,7 @@ internal static class WriteIn
         }
 
         var outOfDoors = side.IsCards || side.Sheet.Use == SheetUse.Clipboard;
-        var least = Mm(side.Print.Gloves ? 11 : outOfDoors ? 9 : 7) - Allowed;
+        var least = Mm(side.IsDue ? 7 : side.Print.Gloves ? side.Sheet.Kind == "log" ? 10 : 11 : outOfDoors ? 9 : 7) - Allowed;
         var control = side.Ink.Words.Where(side.IsControlLine).ToArray();
         return Cells(side.Ink).Where(c => c.Width > Mm(10) && !IsTickBox(c) && !IsLeftOver(side, c))
             .Concat(Strips(side.Ink).Where(s => !control.Any(c => c.All.Top > s.Top && c.All.Top < s.Bottom + 12)))
@@ -27,13 +27,16 @@ internal static class WriteIn
     private static bool IsTickBox(Area area) => Math.Abs(area.Width - area.Height) < 0.5;
 
     /// <summary>
-    /// Nobody writes in the cells left over at the end of a list: of the weeks on a card's front, of the ewes that go into a pen, and
+    /// Nobody writes in the cells left over at the end of a list: of the weeks on a card's front, of the ewes that go into a pen, of ewes of whom there is nothing to remark, and
     /// where the register has said of all cards at once where they live.
     /// </summary>
     private static bool IsLeftOver(SideInPack side, Area cell) => side.Sheet.Kind switch
     {
         "cards" => side.IsFront,
+        "handover" => side.Ink.Words.Any(w => w.IsMono && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         "housing" => true,
+        // Days of the chart are not written in.
+        "due" => side.Ink.Words.Single(w => w.Text == "lambed").Core.Left - 30 > cell.Left,
         "register" => side.Ink.Words.Any(w => w.IsMono && w.Text.StartsWith("CARD ", StringComparison.Ordinal) && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         _ => false,
     };

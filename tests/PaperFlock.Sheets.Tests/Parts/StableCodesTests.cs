@@ -18,8 +18,12 @@ public sealed class StableCodesTests
     /// <summary>Every sheet and every card of the smaller pack has the same code in the larger.</summary>
     private static void Same(Composed fewer, Composed more)
     {
-        Assert.Equal(fewer.Pack.Sheets.Select(s => (s.Code, s.Title.Split(',')[0])), more.Pack.Sheets.Select(s => (s.Code, s.Title.Split(',')[0])));
+        Assert.Equal(Codes(fewer), Codes(more));
         var (few, many) = (EweCards.CardCodes.Of(fewer.Plan.Ewes), EweCards.CardCodes.Of(more.Plan.Ewes));
         Assert.All(few, pair => Assert.Equal(pair.Value, many[pair.Key]));
     }
+
+    /// <summary>A class that grows may no longer share a side with another: what counts is the code that stands over its rows.</summary>
+    private static IEnumerable<string> Codes(Composed pack) => pack.Pack.Sheets.Where(s => s.Kind != "feed").Select(s => $"{s.Code} {s.Title.Split(',')[0]}")
+        .Concat(pack.Plan.Feeding.Charts.Select(c => c.Code));
 }

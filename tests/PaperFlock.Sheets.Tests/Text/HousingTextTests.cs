@@ -1,3 +1,4 @@
+using NodaTime;
 using PaperFlock.Flocks;
 using PaperFlock.Layout;
 using PaperFlock.Planning;
@@ -12,7 +13,8 @@ public sealed class HousingTextTests
 
     [Theory]
     [InlineData(0, "No ewe is in lamb: nobody is housed.")]
-    [InlineData(1, "The 1 ewe fits.")]
+    [InlineData(1, "She fits.")]
+    [InlineData(2, "Both ewes fit.")]
     [InlineData(22, "All 22 ewes fit.")]
     public void Whether_they_fit_is_said_first(int ewes, string words) => Assert.Equal(words, Words([(North, FeedingSample.Ewes(ewes))]));
 
@@ -26,21 +28,32 @@ public sealed class HousingTextTests
     [Fact]
     public void Their_tags_are_set_as_tags()
     {
-        var plan = new HousingPlan([], [.. FeedingSample.Ewes(2).Select(e => e.Ewe)], []);
+        var plan = new HousingPlan([], [.. FeedingSample.Ewes(2).Select(e => e.Ewe)]);
         var runs = HousingText.Of(plan, Sample.Housing() with { Pens = [North] }).Runs(new TextStyle(Face.Text, 10));
 
         Assert.Equal(["ZZ 0123456 00001", "ZZ 0123456 00002"], runs.Where(r => r.Style.Face == Face.Mono).Select(r => r.Words));
         Assert.All(runs.Where(r => r.Style.Face == Face.Mono), r => Assert.True(r.Whole));
     }
 
-    [Fact]
-    public void Classes_that_are_split_and_pens_that_are_shared_are_said()
-    {
-        var (singles, twins) = (FeedingSample.Ewes(2, litter: 1), FeedingSample.Ewes(4, litter: 2, from: 3));
+    [Theory]
+    [InlineData(5.6, "Hurdle in North bay: 10 and 3 eat apart.")]
+    [InlineData(5.5, "Hurdle in North bay: 10 and 3 eat apart, and the trough is then too short.")]
+    public void A_hurdle_takes_two_feet_of_trough(double trough, string words) =>
+        Assert.Equal(words, HousingText.Hurdles(new PenPlan(North, [], 1, 1, 5, (decimal)trough, 1, 1), [10, 3]));
 
+    [Fact]
+    public void Room_with_lambs_is_said_with_the_day_it_runs_out()
+    {
+        var full = new LocalDate(2027, 1, 12);
+        Assert.Equal("There is room with lambs too.", HousingText.WithLambs(new RoomWithLambs(20, 20, null, null), 10));
         Assert.Equal(
-            "All 6 ewes fit. Twins: split between North bay and South bay. Sharing South bay: Singles; Twins. Part it with hurdles, or they cannot be fed apart.",
-            Words([(North, twins[..2]), (South, [.. singles, .. twins[2..]])], [], Kind(FeedKind.Singles, singles), Kind(FeedKind.Twins, twins)));
+            "With lambs the shed holds 13: some must be out by Tue\u00a012\u00a0Jan. Turn out 10 days after lambing: then all have room.",
+            HousingText.WithLambs(new RoomWithLambs(20, 13, full, 12), 10));
+        Assert.Equal(
+            "With lambs the shed holds 13: some must be out by Tue\u00a012\u00a0Jan. Turn out 7 days after lambing, not 10: then all have room.",
+            HousingText.WithLambs(new RoomWithLambs(20, 13, full, 7), 10));
+        Assert.Equal(
+            "With lambs the shed holds 13: from Tue\u00a012\u00a0Jan each must go out as she lambs.", HousingText.WithLambs(new RoomWithLambs(20, 13, full, null), 10));
     }
 
     [Fact]
@@ -56,12 +69,10 @@ public sealed class HousingTextTests
         Assert.Equal("The flock file names no pens, so nobody is placed in one.", HousingText.Of(HousingPlan.None, Sample.Housing()).ToString());
     }
 
-    private static HousedKind Kind(FeedKind kind, ImmutableArray<EwePlan> ewes) => new(kind, [.. ewes.Select(e => e.Ewe)]);
-
-    private static string Words((Pen Pen, ImmutableArray<EwePlan> Ewes)[] pens, ImmutableArray<EwePlan>? without = null, params HousedKind[] kinds)
+    private static string Words((Pen Pen, ImmutableArray<EwePlan> Ewes)[] pens, ImmutableArray<EwePlan>? without = null)
     {
         var plan = new HousingPlan(
-            [.. pens.Select(p => new PenPlan(p.Pen, [.. p.Ewes.Select(e => e.Ewe)], 1, 1, 1, 1, 1, 1))], [.. (without ?? []).Select(e => e.Ewe)], [.. kinds]);
+            [.. pens.Select(p => new PenPlan(p.Pen, [.. p.Ewes.Select(e => e.Ewe)], 1, 1, 1, 1, 1, 1))], [.. (without ?? []).Select(e => e.Ewe)]);
         return HousingText.Of(plan, Sample.Housing() with { Pens = [.. pens.Select(p => p.Pen)] }).ToString();
     }
 }

@@ -11,10 +11,11 @@ public sealed class JobTextTests
 
     [Theory]
     [InlineData(JobKind.Scan, "75 days after the tup went in, when lambs can be counted.")]
-    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; the nearest free day.")]
-    [InlineData(JobKind.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag.")]
-    [InlineData(JobKind.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Teeth, toes, teats and condition.")]
-    [InlineData(JobKind.TeethToesTeats, "8 weeks before the tup goes in, so that there is time to mend feet and condition; the nearest free day; one gathering with Shear.")]
+    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; moved from Thu 10 Dec to save a gathering; one gathering with Feel the backs of the ewes: hold score 2.5 to 3.")]
+    [InlineData(JobKind.AbortionVaccine, "9 weeks before the tup goes in: they must be given at least four weeks before; the nearest free day.")]
+    [InlineData(JobKind.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag the ewes.")]
+    [InlineData(JobKind.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Check teeth, toes, teats and condition of the ewes.")]
+    [InlineData(JobKind.TeethToesTeats, "8 weeks before the tup goes in, so that there is time to mend feet and condition; the nearest free day; one gathering with Shear the ewes.")]
     [InlineData(JobKind.FeedFrom, "FEED-NOT-SCANNED-1 says so.")]
     [InlineData(JobKind.TupIn, "The keeper\u2019s date.")]
     [InlineData(JobKind.LastDue, "Gestation length after the last day any could have been mated.")]
@@ -27,9 +28,9 @@ public sealed class JobTextTests
         StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("yellow orange", "Tup in, raddle yellow|Raddle to orange|Raddle to yellow")]
-    [InlineData("blue", "Tup in, raddle blue|Fresh blue raddle|Fresh blue raddle")]
-    [InlineData("", "Tup in")]
+    [InlineData("yellow orange", "Put in the tup, raddle yellow|Change the raddle on the tup to orange|Change the raddle on the tup to yellow")]
+    [InlineData("blue", "Put in the tup, raddle blue|Put fresh blue raddle on the tup|Put fresh blue raddle on the tup")]
+    [InlineData("", "Put in the tup")]
     public void A_colour_is_named_when_it_goes_on(string colours, string titles)
     {
         var group = Sample.Group() with { Raddle = [.. colours.Split(' ', StringSplitOptions.RemoveEmptyEntries)] };
@@ -38,16 +39,16 @@ public sealed class JobTextTests
     }
 
     [Theory]
-    [InlineData(Mating.Artificial, "Artificial insemination")]
-    [InlineData(Mating.Hand, "Hand mating")]
+    [InlineData(Mating.Artificial, "Inseminate the ewes")]
+    [InlineData(Mating.Hand, "Take the ewes to the tup")]
     public void A_mating_on_one_day_is_called_what_it_is(Mating mating, string title) => Assert.Equal(
         [title], Titles(Plan(Sample.Flock([Sample.OneDay("Paddock", Sample.TupIn, mating, "Damson")], Sample.Ewe(group: "Paddock"))), JobKind.TupIn));
 
     [Theory]
-    [InlineData(LambingPlace.Indoors, Dagging.AtHousing, "Dag|Shed and lambing kit ready")]
-    [InlineData(LambingPlace.Indoors, Dagging.BeforeHousing, "Dag before housing|Shed and lambing kit ready")]
-    [InlineData(LambingPlace.Outdoors, Dagging.AtHousing, "Dag before lambing|Lambing field and kit ready")]
-    [InlineData(LambingPlace.Outdoors, Dagging.BeforeHousing, "Dag before lambing|Lambing field and kit ready")]
+    [InlineData(LambingPlace.Indoors, Dagging.AtHousing, "Dag the ewes|Get the shed and lambing kit ready")]
+    [InlineData(LambingPlace.Indoors, Dagging.BeforeHousing, "Dag the ewes|Get the shed and lambing kit ready")]
+    [InlineData(LambingPlace.Outdoors, Dagging.AtHousing, "Dag the ewes|Get the lambing field and kit ready")]
+    [InlineData(LambingPlace.Outdoors, Dagging.BeforeHousing, "Dag the ewes|Get the lambing field and kit ready")]
     public void Where_they_lamb_is_in_the_names(LambingPlace place, Dagging dagging, string titles) => Assert.Equal(
         titles.Split('|'),
         Titles(Plan(Demo with { Housing = Sample.Housing(place), Practice = Sample.Practice() with { Dag = dagging } }), JobKind.Dag, JobKind.ShedReady).Order());
@@ -57,18 +58,18 @@ public sealed class JobTextTests
     {
         var two = Plan(Sample.Flock(
             [Sample.Group("Orchard", tup: "Bramley"), Sample.Group("Paddock", tup: "Damson")], Sample.Ewe(group: "Orchard"), Sample.Ewe("Fern", "Paddock")));
-        Assert.Equal(["Tup Bramley in, raddle yellow", "Tup Damson in, raddle yellow"], Titles(two, JobKind.TupIn));
-        Assert.Equal(["Tup Bramley out", "Tup Damson out"], Titles(two, JobKind.TupOut));
-        Assert.Equal("Scan (Orchard)", JobText.Named(two.Jobs.First(j => j.Kind == JobKind.Scan), two.Flock));
-        Assert.EndsWith("one gathering with Booster, as vet advised (Paddock).", Why(two, JobKind.Booster), StringComparison.Ordinal);
+        Assert.Equal(["Put in Bramley, raddle yellow", "Put in Damson, raddle yellow"], Titles(two, JobKind.TupIn));
+        Assert.Equal(["Take out Bramley", "Take out Damson"], Titles(two, JobKind.TupOut));
+        Assert.Equal("Scan Bramley\u2019s ewes", JobText.Title(two.Jobs.First(j => j.Kind == JobKind.Scan), two.Flock));
+        Assert.EndsWith(", Give Damson\u2019s ewes their booster, as vet advised.", Why(two, JobKind.Booster), StringComparison.Ordinal);
 
         var one = Plan(Sample.Flock([Sample.Group("Orchard", tup: "Bramley")], Sample.Ewe(group: "Orchard")));
-        Assert.Equal(["Check the tup", "Tup in, raddle yellow", "Tup out"], Titles(one, JobKind.TupCheck, JobKind.TupIn, JobKind.TupOut));
+        Assert.Equal(["Check the tup", "Put in the tup, raddle yellow", "Take out the tup"], Titles(one, JobKind.TupCheck, JobKind.TupIn, JobKind.TupOut));
     }
 
     [Theory]
-    [InlineData(1, "1 round a day")]
-    [InlineData(5, "5 rounds a day")]
+    [InlineData(1, "Go round once a day")]
+    [InlineData(5, "Go round 5 times a day")]
     public void Heavy_rounds_are_counted(int heavy, string title) => Assert.Equal(
         [title], Titles(Plan(Demo with { Practice = Sample.Practice() with { ChecksPerDay = new ChecksPerDay(1, heavy, 6) } }), JobKind.HeavyRounds));
 
@@ -112,7 +113,7 @@ public sealed class JobTextTests
         Assert.Contains("nobody is free on any day of its window, so it is on one that is not", Own(Sample.Own("Drench", JobAnchor.TupIn, -61, -59)), StringComparison.Ordinal);
         Assert.Equal("The keeper\u2019s date; the keeper is away that day.", Own(Sample.OwnOn("Closed", "2026-12-31", handled: false)));
         var plan = Plan(Demo with { OwnJobs = [Sample.OwnOn("Visit", "2026-06-13")] });
-        Assert.Contains("; moved from Mon 15 Jun to save a gathering; one gathering with Shear, Visit.", Why(plan, JobKind.TeethToesTeats), StringComparison.Ordinal);
+        Assert.Contains("; moved from Mon 15 Jun to save a gathering; one gathering with Shear the ewes, Visit.", Why(plan, JobKind.TeethToesTeats), StringComparison.Ordinal);
         Assert.Equal("to save a gathering", JobText.Moved(plan.Jobs.Single(j => j.Kind == JobKind.TeethToesTeats)));
     }
 
@@ -163,7 +164,7 @@ public sealed class JobTextTests
     public void Jobs_of_a_feed_chart_name_it()
     {
         var plan = Plan(Demo);
-        Assert.Equal(["Start feeding by FEED-NOT-SCANNED-1", "Two feeds a day by FEED-NOT-SCANNED-1"], Titles(plan, JobKind.FeedFrom, JobKind.TwoFeeds));
+        Assert.Equal(["Start feeding: FEED-NOT-SCANNED-1", "Feed twice a day: FEED-NOT-SCANNED-1"], Titles(plan, JobKind.FeedFrom, JobKind.TwoFeeds));
 
         var job = plan.Jobs.Single(j => j.Kind == JobKind.FeedFrom);
         Assert.Equal("the day their weeks are counted back from", JobText.CountedFrom(job));
@@ -177,7 +178,7 @@ public sealed class JobTextTests
         var job = plan.Jobs.Single(j => j.Kind == JobKind.Sort);
 
         Assert.Equal(plan.Jobs.Single(j => j.Kind == JobKind.Scan).ShownOn, job.ShownOn);
-        Assert.Equal("Sort by lambs carried", JobText.Title(job, plan.Flock));
+        Assert.Equal("Sort the ewes by lambs carried", JobText.Title(job, plan.Flock));
         Assert.Equal("The scan says who carries how many.", JobText.Why(job, plan));
         Assert.Equal(("scanning", "the day they are scanned"), (JobText.CountedFrom(job), JobText.KnownBy(job, plan)));
     }

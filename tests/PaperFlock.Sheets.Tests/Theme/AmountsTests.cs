@@ -37,7 +37,7 @@ public sealed class AmountsTests
     public void The_first_unit_leads(UnitSystem units, string figure, string unit, string inFull)
     {
         var amounts = new Amounts(units);
-        Assert.Equal((figure, unit, inFull), (amounts.PlainFigure(2 * Mass.KilogramsPerPound), amounts.FeedUnit, amounts.FeedUnitInFull));
+        Assert.Equal((figure, unit, inFull), (amounts.PlainFigure(2 * Mass.KilogramsPerPound), amounts.FeedUnit, amounts.AtFeedUnit));
     }
 
     [Theory]

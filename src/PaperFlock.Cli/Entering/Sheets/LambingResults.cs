@@ -4,7 +4,7 @@ using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;
 
-/// <summary>Lambing record: the day, and what came of it.</summary>
+/// <summary>Who lambs when: the day, and what came of it.</summary>
 internal sealed class LambingResults : IPencilSheet
 {
     /// <summary>No live lamb comes sooner, and none later: what the flock file takes.</summary>
@@ -17,11 +17,11 @@ internal sealed class LambingResults : IPencilSheet
 
     public string Word => "lambed";
 
-    public string Title => "Lambing record (LAMB)";
+    public string Title => "Who lambs when (DUE)";
 
     public string About => "lambings: day, lambs alive and dead, help";
 
-    public string NoEwes => "there is no lambing record in this pack: no ewe is in lamb";
+    public string NoEwes => "nobody is to lamb in this pack: no ewe is in lamb";
 
     public ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
@@ -38,7 +38,7 @@ internal sealed class LambingResults : IPencilSheet
         new("lambing-help", "help", "assisted", "assistance"),
     ];
 
-    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.LambingRecord(plan);
+    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.WhoLambsWhen(plan).Select(row => row.Ewe)];
 
     public string Known(Asked asked) => asked.Ewe.Lambed is { } day ? Say(day, asked.Ewe.Lambing) : "";
 

@@ -70,6 +70,10 @@ internal static partial class FlockMessages
         $"`{name}` is {Day(date)}, nowhere near this season",
         $"the tup goes in on {Day(tupIn)}; check the year");
 
+    public static Diagnostic PensOverlap(SourceSpan at, string pen, string other) => Error("FLK067", at,
+        $"`{pen}` lies over `{other}` on the plan of the shed",
+        "check `at`, `length` and `width` of both: length runs to the right, width down");
+
     /// <param name="what">With its article: <c>a mark</c>.</param>
     public static Diagnostic AfterToday(SourceSpan at, string what, LocalDate day, LocalDate today) => Error("FLK070", at,
         $"{what} on {Day(day)} has not happened yet: today is {Day(today)}",

@@ -57,9 +57,11 @@ internal static partial class FlockMessages
         "check his name and the days; if both groups run in one field, write the same `field:` under each");
 
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
-    public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => Warning("FLK158", at,
-        $"heavy ewes get {Number(heavy)} rounds a day, and others {Number(normal)}",
+    public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => FewerRounds(at, "heavy ewes", heavy, "others", normal,
         isGiven ? $"write `{{normal: {Number(heavy)}, heavy: {Number(normal)}}}`, if that is what you mean" : $"add `heavy: {Number(normal)}`, or more");
+
+    public static Diagnostic FewerLambingRounds(SourceSpan at, int heavy, int lambing) =>
+        FewerRounds(at, "ewes that may lamb", lambing, "heavy ewes", heavy, $"write `lambing: {Number(heavy)}`, or more: most lambs come outside the middle of the day");
 
     public static Diagnostic NoFreeDay(SourceSpan at, LocalDate from, LocalDate to) => Warning("FLK159", at,
         $"there is no day for any job: from {Day(from)} to {Day(to)} you are away on every free day",
@@ -86,4 +88,7 @@ internal static partial class FlockMessages
     public static Diagnostic GridReferenceElsewhere(SourceSpan at, string text, double kilometres, Place square) => Warning("FLK162", at,
         $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
         $"check both; this reference is {Location(square.Latitude, square.Longitude)}");
+
+    private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
+        $"{those} get {Number(rounds)} rounds a day, and {others} {Number(more)}", advice);
 }

@@ -20,6 +20,7 @@ internal static class HoldingReader
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
         ImmutableArray<Contact> contacts = [.. Contacts(holding)];
+        var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (latitude is not { } north || longitude is not { } east || zone is null)
         {
             return null;
@@ -32,7 +33,7 @@ internal static class HoldingReader
         }
 
         return PlaceCheck.IsPossible(place, zone, latitudeField!.Span, holding.Bag) && name is not null
-            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts)
+            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts) { Find = find, Signal = signal, SickPen = sickPen }
             : null;
     }
 

@@ -6,7 +6,7 @@ internal static class HousingReader
 {
     public static Housing Read(Section housing) => new(
         housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
-        [.. Pens(housing)],
+        Apart([.. Pens(housing)], housing.Bag),
         housing.Find("lambing-pens")?.AsWhole(),
         Days(housing.Below("days-in-lambing-pen")))
     {
@@ -23,10 +23,28 @@ internal static class HousingReader
             var (length, width, trough) = (entry.Require("length")?.AsLength(), entry.Require("width")?.AsLength(), entry.Find("trough")?.AsLength());
             if (name is not null && length is { } l && width is { } w)
             {
-                yield return new Pen(name, l, w, trough, entry.Find("name")!.Span);
+                yield return new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) };
             }
         }
     }
+
+    /// <summary>No pen that is given a place lies over another.</summary>
+    private static ImmutableArray<Pen> Apart(ImmutableArray<Pen> pens, DiagnosticBag bag)
+    {
+        var placed = PenPlace.Of([.. pens.Where(p => p.At is not null)]);
+        for (var i = 0; i < placed.Length; i++)
+        {
+            if (placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])) is { Pen: { } other })
+            {
+                bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
+            }
+        }
+
+        return pens;
+    }
+
+    private static PenCorner? Corner(Section at) =>
+        at.IsThere && at.Require("right")?.AsLength() is { } right && at.Require("down")?.AsLength() is { } down ? new PenCorner(right, down) : null;
 
     private static DaysInLambingPen Days(Section days) => new(
         days.Find("single")?.AsWhole() ?? 1,

@@ -61,7 +61,7 @@ internal static class PracticeReader
 
     private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
     {
-        var (normalField, heavyField) = (checks.Find("normal"), checks.Find("heavy"));
+        var (normalField, heavyField, lambingField) = (checks.Find("normal"), checks.Find("heavy"), checks.Find("lambing"));
         var normal = normalField is null ? usual.Normal : normalField.AsWhole();
         var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
         if (heavy < normal)
@@ -69,10 +69,17 @@ internal static class PracticeReader
             checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
         }
 
-        return new ChecksPerDay(
+        var lambing = lambingField?.AsWhole();
+        if (lambing < heavy)
+        {
+            checks.Bag.Add(FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value));
+        }
+
+        var read = new ChecksPerDay(
             normal ?? usual.Normal,
             heavy ?? usual.Heavy,
             checks.Find("heavy-from-weeks-before-lambing")?.AsWhole() ?? usual.HeavyFromWeeksBeforeLambing);
+        return lambing is { } rounds ? read with { Lambing = rounds } : read;
     }
 
     private static (int Single, int Twin, int More) ByLitter(Section litter, (int Single, int Twin, int More) usual) => (

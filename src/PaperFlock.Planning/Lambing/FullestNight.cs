@@ -1,0 +1,48 @@
+namespace PaperFlock.Planning.Lambing;
+
+/// <summary>
+/// How many lambing pens the fullest night of a season takes. One night's pens hang on those of the night before, so whole seasons are
+/// drawn by lot, always the same ones: an error of one in a hundred either way at the most.
+/// </summary>
+internal static class FullestNight
+{
+    private const int Seasons = 4000;
+
+    /// <returns>The chance of each number of pens, from none to one for each ewe.</returns>
+    public static ImmutableArray<double> Of(ImmutableArray<LambingEwe> ewes)
+    {
+        var lots = new Random(1);
+        var first = ewes.Min(e => e.Chances.First);
+        var drawn = ewes.Select(e => (From: Period.DaysBetween(first, e.Chances.First), UpTo: Summed(e.Chances.Chances), e.PenDays)).ToArray();
+        var nights = drawn.Max(e => e.From + e.UpTo.Length + e.PenDays) + 1;
+        var seasons = new double[ewes.Length + 1];
+        for (var season = 0; season < Seasons; season++)
+        {
+            var change = new int[nights];
+            foreach (var (from, upTo, penDays) in drawn)
+            {
+                var found = Array.BinarySearch(upTo, lots.NextDouble());
+                var night = from + Math.Min(found < 0 ? ~found : found, upTo.Length - 1);
+                change[night]++;
+                change[night + penDays]--;
+            }
+
+            var (held, most) = (0, 0);
+            foreach (var more in change)
+            {
+                held += more;
+                most = Math.Max(most, held);
+            }
+
+            seasons[most] += 1.0 / Seasons;
+        }
+
+        return [.. seasons];
+    }
+
+    private static double[] Summed(ImmutableArray<double> chances)
+    {
+        var sum = 0.0;
+        return [.. chances.Select(chance => sum += chance)];
+    }
+}

@@ -1,0 +1,138 @@
+namespace PaperFlock.Sheets.Handover;
+
+/// <summary>Blocks in columns, each below the shortest there is, on as few sides as will do.</summary>
+/// <param name="room">Points of height on the first side, and on those that follow.</param>
+internal sealed class BlockSides(SheetContext context, double width, (double First, double Later) room)
+{
+    private const double Gap = 6;
+    private const int MostColumns = 3;
+    private static readonly double Paragraph = Mm(60);
+
+    /// <param name="notes">Paragraphs for the room that blocks leave.</param>
+    /// <param name="last">Across the whole width below them; null for nothing.</param>
+    /// <returns>One for each side.</returns>
+    public ImmutableArray<Element> Of(IReadOnlyList<TroughBlock> blocks, IReadOnlyList<Element> notes, Element? last)
+    {
+        var sides = Enumerable.Range(1, MostColumns).Select(n => Fill(blocks, n)).OfType<List<Side>>().OrderBy(s => s.Count).ThenByDescending(s => s[0].Widths.Length).First();
+        foreach (var note in notes)
+        {
+            if (!sides[^1].Add(note, context))
+            {
+                sides.Add(new Side(sides[^1].Widths.Length, width, room.Later));
+                sides[^1].Add(note, context);
+            }
+        }
+
+        if (last is not null)
+        {
+            var height = Heights.Of(last, width, context);
+            if (sides[^1].Used + Gap + height > sides[^1].Height)
+            {
+                sides.Add(new Side(1, width, room.Later));
+            }
+
+            sides[^1].Last = last;
+        }
+
+        return [.. sides.Select(s => s.Composed(context))];
+    }
+
+    /// <returns>Null where so many columns are too narrow.</returns>
+    private List<Side>? Fill(IReadOnlyList<TroughBlock> blocks, int columns)
+    {
+        var sides = new List<Side> { new(columns, width, room.First) };
+        foreach (var block in blocks)
+        {
+            if (!sides[^1].Add(block, context))
+            {
+                sides.Add(new Side(columns, width, room.Later));
+                sides[^1].Add(block, context);
+            }
+        }
+
+        return columns == 1 || sides.All(s => s.IsWideEnough) ? sides : null;
+    }
+
+    /// <summary>One side of a leaf on its way.</summary>
+    private sealed class Side(int columns, double width, double height)
+    {
+        private readonly List<Element>[] _columns = [.. Enumerable.Range(0, columns).Select(_ => new List<Element>())];
+        private readonly double[] _used = new double[columns];
+        private readonly double[] _least = new double[columns];
+
+        public double Height => height;
+
+        public double Used => _used.Max();
+
+        public Element? Last { get; set; }
+
+        public bool IsWideEnough => Needed.Sum() <= Inner;
+
+        /// <summary>What each column needs, and a share of what is left over.</summary>
+        public double[] Widths => [.. Needed.Select(l => l + ((Inner - Needed.Sum()) / columns))];
+
+        /// <summary>A column with no block in it is for paragraphs.</summary>
+        private double[] Needed => [.. _least.Select(l => l > 0 ? l : Paragraph)];
+
+        private double Inner => width - (Gap * (columns - 1));
+
+        /// <summary>Into the first of the shortest columns.</summary>
+        /// <returns>False where it does not fit; an empty side takes anything.</returns>
+        public bool Add(TroughBlock block, SheetContext context)
+        {
+            var column = Array.IndexOf(_used, _used.Min());
+            if (!Add(block.Content, column, block.Least, context))
+            {
+                return false;
+            }
+
+            _least[column] = Math.Max(_least[column], block.Least);
+            return true;
+        }
+
+        public bool Add(Element note, SheetContext context)
+        {
+            var column = Array.IndexOf(_used, _used.Min());
+            return Add(note, column, Widths[column], context);
+        }
+
+        /// <summary>Its board, as high as what stands on it.</summary>
+        public Element Composed(SheetContext context)
+        {
+            var places = ImmutableArray.CreateBuilder<BoardPlace>();
+            var (x, foot) = (0.0, 0.0);
+            var widths = Widths;
+            for (var i = 0; i < columns; i++)
+            {
+                var y = 0.0;
+                foreach (var element in _columns[i])
+                {
+                    var high = Heights.Of(element, widths[i], context);
+                    places.Add(new BoardPlace(x, y, widths[i], high, element));
+                    foot = Math.Max(foot, y + high);
+                    y += high + Gap;
+                }
+
+                x += widths[i] + Gap;
+            }
+
+            var board = new Board(new Size(width, foot), places.ToImmutable());
+            Element[] all = [.. places.Count > 0 ? new[] { board } : [], .. Last is null ? [] : new[] { Last }];
+            return Block.Column(Gap, [.. all]);
+        }
+
+        private bool Add(Element element, int column, double at, SheetContext context)
+        {
+            var high = Heights.Of(element, at, context);
+            var top = _used[column] > 0 ? _used[column] + Gap : 0;
+            if (top + high > height && _used.Any(u => u > 0))
+            {
+                return false;
+            }
+
+            _columns[column].Add(element);
+            _used[column] = top + high;
+            return true;
+        }
+    }
+}

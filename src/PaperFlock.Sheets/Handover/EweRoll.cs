@@ -1,0 +1,111 @@
+using PaperFlock.Sheets.EweCards;
+
+namespace PaperFlock.Sheets.Handover;
+
+/// <summary>Every ewe by name, in two columns: where she is, when she is due, and what is to be known of her.</summary>
+internal sealed class EweRoll(SheetContext context, Absence away, double width)
+{
+    private const double Gap = 10;
+    private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
+    private static readonly TextStyle TagEnd = TypeScale.Tag with { Face = Face.Mono, Size = 11 };
+    private static readonly string[] Captions = ["ewe", "tag ends", "where", "due", "note"];
+    private static readonly Edges Padding = Edges.Of(3, 1.2);
+    private readonly ImmutableDictionary<string, string> _codes = CardCodes.Of(context.Plan.Ewes);
+
+    private double Half => (width - Gap) / 2;
+
+    /// <param name="room">Points of height on a side.</param>
+    /// <returns>One for each side.</returns>
+    public IEnumerable<Element> Sides(double room)
+    {
+        List<(TableRow Row, double High)> rows =
+        [
+            .. context.Plan.Ewes.Where(e => Company.StayOn(context.Plan, e.Ewe, away.From).Place.Kind != PlaceKind.Gone)
+                .OrderBy(e => e.Ewe.CallName, StringComparer.OrdinalIgnoreCase).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
+                .Select(Row).Select(r => (r, Heights.Of(Table([r]) with { Head = [] }, Half, context))),
+        ];
+        var left = room - Heights.Of(Table([]) with { Body = [new TableRow([Block.Blank(Captions.Length)])] }, Half, context);
+        while (rows.Count > 0)
+        {
+            var first = Fitting(rows, left);
+            var taken = first + Fitting(rows[first..], left);
+            if (taken == rows.Count)
+            {
+                first = Enumerable.Range(1, taken).MinBy(n => Math.Max(rows[..n].Sum(r => r.High), rows[n..].Sum(r => r.High)));
+            }
+
+            yield return new Row([Cell(rows[..first]), Cell(rows[first..taken])], Gap);
+            rows.RemoveRange(0, taken);
+        }
+    }
+
+    private RowCell Cell(List<(TableRow Row, double High)> rows) => new(Track.Share(), rows.Count == 0 ? Block.Gap(1) : Table([.. rows.Select(r => r.Row)]));
+
+    /// <summary>How many from the first on; one at least.</summary>
+    private static int Fitting(List<(TableRow Row, double High)> rows, double room)
+    {
+        var taken = 0;
+        for (var used = 0.0; taken < rows.Count && (used += rows[taken].High) <= room; taken++)
+        {
+        }
+
+        return Math.Max(taken, Math.Min(1, rows.Count));
+    }
+
+    private Table Table(ImmutableArray<TableRow> rows) => new(
+        [
+            context.Columns.Fit(Mm(31), TypeScale.Tag, 7, context.Plan.Ewes.Where(e => e.Ewe.Name is null).Select(e => e.Ewe.Tag.Replace(' ', '\u00a0'))),
+            context.Columns.Fit(Mm(14), TagEnd, 7, _codes.Values.Select(Ends)),
+            Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
+            context.Columns.FitDays(Mm(20), TypeScale.Body),
+            Track.Share(),
+        ],
+        [new TableRow([.. Captions.Select(w => new TableCell(Block.Text(w, Small), Padding: Padding))])],
+        rows)
+    { RowHeaders = true };
+
+    private TableRow Row(EwePlan ewe)
+    {
+        var here = Company.StayOn(context.Plan, ewe.Ewe, away.From);
+        var due = ewe.Standing switch
+        {
+            Standing.Lambed => "lambed",
+            _ when ewe.Due is { } day => DateText.Short(day.Likely),
+            _ => "not in lamb",
+        };
+        return new TableRow(
+            [
+                new TableCell(EweNames.Said(ewe, TypeScale.BodyBold), Padding: Padding),
+                new TableCell(new Text([new Run(Ends(_codes[ewe.Ewe.Tag]), TagEnd, Whole: true)]), Padding: Padding),
+                new TableCell(Block.Text(FeedText.Place(here.Place), TypeScale.Body, leading: 1.05), Padding: Padding),
+                new TableCell(Block.Text(due, TypeScale.Body, leading: 1.05), Padding: Padding),
+                new TableCell(Block.Text(Remark(ewe, here), Small, leading: 1.05), Padding: Padding),
+            ],
+            About: RowKey.Of(ewe.Ewe));
+    }
+
+    /// <summary>Where she goes meanwhile, when she may lamb, and the keeper's note.</summary>
+    private string Remark(EwePlan ewe, Stay here)
+    {
+        var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > away.From && s.From <= away.To && s.Place != here.Place)
+            .Select(s => $"{FeedText.Place(s.Place)} from {DateText.Short(s.From)}").ToList();
+        if (ewe.Ewe.Lambed is { } lambed)
+        {
+            remarks.Insert(0, $"on {DateText.Short(lambed)}");
+        }
+
+        if (ewe.Due is { } due && due.Earliest <= away.To && due.Latest >= away.From)
+        {
+            remarks.Add(due.Earliest <= away.From ? "may lamb now" : $"due from {DateText.Short(due.Earliest)}");
+        }
+
+        if (ewe.Ewe.Note is { } note)
+        {
+            remarks.Add(note.TrimEnd('.'));
+        }
+
+        return string.Join("; ", remarks);
+    }
+
+    private static string Ends(string cardCode) => cardCode["CARD-".Length..];
+}

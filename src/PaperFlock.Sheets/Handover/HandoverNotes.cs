@@ -1,0 +1,92 @@
+namespace PaperFlock.Sheets.Handover;
+
+/// <summary>What to do when something is not as it should be, whom to watch, and where things are.</summary>
+/// <remarks>Two hours to the first suck: Vet Times 2018. The keeper within the hour for a ewe off one feed: common practice, no source.</remarks>
+internal static class HandoverNotes
+{
+    /// <summary>More names than this are on the roll and not here.</summary>
+    private const int MostNamed = 8;
+
+    public static ImmutableArray<Element> Of(SheetContext context, StayPart part, bool isFirst)
+    {
+        var keeper = People.Keeper(context.Flock);
+        var holding = context.Flock.Holding;
+        ImmutableArray<Element> always =
+        [
+            Said("One missing?", $"Feed those that are there, then find her before you leave. Down: the vet, then {keeper}. Not found: {keeper}."),
+            Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull as well: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
+            .. part.Companies.Any(c => c.Ewes.Any(e => e.IsCarrying)) ? [Lambed(context, part, keeper)] : Array.Empty<Element>(),
+            .. Watch(context, part),
+        ];
+        return !isFirst ? always :
+        [
+            .. always,
+            holding.Find is { } find ? Said("Where it is:", $"{find.TrimEnd('.')}.") : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
+            .. context.Flock.Feeds.Scales ? [Said("No scales?", $"Do not guess: ring {keeper}.")] : Array.Empty<Element>(),
+        ];
+    }
+
+    private static Text Lambed(SheetContext context, StayPart part, string keeper)
+    {
+        var first = May(context, part).Select(e => e.Due!.Earliest).DefaultIfEmpty(part.To.PlusDays(1)).Min();
+        var early = first > part.To ? "In these days that is early: the vet, now." : first <= part.From ? "Not one to watch: early, the vet, now." : $"Before {DateText.Short(first)}: the vet, now.";
+        return Said(
+            "One has lambed?",
+            $"{(context.Flock.Housing.Lambing == LambingPlace.Indoors ? "Into a pen with her lambs, hay, water; t" : "T")}ell {keeper} the same day. {early} Lambs weak, or not sucking in 2 hours: the vet, now. Feed her by the table overleaf.");
+    }
+
+    private static IEnumerable<Element> Watch(SheetContext context, StayPart part)
+    {
+        var may = May(context, part).ToList();
+        var others = part.Companies.SelectMany(c => c.Ewes).Select(e => (Ewe: e, Why: Why(e))).Where(e => e.Why.Length > 0).ToList();
+        var runs = ImmutableArray.CreateBuilder<Run>();
+        runs.Add(new Run("Watch", TypeScale.BodyBold));
+        if (may.Count > MostNamed)
+        {
+            runs.Add(new Run($" the {may.Count} ewes that may lamb: the roll overleaf has their days.", TypeScale.Body));
+        }
+        else if (may.Count > 0)
+        {
+            Name(runs, may.Select(e => (e, e.Due!.Earliest <= part.From ? "now" : $"from {DateText.Short(e.Due.Earliest)}")));
+            runs.Add(new Run($": {Likely(context, part, may.Count)}", TypeScale.Body));
+        }
+
+        if (others.Count is > 0 and <= MostNamed)
+        {
+            Name(runs, others);
+            runs.Add(new Run(".", TypeScale.Body));
+        }
+
+        return runs.Count == 1 ? [] : [new Text(runs.ToImmutable(), Leading: 1.15)];
+    }
+
+    /// <summary>Whose span of nine chances in ten touches the days, soonest first.</summary>
+    public static IEnumerable<EwePlan> May(SheetContext context, StayPart part) => context.Plan.Ewes
+        .Where(e => e.Due is { } due && due.Earliest <= part.To && due.Latest >= part.From).OrderBy(e => e.Due!.Earliest).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal);
+
+    private static string Likely(SheetContext context, StayPart part, int ewes)
+    {
+        var expected = context.Plan.Lambing.Days.Where(d => d.Date >= part.From && d.Date <= part.To).Sum(d => d.ExpectedEwes);
+        return expected >= 0.75 ? $"about {Math.Round(expected, MidpointRounding.AwayFromZero):0} will lamb."
+            : ewes switch { 1 => "most likely she will not lamb yet.", 2 => "most likely neither will lamb.", _ => "most likely none will lamb." };
+    }
+
+    private static string Why(EwePlan ewe) =>
+        ewe.Ewe.Toes == Toes.Lame ? "was lame"
+        : ewe.IsCarrying && ewe.Ewe.Condition < 2.5m ? "was thin"
+        : "";
+
+    private static void Name(ImmutableArray<Run>.Builder runs, IEnumerable<(EwePlan Ewe, string Why)> ewes)
+    {
+        var isFirst = true;
+        foreach (var (ewe, why) in ewes)
+        {
+            runs.Add(new Run(isFirst ? " " : ", ", TypeScale.Body));
+            runs.Add(Who.Called(ewe.Ewe, TypeScale.Body));
+            runs.Add(new Run($" {why}", TypeScale.Body));
+            isFirst = false;
+        }
+    }
+
+    private static Text Said(string bold, string plain) => Block.BoldThen(bold, plain, TypeScale.Body, 1.15);
+}

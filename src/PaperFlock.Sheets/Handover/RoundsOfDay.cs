@@ -1,0 +1,31 @@
+namespace PaperFlock.Sheets.Handover;
+
+/// <summary>The rounds of a day, and at which of them something is fed.</summary>
+internal static class RoundsOfDay
+{
+    /// <summary>"07:40", "15:50"; where the day has no such round what it is called.</summary>
+    public static IEnumerable<string> FedAt(SeasonPlan plan, LocalDate day, ImmutableArray<FeedTime> fedAt) =>
+        fedAt.Select(feed => On(plan, day)?.At(feed) is { } round ? DateText.Clock(round.At) : FeedText.Time(feed));
+
+    /// <summary>"07:40 FEED · 12:10 look · 15:50 FEED".</summary>
+    public static IEnumerable<Run> Of(SeasonPlan plan, StayPart part)
+    {
+        if (On(plan, part.From) is not { } day)
+        {
+            yield break;
+        }
+
+        var fed = part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => f.FedAt).Select(day.At).ToHashSet();
+        foreach (var round in day.Times)
+        {
+            var isFeed = fed.Contains(round);
+            yield return new Run($"{(round == day.Times[0] ? "" : " · ")}{DateText.Clock(round.At)}\u00a0{(isFeed ? "FEED" : "look")}", isFeed ? Block.Bold(TypeScale.Lead) : TypeScale.Lead);
+        }
+    }
+
+    /// <summary>Whether all that are fed are fed at the same rounds.</summary>
+    public static bool AreAlike(StayPart part) =>
+        part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).Where(f => !f.FedAt.IsEmpty).Select(f => string.Join(',', f.FedAt)).Distinct().Count() <= 1;
+
+    private static RoundDay? On(SeasonPlan plan, LocalDate day) => plan.Rounds.FirstOrDefault(r => r.Date == day);
+}

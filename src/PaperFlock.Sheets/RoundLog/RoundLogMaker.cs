@@ -1,0 +1,142 @@
+namespace PaperFlock.Sheets.RoundLog;
+
+/// <summary>Lays the days of the log out on sides: four heavy days, three while rounds go by night, a week when little happens; fewer where they do not fit.</summary>
+internal sealed class RoundLogMaker(SheetContext context)
+{
+    private const double Apart = 6;
+
+    private readonly Dictionary<string, LogTable> _tables = new(StringComparer.Ordinal);
+    private readonly Dictionary<RoundReason, int> _daysASide = [];
+
+    /// <summary>Rows share the height of a side; a gloved hand needs so much.</summary>
+    private double LeastRow => Mm(context.WriteIn.Gloves ? 10 : 9);
+
+    public ImmutableArray<Sheet> Make() => [.. LogRhythm.Of(context, DaysASide).Select(Leaf)];
+
+    private Sheet Leaf(LogLeaf leaf)
+    {
+        var code = $"{RoundLogSheet.Definition.Code}-{DateText.Code(leaf.From)}";
+        var sides = leaf.Sides.Where(side => !Shown(side).IsEmpty).ToArray();
+        var pages = Pages(sides, code, Even(sides.Length));
+        // Each side has a head of its own, so pages are made again with their numbers where one did not hold all that it should.
+        pages = pages.Length == sides.Length ? pages : Pages(sides, code, Even(pages.Length));
+        if (Even(pages.Length) is var all && all > pages.Length)
+        {
+            pages = pages.Add(MoreRoom(code, all));
+        }
+
+        var title = LogText.Title(Shown(sides[0])[0].Date, leaf.Last).Replace("Rounds", "Round log", StringComparison.Ordinal);
+        return new Sheet(RoundLogSheet.Definition, code, title, Binder.Sides(context, code, pages)) { Last = leaf.Last };
+    }
+
+    /// <summary>Both sides of a leaf are used.</summary>
+    private int Even(int pages) => context.LogsOnFronts ? pages : pages + (pages % 2);
+
+    private ImmutableArray<Page> Pages(LogSide[] sides, string code, int of)
+    {
+        var pages = ImmutableArray.CreateBuilder<Page>();
+        foreach (var side in sides)
+        {
+            var before = pages.Count;
+            var design = PageDesigns.Upright(context, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
+            var startsOn = before % 2 == 0 || context.LogsOnFronts ? PageSide.Front : PageSide.Back;
+            pages.AddRange(Binder.Pages(context, code, Body(side, Room(design)), design, startsOn, context.LogsOnFronts)
+                .Select(p => p with
+                {
+                    Number = p.Number with { Number = p.Number.Number + before, Of = of },
+                    // Once its last day is past, nobody misses the page.
+                    Content = p.Content.Concerning(RowKey.Paragraph with { Last = side.Days[^1].Date }),
+                }));
+        }
+
+        return pages.ToImmutable();
+    }
+
+    /// <summary>A back that no day needs is ruled, and is no content.</summary>
+    private Page MoreRoom(string code, int number)
+    {
+        var design = PageDesigns.Upright(context, code, Block.Text("Rounds, more room to write", TypeScale.SmallerTitle) with { About = NotContent.Instance, Tag = StructureTag.Heading(1) }, n => n with { Number = number, Of = number });
+        var body = Block.Column(3, Block.Text($"day, time, {LogText.Saw}", TypeScale.Body) with { About = NotContent.Instance }, new LogLines(context.WriteIn.BarnRow));
+        var page = Binder.Pages(context, code, body, design, PageSide.Back, frontsOnly: false)[0];
+        return page with { Number = new PageNumber(number, number, PageSide.Back) };
+    }
+
+    private Column Head(ImmutableArray<RoundDay> shown, ImmutableArray<RoundDay> all, string code)
+    {
+        var width = context.Page.UprightWidth;
+        var codeWidth = context.Measurer.WidthOf(code, TypeScale.LongCode) + 2;
+        var title = Block.Largest(LogText.Title(shown[0].Date, shown[^1].Date), context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.SmallerTitle, TypeScale.Heading);
+        return Block.Column(
+            2,
+            [
+                new Row(
+                    [
+                        // It says only which rows follow, and changes with them.
+                        new RowCell(Track.Share(), title with { About = NotContent.Instance, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
+                        new RowCell(Track.Fixed(codeWidth), Block.Text(code, TypeScale.LongCode, TextAlign.Right)),
+                    ],
+                    10),
+                LogText.Lead(context),
+                .. LogText.Unseen(all) is { } unseen ? [Block.Text(unseen, TypeScale.BodyBold, leading: 1.15)] : Array.Empty<Element>(),
+            ]);
+    }
+
+    private Column Body(LogSide side, double room)
+    {
+        var runs = new List<(LogTable Table, List<RoundDay> Days)>();
+        foreach (var day in Shown(side))
+        {
+            var table = TableOf(day.Date);
+            if (runs.Count > 0 && runs[^1].Table == table)
+            {
+                runs[^1].Days.Add(day);
+            }
+            else
+            {
+                runs.Add((table, [day]));
+            }
+        }
+
+        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), context.Page.UprightWidth, context) + Apart) - Apart;
+        var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
+        var row = Math.Clamp(LeastRow + ((room - least - 1) / rows), LeastRow, context.WriteIn.BarnRow);
+        return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
+    }
+
+    private ImmutableArray<RoundDay> Shown(LogSide side) => context.OnlyDays is null ? [.. side.Days.Where(d => d.Date >= context.Plan.AsOf)] : side.Days;
+
+    private int DaysASide(RoundReason why)
+    {
+        if (_daysASide.TryGetValue(why, out var known))
+        {
+            return known;
+        }
+
+        var days = context.Plan.Rounds.Where(d => d.Why == why || (why == RoundReason.OutsideHeavyWeeks && d.Why == RoundReason.NoneInLamb)).ToArray();
+        var across = days.Where(d => TableOf(d.Date).LiesAcross).ToArray();
+        // A day or two between two places must not make every side of the season as roomy as theirs.
+        var usual = across.Length * 2 >= days.Length ? across : [.. days.Except(across)];
+        var most = why switch { RoundReason.Lambing => 3, RoundReason.HeavyWeeks => 4, _ => NodaConstants.DaysPerWeek };
+        var room = Room(PageDesigns.Upright(context, "LOG-00AAA", Head([days[0], days[^1]], [.. days], "LOG-00AAA")));
+        foreach (var day in usual.DistinctBy(d => (TableOf(d.Date), d.Times.Length)))
+        {
+            while (most > 1 && Heights.Of(TableOf(day.Date).Of(Enumerable.Repeat(day, most), LeastRow), context.Page.UprightWidth, context) > room)
+            {
+                most--;
+            }
+        }
+
+        return _daysASide[why] = most;
+    }
+
+    private LogTable TableOf(LocalDate day)
+    {
+        var columns = LogColumn.On(context.Plan, day);
+        var key = string.Join('\n', columns);
+        return _tables.TryGetValue(key, out var table) ? table : _tables[key] = new LogTable(context, columns);
+    }
+
+    /// <summary>Height of a page's body, in points.</summary>
+    private double Room(PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
+        - Heights.Of(design.Head!, context.Page.UprightWidth, context) - Heights.Of(design.Foot!, context.Page.UprightWidth, context);
+}

@@ -1,0 +1,59 @@
+namespace PaperFlock.Sheets.Swap;
+
+/// <summary>Why a leaf is printed again, in a sentence: the first row that differs, and how many more do.</summary>
+internal static class LeafSentence
+{
+    private const int Longest = 90;
+
+    public static string Of(LeafOutcome leaf, SeasonPlan plan)
+    {
+        if (leaf.Fate == LeafFate.Added)
+        {
+            return "New.";
+        }
+
+        var said = leaf.Changes.OrderBy(c => (c.Row ?? c.Old)!.Key.Kind == RowKind.Paragraph).Select(c => Of(c, plan, leaf.Leaf.Title)).Distinct().ToArray();
+        return said.Length switch
+        {
+            0 => "Printed with the rest.",
+            1 => $"{said[0]}.",
+            var n => $"{said[0]}; {n - 1} more, by the bars.",
+        };
+    }
+
+    private static string Of(RowChange change, SeasonPlan plan, string title)
+    {
+        var key = (change.Row ?? change.Old)!.Key;
+        if (change.Row is not { } row)
+        {
+            return key.Name.Length == 0 ? "Words are gone" : $"{key.Name} is gone";
+        }
+
+        var now = Shortened(string.Join(' ', row.Cells.Where((cell, i) => change.Old is not { } old || old.Cells.Length != row.Cells.Length || old.Cells[i] != cell).Select(cell => cell.Words)));
+        var ewe = plan.Ewes.FirstOrDefault(e => key.Kind == RowKind.Ewe ? e.Ewe.Tag == key.Id : e.Ewe.CallName == title);
+        return ewe is not null && Speaks(now, ewe) ? Fact(ewe)
+            : change.Old is null && key.Name.Length > 0 ? $"{key.Name} is new"
+            : key.Name.Length > 0 ? $"{key.Name} now: {now}"
+            : $"Now: {now}";
+    }
+
+    /// <summary>Whether the words tell what she carries, or when she is due.</summary>
+    private static bool Speaks(string words, EwePlan ewe) =>
+        words.Contains('\u2022', StringComparison.Ordinal) || words.Contains("lamb", StringComparison.OrdinalIgnoreCase) || (ewe.Due is { } due && words.Contains(DateText.Loose(due.Likely), StringComparison.Ordinal));
+
+    private static string Fact(EwePlan ewe) => ewe.Ewe.CallName + ewe switch
+    {
+        { Standing: Standing.Lambed } => " has lambed",
+        { Due: { } due, IsScanned: true } => $" now carries {Number(ewe.Litter)}, due {DateText.Short(due.Likely)}",
+        { Due: { } due } => $" is now due {DateText.Short(due.Likely)}",
+        _ => " is not in lamb",
+    };
+
+    private static string Number(int lambs) => lambs switch { 1 => "one", 2 => "two", 3 => "three", 4 => "four", _ => lambs.ToString(CultureInfo.InvariantCulture) };
+
+    private static string Shortened(string words)
+    {
+        words = HiddenWords.Shown(words).TrimEnd('.');
+        return words.Length <= Longest ? words : words[..Math.Max(words.LastIndexOf(' ', Longest), 1)] + " \u2026";
+    }
+}

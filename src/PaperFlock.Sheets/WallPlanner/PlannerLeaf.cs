@@ -1,0 +1,106 @@
+namespace PaperFlock.Sheets.WallPlanner;
+
+/// <summary>Parts of a leaf of the planner.</summary>
+internal sealed class PlannerLeaf
+{
+    private static readonly Edges Padding = Edges.Of(5, 3);
+
+    private readonly SheetContext _context;
+    private readonly PlannerFormat _format;
+    private readonly ImmutableArray<Track> _columns;
+    private readonly TableRow _head;
+    private readonly WeekWords _words;
+    private readonly double _room;
+    private readonly double _width;
+
+    public PlannerLeaf(SheetContext context, PlannerFormat format)
+    {
+        (_context, _format) = (context, format);
+        _columns = format.Columns(context.Measurer);
+        _width = format.Width - _columns.Sum(c => c.Points) - Padding.Horizontal;
+        _words = new WeekWords(context, format, _width);
+        _head = new TableRow(
+            [
+                Block.Cell("week from", format.Label, TextAlign.Centre),
+                .. Enumerable.Range(0, 7).Select(i => new TableCell(Block.Text(DateText.Weekday(context.Plan.From.PlusDays(i).DayOfWeek), format.Label, TextAlign.Centre), Padding: Edges.Of(0, 2))),
+                new TableCell(Block.Text("what to do, and who is due", format.Label), Padding: Edges.Of(5, 2)),
+                new TableCell(Block.Text("rounds", format.Label, TextAlign.Centre), Padding: Edges.Of(1, 2)),
+            ]);
+
+        // Any leaf's head and foot are as high as these.
+        var longest = new LocalDate(2026, 12, 28);
+        var taken = Heights.Of(Head($"{DateText.Short(longest)} to {DateText.Long(longest)}", "WALL-28DEC"), format.Width, context)
+            + Heights.Of(Foot([], "WALL-28DEC", isLast: false), format.Width, context) + Heights.Of(new Table(_columns, [], [_head]), format.Width, context);
+        _room = format.Paper.Height - PlannerFormat.Margins.Vertical - taken - Mm(4);
+    }
+
+    /// <summary>Weeks leaf by leaf, as many to each as it has room for. What is over by today moves none of them to another leaf.</summary>
+    public IEnumerable<ImmutableArray<PlannerWeek>> Split(ImmutableArray<PlannerWeek> weeks)
+    {
+        var leaf = ImmutableArray.CreateBuilder<PlannerWeek>();
+        var taken = 0.0;
+        foreach (var week in weeks)
+        {
+            var height = Least(week);
+            if (leaf.Count == PlannerFormat.MostWeeks || (leaf.Count > 0 && taken + height > _room))
+            {
+                yield return leaf.DrainToImmutable();
+                taken = 0;
+            }
+
+            leaf.Add(week);
+            taken += height;
+        }
+
+        if (leaf.Count > 0)
+        {
+            yield return leaf.DrainToImmutable();
+        }
+    }
+
+    public Element Head(string days, string code) => new Row(
+        [
+            new RowCell(Track.Share(), Block.Largest($"{_context.Flock.Holding.Name}, {days}", _context.Measurer, _format.Width - _context.Measurer.WidthOf(code, _format.Code) - 10, TextAlign.Left, _format.Title, TypeScale.SmallerTitle, TypeScale.Heading) with
+            { Tag = StructureTag.Heading(1), About = NotContent.Instance }),
+            new RowCell(Track.Fixed(_context.Measurer.WidthOf(code, _format.Code) + 2), Block.Text(code, _format.Code, TextAlign.Right)),
+        ],
+        8);
+
+    /// <param name="weeks">All of the leaf's: what is left off by today does not change what the signs are said to mean.</param>
+    public Element Foot(ImmutableArray<PlannerWeek> weeks, string code, bool isLast)
+    {
+        var sitters = weeks.SelectMany(w => w.Days).Select(d => d.Away).OfType<Absence>().Select(a => a.Sitter ?? "a sitter").Distinct().ToArray();
+        var key = Block.Sentences(
+            "Strike each day off. Heavy box: something to do.",
+            sitters.Length == 0 ? "" : $"Hatched: {English.List(sitters, "or")} is in charge.",
+            weeks.Any(w => w.Due.Any(e => e.IsScanned)) ? "\u2022 \u2022\u2022 \u2022\u2022\u2022 lambs she carries." : "",
+            isLast ? "" : "The next leaf hangs below.");
+        return Block.Column(3, Block.Text(key, _format.Label), PageDesigns.ControlLine(_context, code, _format.Width));
+    }
+
+    /// <summary>Rows as tall as the leaf allows.</summary>
+    public Element Body(ImmutableArray<PlannerWeek> weeks)
+    {
+        var least = weeks.Select(Least).ToArray();
+        var more = (_room - least.Sum()) / weeks.Length;
+        return new Table(_columns, [_head], [.. weeks.Select((w, i) => Row(w, Math.Max(least[i], Math.Min(_format.TallestRow, least[i] + more))))]) { Name = "weeks", RowHeaders = true };
+    }
+
+    private double Least(PlannerWeek week) => Math.Max(_format.LeastRow, Height(Words(week)));
+
+    private double Height(Element? words) => words is null ? 0 : Heights.Of(words, _width, _context) + Padding.Vertical;
+
+    /// <summary>In the larger type unless a leaf of its own would not hold the week.</summary>
+    private Element? Words(PlannerWeek week) =>
+        _format.Job.Select(style => _words.Of(week, style)).FirstOrDefault(words => Height(words) <= _room) ?? _words.Of(week, _format.Job[^1]);
+
+    private TableRow Row(PlannerWeek week, double height) => new(
+        [
+            Block.Cell(DateText.DayMonth(week.Start), _format.Large, TextAlign.Centre),
+            .. week.Days.Select(d => new TableCell(DayBox.Of(d, _format, height - 1), Padding: Edges.None, Align: VerticalAlign.Top)),
+            new TableCell(Words(week), Padding: Padding),
+            Block.Cell(week.Rounds == 0 ? "" : week.Rounds.ToString(CultureInfo.InvariantCulture), _format.Large, TextAlign.Centre),
+        ],
+        height,
+        About: RowKey.OfWeek(week.Start));
+}

@@ -1,0 +1,48 @@
+namespace PaperFlock.Sheets.WhatItLooksLike;
+
+/// <param name="Drawing">Its file, without the ending.</param>
+/// <param name="Verdict">Whom to ring, or that all is well.</param>
+/// <param name="Line">What to look for, and what to do.</param>
+/// <param name="Shows">What somebody sees in the drawing.</param>
+internal sealed record LookPanel(string Drawing, string Verdict, string Line, string Shows)
+{
+    /// <summary>
+    /// Off her feed at one feed, the keeper within the hour: hours matter, in the work on low calcium and twin lamb disease; the hour itself is common practice, no source.
+    /// The water bag: C. V. Bagley, Utah State University 1997, examine after half an hour to an hour. A lamb sucks within 2 hours: Vet Times 2018. Prolapse and what
+    /// lies wrong, the vet at once: NADIS; Ohio State University 2021. The rest is common practice, no source.
+    /// </summary>
+    public static ImmutableArray<LookPanel> All { get; } =
+    [
+        new("on-her-back", "TURN HER", "On her back she dies. Then ring the KEEPER.",
+            "A ewe on her back, belly up, her four legs kicking in the air."),
+        new("turn-her", "KEEPER", "Hold her till she stands steady, then ring. Down again: VET\u00a0NOW.",
+            "Three steps. 1: you kneel at her back while she lies belly up. 2: she is on her side, and you roll her on. 3: she stands, and you hold her with both hands."),
+        new("at-rest", "NORMAL", "Head up. She gets up when you come.",
+            "A ewe lying on her brisket, legs folded under her, head up, eye open."),
+        new("down", "VET NOW", "Down, and does not get up when you come.",
+            "A ewe flat on her side, legs stretched out. Somebody stands by her; a crossed-out arrow says that she does not get up."),
+        new("propped", "VET NOW", "Ring, then prop her up on her brisket.",
+            "First a ewe flat on her side; then the same ewe upright on her brisket, front feet forward, between two bales, one of which somebody pushes against her."),
+        new("apart", "KEEPER", "By herself, not feeding: ring within the hour. Dull as well: VET\u00a0NOW.",
+            "Three ewes eat at a trough with a gap between them; another stands away from it, her head low, her back to them."),
+        new("water-bag", "NORMAL", "Water bag, a clear bubble. Note the time. No lamb in 30\u00a0minutes: ring the KEEPER.",
+            "A ewe from behind and from the side: a shining drop hangs under her tail. A clock says 30 minutes."),
+        new("coming-right", "NORMAL", "Two front feet, nose on top. Leave her be.",
+            "A ewe drawn open from the side: a lamb comes with two front feet, soles down, and its nose above them. Ticked."),
+        new("coming-wrong", "VET NOW", "Anything but two feet and a nose. Never pull.",
+            "Four ewes drawn open, each crossed out. A lamb comes with its head and no feet; with its head and one foot; with two feet, its head turned back; with its tail."),
+        new("lamb-full-and-empty", "KEEPER", "Hunched, empty, or not sucked in 2\u00a0hours: ring.",
+            "Left, ticked: a lamb sucks under the ewe, its tail wagging. Right, crossed out: a lamb stands hunched, hollow, head down."),
+        new("prolapse", "VET NOW", "A red mass under her tail. Do not push it in.",
+            "A ewe from behind and from the side: a round wrinkled mass hangs out under her raised tail. A hand is crossed out."),
+        new("condition", "KEEPER", "Feel her loin, behind the last rib. Tell the keeper of any as thin as 2 or as fat as 4.",
+            "A hand lies across a ewe's loin behind the last rib. Loins cut across: 2, thin, sharp bones, little flesh; 3, right, rounded; 4, fat, the bones buried."),
+    ];
+
+    public LineDrawing Read()
+    {
+        using var file = typeof(LookPanel).Assembly.GetManifestResourceStream(Drawing + ".svg") ?? throw new InvalidOperationException($"there is no drawing {Drawing}");
+        using var text = new StreamReader(file);
+        return LineDrawing.Read(text);
+    }
+}
