@@ -1,8 +1,8 @@
 namespace PaperFlock.Layout.Elements;
 
 /// <summary>Equal cells in rows, filled row by row, over the whole width offered. All of it or none; each child must fit its cell whole.</summary>
-/// <param name="CellHeight">Points.</param>
-public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double CellHeight) : Element
+/// <param name="CellHeight">Points; null divides the height offered.</param>
+public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double? CellHeight = null) : Element
 {
     public override Placement Place(Space space, LayoutContext context)
     {
@@ -12,8 +12,8 @@ public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double Cel
         }
 
         var rows = (Cells.Length + Columns - 1) / Columns;
-        var cell = new Size(space.Width / Columns, CellHeight);
-        var size = new Size(space.Width, rows * CellHeight);
+        var cell = new Size(space.Width / Columns, CellHeight ?? (space.Height / rows));
+        var size = new Size(space.Width, rows * cell.Height);
         var items = ImmutableArray.CreateBuilder<Item>();
         for (var i = 0; i < Cells.Length; i++)
         {

@@ -114,8 +114,7 @@ internal static class ShedPlan
         var widest = names.Max(n => context.Measurer.WidthOf(n.Called.Words, n.Called.Style) + context.Measurer.WidthOf(n.Dots, style)) + style.Size;
         return new Grid(
             Math.Max(1, (int)(inside / widest)),
-            [.. names.Select(n => (Element?)new Text([n.Called, new Run(n.Dots, style)], Leading: 1.1))],
-            style.Size * 1.3,
-            Line: 0);
+            [.. names.Select(n => (Element)new Text([n.Called, new Run(n.Dots, style)], Leading: 1.1))],
+            style.Size * 1.3);
     }
 }

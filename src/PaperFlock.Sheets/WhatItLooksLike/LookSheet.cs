@@ -40,7 +40,7 @@ internal static class LookSheet
             Height: context.WriteIn.TableRow);
     }
 
-    private static Grid Panels(ImmutableArray<LookPanel> panels) => new(2, [.. panels.Select(Panel)], Line: 0);
+    private static Grid Panels(ImmutableArray<LookPanel> panels) => new(2, [.. panels.Select(Panel)]);
 
     private static Box Panel(LookPanel panel)
     {
