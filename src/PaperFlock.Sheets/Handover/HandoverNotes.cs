@@ -22,6 +22,7 @@ internal static class HandoverNotes
         [
             .. always,
             holding.Find is { } find ? Said("Where it is:", $"{find.TrimEnd('.')}.") : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
+            .. context.Flock.Feeds.Forage is { AdLib: true, Kind: not ForageKind.Grass } forage ? [Said($"{FeedText.Forage(forage.Kind)}, water:", "always before them all.")] : Array.Empty<Element>(),
             .. context.Flock.Feeds.Scales ? [Said("No scales?", $"Do not guess: ring {keeper}.")] : Array.Empty<Element>(),
         ];
     }
