@@ -129,7 +129,7 @@ public sealed partial class AnyHandoverTests
             from row in rows
             where row.Key.Kind == RowKind.Ration
             from column in Enumerable.Range(0, heads.Length)
-            select ((chart.Code, LocalDatePattern.Iso.Parse(row.Key.Id).Value, Math.Max(1, heads[column])), row.Cells[3 + column].Words);
+            select ((chart.Code, LocalDatePattern.Iso.Parse(row.Key.Id.Split(' ')[^1]).Value, Math.Max(1, heads[column])), row.Cells[3 + column].Words);
     }
 
     /// <summary>A stay that begins on the day of the pack, in the weeks in which ewes are fed, come in and lamb.</summary>
