@@ -123,6 +123,8 @@ public class KeyTests
         ["housing.pens[].length"] = "6.5 m",
         ["housing.pens[].width"] = "12 ft",
         ["housing.pens[].trough"] = "9 m",
+        ["housing.pens[].at.right"] = "4.8 m",
+        ["housing.pens[].at.down"] = "3 m",
         ["housing.lambing-pens"] = "4",
         ["housing.turnout-days-after-lambing"] = "14",
         ["housing.days-in-lambing-pen.single"] = "2",
@@ -188,6 +190,7 @@ public class KeyTests
         "holding.contacts[].role = Vet", "breeds[].name = Lleyn", "groups[].name = Orchard",
         "keeper-days.away[].from = 2026-12-27", "keeper-days.away[].to = 2027-01-02", "jobs[].title = Drench",
         "housing.pens[].name = North bay", "housing.pens[].length = 6 m", "housing.pens[].width = 4.8 m",
+        "housing.pens[].at.right = 0 m", "housing.pens[].at.down = 0 m",
     ];
 
     private static IEnumerable<(string Path, FlockKey Key)> Leaves =>
@@ -261,7 +264,7 @@ public class KeyTests
     {
         var lines = Required.ToDictionary(r => r.Split(" = ")[0], r => r.Split(" = ")[1], StringComparer.Ordinal);
         var table = path[..path.LastIndexOf('.')];
-        foreach (var line in RequiredInEntries.Where(r => r.Split(" = ")[0] is var key && key.LastIndexOf('.') == table.Length && key.StartsWith(table, StringComparison.Ordinal)).Concat(Beside(path, value)))
+        foreach (var line in RequiredInEntries.Where(r => r.Split(" = ")[0] is var key && (table + '.').StartsWith(key[..(key.LastIndexOf('.') + 1)], StringComparison.Ordinal)).Concat(Beside(path, value)))
         {
             lines[line.Split(" = ")[0]] = line.Split(" = ")[1];
         }

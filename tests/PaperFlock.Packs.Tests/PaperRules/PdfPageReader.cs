@@ -35,7 +35,7 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
         {
             foreach (var part in path)
             {
-                if (path.LineCapStyle == LineCapStyle.Round)
+                if (IsInADrawing(path))
                 {
                     // A line drawing, which is looked at and not read.
                     fills.Add(Upended(part.GetBoundingRectangle()!.Value));
@@ -125,8 +125,12 @@ internal sealed class PdfPageReader(PdfDocument pdf, Page page)
             new Area(box.Left - across, box.Top - down, box.Right + across, box.Bottom + down), thickness, upright || level ? 0 : Math.Sign((x2 - x1) * (y2 - y1)));
     }
 
+    /// <summary>Nothing else has round ends or curves.</summary>
+    private static bool IsInADrawing(PdfPath path) =>
+        (path.IsStroked && path.LineCapStyle == LineCapStyle.Round) || path.Any(part => part.Commands.Any(c => c is not (PdfSubpath.Move or PdfSubpath.Line or PdfSubpath.Close)));
+
     /// <summary>White there hides what is behind it.</summary>
-    private static bool IsWhiteInADrawing(PdfPath path) => path is { LineCapStyle: LineCapStyle.Round, FillColor: GrayColor { Gray: 1 } };
+    private static bool IsWhiteInADrawing(PdfPath path) => IsInADrawing(path) && path.FillColor is GrayColor { Gray: 1 };
 
     private IEnumerable<string> Colours()
     {
