@@ -1,4 +1,3 @@
-using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.WallPlanner;
 
@@ -34,9 +33,7 @@ public static class PackComposer
         var (sheets, whole) = Make(context, request);
         if (request.Wants(RegisterSheet.Definition))
         {
-            // A sitter takes the handover in hand first; the keeper begins with the list of sheets.
-            var onTop = request.Days is null ? 0 : sheets.Count(s => s.Definition == HandoverSheet.Definition);
-            sheets = sheets.Insert(onTop, RegisterSheet.Make(context, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])));
+            sheets = [RegisterSheet.Make(context, new Registered(sheets, sheets, whole, null, record?.Issues ?? [IssueLine.First(plan.AsOf)])), .. sheets];
         }
 
         var title = Title(context);

@@ -48,7 +48,7 @@ internal static class BeforeTheTupSheet
                 Found(CheckText.Of(ewe.Teeth), "sound   worn   broken"),
                 Found(CheckText.Of(ewe.Toes), "sound   treated   lame"),
                 Found(CheckText.Of(ewe.Teats), "sound   lumpy   lost half"),
-                ewe.Condition is { } c ? Block.Cell(Amounts.Figure(c, "0.0"), TypeScale.BodyBold, TextAlign.Centre) : Block.Blank(),
+                ewe.Condition is { } c ? Block.Cell(Amounts.Figure(c, "0.#"), TypeScale.BodyBold, TextAlign.Centre) : Block.Blank(),
                 Block.Cell(Advice(plan)),
             ],
             context.WriteIn.TableRow,

@@ -4,7 +4,7 @@ namespace PaperFlock.Sheets.Issues;
 internal static class Strikes
 {
     /// <summary>Between things that are told one after another in a cell.</summary>
-    private const string Between = " · ";
+    public const string Between = " · ";
 
     /// <returns>The words to strike through; empty where the leaf has to be printed again.</returns>
     public static ImmutableArray<string> Of(ImmutableArray<RowChange> changes)

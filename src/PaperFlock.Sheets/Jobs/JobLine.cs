@@ -6,11 +6,13 @@ namespace PaperFlock.Sheets.Jobs;
 /// <param name="Names">Those it is for by name, where it is not for all of a group; else empty.</param>
 internal sealed record JobLine(Job Job, string Title, string Ewes, string Names)
 {
+    private static readonly ImmutableArray<JobKind> ForAll = [JobKind.HeavyRounds, JobKind.ShedReady, JobKind.AbortionVaccine, JobKind.BoughtTup, JobKind.FlukeAndWorms, JobKind.RingAndTag];
+
     /// <param name="jobs">Some of the plan's, or all. What the first group makes the whole flock's is said once.</param>
     public static ImmutableArray<JobLine> Of(SeasonPlan plan, IEnumerable<Job> jobs) =>
     [
         .. jobs
-            .Where(j => j.Date is null || j.Kind is not (JobKind.HeavyRounds or JobKind.ShedReady) || j.Date == plan.Jobs.Where(other => other.Kind == j.Kind).Min(other => other.Date))
+            .Where(j => j.Date is null || !ForAll.Contains(j.Kind) || j.Date == plan.Jobs.Where(other => other.Kind == j.Kind && other.Rule.Reason == j.Rule.Reason).Min(other => other.Date))
             .GroupBy(j => (j.ShownOn, Same: JobText.Title(j, plan.Flock, JobText.Them), Placed: j.Date is not null))
             .OrderBy(g => g.Key.ShownOn)
             .Select(same => Of([.. same], plan)),
@@ -27,5 +29,5 @@ internal sealed record JobLine(Job Job, string Title, string Ewes, string Names)
 
     private static string Named(Job[] same, SeasonPlan plan) => same[0].Kind == JobKind.Sort
         ? string.Join("; ", plan.Feeding.Sorts.Where(s => s.Day == same[0].Date).Select(s => $"{s.Field}: {string.Join(", ", s.Ewes.Select(e => e.CallName))}"))
-        : string.Join(", ", same.SelectMany(plan.BatchOf).Select(e => e.Ewe.CallName));
+        : string.Join(Strikes.Between, same.SelectMany(plan.BatchOf).Select(e => e.Ewe.CallName));
 }

@@ -9,6 +9,7 @@ internal static class JobsSheet
         Purpose = "what was done, when, by whom",
         IsForSitter = true,
         IsOneLeaf = true,
+        IsStruckByHand = true,
         Make = Make,
     };
 
@@ -47,7 +48,7 @@ internal static class JobsSheet
         [
             Block.Cell(Block.Tick(context.WriteIn.TableTick)) with { Padding = Edges.Of(1, 1) },
             Block.Cell(line.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
-            Block.Cell(new Text([new Run(line.Title, TypeScale.BodyBold), new Run(More(line) + (line.Names.Length > 0 ? $": {line.Names}" : ""), TypeScale.Body)], Leading: 1.15)),
+            Block.Cell(new Text([new Run(DateText.Whole(line.Title), TypeScale.BodyBold), new Run(More(line), TypeScale.Body), .. line.Names.Length > 0 ? Who.Quoted(Strikes.Between + line.Names, context.Plan, TypeScale.Body) : []], Leading: 1.15)),
             Block.Blank(),
         ],
         Math.Max(context.WriteIn.TableRow, context.WriteIn.TableTick + 4),

@@ -10,29 +10,27 @@ internal static class RegisterSheet
     {
         Lives = "binder, first",
         Purpose = "which sheets there are and which issue of each is right",
-        IsForSitter = true,
     };
 
     private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
 
     public static Sheet Make(SheetContext context, Registered registered)
     {
-        var title = context.OnlyDays is { } days ? $"Register, {DateText.Span(days)}" : "Register";
         var body = new Column(
             [
                 HowToPrint(context, registered),
                 SheetTable(context, registered),
                 .. PrintOn(context, registered),
-                .. context.OnlyDays is null ? [IssueTable.Of(context, registered.Issues)] : Array.Empty<Element>(),
+                IssueTable.Of(context, registered.Issues),
             ],
             12);
-        return Binder.Upright(context, Definition, title, Season(context), body, context.Mark.IssueWords);
+        return Binder.Upright(context, Definition, "Register", Season(context), body, context.Mark.IssueWords);
     }
 
     /// <summary>The round log is printed so many weeks ahead, and somebody has to know when it runs out.</summary>
     private static IEnumerable<Element> PrintOn(SheetContext context, Registered registered)
     {
-        if (context.OnlyDays is not null || registered.All.Where(s => s.Definition == RoundLogSheet.Definition).Max(s => s.Last) is not { } last || last >= context.Plan.To)
+        if (registered.All.Where(s => s.Definition == RoundLogSheet.Definition).Max(s => s.Last) is not { } last || last >= context.Plan.To)
         {
             return [];
         }
@@ -64,11 +62,9 @@ internal static class RegisterSheet
         {
             $"Print {(context.IsSplit && !context.Page.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {English.Count(leaves, "sheet", "sheets")} of {context.Print.Paper} paper, uncoated, 80 to 100 g.",
             "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks and cards will be wrong too.",
-            context.OnlyDays is { } days
-                ? $"Tick each sheet off below as it goes in. The set is for {DateText.Span(days)} only: when those days are over, keep what was written on and bin the rest."
-                : registered.IsWhole
-                    ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
-                    : $"Go by sheet {SwapSheet.Definition.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
+            registered.IsWhole
+                ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
+                : $"Go by sheet {SwapSheet.Definition.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
         };
         if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
         {

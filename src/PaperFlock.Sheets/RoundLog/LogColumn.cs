@@ -39,7 +39,7 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
         ? new LogColumn("pens", null, null)
         : new LogColumn(place.Name ?? "with lambs", place.Name is null ? null : "with lambs", fed ? FeedCodes.Lambed : null);
 
-    /// <summary>Where ewes that lamb go, from the first day on which they may.</summary>
+    /// <summary>Where ewes that lamb go, from the first day on which they may; to grass some days later.</summary>
     private static IEnumerable<Place> Expected(SeasonPlan plan, LocalDate day)
     {
         if (plan.Rounds.FirstOrDefault(r => r.Why == RoundReason.Lambing) is not { } first || day < first.Date)
@@ -47,13 +47,14 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
             yield break;
         }
 
-        if (plan.Flock.Housing.Lambing == LambingPlace.Indoors)
+        var indoors = plan.Flock.Housing.Lambing == LambingPlace.Indoors;
+        if (indoors)
         {
             yield return new Place(PlaceKind.LambingPen, null);
             yield return new Place(PlaceKind.WithLambs, null);
         }
 
-        if (plan.Flock.Fields.WithLambs is { } grass)
+        if (plan.Flock.Fields.WithLambs is { } grass && day >= first.Date.PlusDays(indoors ? plan.Flock.Housing.TurnoutDaysAfterLambing : 0))
         {
             yield return new Place(PlaceKind.WithLambs, grass);
         }

@@ -32,15 +32,17 @@ internal static class LogRhythm
     public static ImmutableArray<LogLeaf> Of(SheetContext context, Func<RoundReason, int> daysASide)
     {
         var (plan, only) = (context.Plan, context.OnlyDays);
-        var days = only is { } set ? plan.Rounds.Where(r => set.Contains(r.Date)) : plan.Rounds;
         var origin = only?.Start ?? Monday.PlusDays(plan.Flock.Print.WeekStarts - IsoDayOfWeek.Monday);
+        var sides = context.LogsOnFronts ? 1 : SidesToALeaf;
+        if (only is { } set)
+        {
+            return [.. Sides(plan.Rounds.Where(r => set.Contains(r.Date))).Chunk(sides).Select(leaf => new LogLeaf([.. leaf]))];
+        }
+
         var until = Until(context);
-        return
-        [
-            .. Runs(days, day => Place(day, context.LogsOnFronts ? 1 : SidesToALeaf))
-                .Select(leaf => new LogLeaf([.. Runs(leaf, day => Place(day, 1)).Select(side => new LogSide([.. side]))]))
-                .Where(leaf => only is not null || (leaf.Last >= plan.AsOf && Middle(leaf) <= until)),
-        ];
+        return [.. Runs(plan.Rounds, day => Place(day, sides)).Select(leaf => new LogLeaf([.. Sides(leaf)])).Where(leaf => leaf.Last >= plan.AsOf && Middle(leaf) <= until)];
+
+        IEnumerable<LogSide> Sides(IEnumerable<RoundDay> days) => Runs(days, day => Place(day, 1)).Select(side => new LogSide([.. side]));
 
         static LocalDate Middle(LogLeaf leaf) => leaf.From.PlusDays(Period.DaysBetween(leaf.From, leaf.Last) / 2);
 

@@ -1,8 +1,10 @@
+using System.Text.RegularExpressions;
+
 namespace PaperFlock.Sheets;
 
 /// <summary>Dates as they are printed: weekday, day, month in letters. Never digits for a month.</summary>
 /// <remarks>Two letters are never used for a weekday: Tu and Th are too alike in the cold.</remarks>
-public static class DateText
+public static partial class DateText
 {
     private static readonly string[] Months = ["", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
@@ -20,6 +22,9 @@ public static class DateText
 
     /// <summary>"Mon 4 Jan" with plain spaces, for sentences that may break there.</summary>
     public static string Loose(LocalDate date) => Short(date).Replace('\u00a0', ' ');
+
+    /// <summary>The same words, in which no line ends within a date such as "Mon 4 Jan".</summary>
+    internal static string Whole(string words) => DateInWords().Replace(words, match => match.Value.Replace(' ', '\u00a0'));
 
     /// <summary>"Mon 4", with a no-break space.</summary>
     public static string WeekdayNumber(LocalDate date) => $"{Weekday(date.DayOfWeek)}\u00a0{date.Day}";
@@ -43,4 +48,7 @@ public static class DateText
     /// <param name="days">Not negative.</param>
     public static string Length(int days) =>
         days > 0 && days % 7 == 0 ? English.CountLoose(days / 7, "week", "weeks") : English.CountLoose(days, "day", "days");
+
+    [GeneratedRegex("(Mon|Tue|Wed|Thu|Fri|Sat|Sun) [0-9]{1,2} [A-Z][a-z]{2}")]
+    private static partial Regex DateInWords();
 }

@@ -20,9 +20,9 @@ public static class JobText
         JobKind.AbortionVaccine => "Ask the vet about abortion vaccines",
         JobKind.BoughtTup => "Keep a bought tup apart, as vet advised",
         JobKind.FlukeAndWorms => "Ask the vet about fluke and worms",
-        JobKind.LookOver => $"Feel the backs of {ewes}: hold score 2.5 to 3",
-        JobKind.RingAndTag => "Ring and tag lambs by the day local rules set",
-        JobKind.Turnout => $"Turn out the first of {ewes} with lambs",
+        JobKind.LookOver => $"Feel the backs of {ewes}",
+        JobKind.RingAndTag => "Ring and tag lambs by local rules",
+        JobKind.Turnout => $"Turn out {Lambs("first", ewes)}",
         JobKind.TeethToesTeats => $"Check teeth, toes, teats and condition of {ewes}",
         JobKind.TupCheck => $"Check {Tup(job, flock)}",
         JobKind.Shear => $"Shear {ewes}",
@@ -175,7 +175,7 @@ public static class JobText
     private static string Tup(Job job, Flock flock) => (flock.Groups.Length, job.Group) switch
     {
         (1, _) or (_, null) => "the tup",
-        (_, { Tup: { } tup }) when flock.Groups.Count(g => g.Tup == tup) == 1 => tup,
+        (_, { Tup: { } tup }) when flock.Groups.Count(g => g.Tup == tup) == 1 => $"tup {tup}",
         (_, var group) => $"the {group.Name} tup",
     };
 
@@ -192,7 +192,7 @@ public static class JobText
             JobReason.StrangerMayCarryDisease => $"{span} before the tup goes in: a stranger may bring disease",
             JobReason.AutumnFluke => "fluke is picked up in autumn, and what a field needs differs",
             JobReason.CleanOfWormsWhenHoused => $"{before}, before they come in; handle her standing",
-            JobReason.ConditionBeforeLambing => $"{before}: too thin or too fat is put right slowly, and a fat ewe is never cut late{(best > -42 ? "; handle her standing" : "")}",
+            JobReason.ConditionBeforeLambing => $"{before}, to hold score 2.5 to 3: too thin or too fat is put right slowly, and a fat ewe is never cut late{(best > -42 ? "; handle her standing" : "")}",
             JobReason.LocalRulesSetTheDay => "lambs must have sucked and know their mother first; local rules set the days",
             JobReason.LambsFitForGrass => $"{span} after the first is due, when her lambs are strong and it is dry",
             JobReason.TimeToReplaceTheTup => $"{span} before the tup goes in, so that there is time to replace one that fails",

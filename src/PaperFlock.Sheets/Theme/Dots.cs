@@ -4,7 +4,7 @@ namespace PaperFlock.Sheets.Theme;
 internal static class Dots
 {
     /// <summary>The face draws its dot small.</summary>
-    private const double Larger = 1.35;
+    private const double Larger = 1.25;
 
     /// <summary>Nothing for a ewe that is empty, or that nobody has scanned.</summary>
     public static string Of(EwePlan ewe) => ewe.IsScanned ? new string('\u2022', ewe.Litter) : "";

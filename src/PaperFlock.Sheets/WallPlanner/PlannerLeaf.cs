@@ -34,15 +34,16 @@ internal sealed class PlannerLeaf
         _room = format.Paper.Height - PlannerFormat.Margins.Vertical - taken - Mm(4);
     }
 
-    /// <summary>Weeks leaf by leaf, as many to each as it has room for. What is over by today moves none of them to another leaf.</summary>
+    /// <summary>Weeks leaf by leaf, as many to each as it has room for; the weeks heavy in lamb begin one. What is over by today moves none of them to another leaf.</summary>
     public IEnumerable<ImmutableArray<PlannerWeek>> Split(ImmutableArray<PlannerWeek> weeks)
     {
         var leaf = ImmutableArray.CreateBuilder<PlannerWeek>();
+        var heavy = _context.Plan.Jobs.Where(j => j.Kind == JobKind.HeavyRounds).Min(j => j.Date);
         var taken = 0.0;
         foreach (var week in weeks)
         {
             var height = Least(week);
-            if (leaf.Count == PlannerFormat.MostWeeks || (leaf.Count > 0 && taken + height > _room))
+            if (leaf.Count == PlannerFormat.MostWeeks || (leaf.Count > 0 && (taken + height > _room || (week.Start <= heavy && heavy <= week.Last))))
             {
                 yield return leaf.DrainToImmutable();
                 taken = 0;

@@ -15,6 +15,9 @@ internal static class WallPlannerSheet
 
     private const double Gap = 4;
 
+    /// <summary>What begins later than sixteen weeks from now is likely to move (common practice, no source).</summary>
+    private const int WorthPrintingDays = 16 * 7;
+
     /// <summary>The same leaves on larger paper, as one sheet; null where the planner is no larger than the pack.</summary>
     public static Sheet? Large(SheetContext context)
     {
@@ -32,8 +35,9 @@ internal static class WallPlannerSheet
     {
         var format = new PlannerFormat(paper);
         var leaf = new PlannerLeaf(context, format);
+        var last = LocalDate.Max(context.Plan.AsOf, context.Plan.From).PlusDays(WorthPrintingDays);
         var leaves = new PlannerLeaf(context, new PlannerFormat(context.Page.Paper)).Split(PlannerWeek.Of(context.Plan)).ToArray();
-        return [.. leaves.Where(weeks => weeks[^1].Last >= context.Plan.AsOf).Select(weeks => Leaf(context, format, leaf, weeks, isLast: weeks == leaves[^1]))];
+        return [.. leaves.Where(weeks => weeks[^1].Last >= context.Plan.AsOf && weeks[0].Start <= last).Select(weeks => Leaf(context, format, leaf, weeks, isLast: weeks == leaves[^1]))];
     }
 
     /// <param name="weeks">All of the leaf's, those that are over as well: they give it its code, and are left off.</param>

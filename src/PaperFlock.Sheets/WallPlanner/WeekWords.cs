@@ -12,7 +12,7 @@ internal sealed class WeekWords(SheetContext context, PlannerFormat format, doub
     public Element? Of(PlannerWeek week, TextStyle job)
     {
         ImmutableArray<Element> parts = [.. Jobs(week, job), .. Due(week)];
-        return parts.IsEmpty ? null : new Column(parts, 2);
+        return parts.IsEmpty ? null : new Column(parts, 3);
     }
 
     private IEnumerable<Text> Jobs(PlannerWeek week, TextStyle style)
@@ -42,11 +42,11 @@ internal sealed class WeekWords(SheetContext context, PlannerFormat format, doub
 
     /// <summary>The code of a chart is never parted at its hyphens.</summary>
     private static ImmutableArray<Run> Unbroken(string words, TextStyle style) =>
-        [.. words.Split(' ').Select((word, i) => new Run(i == 0 ? word : " " + word, style, Whole: word.StartsWith("FEED-", StringComparison.Ordinal)))];
+        [.. DateText.Whole(words).Split(' ').Select((word, i) => new Run(i == 0 ? word : " " + word, style, Whole: word.StartsWith("FEED-", StringComparison.Ordinal)))];
 
-    /// <summary>Ewes that were named that day already are "them".</summary>
+    /// <summary>Ewes are "them" where they are the last that were named that day.</summary>
     private static string Called(JobLine line, JobLine[] before, Flock flock) =>
-        before.Length > 0 && before[^1].Ewes == line.Ewes ? JobText.Title(line.Job, flock, JobText.Them) : line.Title;
+        line.Job.Rule.Chart is null && before.LastOrDefault(l => l.Title.Contains(l.Ewes, StringComparison.Ordinal))?.Ewes == line.Ewes ? JobText.Title(line.Job, flock, JobText.Them) : line.Title;
 
     private IEnumerable<Text> Due(PlannerWeek week)
     {
@@ -61,11 +61,7 @@ internal sealed class WeekWords(SheetContext context, PlannerFormat format, doub
             : Joined([.. week.Due.GroupBy(e => e.Due!.Likely).Select(g => (IEnumerable<Run>)[new Run($"{DateText.WeekdayNumber(g.Key)}\u00a0{English.Count(g.Count(), "ewe", "ewes")}", format.Near)]), [new Run("names on DUE", format.Near)]]);
     }
 
-    private Text Joined(IEnumerable<IEnumerable<Run>> entries)
-    {
-        ImmutableArray<Run> runs = [.. entries.SelectMany((entry, i) => i == 0 ? entry : entry.Prepend(new Run(" · ", format.Near)))];
-
-        // Lines are no further apart for the dots on them, which are low.
-        return new(runs, Leading: Text.UsualLeading * format.Near.Size / runs.Max(r => r.Style.Size));
-    }
+    /// <summary>Lines are no further apart for the dots on them than the tallest letters need.</summary>
+    private Text Joined(IEnumerable<IEnumerable<Run>> entries) =>
+        new([.. entries.SelectMany((entry, i) => i == 0 ? entry : entry.Prepend(new Run(" · ", format.Near)))], Leading: 1.1);
 }

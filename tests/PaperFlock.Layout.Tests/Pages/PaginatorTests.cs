@@ -83,9 +83,11 @@ public class PaginatorTests
         Expect.Texts(pages,
             """
             0 119.25 1 of 2
+            66.67 119.25 Front
             138.33 124.25 p1
             --
             0 119.25 2 of 2
+            66.67 119.25 Back
             138.33 124.25 p2
             """);
         Assert.Equal(["1 of 2", "Front", "p1", "2 of 2", "Back", "p2"], pages.SelectMany(page => page.Content.Texts()).Select(text => text.Text));

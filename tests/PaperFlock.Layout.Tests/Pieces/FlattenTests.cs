@@ -1,5 +1,4 @@
 using CsCheck;
-using PaperFlock.Layout.Elements;
 using PaperFlock.Layout.Pieces;
 using PaperFlock.Layout.Tests.Fakes;
 using static PaperFlock.Layout.Tests.Fakes.Make;

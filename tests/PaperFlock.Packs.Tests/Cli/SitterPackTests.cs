@@ -15,7 +15,7 @@ public sealed class SitterPackTests
         Assert.Equal(["hollin-bank-27DEC-02JAN.pdf"], bench.Everything());
         Assert.Contains("While Tom is in charge", pdf.Texts[0], StringComparison.Ordinal);
         Assert.Equal(
-            ["HAND-27DEC", "REG", "CALL", "DUE", "JOBS", "Round", "CARD"],
+            ["HAND-27DEC", "CALL", "DUE", "JOBS", "Round", "CARD"],
             pdf.Outline.Where(l => !l.StartsWith(' ')).Select(l => l.Split(' ')[0]));
     }
 
@@ -102,7 +102,7 @@ public sealed class SitterPackTests
     public void Every_leaf_says_which_days_it_is_for()
     {
         using var bench = new Workbench();
-        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "register,calls,jobs,log");
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "calls,jobs,log");
         Assert.All(pdf.Texts.Where(t => !t.Contains("left blank on purpose", StringComparison.Ordinal)), t =>
             Assert.Contains("from Sun 27 Dec · not after Sat 2 Jan 2027", t.Replace('\u00a0', ' '), StringComparison.Ordinal));
     }

@@ -53,7 +53,7 @@ public sealed class PileOfPaperTests
         {
             var day = first.PlusDays(days);
             var issue = pile.Keep(flock.Text, day);
-            Assert.True(issue.TakenOut.IsEmpty && issue.PutIn.All(l => l.Fate == LeafFate.Added && l.Leaf.Id.Split(' ')[0] is "SCAN" or "DUE"), $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
+            Assert.True(issue.TakenOut.IsEmpty && issue.PutIn.All(l => l.Fate == LeafFate.Added && l.Leaf.Id.Split(' ', '-')[0] is "SCAN" or "DUE" or "WALL"), $"after {days} days: {string.Join("; ", issue.PutIn.Select(l => $"{l.Leaf.Id}: {string.Join(", ", l.Changes.Select(c => c.Words(day)))}"))}");
         }
     }
 

@@ -7,7 +7,7 @@ internal static class RegisterList
     {
         var register = pack.Sides.Where(s => s.Sheet.Kind == "register").ToArray();
         var rows = register.SelectMany(s => Rows(s.Ink, s.Says.Leaves)).ToLookup(r => r.Code, StringComparer.Ordinal);
-        foreach (var sheet in pack.Pack.Sheets.Where(s => s.Kind != "register"))
+        foreach (var sheet in pack.Pack.Sheets.Where(s => s.Kind != "register" && register.Length > 0))
         {
             var found = rows[sheet.Code].ToArray();
             if (found is not [var (_, leaves)] || leaves != sheet.Leaves)

@@ -45,7 +45,7 @@ public sealed partial class AnyHandoverTests
     [Fact]
     public void Handover_feed_chart_and_card_agree_cell_by_cell() => Each((plan, stay, sheets) =>
     {
-        var chartCells = plan.Feeding.Charts.Where(c => !c.IsForageOnly).SelectMany(c => ChartCells(c, sheets.GetValueOrDefault(c.Code) ?? [])).ToDictionary(c => c.Key, c => c.Amount);
+        var chartCells = plan.Feeding.Charts.Where(c => !c.IsForageOnly).SelectMany(c => ChartCells(c, sheets.Feed)).ToDictionary(c => c.Key, c => c.Amount);
         var printed = Amounts(sheets["handover"]).ToLookup(r => r.Key.Name, r => r.Cells.Select(c => c.Words).ToList());
         foreach (var part in Parts(plan, stay))
         {
@@ -127,9 +127,9 @@ public sealed partial class AnyHandoverTests
         var heads = ReckonerTable.HeadsAcross(chart.MostHeads);
         return
             from row in rows
-            where row.Key.Kind == RowKind.Ration
+            where row.Key.Kind == RowKind.Ration && row.Key.Id.StartsWith($"{chart.Code} ", StringComparison.Ordinal)
             from column in Enumerable.Range(0, heads.Length)
-            select ((chart.Code, LocalDatePattern.Iso.Parse(row.Key.Id).Value, Math.Max(1, heads[column])), row.Cells[3 + column].Words);
+            select ((chart.Code, LocalDatePattern.Iso.Parse(row.Key.Id[(chart.Code.Length + 1)..]).Value, Math.Max(1, heads[column])), row.Cells[3 + column].Words);
     }
 
     /// <summary>A stay that begins on the day of the pack, in the weeks in which ewes are fed, come in and lamb.</summary>
@@ -150,7 +150,7 @@ public sealed partial class AnyHandoverTests
     [GeneratedRegex(@"(\d\d:\d\d) (FEED|look)")]
     private static partial Regex RoundWord();
 
-    /// <summary>Rows by sheet: of the handover by its kind, of charts by their codes, of cards by their tags.</summary>
+    /// <summary>Rows by sheet: of the handover by its kind, of feed charts by theirs, of cards by their tags.</summary>
     private sealed class Sheets
     {
         private readonly Dictionary<string, List<LeafRow>> _rows;
@@ -158,8 +158,8 @@ public sealed partial class AnyHandoverTests
         public Sheets(SeasonPlan plan)
         {
             var pack = PackComposer.Compose(plan, FontLibrary.Measurer, new PackRequest(["handover", "feed", "cards"]));
-            _rows = pack.Sheets.SelectMany(s => Leaves.Of(s).Select(leaf => (s.Kind, s.Code, Leaf: leaf)))
-                .GroupBy(l => l.Kind switch { "handover" => l.Kind, "feed" => l.Code, _ => $"card {Tag(plan, l.Leaf)}" })
+            _rows = pack.Sheets.SelectMany(s => Leaves.Of(s).Select(leaf => (s.Kind, Leaf: leaf)))
+                .GroupBy(l => l.Kind == "cards" ? $"card {Tag(plan, l.Leaf)}" : l.Kind)
                 .ToDictionary(g => g.Key, g => g.SelectMany(l => l.Leaf.Rows).ToList());
             Unit = new PaperFlock.Sheets.Theme.SheetContext(plan, FontLibrary.Measurer).Amounts.AtFeedUnit;
         }
@@ -170,7 +170,7 @@ public sealed partial class AnyHandoverTests
 
         public List<LeafRow> this[string key] => _rows[key];
 
-        public List<LeafRow>? GetValueOrDefault(string key) => _rows.GetValueOrDefault(key);
+        public List<LeafRow> Feed => _rows.GetValueOrDefault("feed") ?? [];
 
         private static string Tag(SeasonPlan plan, Leaf card) => plan.Ewes.Select(e => e.Ewe.Tag).First(t => card.Rows.Any(r => r.Cells[0].Words == t));
     }

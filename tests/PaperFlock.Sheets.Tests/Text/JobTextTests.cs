@@ -11,7 +11,7 @@ public sealed class JobTextTests
 
     [Theory]
     [InlineData(JobKind.Scan, "75 days after the tup went in, when lambs can be counted.")]
-    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; moved from Thu 10 Dec to save a gathering; one gathering with Feel the backs of the ewes: hold score 2.5 to 3.")]
+    [InlineData(JobKind.Booster, "5 weeks before the first is due, so that her first milk carries it to her lambs; handle her standing; moved from Thu 10 Dec to save a gathering; one gathering with Feel the backs of the ewes.")]
     [InlineData(JobKind.AbortionVaccine, "9 weeks before the tup goes in: they must be given at least four weeks before; the nearest free day.")]
     [InlineData(JobKind.House, "1 week before the first is due, so that they are settled before lambs come; the nearest free day, as the keeper is away on Mon 28 Dec; one gathering with Dag the ewes.")]
     [InlineData(JobKind.Shear, "8 weeks before the tup goes in; the nearest free day; one gathering with Check teeth, toes, teats and condition of the ewes.")]
@@ -58,8 +58,8 @@ public sealed class JobTextTests
     {
         var two = Plan(Sample.Flock(
             [Sample.Group("Orchard", tup: "Bramley"), Sample.Group("Paddock", tup: "Damson")], Sample.Ewe(group: "Orchard"), Sample.Ewe("Fern", "Paddock")));
-        Assert.Equal(["Put in Bramley, raddle yellow", "Put in Damson, raddle yellow"], Titles(two, JobKind.TupIn));
-        Assert.Equal(["Take out Bramley", "Take out Damson"], Titles(two, JobKind.TupOut));
+        Assert.Equal(["Put in tup Bramley, raddle yellow", "Put in tup Damson, raddle yellow"], Titles(two, JobKind.TupIn));
+        Assert.Equal(["Take out tup Bramley", "Take out tup Damson"], Titles(two, JobKind.TupOut));
         Assert.Equal("Scan Bramley\u2019s ewes", JobText.Title(two.Jobs.First(j => j.Kind == JobKind.Scan), two.Flock));
         Assert.EndsWith(", Give Damson\u2019s ewes their booster, as vet advised.", Why(two, JobKind.Booster), StringComparison.Ordinal);
 
