@@ -10,7 +10,7 @@ internal static class SwapSheet
     public static Sheet Make(SheetContext context, IssueOutcome issue)
     {
         var table = new Table(
-            [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
+            [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
             [
                 new TableRow(
                 [
@@ -34,7 +34,7 @@ internal static class SwapSheet
             4,
             Block.Heading("Stays in the pack: strike through by hand"),
             new Table(
-                [Track.Fixed(Mm(46)), Track.Fixed(Mm(19)), Track.Share()],
+                [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Share()],
                 [new TableRow([Block.Cell("leaf", TypeScale.Label), Block.Cell("done", TypeScale.Label, TextAlign.Centre), Block.Cell("strike through", TypeScale.Label)])],
                 [
                     .. struck.Select(l => new TableRow(

@@ -32,7 +32,7 @@ public sealed class ShedPlanTests
         Assert.Single(pens.SelectMany(p => new[] { drawn[p.Pen.Name].Width / (double)p.Pen.Length.Metres, drawn[p.Pen.Name].Height / (double)p.Pen.Width.Metres }).Select(s => Math.Round(s, 3)).Distinct());
         Assert.All(pens, p => Assert.All(pens.Where(o => o != p), o => Assert.False(Overlap(drawn[p.Pen.Name], drawn[o.Pen.Name]), $"{p.Pen.Name} and {o.Pen.Name}")));
 
-        var words = front.Texts().ToArray();
+        var words = front.Flatten().Items.OfType<TextItem>().ToArray();
         Assert.NotEmpty(pens.SelectMany(p => p.Ewes));
         Assert.All(pens.SelectMany(p => p.Ewes, (pen, ewe) => (pen.Pen, ewe)), housed =>
         {
@@ -55,6 +55,6 @@ public sealed class ShedPlanTests
 
     private static bool Overlap(Bounds a, Bounds b) => a.X + 0.01 < b.Right && b.X + 0.01 < a.Right && a.Y + 0.01 < b.Bottom && b.Y + 0.01 < a.Bottom;
 
-    private static bool Holds(Bounds pen, PlacedText words) =>
-        pen.X <= words.X && words.X + words.Width <= pen.Right && pen.Y <= words.Y && words.Y + words.Height <= pen.Bottom;
+    private static bool Holds(Bounds pen, TextItem words) =>
+        pen.X <= words.X && words.X + words.Width <= pen.Right && pen.Y <= words.Baseline && words.Baseline <= pen.Bottom;
 }
