@@ -82,8 +82,12 @@ internal static class FeedChartSheet
 
     internal static Column SmallHead(SheetContext context, string title, string code) => Block.Column(
         3,
-        Block.Text(code, TypeScale.LongCode),
-        Block.Largest(title, context.Measurer, HalfWidth(context), TextAlign.Left, TypeScale.SmallerTitle, TypeScale.Heading) with { Tag = StructureTag.Heading(1) },
+        new Row(
+            [
+                new RowCell(Track.Share(), Block.Text(title, TypeScale.Heading, leading: 1.1) with { Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
+                new RowCell(Track.Fixed(context.Measurer.WidthOf(code, TypeScale.LongCode) + 2), Block.Text(code, TypeScale.LongCode, TextAlign.Right, 1.1)),
+            ],
+            6),
         new Rule(Lines.Section));
 
     internal static Sheet Pinned(SheetContext context, string code, string title, Element body, Element head) =>

@@ -24,13 +24,13 @@ internal static class HousingSheetMaker
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
         var plan = context.Plan;
-        if (!plan.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag))
+        if (plan.Housing.Pens.IsEmpty || !plan.Jobs.Any(j => j.Kind == JobKind.House))
         {
             return [];
         }
 
         var places = PenPlace.Of(plan.Flock.Housing.Pens);
-        var sideways = !places.IsEmpty && places.Max(p => p.RightEnd) - places.Min(p => p.Right) > places.Max(p => p.DownEnd) - places.Min(p => p.Down);
+        var sideways = places.Max(p => p.RightEnd) - places.Min(p => p.Right) > places.Max(p => p.DownEnd) - places.Min(p => p.Down);
         var head = PageHead.Of(context, Title, Definition.Code, sideways: sideways);
         var page = sideways ? PageDesigns.Sideways(context, Definition.Code, head) : PageDesigns.Upright(context, Definition.Code, head);
         var width = page.Paper.Width - page.Front.Horizontal;
@@ -48,20 +48,17 @@ internal static class HousingSheetMaker
             + Block.Sentences([.. hurdles, HousingText.WithLambs(plan.Housing.WithLambs, plan.Flock.Housing.TurnoutDaysAfterLambing)]);
         var room = new Text(said.Runs(AtOneMetre), Leading: 1.15);
         yield return room;
-        if (!plan.Housing.Pens.IsEmpty)
+        var source = Block.Text(HousingText.Drawn(plan.Flock.Housing.Pens) + "Room by " + FigureSourceText.Of(FigureSource.HousingRoom) + ".", TypeScale.Label);
+        var left = space.Height - Heights.Of(room, space.Width, context) - Heights.Of(source, space.Width, context) - 20;
+        var drawn = ShedPlan.Of(context, space with { Height = Math.Max(left, space.Height / 3) }).ToArray();
+        foreach (var part in drawn.Append(source))
         {
-            var source = Block.Text(HousingText.Drawn(plan.Flock.Housing.Pens) + "Room by " + FigureSourceText.Of(FigureSource.HousingRoom) + ".", TypeScale.Label);
-            var left = space.Height - Heights.Of(room, space.Width, context) - Heights.Of(source, space.Width, context) - 20;
-            var drawn = ShedPlan.Of(context, space with { Height = Math.Max(left, space.Height / 3) }).ToArray();
-            foreach (var part in drawn.Append(source))
-            {
-                yield return part;
-            }
+            yield return part;
+        }
 
-            if (drawn.Length == 1)
-            {
-                yield return new PageBreak();
-            }
+        if (drawn.Length == 1)
+        {
+            yield return new PageBreak();
         }
     }
 
@@ -70,10 +67,10 @@ internal static class HousingSheetMaker
         var plan = context.Plan;
         foreach (var gathering in plan.Gatherings.Where(g => g.Jobs.Any(j => j.Kind is JobKind.House or JobKind.Dag)))
         {
-            var what = gathering.Jobs.Select(j => JobText.Title(j, plan.Flock).ToLowerInvariant()).Distinct().Aggregate((before, after) => $"{before}, then {after}");
+            var what = gathering.Jobs.Where(j => j.Kind is JobKind.House or JobKind.Dag).Select(j => JobText.Title(j, plan.Flock)).Select(t => char.ToLowerInvariant(t[0]) + t[1..]).Distinct();
             yield return Block.BoldThen(
                 DateText.Long(gathering.Date) + ":",
-                $"{what}. Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
+                $"{string.Join(", then ", what)}. Quietly, no dogs, no packing tight; dry fleeces only. Lift none and turn none over: dag them standing.",
                 TypeScale.Body);
         }
 

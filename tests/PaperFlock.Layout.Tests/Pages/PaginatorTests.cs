@@ -82,13 +82,13 @@ public class PaginatorTests
 
         Expect.Texts(pages,
             """
-            0 119.25 1 of 2
-            66.67 119.25 Front
-            138.33 124.25 p1
+            0 136.75 1 of 2
+            66.67 136.75 Front
+            138.33 141.75 p1
             --
-            0 119.25 2 of 2
-            66.67 119.25 Back
-            138.33 124.25 p2
+            0 136.75 2 of 2
+            66.67 136.75 Back
+            138.33 141.75 p2
             """);
         Assert.Equal(["1 of 2", "Front", "p1", "2 of 2", "Back", "p2"], pages.SelectMany(page => page.Content.Texts()).Select(text => text.Text));
         Assert.DoesNotContain(pages.SelectMany(page => page.Content.Flatten().Items), item => item is PageTextItem or PieceItem { Piece.Items: [PageTextItem] });
