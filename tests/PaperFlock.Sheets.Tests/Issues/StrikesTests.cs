@@ -26,7 +26,7 @@ public sealed class StrikesTests
         var outcome = After(text => Without(text, "00106"));
         Assert.Contains(outcome.TakenOut, l => l.Leaf.Id == "CARD-00106");
         Assert.Equal(["Bryony"], outcome["DUE 1"].Struck);
-        Assert.Equal(["Thu 28 Bryony \u2022\u2022"], outcome["WALL-18JAN 1"].Struck);
+        Assert.Equal(["Thu 28 Bryony \u2022\u2022"], outcome["WALL-11JAN 1"].Struck);
         Assert.DoesNotContain(outcome.PutIn, l => l.Leaf.Id.Split('-', ' ')[0] is "DUE" or "WALL" or "JOBS");
     }
 
