@@ -56,7 +56,7 @@ internal static class CallSheetMaker
         var contacts = ToRing(context);
         return Block.Column(
             3,
-            Block.Heading("Ring in this order; no answer in five rings, ring the next"),
+            Block.Heading("Ring the one named below; no answer in five rings, ring the next"),
             new Table(
                 [Track.Fixed(Mm(10)), Track.Share(), Track.Share(1.15)],
                 [],

@@ -11,11 +11,11 @@ internal static class SignTable
     private static (string See, string Do, string Vet, string Keeper, string Limit)[] Signs() =>
     [
         // Calcium kills in hours (Peel vet clinic, Vet111), and a layman cannot tell it from twin lamb disease (Synergy Farm Health).
-        ("Down suddenly, or cannot rise", "Prop her on her brisket, out of the wind. Nothing by mouth.", "Vet NOW; say \u201ccalcium or energy\u201d", "", ""),
+        ("Down suddenly, or cannot rise", "Prop her up on her chest, out of the wind. Nothing by mouth.", "Vet NOW; say \u201ccalcium or energy\u201d", "", ""),
         // NADIS; Ohio State 2021.
         ("A red mass behind her", "Pen her, keep it clean. A lamb bag is clear or bluish.", "Vet NOW", "", ""),
         // VetHelpDirect 2021.
-        ("Lambs before her time, or bleeds", "Gloves. Keep ewe and lamb apart. Nobody pregnant near.", "Vet NOW", ", then keeper", ""),
+        ("Lambs before her time, or bleeds", "Gloves. Pen her with her lambs, away from the others. No pregnant woman near.", "Vet NOW", ", then keeper", ""),
         // Bagley, Utah State 1997: examine after half an hour to an hour.
         ("Straining, and nothing comes", "Note the time. Look every 10 minutes, do not crowd her.", "Vet NOW at the limit", "", "30 min"),
         // Bagley, as above; between lambs that were scanned: Gascoigne.

@@ -12,7 +12,7 @@ internal static class GivenSheet
     };
 
     private static readonly Phrase Lead =
-        "Only what the vet or the label says. Write it down when it is given, with what was lost or broken. Keep this sheet as long as the rules where you are ask for it.";
+        "Only what the vet or the label says. Write it down when it is given, with what was lost or broken. Local rules say for how long to keep this sheet.";
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {

@@ -8,7 +8,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     private const double Gap = 10;
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
     private static readonly TextStyle TagEnd = TypeScale.Tag with { Face = Face.Mono, Size = 11 };
-    private static readonly string[] Captions = ["ewe", "tag ends", "where", "due", "note"];
+    private static readonly string[] Captions = ["ewe", "tag ends", "where", "first day", "due", "note"];
     private static readonly Edges Padding = Edges.Of(3, 1.2);
     private readonly ImmutableDictionary<string, string> _codes = CardCodes.Of(context.Plan.Ewes);
 
@@ -58,6 +58,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
             context.Columns.Fit(Mm(14), TagEnd, 7, _codes.Values.Select(Ends)),
             Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
             context.Columns.FitDays(Mm(20), TypeScale.Body),
+            context.Columns.FitDays(Mm(20), TypeScale.Body),
             Track.Share(),
         ],
         [new TableRow([.. Captions.Select(w => new TableCell(Block.Text(w, Small), Padding: Padding))])],
@@ -78,13 +79,14 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
                 new TableCell(EweNames.Said(ewe, TypeScale.BodyBold), Padding: Padding),
                 new TableCell(new Text([new Run(Ends(_codes[ewe.Ewe.Tag]), TagEnd, Whole: true)]), Padding: Padding),
                 new TableCell(Block.Text(FeedText.Place(here.Place), TypeScale.Body, leading: 1.05), Padding: Padding),
+                new TableCell(Block.Text(ewe.Due is { } span ? DateText.Short(span.Earliest) : "", TypeScale.Body, leading: 1.05), Padding: Padding),
                 new TableCell(Block.Text(due, TypeScale.Body, leading: 1.05), Padding: Padding),
                 new TableCell(Block.Text(Remark(ewe, here), Small, leading: 1.05), Padding: Padding),
             ],
             About: RowKey.Of(ewe.Ewe));
     }
 
-    /// <summary>Where she goes meanwhile, when she may lamb, and the keeper's note.</summary>
+    /// <summary>Where she goes meanwhile, her history and the keeper's note.</summary>
     private string Remark(EwePlan ewe, Stay here)
     {
         var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > away.From && s.From <= away.To && s.Place != here.Place)
@@ -94,14 +96,9 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
             remarks.Insert(0, $"on {DateText.Short(lambed)}");
         }
 
-        if (ewe.Due is { } due && due.Earliest <= away.To && due.Latest >= away.From)
+        if (RemarkText.Of(ewe.Ewe) is { Length: > 0 } remark)
         {
-            remarks.Add(due.Earliest <= away.From ? "may lamb now" : $"due from {DateText.Short(due.Earliest)}");
-        }
-
-        if (ewe.Ewe.Note is { } note)
-        {
-            remarks.Add(note.TrimEnd('.'));
+            remarks.Add(remark.TrimEnd('.'));
         }
 
         return string.Join("; ", remarks);

@@ -23,7 +23,7 @@ internal static class HandingBack
         return Block.Column(
             2,
             Block.Text($"A ewe with lambs ({FeedCodes.Lambed})", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"{context.Amounts.AtFeedUnit} for her, each time. \u00d72: {two}. \u00d73: {three}.", Small, leading: 1.05),
+            Block.Text($"For her, {context.Amounts.AtFeedUnit} each time. \u00d72: {two}. \u00d73: {three}.", Small, leading: 1.05),
             LambedChart.Table(context, isSmall: true));
     }
 

@@ -114,6 +114,7 @@ internal static class HandoverSheet
                         new Run(" Strike off who leaves.", TypeScale.Body),
                     ]
                     : new[] { new Run("Nobody gets concentrate in these days.", TypeScale.Body) },
+                .. RoundsOfDay.ByNight(context.Plan, part) is { } night ? [new Run($" From {DateText.Short(night)} go round by night too: the log has the times.", TypeScale.BodyBold)] : Array.Empty<Run>(),
             ],
             Leading: 1.2);
     }

@@ -23,6 +23,11 @@ internal static class RoundsOfDay
         }
     }
 
+    /// <summary>The first day of a stay with more rounds than the day it begins on; null where there is none.</summary>
+    public static LocalDate? ByNight(SeasonPlan plan, StayPart part) => On(plan, part.From) is { } first
+        ? plan.Rounds.FirstOrDefault(r => r.Date > part.From && r.Date <= part.To && r.Times.Length > first.Times.Length)?.Date
+        : null;
+
     /// <summary>Whether all that are fed are fed at the same rounds.</summary>
     public static bool AreAlike(StayPart part) =>
         part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).Where(f => !f.FedAt.IsEmpty).Select(f => string.Join(',', f.FedAt)).Distinct().Count() <= 1;

@@ -59,13 +59,13 @@ internal sealed record TroughBlock(double Least, Element Content)
         FeedText.Place(company.Place),
         company.WithLambs ? "" : company.Chart is { } chart ? FeedText.Class(chart, context.Plan.Feeding) : $"{FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} only");
 
-    /// <summary>"to Sun 27", "from Mon 28"; the days nobody is fed have no figure.</summary>
+    /// <summary>"Sun 27 only" or "to Mon 28", "from Tue 29"; the days nobody is fed have no figure.</summary>
     private static TableRow Head(SheetContext context, StayPart part, string first, string? last, ImmutableArray<FeedRow> feeds, bool saysTimes) => new(
         [
             new TableCell(Block.Text(first, Small, TextAlign.Centre), Padding: Edges.Of(1, 1)),
             .. feeds.Select((f, i) => new TableCell(
                 Block.Text(
-                    string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", saysTimes ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
+                    string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? f.To <= part.From ? $"{DateText.WeekdayNumber(f.To)}\nonly" : $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", saysTimes ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
                     i == Longest(part, feeds) ? Block.Bold(Small) : Small, TextAlign.Centre, 1.05),
                 Padding: Edges.Of(1, 1))),
             .. last is null ? Array.Empty<TableCell>() : [new TableCell(Block.Text(last, Small, TextAlign.Centre), Padding: Edges.Of(1, 1))],

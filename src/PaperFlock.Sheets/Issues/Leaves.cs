@@ -5,7 +5,7 @@ internal static class Leaves
 {
     public static IEnumerable<Leaf> Of(Sheet sheet) => sheet.Parts.IsEmpty
         ? ByFront(sheet).Select(sides => new Leaf(IdOf(sheet, sides), LabelOf(sides), sheet.Title, RowsOf(sides.Select(s => s.Page.Content)), sheet.Last))
-        : sheet.Parts.Select(part => new Leaf(part.Id, part.Label, part.Title.ToString(), sheet.Use == SheetUse.Pinned ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces), sheet.Last));
+        : sheet.Parts.Select(part => new Leaf(part.Id, part.Label, part.Title.ToString(), sheet.Use == SheetUse.Pinned || sheet.Definition.IsOneLeaf ? OnePage(RowsOf(part.Pieces)) : RowsOf(part.Pieces), sheet.Last));
 
     /// <summary>The same leaves by name alone, without reading them.</summary>
     public static IEnumerable<string> IdsOf(Sheet sheet) =>

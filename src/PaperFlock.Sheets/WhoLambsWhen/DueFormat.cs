@@ -131,7 +131,7 @@ internal sealed class DueFormat
         var others = _context.Plan.Ewes.Length - PencilLists.WhoLambsWhen(_context.Plan).Length;
         return new Row(
             [
-                new RowCell(Track.Fixed(_columns[..3].Sum(c => c.Points)), Block.Text("Number: the most to expect that night, in 9 nights of 10; without one, none. Black: how likely.", TypeScale.Label, leading: 1.15), VerticalAlign.Middle),
+                new RowCell(Track.Fixed(_columns[..3].Sum(c => c.Points)), Block.Text("Number: the most ewes to expect that night, 9 nights in 10; no number, none. Black: the higher, the more.", TypeScale.Label, leading: 1.15), VerticalAlign.Middle),
                 new RowCell(Track.Share(), NightStrip.Of(days, _context.Plan.Lambing, StripHeight)),
                 new RowCell(Track.Fixed(_columns[4..].Sum(c => c.Points)), Block.Text(others == 0 ? "" : English.Plural(others, "1 ewe is not in lamb and not listed.", $"{others} ewes are not in lamb and not listed."), TypeScale.Label, TextAlign.Centre, 1.15), VerticalAlign.Middle),
             ])

@@ -97,7 +97,7 @@ internal sealed class Pile
         foreach (var side in hand.Sides.Where(s => !s.Side.IsBlank && s.Sheet.Kind is not ("register" or "changes" or "cards")))
         {
             var control = string.Join(' ', side.Ink.Words.Where(side.IsControlLine).Select(w => w.Text));
-            var leaf = outcome[side.Sheet.Kind is "feed" or "due" or "jobs" ? Leaves.Id(side.Sheet.Code, 1) : Leaves.Id(side.Sheet.Code, Leaves.FirstPage(side.Side.Page.Number))];
+            var leaf = outcome[Leaves.Id(side.Sheet.Code, side.Sheet.Parts.IsEmpty ? Leaves.FirstPage(side.Side.Page.Number) : 1)];
             Assert.Contains($"issue {outcome.Number} ", control, StringComparison.Ordinal);
             Assert.Contains(leaf.Replaces is { } old ? $"replaces issue {old} " : "replaces none", control, StringComparison.Ordinal);
         }

@@ -19,14 +19,14 @@ public sealed class StrikesTests
     public void What_is_told_no_more_is_struck_and_what_is_told_anew_is_printed(string before, string now, string struck) =>
         Assert.Equal(struck.Split('|', StringSplitOptions.RemoveEmptyEntries), Strikes.Of(RowDiff.Between([Week(before)], [Week(now)], Day)));
 
-    /// <summary>Bryony dies: her card comes out, and on who lambs when and on the planner she is struck through.</summary>
+    /// <summary>Yarrow dies: her card comes out, and on who lambs when and on the planner she is struck through.</summary>
     [Fact]
     public void A_ewe_lost_is_struck_by_hand_where_she_stood_among_others()
     {
-        var outcome = After(text => Without(text, "00106"));
-        Assert.Contains(outcome.TakenOut, l => l.Leaf.Id == "CARD-00106");
-        Assert.Equal(["Bryony"], outcome["DUE 1"].Struck);
-        Assert.Equal(["Thu 28 Bryony \u2022\u2022"], outcome["WALL-11JAN 1"].Struck);
+        var outcome = After(text => Without(text, "00105"));
+        Assert.Contains(outcome.TakenOut, l => l.Leaf.Id == "CARD-00105");
+        Assert.Equal(["Yarrow"], outcome["DUE 1"].Struck);
+        Assert.Equal(["Sun 10 Yarrow \u2022\u2022"], outcome["WALL-21DEC 1"].Struck);
         Assert.DoesNotContain(outcome.PutIn, l => l.Leaf.Id.Split('-', ' ')[0] is "DUE" or "WALL" or "JOBS");
     }
 
