@@ -34,7 +34,7 @@ internal static class Spoils
         ("A check bar of exactly 100 mm", "REG", Lines(l => Math.Abs(l.X2 - l.X1 - Mm(100)) < 0.1, l => l with { X2 = l.X2 - Mm(0.2) })),
         ("Tick boxes 8 mm for gloves", "JOBS", Add(new RectItem(300, 700, Mm(7), Mm(7), 1))),
         ("Empty cells and ruled lines", "JOBS", Add(new RectItem(300, 762, Mm(40), Mm(10), 0.5))),
-        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 762, 400, 762, 0.5))(Add(new LineItem(200, 762 + Mm(10), 400, 762 + Mm(10), 0.5))(p))),
+        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 762, 400, 762, 0.5))(Add(new LineItem(200, 762 + Mm(6), 400, 762 + Mm(6), 0.5))(p))),
         ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text.Contains("Sorrel", StringComparison.Ordinal), t => t with { Style = t.Style with { Face = Face.TextBold } })),
         ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text == "4", t => t with { Style = t.Style with { Face = Face.TextBold } })),
     ];
