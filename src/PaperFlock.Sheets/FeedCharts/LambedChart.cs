@@ -3,7 +3,7 @@ namespace PaperFlock.Sheets.FeedCharts;
 /// <summary>What a ewe gets once she has lambed, morning by morning, and ewes that are not in lamb.</summary>
 internal static class LambedChart
 {
-    private static readonly string[] Few = ["one lamb", "two", "three"];
+    private static readonly string[] Few = ["one", "two", "three"];
     private static readonly double RowHeight = Mm(10);
 
     /// <summary>None where nobody is fed.</summary>

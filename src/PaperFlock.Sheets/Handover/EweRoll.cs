@@ -8,7 +8,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     private const double Gap = 10;
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
     private static readonly TextStyle TagEnd = TypeScale.Tag with { Face = Face.Mono, Size = 11 };
-    private static readonly string[] Captions = ["ewe", "tag ends", "where", "first day", "due", "note"];
+    private static readonly string[] Captions = ["ewe", "tag ends", "where", "due", "first day; note"];
     private static readonly Edges Padding = Edges.Of(3, 1.2);
     private readonly ImmutableDictionary<string, string> _codes = CardCodes.Of(context.Plan.Ewes);
     private readonly ImmutableArray<Track> _tracks = Tracks(context, CardCodes.Of(context.Plan.Ewes).Values.Select(Ends));
@@ -65,7 +65,6 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
         context.Columns.Fit(Mm(14), TagEnd, 7, ends),
         Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
         context.Columns.FitDays(Mm(20), TypeScale.Body),
-        context.Columns.FitDays(Mm(20), TypeScale.Body),
         Track.Share(),
     ];
 
@@ -89,14 +88,13 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
                 new TableCell(EweNames.Said(ewe, TypeScale.BodyBold), Padding: Padding),
                 new TableCell(new Text([new Run(Ends(_codes[ewe.Ewe.Tag]), TagEnd, Whole: true)]), Padding: Padding),
                 new TableCell(Block.Text(FeedText.Place(here.Place), TypeScale.Body, leading: 1.05), Padding: Padding),
-                new TableCell(Block.Text(ewe.Due is { } span ? DateText.Short(span.Earliest) : "", TypeScale.Body, leading: 1.05), Padding: Padding),
                 new TableCell(Block.Text(due, TypeScale.Body, leading: 1.05), Padding: Padding),
                 new TableCell(Block.Text(Remark(ewe, here), Small, leading: 1.05), Padding: Padding),
             ],
             About: RowKey.Of(ewe.Ewe));
     }
 
-    /// <summary>Where she goes meanwhile, her history and the keeper's note.</summary>
+    /// <summary>The first day she may lamb, where she goes meanwhile, her history and the keeper's note.</summary>
     private string Remark(EwePlan ewe, Stay here)
     {
         var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > away.From && s.From <= away.To && s.Place != here.Place)
@@ -104,6 +102,11 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
         if (ewe.Ewe.Lambed is { } lambed)
         {
             remarks.Insert(0, $"on {DateText.Short(lambed)}");
+        }
+
+        if (ewe.Due is { } due)
+        {
+            remarks.Insert(0, $"from {DateText.Short(due.Earliest)}");
         }
 
         if (RemarkText.Of(ewe.Ewe) is { Length: > 0 } remark)

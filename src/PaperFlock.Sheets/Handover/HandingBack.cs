@@ -23,19 +23,21 @@ internal static class HandingBack
         return Block.Column(
             2,
             Block.Text($"A ewe with lambs ({FeedCodes.Lambed})", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"For her, {context.Amounts.AtFeedUnit} each time. \u00d72: {two}. \u00d73: {three}.", Small, leading: 1.05),
+            Block.Text($"{Unit(context)} each time. \u00d72: {two}; \u00d73: {three}", Small, leading: 1.05),
             LambedChart.Table(context, isSmall: true));
     }
+
+    private static string Unit(SheetContext context) => context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit;
 
     private static string At(SheetContext context, Absence away, ImmutableArray<FeedTime> times) => string.Join(", ", RoundsOfDay.FedAt(context.Plan, away.From, times));
 
     private static Column ChangeTable(SheetContext context) => Block.Column(
         2,
         Block.Text("Changes", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-        Block.Text("Until it is written here, feed as printed. Then strike the amounts it replaces.", Small, leading: 1.05),
+        Block.Text("Feed as printed until it is written here. Then strike what it replaces.", Small, leading: 1.05),
         new Table(
             [Track.Share(1.3), Track.Share(1.2), Track.Share(1.2), Track.Share(1.4), Track.Share(1.1), Track.Fixed(context.WriteIn.TableTick + 8)],
-            [Head("when, who said so", "trough", "from which feed", $"heads, {context.Amounts.AtFeedUnit} all together", "times", "read back")],
+            [Head("when, who said so", "trough", "from which feed", $"heads, {Unit(context)} for all", "times", "read back")],
             [.. Enumerable.Repeat(new TableRow([.. Enumerable.Range(0, 5).Select(_ => Block.Blank()), new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(1, 1))], context.WriteIn.TableRow), Changes)]));
 
     private static Column Counts(SheetContext context, Absence away, StayPart last)
@@ -45,7 +47,7 @@ internal static class HandingBack
         return Block.Column(
             2,
             Block.Text("Handing back", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"Counted together, {DateText.Short(away.To)}. {Bags(context, away)}", Small, leading: 1.05),
+            Block.Text($"Counted together, {DateText.Short(away.To)}.{Bags(context, away)}", Small, leading: 1.05),
             new Table(
                 [.. Enumerable.Repeat((ImmutableArray<Track>)[Track.Share(1.3), Track.Share()], Abreast).SelectMany(t => t)],
                 [],
@@ -70,7 +72,7 @@ internal static class HandingBack
         }
 
         var bag = context.Flock.Feeds.Concentrate.Bag;
-        return kilograms == 0 ? "" : $"These days take about {context.Amounts.Plain(decimal.Ceiling(kilograms))}{(bag is { } size ? $", {Amounts.Figure(kilograms / size.Kilograms, "0.#")} bags" : "")}.";
+        return kilograms == 0 ? "" : $" To be fed: {context.Amounts.Plain(decimal.Ceiling(kilograms))}{(bag is { } size ? $", {Amounts.Figure(kilograms / size.Kilograms, "0.#")} bags" : "")}.";
     }
 
     private static TableRow Head(params string[] words) => new([.. words.Select(w => new TableCell(Block.Text(w, Small, TextAlign.Centre, 1.05), Padding: Edges.Of(1, 1)))]);

@@ -13,7 +13,7 @@ internal static class HandoverNotes
         var holding = context.Flock.Holding;
         ImmutableArray<Element> always =
         [
-            Said("On her back?", $"Roll her onto her feet at once, hold her till she stands. Down again, or cannot rise: the vet, now; else {keeper}."),
+            Said("On her back?", $"Roll her onto her feet, hold her till she stands. Down again: the vet, now; else {keeper}."),
             Said("One missing?", $"Feed those that are there, then find her before you leave. Down: the vet, then {keeper}. Not found: {keeper}."),
             Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull as well: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
             .. part.Companies.Any(c => c.Ewes.Any(e => e.IsCarrying)) ? [Lambed(context, part, keeper)] : Array.Empty<Element>(),
@@ -23,18 +23,16 @@ internal static class HandoverNotes
         [
             .. always,
             holding.Find is { } find ? Said("Where it is:", $"{find.TrimEnd('.')}.") : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
-            .. context.Flock.Feeds.Forage is { AdLib: true, Kind: not ForageKind.Grass } forage ? [Said($"{FeedText.Forage(forage.Kind)}, water:", "always before them all.")] : Array.Empty<Element>(),
-            .. context.Flock.Feeds.Scales ? [Said("No scales?", $"Do not guess: ring {keeper}.")] : Array.Empty<Element>(),
         ];
     }
 
     private static Text Lambed(SheetContext context, StayPart part, string keeper)
     {
         var first = May(context, part).Select(e => e.Due!.Earliest).DefaultIfEmpty(part.To.PlusDays(1)).Min();
-        var early = first > part.To ? "In these days that is early: the vet, now." : "Before the first day in her row overleaf: the vet, now.";
+        var early = first > part.To ? "In these days that is early: the vet, now." : "Before her first day overleaf: the vet, now.";
         return Said(
             "One has lambed?",
-            $"{(context.Flock.Housing.Lambing == LambingPlace.Indoors ? "Into a pen with her lambs, hay, water; t" : "T")}ell {keeper} the same day. {early} Lambs weak, or not sucking in 2 hours: the vet, now. Feed her by the table overleaf.");
+            $"{(context.Flock.Housing.Lambing == LambingPlace.Indoors ? "Into a pen with her lambs, hay, water; t" : "T")}ell {keeper} the same day. {early} Lambs weak, or not sucking in 2 hours: the vet, now. Feed: the table overleaf.");
     }
 
     private static IEnumerable<Element> Watch(SheetContext context, StayPart part)

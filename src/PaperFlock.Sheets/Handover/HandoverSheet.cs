@@ -111,10 +111,9 @@ internal static class HandoverSheet
                         new Run("Count the heads at each trough, read across: ", TypeScale.BodyBold),
                         new Run($"{(context.Flock.Feeds.Scales ? "" : "level ")}{context.Amounts.AtFeedUnit} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
                         new Run("all of them together, this feed.", TypeScale.BodyBold),
-                        new Run(" Strike off who leaves.", TypeScale.Body),
                     ]
                     : new[] { new Run("Nobody gets concentrate in these days.", TypeScale.Body) },
-                .. RoundsOfDay.ByNight(context.Plan, part) is { } night ? [new Run($" From {DateText.Short(night)} go round by night too: the log has the times.", TypeScale.BodyBold)] : Array.Empty<Run>(),
+                .. RoundsOfDay.ByNight(context.Plan, part) is { } night ? [new Run($" {DateText.Short(night)} on: by night too.", TypeScale.BodyBold)] : Array.Empty<Run>(),
             ],
             Leading: 1.2);
     }
