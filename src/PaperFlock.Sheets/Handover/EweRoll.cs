@@ -11,8 +11,15 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     private static readonly string[] Captions = ["ewe", "tag ends", "where", "first day", "due", "note"];
     private static readonly Edges Padding = Edges.Of(3, 1.2);
     private readonly ImmutableDictionary<string, string> _codes = CardCodes.Of(context.Plan.Ewes);
+    private readonly ImmutableArray<Track> _tracks = Tracks(context, CardCodes.Of(context.Plan.Ewes).Values.Select(Ends));
 
-    private double Half => (width - Gap) / 2;
+    /// <summary>Of a note, or a day in one.</summary>
+    private readonly double _longestWord = context.Columns.FitDays(0, Small, [.. context.Plan.Ewes.Select(e => RemarkText.Of(e.Ewe))]).Points;
+
+    private double Half => IsAbreast ? (width - Gap) / 2 : width;
+
+    /// <summary>Whether the longest word of a note has room in half the width.</summary>
+    private bool IsAbreast => _tracks.Sum(t => t.Points) + _longestWord + 8 <= (width - Gap) / 2;
 
     /// <param name="room">Points of height on a side.</param>
     /// <returns>One for each side.</returns>
@@ -28,13 +35,13 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
         while (rows.Count > 0)
         {
             var first = Fitting(rows, left);
-            var taken = first + Fitting(rows[first..], left);
-            if (taken == rows.Count)
+            var taken = IsAbreast ? first + Fitting(rows[first..], left) : first;
+            if (IsAbreast && taken == rows.Count)
             {
                 first = Enumerable.Range(1, taken).MinBy(n => Math.Max(rows[..n].Sum(r => r.High), rows[n..].Sum(r => r.High)));
             }
 
-            yield return new Row([Cell(rows[..first]), Cell(rows[first..taken])], Gap);
+            yield return new Row([Cell(rows[..first]), .. IsAbreast ? [Cell(rows[first..taken])] : Array.Empty<RowCell>()], Gap);
             rows.RemoveRange(0, taken);
         }
     }
@@ -52,15 +59,18 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
         return Math.Max(taken, Math.Min(1, rows.Count));
     }
 
+    private static ImmutableArray<Track> Tracks(SheetContext context, IEnumerable<string> ends) =>
+    [
+        context.Columns.Fit(Mm(31), TypeScale.Tag, 7, context.Plan.Ewes.Where(e => e.Ewe.Name is null).Select(e => e.Ewe.Tag.Replace(' ', '\u00a0'))),
+        context.Columns.Fit(Mm(14), TagEnd, 7, ends),
+        Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
+        context.Columns.FitDays(Mm(20), TypeScale.Body),
+        context.Columns.FitDays(Mm(20), TypeScale.Body),
+        Track.Share(),
+    ];
+
     private Table Table(ImmutableArray<TableRow> rows) => new(
-        [
-            context.Columns.Fit(Mm(31), TypeScale.Tag, 7, context.Plan.Ewes.Where(e => e.Ewe.Name is null).Select(e => e.Ewe.Tag.Replace(' ', '\u00a0'))),
-            context.Columns.Fit(Mm(14), TagEnd, 7, _codes.Values.Select(Ends)),
-            Track.Fixed(Math.Min(Mm(34), context.Plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Max(s => context.Measurer.WidthOf(FeedText.Place(s.Place), TypeScale.Body)) + 8)),
-            context.Columns.FitDays(Mm(20), TypeScale.Body),
-            context.Columns.FitDays(Mm(20), TypeScale.Body),
-            Track.Share(),
-        ],
+        _tracks,
         [new TableRow([.. Captions.Select(w => new TableCell(Block.Text(w, Small), Padding: Padding))])],
         rows)
     { RowHeaders = true };

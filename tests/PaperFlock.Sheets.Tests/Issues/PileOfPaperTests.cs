@@ -36,9 +36,10 @@ public sealed class PileOfPaperTests
         pile.Keep(flock.Text, day);
         var more = pile.Keep(flock.Edited(new Edit(3, 0, 0), day).Text, day);
         Assert.Equal(["CARD-00007"], more.PutIn.Where(l => l.Leaf.Id.StartsWith("CARD", StringComparison.Ordinal)).Select(l => l.Leaf.Id));
-        Assert.Empty(more.TakenOut);
+        // A class that grows may no longer share a side with another.
+        Assert.DoesNotContain(more.TakenOut, l => !l.Leaf.Id.StartsWith("FEED-", StringComparison.Ordinal));
         var less = pile.Keep(flock.Text, day);
-        Assert.Equal(["CARD-00007"], less.TakenOut.Select(l => l.Leaf.Id));
+        Assert.Equal(["CARD-00007"], less.TakenOut.Select(l => l.Leaf.Id).Where(id => !id.StartsWith("FEED-", StringComparison.Ordinal)));
         Assert.DoesNotContain(less.PutIn, l => l.Leaf.Id.StartsWith("CARD", StringComparison.Ordinal));
     }
 

@@ -17,7 +17,7 @@ public sealed partial class AnyHandoverTests
     {
         var parts = Parts(plan, stay);
         var rows = sheets["handover"];
-        var roll = rows.Where(r => r.Key.Kind == RowKind.Ewe && r.Cells.Length == 5).Select(r => r.Key.Name).Order(StringComparer.Ordinal).ToList();
+        var roll = rows.Where(r => r.Key.Kind == RowKind.Ewe && r.Cells.Length > 1).Select(r => r.Key.Name).Order(StringComparer.Ordinal).ToList();
         Assert.Equal(plan.Ewes.Select(e => RowKey.Of(e.Ewe).Name).Order(StringComparer.Ordinal), roll);
 
         var named = rows.Where(r => r.Key.Kind == RowKind.Ewe && r.Cells.Length == 1).Select(r => r.Key.Name)
@@ -89,7 +89,7 @@ public sealed partial class AnyHandoverTests
         foreach (var ewe in plan.Ewes.Where(e => e.Due is not null))
         {
             var due = DateText.Loose(ewe.Due!.Likely);
-            Assert.Equal(due, Assert.Single(sheets["handover"], r => r.Key.Id == ewe.Ewe.Tag && r.Cells.Length == 5).Cells[3].Words);
+            Assert.Equal(due, Assert.Single(sheets["handover"], r => r.Key.Id == ewe.Ewe.Tag && r.Cells.Length > 1).Cells[^2].Words);
             Assert.Contains(sheets[$"card {ewe.Ewe.Tag}"], r => r.Cells[0].Words == due);
         }
     });
