@@ -11,7 +11,6 @@ internal static class Samples
           name: Hollin Bank
           location: {latitude: 54.46, longitude: -2.74}
           time-zone: Europe/London
-        print: {planner: A3}
         season:
           tup-in: 2026-08-10
         ewes:
@@ -22,6 +21,9 @@ internal static class Samples
           - tag: ZZ 0123456 00102
             name: Sorrel
         """;
+
+    /// <summary>The same with a second file of leaves for the wall.</summary>
+    public const string TwoEwesOnALargerPlanner = TwoEwes + "\n\nprint: {planner: A3}\n";
 
     /// <summary>One error, at line 7, column 11.</summary>
     public const string BadDate =

@@ -81,8 +81,8 @@ public sealed class CalendarTests
     public void A_job_without_a_day_is_kept_and_marked()
     {
         var plan = Plan(Awkward, new(2026, 8, 1));
-        var scan = Read(JobCalendar.Of(plan)).Events.Single(e => e.Summary!.EndsWith("Scan", StringComparison.Ordinal));
-        Assert.Equal("NO DAY YET: Scan", scan.Summary);
+        var scan = Read(JobCalendar.Of(plan)).Events.Single(e => e.Summary!.EndsWith("Scan the ewes", StringComparison.Ordinal));
+        Assert.Equal("NO DAY YET: Scan the ewes", scan.Summary);
         Assert.Equal(EventStatus.Tentative, scan.Status);
         // 75 days after 10 August, by the calendar.
         Assert.Equal(new DateOnly(2026, 10, 24), scan.Start!.Date);

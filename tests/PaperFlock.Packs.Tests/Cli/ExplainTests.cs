@@ -78,7 +78,7 @@ public sealed class ExplainTests
 
     [Theory]
     [InlineData("Brakcen", "no day, job or ewe of this plan is called 'Brakcen'; did you mean 'Bracken'?")]
-    [InlineData("hosue", "did you mean 'House'?")]
+    [InlineData("hosue", "did you mean 'house'?")]
     [InlineData("xylophone", "called 'xylophone'; `paperflock dates` lists them")]
     [InlineData("2027-02-30", "'2027-02-30' is no date")]
     [InlineData("25/12/2026", "'25/12/2026' is no date")]

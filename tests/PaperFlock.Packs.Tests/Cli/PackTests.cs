@@ -106,7 +106,7 @@ public sealed class PackTests
         using var bench = new Workbench();
         bench.Write("flock.pdf", "the old pack");
         Directory.CreateDirectory(bench.PathOf("flock-wall.pdf"));
-        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "planner");
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwesOnALargerPlanner), "--sheets", "planner");
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
         Assert.Equal("the old pack", File.ReadAllText(bench.PathOf("flock.pdf")));
         Assert.Equal(["flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());

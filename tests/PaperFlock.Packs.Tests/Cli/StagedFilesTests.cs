@@ -144,7 +144,7 @@ public sealed class StagedFilesTests
         bench.Write("elsewhere.txt", "mine");
         System.IO.File.CreateSymbolicLink(bench.PathOf("packs/flock.pdf"), bench.PathOf("elsewhere.txt"));
         System.IO.File.CreateSymbolicLink(bench.PathOf("packs/flock-wall.pdf"), bench.PathOf("nowhere.txt"));
-        Assert.Equal(ExitStatus.Clean, bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--out", "packs").Status);
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwesOnALargerPlanner), "--out", "packs").Status);
         Assert.Equal("mine", Said(bench, "elsewhere.txt"));
         Assert.Null(new FileInfo(bench.PathOf("packs/flock.pdf")).LinkTarget);
         Assert.False(System.IO.File.Exists(bench.PathOf("nowhere.txt")));

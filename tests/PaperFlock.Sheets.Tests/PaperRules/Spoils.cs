@@ -33,8 +33,8 @@ internal static class Spoils
         ("A control line on every side", "CARD", Rewrite(t => t.Text.StartsWith("HB-2027 CARD", StringComparison.Ordinal), t => t with { Text = "HB-2027" })),
         ("A check bar of exactly 100 mm", "REG", Lines(l => Math.Abs(l.X2 - l.X1 - Mm(100)) < 0.1, l => l with { X2 = l.X2 - Mm(0.2) })),
         ("Tick boxes 8 mm for gloves", "JOBS", Add(new RectItem(300, 700, Mm(7), Mm(7), 1))),
-        ("Empty cells and ruled lines", "JOBS", Add(new RectItem(300, 762, Mm(40), Mm(10), 0.5))),
-        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 762, 400, 762, 0.5))(Add(new LineItem(200, 762 + Mm(6), 400, 762 + Mm(6), 0.5))(p))),
+        ("Empty cells and ruled lines", "JOBS", p => Add(new RectItem(300, 500, Mm(40), Mm(10), 0.5))(HeadOf(p))),
+        ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 500, 400, 500, 0.5))(Add(new LineItem(200, 500 + Mm(10), 400, 500 + Mm(10), 0.5))(HeadOf(p)))),
         ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text.Contains("Sorrel", StringComparison.Ordinal), t => t with { Style = t.Style with { Face = Face.TextBold } })),
         ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text == "4", t => t with { Style = t.Style with { Face = Face.TextBold } })),
     ];
@@ -58,6 +58,8 @@ internal static class Spoils
     /// <summary>A sheet of a pack in which Bracken was marked a day later.</summary>
     private static ComposedPack Other(ComposedPack pack, string code) => Sheet(
         pack, code, _ => Composed.Of(Composed.SampleText("hollin-bank").Replace("marks: [2026-08-14]", "marks: [2026-08-15]", StringComparison.Ordinal), Composed.HollinBankDay).Pack.Sheets.Single(s => s.Code == code));
+
+    private static Page HeadOf(Page page) => page with { Content = new Piece(page.Paper, [.. page.Content.Flatten().Items.Where(i => i is TextItem { Baseline: < 200 })]) };
 
     private static bool IsTag(TextItem text) => text.Text.StartsWith("ZZ 0123456 ", StringComparison.Ordinal);
 
