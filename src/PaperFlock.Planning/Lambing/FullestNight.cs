@@ -11,7 +11,7 @@ internal static class FullestNight
     /// <returns>The chance of each number of pens, from none to one for each ewe.</returns>
     public static ImmutableArray<double> Of(ImmutableArray<LambingEwe> ewes)
     {
-        var lots = new Random(1);
+        var lot = 1ul;
         var first = ewes.Min(e => e.Chances.First);
         var drawn = ewes.Select(e => (From: Period.DaysBetween(first, e.Chances.First), UpTo: Summed(e.Chances.Chances), e.PenDays)).ToArray();
         var nights = drawn.Max(e => e.From + e.UpTo.Length + e.PenDays) + 1;
@@ -21,7 +21,7 @@ internal static class FullestNight
             var change = new int[nights];
             foreach (var (from, upTo, penDays) in drawn)
             {
-                var found = Array.BinarySearch(upTo, lots.NextDouble());
+                var found = Array.BinarySearch(upTo, Next(ref lot));
                 var night = from + Math.Min(found < 0 ? ~found : found, upTo.Length - 1);
                 change[night]++;
                 change[night + penDays]--;
@@ -38,6 +38,13 @@ internal static class FullestNight
         }
 
         return [.. seasons];
+    }
+
+    /// <summary>The next of a fixed run of numbers from 0 to 1, 1 left out: the linear congruence of Knuth's MMIX.</summary>
+    private static double Next(ref ulong lot)
+    {
+        lot = unchecked((lot * 6364136223846793005) + 1442695040888963407);
+        return (lot >> 11) / (double)(1ul << 53);
     }
 
     private static double[] Summed(ImmutableArray<double> chances)

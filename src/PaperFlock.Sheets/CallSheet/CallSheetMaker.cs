@@ -21,8 +21,7 @@ internal static class CallSheetMaker
                 Contacts(context),
                 WhatToSay(),
                 SignTable.Of(context),
-                new PageBreak(),
-                SafeText.Of(),
+                new KeepTogether(SafeText.Of()),
                 Block.Ruled("Rung: whom, when, what was said", TypeScale.Heading, context.WriteIn.TableRow, 2),
             ],
             6);

@@ -14,7 +14,7 @@ internal static class SafeText
         ("Everyone:",
             "gloves for every lambing and afterbirth; cover cuts; wash hands before you eat, drink, smoke or touch your face. A sore that will not heal may be orf: show a doctor. A ewe that aborts: keep her apart and all of it for the vet, gloves on."),
         ("Lifting:",
-            "do not lift a ewe by yourself, nor sit a ewe heavy in lamb on her rump. One found on her back is rolled onto her feet at once, by yourself if you must. Never turn your back on a tup."),
+            "never a ewe alone, and never sit one heavy in lamb on her rump. One on her back is rolled onto her feet at once, alone if you must. Never turn your back on a tup."),
         ("Medicines:",
             "only as the vet or the label says. Write down what, how much, which ewe, batch, day, and when her meat or milk may be used again; keep it as long as your law says. Needles into a sharps bin. Injected yourself? Hospital at once, with the label."),
         ("Feed:",

@@ -15,7 +15,7 @@ internal static class SignTable
         // NADIS; Ohio State 2021.
         ("A red mass behind her", "Pen her, keep it clean. A lamb bag is clear or bluish.", "Vet NOW", "", ""),
         // VetHelpDirect 2021.
-        ("Lambs before her time, or bleeds", "Gloves. Pen her with her lambs, away from the others. No pregnant woman near.", "Vet NOW", ", then keeper", ""),
+        ("Lambs before her time, or bleeds", "Gloves. Pen her apart, with her lambs. Nobody pregnant near.", "Vet NOW", ", then keeper", ""),
         // Bagley, Utah State 1997: examine after half an hour to an hour.
         ("Straining, and nothing comes", "Note the time. Look every 10 minutes, do not crowd her.", "Vet NOW at the limit", "", "30 min"),
         // Bagley, as above; between lambs that were scanned: Gascoigne.

@@ -3,6 +3,8 @@ namespace PaperFlock.Sheets.WallPlanner;
 /// <summary>Parts of a leaf of the planner.</summary>
 internal sealed class PlannerLeaf
 {
+    private const double Apart = 3;
+
     private static readonly Edges Padding = Edges.Of(5, 3);
 
     private readonly SheetContext _context;
@@ -27,10 +29,10 @@ internal sealed class PlannerLeaf
                 new TableCell(Block.Text("rounds", format.Label, TextAlign.Centre), Padding: Edges.Of(1, 2)),
             ]);
 
-        // Any leaf's head and foot are as high as these.
+        // Any leaf's head, key and foot are as high as these.
         var longest = new LocalDate(2026, 12, 28);
         var taken = Heights.Of(Head($"{DateText.Short(longest)} to {DateText.Long(longest)}", "WALL-28DEC"), format.Width, context)
-            + Heights.Of(Foot([], "WALL-28DEC", isLast: false), format.Width, context) + Heights.Of(new Table(_columns, [], [_head]), format.Width, context);
+            + Heights.Of(PageDesigns.ControlLine(context, "WALL-28DEC", format.Width), format.Width, context) + Heights.Of(Key([], isLast: false), format.Width, context) + Apart + Heights.Of(new Table(_columns, [], [_head]), format.Width, context);
         _room = format.Paper.Height - PlannerFormat.Margins.Vertical - taken - Mm(4);
     }
 
@@ -67,24 +69,27 @@ internal sealed class PlannerLeaf
         ],
         8);
 
-    /// <param name="weeks">All of the leaf's: what is left off by today does not change what the signs are said to mean.</param>
-    public Element Foot(ImmutableArray<PlannerWeek> weeks, string code, bool isLast)
-    {
-        var sitters = weeks.SelectMany(w => w.Days).Select(d => d.Away).OfType<Absence>().Select(a => a.Sitter ?? "a sitter").Distinct().ToArray();
-        var key = Block.Sentences(
-            "Strike each day off. Heavy box: something to do.",
-            sitters.Length == 0 ? "" : $"Hatched: {English.List(sitters, "or")} is in charge.",
-            weeks.Any(w => w.Due.Any(e => e.IsScanned)) ? "\u2022 \u2022\u2022 \u2022\u2022\u2022 lambs she carries." : "",
-            isLast ? "" : "The next leaf hangs below.");
-        return Block.Column(3, Block.Text(key, _format.Label), PageDesigns.ControlLine(_context, code, _format.Width));
-    }
-
-    /// <summary>Rows as tall as the leaf allows.</summary>
-    public Element Body(ImmutableArray<PlannerWeek> weeks)
+    /// <summary>Rows as tall as the leaf allows, and what the signs mean.</summary>
+    /// <param name="weeks">Those not over yet.</param>
+    /// <param name="all">All of the leaf's: what is left off by today does not change what the signs are said to mean.</param>
+    public Element Body(ImmutableArray<PlannerWeek> weeks, ImmutableArray<PlannerWeek> all, bool isLast)
     {
         var least = weeks.Select(Least).ToArray();
         var more = (_room - least.Sum()) / weeks.Length;
-        return new Table(_columns, [_head], [.. weeks.Select((w, i) => Row(w, Math.Max(least[i], Math.Min(_format.TallestRow, least[i] + more))))]) { Name = "weeks", RowHeaders = true };
+        var rows = weeks.Select((w, i) => Row(w, Math.Max(least[i], Math.Min(_format.TallestRow, least[i] + more))));
+        return Block.Column(Apart, new Table(_columns, [_head], [.. rows]) { Name = "weeks", RowHeaders = true }, Key(all, isLast));
+    }
+
+    private Text Key(ImmutableArray<PlannerWeek> weeks, bool isLast)
+    {
+        var sitters = weeks.SelectMany(w => w.Days).Select(d => d.Away).OfType<Absence>().Select(a => a.Sitter ?? "a sitter").Distinct().ToArray();
+        return Block.Text(
+            Block.Sentences(
+                "Strike each day off. Heavy box: something to do.",
+                sitters.Length == 0 ? "" : $"Hatched: {English.List(sitters, "or")} is in charge.",
+                weeks.Any(w => w.Due.Any(e => e.IsScanned)) ? "\u2022 \u2022\u2022 \u2022\u2022\u2022 lambs she carries." : "",
+                isLast ? "" : "The next leaf hangs below."),
+            _format.Label);
     }
 
     private double Least(PlannerWeek week) => Math.Max(_format.LeastRow, Height(Words(week)));

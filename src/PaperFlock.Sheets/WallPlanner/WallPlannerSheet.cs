@@ -46,7 +46,7 @@ internal static class WallPlannerSheet
         var left = weeks.RemoveAll(w => w.Last < context.Plan.AsOf);
         var code = $"{Definition.Code}-{DateText.Code(weeks[0].Start)}";
         var days = $"{DateText.Short(left[0].Start)} to {DateText.Long(left[^1].Last)}";
-        var design = new PageDesign(format.Paper, PlannerFormat.Margins, PlannerFormat.Margins, leaf.Head(days, code), null, leaf.Foot(weeks, code, isLast), Gap);
-        return Binder.Bind(context, Definition, code, $"Wall planner, {days}", leaf.Body(left), design) with { Last = weeks[^1].Last };
+        var design = new PageDesign(format.Paper, PlannerFormat.Margins, PlannerFormat.Margins, leaf.Head(days, code), null, PageDesigns.ControlLine(context, code, format.Width), Gap);
+        return Binder.Bind(context, Definition, code, $"Wall planner, {days}", leaf.Body(left, weeks, isLast), design) with { Last = weeks[^1].Last };
     }
 }

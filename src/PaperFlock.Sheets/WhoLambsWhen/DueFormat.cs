@@ -9,7 +9,8 @@ internal sealed class DueFormat
 
     private static readonly double LeastRow = Mm(7);
     private static readonly double StripHeight = Mm(14);
-    private static readonly Edges Margins = new(Mm(8), Mm(8), Mm(8), PageSetup.UnprintableFoot);
+    // A back may go through the printer with any of its edges last.
+    private static readonly Edges Margins = Edges.Of(PageSetup.UnprintableFoot, PageSetup.UnprintableFoot);
     private static readonly Edges Padding = Edges.Of(3, 0);
 
     private readonly SheetContext _context;

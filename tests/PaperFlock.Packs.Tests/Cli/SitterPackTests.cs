@@ -15,7 +15,7 @@ public sealed class SitterPackTests
         Assert.Equal(["hollin-bank-27DEC-02JAN.pdf"], bench.Everything());
         Assert.Contains("While Tom is in charge", pdf.Texts[0], StringComparison.Ordinal);
         Assert.Equal(
-            ["HAND-27DEC", "CALL", "DUE", "JOBS", "Round", "CARD"],
+            ["HAND-27DEC", "CALL", "DUE", "JOBS", "GIVEN", "Round", "CARD", "LOOK"],
             pdf.Outline.Where(l => !l.StartsWith(' ')).Select(l => l.Split(' ')[0]));
     }
 
