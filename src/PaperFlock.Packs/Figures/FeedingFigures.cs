@@ -75,32 +75,32 @@ internal static class FeedingFigures
         (LocalDate From, LocalDate To)? days = null,
         (int From, int? To)? daysLambed = null,
         FeedRow? reckoned = null) => new()
-    {
-        ["chart"] = chart,
-        ["class"] = fed,
-        ["state"] = Codes.Of(state),
-        // Lambs carried, on average; lambs at foot where she has lambed.
-        ["litter"] = lambs,
-        // Null where days are counted from lambing, the day itself being 0; the last step then goes on to turnout, and has no last day.
-        ["from"] = Date(days?.From),
-        ["to"] = Date(days?.To),
-        ["dayFrom"] = daysLambed?.From,
-        ["dayTo"] = daysLambed?.To,
-        ["tags"] = List(ewes.Select(e => e.Tag).Distinct(), tag => tag),
-        // Null where she goes on with what she had before.
-        ["kgPerEwePerDay"] = kilograms,
-        ["fedAt"] = List(fedAt, time => FeedText.Time(time)),
-        // For one head, two, and so on, all together.
-        ["kgPerFeedByHeads"] = List(kilogramsByHeads, kg => Decimals(kg, 3)),
-        ["energyNeedMJ"] = reckoned?.Need.Energy,
-        ["energySupplyMJ"] = reckoned?.Supply.Energy,
-        ["proteinNeedG"] = reckoned?.Need.Protein,
-        ["proteinSupplyG"] = reckoned?.Supply.Protein,
-        // For the lightest of them, as a fraction.
-        ["dryMatterShareOfWeight"] = reckoned?.DryMatterShare,
-        ["concentrateShareOfDryMatter"] = reckoned?.ConcentrateShare,
-        // A ewe a day: by so much a lamb, and by the energy sum.
-        ["perLambKg"] = reckoned?.PerLambKg,
-        ["energyBalanceKg"] = Decimals(reckoned?.EnergyBalanceKg, 3),
-    };
+        {
+            ["chart"] = chart,
+            ["class"] = fed,
+            ["state"] = Codes.Of(state),
+            // Lambs carried, on average; lambs at foot where she has lambed.
+            ["litter"] = lambs,
+            // Null where days are counted from lambing, the day itself being 0; the last step then goes on to turnout, and has no last day.
+            ["from"] = Date(days?.From),
+            ["to"] = Date(days?.To),
+            ["dayFrom"] = daysLambed?.From,
+            ["dayTo"] = daysLambed?.To,
+            ["tags"] = List(ewes.Select(e => e.Tag).Distinct(), tag => tag),
+            // Null where she goes on with what she had before.
+            ["kgPerEwePerDay"] = kilograms,
+            ["fedAt"] = List(fedAt, time => FeedText.Time(time)),
+            // For one head, two, and so on, all together.
+            ["kgPerFeedByHeads"] = List(kilogramsByHeads, kg => Decimals(kg, 3)),
+            ["energyNeedMJ"] = reckoned?.Need.Energy,
+            ["energySupplyMJ"] = reckoned?.Supply.Energy,
+            ["proteinNeedG"] = reckoned?.Need.Protein,
+            ["proteinSupplyG"] = reckoned?.Supply.Protein,
+            // For the lightest of them, as a fraction.
+            ["dryMatterShareOfWeight"] = reckoned?.DryMatterShare,
+            ["concentrateShareOfDryMatter"] = reckoned?.ConcentrateShare,
+            // A ewe a day: by so much a lamb, and by the energy sum.
+            ["perLambKg"] = reckoned?.PerLambKg,
+            ["energyBalanceKg"] = Decimals(reckoned?.EnergyBalanceKg, 3),
+        };
 }

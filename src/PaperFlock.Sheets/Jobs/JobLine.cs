@@ -6,6 +6,9 @@ namespace PaperFlock.Sheets.Jobs;
 /// <param name="Names">Those it is for by name, where it is not for all of a group; else empty.</param>
 internal sealed record JobLine(Job Job, string Title, string Ewes, string Names)
 {
+    /// <summary>More than this many are counted: a line must fit a page, and their days stand on the sheet of who lambs when.</summary>
+    private const int MostNamed = 60;
+
     private static readonly ImmutableArray<JobKind> ForAll = [JobKind.HeavyRounds, JobKind.ShedReady, JobKind.AbortionVaccine, JobKind.BoughtTup, JobKind.FlukeAndWorms, JobKind.RingAndTag];
 
     /// <param name="jobs">Some of the plan's, or all. What the first group makes the whole flock's is said once.</param>
@@ -28,6 +31,9 @@ internal sealed record JobLine(Job Job, string Title, string Ewes, string Names)
     }
 
     private static string Named(Job[] same, SeasonPlan plan) => same[0].Kind == JobKind.Sort
-        ? string.Join("; ", plan.Feeding.Sorts.Where(s => s.Day == same[0].Date).Select(s => $"{s.Field}: {string.Join(", ", s.Ewes.Select(e => e.CallName))}"))
-        : string.Join(Strikes.Between, same.SelectMany(plan.BatchOf).Select(e => e.Ewe.CallName));
+        ? string.Join("; ", plan.Feeding.Sorts.Where(s => s.Day == same[0].Date).Select(s => $"{s.Field}: {Named(", ", s.Ewes)}"))
+        : Named(Strikes.Between, [.. same.SelectMany(plan.BatchOf).Select(e => e.Ewe)]);
+
+    private static string Named(string between, ImmutableArray<Ewe> ewes) =>
+        ewes.Length > MostNamed ? $"{ewes.Length} ewes" : string.Join(between, ewes.Select(e => e.CallName));
 }

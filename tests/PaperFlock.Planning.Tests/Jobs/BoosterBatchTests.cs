@@ -12,7 +12,8 @@ public class BoosterBatchTests
     {
         var plan = SeasonPlanner.Plan(
             Sample.Flock([Sample.Group("Orchard")], Sample.Ewe("Bracken", "Orchard", "2026-08-14"), Sample.Ewe("Fern", "Orchard", "2026-08-25"), Sample.Ewe("Sorrel", "Orchard", "2026-09-12"))
-                with { KeeperDays = Sample.Free(Sample.EveryDay) },
+                with
+            { KeeperDays = Sample.Free(Sample.EveryDay) },
             Sample.Day("2026-11-01"));
         var boosters = plan.Jobs.Where(j => j.Kind == JobKind.Booster).ToArray();
 
