@@ -114,7 +114,7 @@ internal sealed record TroughBlock(double Least, Element Content)
     }
 
     private static IEnumerable<Track> Amounts(SheetContext context, ImmutableArray<FeedRow> feeds) => feeds.Select(f => context.Columns.Fit(
-        Mm(13), Block.Bold(Figure), 3, f.KgPerFeedByHeads.Select(kg => context.Amounts.AtFeed(kg).Replace('\u00a0', ' '))));
+        Mm(13), Block.Bold(Figure), 3, f.KgPerFeedByHeads.Select(context.Amounts.AtFeed)));
 
     private static string Word(int heads) => heads == 0 ? "each" : heads.ToString(CultureInfo.InvariantCulture);
 
