@@ -41,7 +41,7 @@ internal static class FeedLead
             for (var i = 0; i < ewes.Count; i++)
             {
                 runs.Add(Who.Called(ewes[i].Ewe, TypeScale.Body));
-                var dots = chart.Joined.Any(j => j.Ewe.Tag == ewes[i].Ewe.Tag) || chart.Kind == FeedKind.Mixed ? "\u00a0" + new string('\u2022', Math.Max(1, ewes[i].Litter)) : "";
+                var dots = chart.Joined.Any(j => j.Ewe.Tag == ewes[i].Ewe.Tag) || chart.Kind == FeedKind.Mixed ? Dots.After(Math.Max(1, ewes[i].Litter)) : "";
                 runs.Add(new Run(dots + (i + 1 < ewes.Count ? " \u00b7 " : ""), TypeScale.Body));
             }
         }

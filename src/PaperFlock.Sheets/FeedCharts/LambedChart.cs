@@ -58,7 +58,7 @@ internal static class LambedChart
                 new TableRow(
                     [
                         Block.Cell(isSmall || narrow ? "morning" : "morning since\nshe lambed", TypeScale.Label, TextAlign.Centre),
-                        .. Enumerable.Range(1, 3).Select(l => Block.Cell($"{(isSmall || narrow ? Few[l - 1] : FeedText.AtFoot(l))} {new string('\u2022', l)}", head, TextAlign.Centre)),
+                        .. Enumerable.Range(1, 3).Select(l => Block.Cell($"{(isSmall || narrow ? Few[l - 1] : FeedText.AtFoot(l))} {Dots.Of(l)}", head, TextAlign.Centre)),
                     ]),
             ],
             [.. starts.Select((from, i) => Row(context, from, i + 1 < starts.Count ? starts[i + 1] - 1 : null, isSmall, narrow))],

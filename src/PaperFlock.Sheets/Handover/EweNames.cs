@@ -54,12 +54,8 @@ internal sealed class EweNames
     public static Text Said(EwePlan ewe, TextStyle? style = null)
     {
         var called = Who.Called(ewe.Ewe, style ?? TypeScale.Body);
-        return new([ewe.Ewe.Name is { Length: > LongName } name ? called with { Words = name } : called, new Run(Dots(ewe), TypeScale.BodyBold)], Leading: 1.05);
+        return new([ewe.Ewe.Name is { Length: > LongName } name ? called with { Words = name } : called, new Run(Dots.After(Lambs(ewe)), TypeScale.BodyBold)], Leading: 1.05);
     }
 
-    public static string Dots(EwePlan ewe)
-    {
-        var lambs = ewe.Standing == Standing.Lambed ? ewe.Ewe.Lambing.Alive ?? ewe.Ewe.Scan ?? 0 : ewe.IsScanned ? ewe.Litter : 0;
-        return lambs == 0 ? "" : "\u00a0" + new string('\u2022', lambs);
-    }
+    private static int Lambs(EwePlan ewe) => ewe.Standing == Standing.Lambed ? ewe.Ewe.Lambing.Alive ?? ewe.Ewe.Scan ?? 0 : ewe.IsScanned ? ewe.Litter : 0;
 }

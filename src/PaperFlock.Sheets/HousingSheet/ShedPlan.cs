@@ -31,16 +31,13 @@ internal static class ShedPlan
     private static Text List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes) => new(
         [
             new Run($"{pen.Pen.Name}, {Fed(context, ewes)} ", TypeScale.BodyBold),
-            .. ewes.SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots(e) + (i + 1 < ewes.Length ? " \u00b7 " : ""), TypeScale.Body) }),
+            .. ewes.SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots.After(e) + (i + 1 < ewes.Length ? " \u00b7 " : ""), TypeScale.Body) }),
         ],
         Leading: 1.3);
 
     /// <summary>"Twins, 11:".</summary>
     private static string Fed(SheetContext context, ImmutableArray<EwePlan> ewes) =>
         (context.Plan.Feeding.ChartOf(ewes[0]) is { } chart ? FeedText.Kind(chart.Kind) + ", " : "") + $"{ewes.Length}:";
-
-    /// <summary>A dot a lamb; none for a ewe nobody has scanned.</summary>
-    private static string Dots(EwePlan ewe) => ewe.IsScanned ? "\u00a0" + new string('\u2022', ewe.Litter) : "";
 
     private static Board Board(SheetContext context, Size space, TextStyle style, bool named)
     {
@@ -110,7 +107,7 @@ internal static class ShedPlan
 
     private static Grid Names(ImmutableArray<EwePlan> ewes, SheetContext context, TextStyle style, double inside)
     {
-        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: Dots(e))).ToArray();
+        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: Dots.After(e))).ToArray();
         var widest = names.Max(n => context.Measurer.WidthOf(n.Called.Words, n.Called.Style) + context.Measurer.WidthOf(n.Dots, style)) + style.Size;
         return new Grid(
             Math.Max(1, (int)(inside / widest)),
