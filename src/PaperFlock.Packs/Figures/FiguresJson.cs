@@ -105,6 +105,10 @@ internal static class FiguresJson
             ["firstPossible"] = Date(due.FirstPossible),
             ["lastPossible"] = Date(due.LastPossible),
         },
+        // Likeliest first; one with chance 1 where that is certain.
+        ["sires"] = List(ewe.Sires, s => new JsonObject { ["tup"] = s.Tup, ["chance"] = Math.Round(s.Chance, 6) }),
+        ["lostLambs"] = Date(ewe.Ewe.LostLambs),
+        ["gone"] = ewe.Ewe.Gone is { } gone ? new JsonObject { ["on"] = Date(gone.On), ["why"] = Codes.Of(gone.Why) } : null,
         ["verdict"] = Codes.Of(ewe.Advice.Verdict),
         ["advice"] = TupAdviceText.Of(ewe),
         ["chart"] = ewe.Chart,
