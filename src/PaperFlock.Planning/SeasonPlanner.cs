@@ -57,6 +57,7 @@ public static class SeasonPlanner
             Feeding = feeding,
             Stores = stores,
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
+            Outcome = SeasonOutcome.Of(flock, ewes),
             Housing = housing,
             Rounds = RoundPlanner.Plan(flock, dates, from, to, Lambing(fed, dates.LastDue), feeding.FedAt),
             Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
