@@ -6,7 +6,8 @@
  * @typedef {{ text: string, name: string, today: string }} Flock
  * @typedef {(string | number)[]} Path keys as texts, items of lists as numbers from 0
  * @typedef {{ severity: 'error' | 'warning', code: string, line: number, column: number, length: number, message: string, advice: string, path: Path }} Found
- * @typedef {string | null | Value[] | { [key: string]: Value }} Value as written; null where nothing is
+ * @typedef {{ [key: string]: Value }} Section
+ * @typedef {string | null | Section | any[]} Value as written; null where nothing is. A list holds values
  * @typedef {object} Reading what a flock file says, and what is wrong with it
  * @property {boolean} ok no errors: it can be planned
  * @property {Found[]} found in the order of the file

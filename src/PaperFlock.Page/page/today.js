@@ -13,8 +13,8 @@ export function todayField(state) {
 
   /** @param {string} day */
   async function say(day) {
-    const read = await state.engine.readDay(day, state.today).catch(() => ({}));
-    put(words, read.day?.words);
+    const read = await state.engine.readDay(day, state.today).catch(() => null);
+    put(words, read?.day?.words);
   }
 
   input.addEventListener('input', async () => {

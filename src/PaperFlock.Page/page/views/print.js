@@ -3,6 +3,7 @@ import { el, put, heading } from '#page/dom.js';
 import { todayField } from '#page/today.js';
 import { Maker, wholePackButton } from '#page/make.js';
 import { Trouble } from '#page/engine.js';
+import { textAt } from '#page/values.js';
 
 /** @typedef {import('#page/views.js').App} App */
 /** @typedef {import('#page/engine.js').PackOptions} PackOptions */
@@ -49,11 +50,9 @@ function make(app, maker, options, earlier = null) {
   });
 }
 
-/** @param {App} app */
+/** Whether the printer holds US Letter. @param {App} app */
 function isLetter(app) {
-  const values = app.state.reading?.values;
-  const print = values && typeof values === 'object' && !Array.isArray(values) ? values.print : null;
-  return print !== null && typeof print === 'object' && !Array.isArray(print) && String(print.paper).toLowerCase() === 'letter';
+  return textAt(app.state.reading?.values, ['print', 'paper']).toLowerCase() === 'letter';
 }
 
 /** @param {App} app @param {Maker} maker @param {Element} away */
