@@ -77,9 +77,6 @@ export function wholePackButton(state, maker) {
   return el('button', {
     type: 'button',
     class: 'main big',
-    onclick: () => maker.make(progress => {
-      if (!state.flock) throw new Trouble('open a flock first');
-      return state.engine.pack(state.flock, {}, null, progress);
-    }),
+    onclick: () => maker.make(async progress => state.engine.pack(await state.current(), {}, null, progress)),
   }, 'Make the whole pack');
 }

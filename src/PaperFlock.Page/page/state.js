@@ -1,4 +1,5 @@
 // The open flock: its text, what the engine says of it, and the way back. Views read it, change it through its methods, and are told when it has changed.
+import { Trouble } from '#page/engine.js';
 import * as store from '#page/store.js';
 
 /** @typedef {import('#page/engine.js').Engine} Engine */
@@ -58,6 +59,13 @@ export class State {
     store.take(name);
     this.#keep();
     this.#tell();
+  }
+
+  /** The flock with all that has been typed so far, and today as it was last said. @returns {Promise<{ text: string, name: string, today: string }>} */
+  async current() {
+    await this.#queue;
+    if (!this.flock) throw new Trouble('open a flock first');
+    return this.flock;
   }
 
   /** @param {string} today */

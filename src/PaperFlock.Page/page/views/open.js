@@ -70,7 +70,7 @@ function file(app, trouble) {
     input.value = '';
   });
   return el('section', {},
-    el('h2', {}, el('label', { for: 'file' }, 'Open a flock file')),
+    el('label', { for: 'file', class: 'big' }, 'Open a flock file'),
     el('p', {}, 'The file you saved last time, perhaps on your memory stick. Its name ends in ', el('code', {}, '.yaml'), '.'),
     input);
 }

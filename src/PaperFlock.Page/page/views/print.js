@@ -44,10 +44,7 @@ export const print = {
 
 /** @param {App} app @param {Maker} maker @param {PackOptions} options @param {{ name: string, bytes: Uint8Array } | null} [earlier] */
 function make(app, maker, options, earlier = null) {
-  return maker.make(progress => {
-    if (!app.state.flock) throw new Trouble('open a flock first');
-    return app.state.engine.pack(app.state.flock, options, earlier, progress);
-  });
+  return maker.make(async progress => app.state.engine.pack(await app.state.current(), options, earlier, progress));
 }
 
 /** Whether the printer holds US Letter. @param {App} app */
@@ -103,10 +100,10 @@ function some(app, maker) {
       ...boxes.map(({ sheet, box }) => el('div', { class: 'ticks' }, el('label', {}, box, el('span', {}, el('b', {}, sheet.kind), `: ${sheet.purpose}`)))))),
     el('button', {
       type: 'button',
-      onclick: () => maker.make(progress => {
+      onclick: () => maker.make(async progress => {
         const sheets = boxes.filter(({ box }) => box.checked).map(({ box }) => box.value).join(' ');
-        if (!app.state.flock || sheets === '') throw new Trouble('tick the sheets you want first, under “Which?”');
-        return app.state.engine.pack(app.state.flock, { sheets }, null, progress);
+        if (sheets === '') throw new Trouble('tick the sheets you want first, under “Which?”');
+        return app.state.engine.pack(await app.state.current(), { sheets }, null, progress);
       }),
     }, 'Make these sheets'));
 }

@@ -20,12 +20,12 @@ export const save = {
       el('div', { class: 'field' }, el('label', { for: 'save-as' }, 'File name'), el('p', { class: 'hint' }, 'Your browser puts it with its downloads, or asks you where.'), name),
       el('button', { type: 'submit', class: 'main' }, 'Save the flock file'),
       said);
-    form.addEventListener('submit', event => {
+    form.addEventListener('submit', async event => {
       event.preventDefault();
-      if (!state.flock) return;
+      const flock = await state.current();
       const file = fileName(name.value);
       name.value = file;
-      download(state.flock.text, file, 'application/yaml');
+      download(flock.text, file, 'application/yaml');
       state.markSaved(file);
       put(said, `${file} is with your browser’s downloads, or where you put it.`);
     });
@@ -54,9 +54,8 @@ export const save = {
         el('button', {
           type: 'button',
           onclick: async () => {
-            if (!state.flock) return;
             try {
-              const { text, file } = await state.engine.calendar(state.flock);
+              const { text, file } = await state.engine.calendar(await state.current());
               download(text, file, 'text/calendar');
               put(calendar, `${file} is with your browser’s downloads, or where you put it.`);
             } catch (fault) {
