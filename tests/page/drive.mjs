@@ -158,6 +158,11 @@ const steps = {
   async 'nothing was asked of any network, and nothing went wrong unseen'() {
     assert.deepEqual(asked.filter(url => !/^file:.*\/paperflock\.html(#.*)?$/.test(url)), []);
     assert.deepEqual(complaints, []);
+    const refused = await page.evaluate(() => new Promise(done => {
+      document.addEventListener('securitypolicyviolation', event => done(event.effectiveDirective));
+      fetch('http://127.0.0.1:9/').catch(() => {});
+    }));
+    assert.equal(refused, 'connect-src');
   },
 };
 
