@@ -76,6 +76,10 @@ internal static partial class Engine
     [JSExport]
     internal static string Calendar(string text, string name, string today) => Told(() => ScreenPlan.Calendar(Planned(text, name, today), name));
 
+    /// <summary>The lambs born, for the flock book: <c>text</c> and <c>file</c>.</summary>
+    [JSExport]
+    internal static string Births(string text, string name, string today) => Told(() => ScreenPlan.Births(Planned(text, name, today), name));
+
     /// <param name="earlier">The PDF of the issue in the binder; empty for none.</param>
     [JSExport]
     internal static string Pack(string text, string name, string today, string options, byte[] earlier, string earlierName) => Told(() =>

@@ -27,20 +27,21 @@ internal static class FlockTree
         var at = source.OffsetOf(span.Line) + span.Column - 1;
         for (var node = root; node is not null;)
         {
-            node = Below(node, at, path);
+            node = Below(node, at, source, path);
         }
 
         return path;
     }
 
-    private static Node? Below(Node node, int at, JsonArray path)
+    /// <summary>The last that begins no later: what follows a value on its line, or is missing after it, is about that value.</summary>
+    private static Node? Below(Node node, int at, SourceText source, JsonArray path)
     {
         switch (node)
         {
-            case Mapping section when section.Entries.FirstOrDefault(e => Holds(e, at)) is { } entry:
+            case Mapping section when section.Entries.LastOrDefault(e => e.Key.Extent.Start <= at) is { } entry:
                 path.Add((JsonNode)entry.Key.Text);
                 return entry.Value;
-            case Sequence list when list.Items.ToList().FindIndex(i => Holds(i.Extent, at)) is >= 0 and var index:
+            case Sequence list when list.Items.ToList().FindLastIndex(i => StartOf(i, list, source) <= at) is >= 0 and var index:
                 path.Add((JsonNode)index);
                 return list.Items[index];
             default:
@@ -48,8 +49,6 @@ internal static class FlockTree
         }
     }
 
-    private static bool Holds(Entry entry, int at) => Holds(entry.Key.Extent, at) || Holds(entry.Value.Extent, at);
-
-    /// <summary>A place just behind it is taken for the last of it: that is where something is missing.</summary>
-    private static bool Holds(TextRange extent, int at) => extent.Start <= at && at <= extent.End;
+    /// <summary>An item under a dash begins with the dash.</summary>
+    private static int StartOf(Node item, Sequence list, SourceText source) => list.IsFlow ? item.Extent.Start : source.OffsetOf(item.Span.Line);
 }

@@ -47,6 +47,14 @@ public static class ScreenPlan
         ["file"] = PackFileNames.Of(name) + ".ics",
     };
 
+    /// <summary>The lambs born, for the flock book: a list for a spreadsheet, and <c>file</c>, its name.</summary>
+    /// <param name="name">Of the flock file.</param>
+    public static JsonObject Births(PlannedFlock planned, string name) => new()
+    {
+        ["text"] = Encoding.UTF8.GetString(PackMaker.Births(planned.Plan!)),
+        ["file"] = PackFileNames.Of(name) + "-births.csv",
+    };
+
     private static string Summary(SeasonPlan plan)
     {
         var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
@@ -85,7 +93,9 @@ public static class ScreenPlan
         ["called"] = ewe.Ewe.CallName,
         ["tag"] = ewe.Ewe.Tag,
         ["lambs"] = ewe.Litter,
-        ["likely"] = ewe.Due is { } due ? ScreenText.Day(due.Likely) : "lambed",
+        // To-lamb, lambed, lost-lambs or gone; a day only for those still to lamb.
+        ["standing"] = Figures.Codes.Of(ewe.Standing),
+        ["likely"] = ewe.Due is { } due ? ScreenText.Day(due.Likely) : null,
         ["between"] = ewe.Due is { } window ? ScreenText.Span(window.Earliest, window.Latest) : null,
         ["dated"] = ewe.Due is { } dated ? EvidenceText.Of(dated.Evidence) : null,
     };

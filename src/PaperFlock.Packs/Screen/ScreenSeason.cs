@@ -21,6 +21,7 @@ public static class ScreenSeason
                 ["ewes"] = Ewes(group.Ewes),
             }),
             ["scan"] = Ewes(PencilLists.ScanDay(plan)),
+            ["losses"] = Ewes(plan.Ewes),
             ["lambed"] = List(PencilLists.WhoLambsWhen(plan), row => new JsonObject { ["ewe"] = plan.Ewes.IndexOf(row.Ewe), ["likely"] = ScreenText.Day(row.Window.Likely) }),
         };
     }

@@ -25,12 +25,12 @@
  * @typedef {{ day?: Day, either?: Day[] }} DayRead neither: it is no date
  * @typedef {{ day: string, past: boolean, title: string, group: string | null, window: string, why: string, trouble: string | null }} Job
  * @typedef {{ from: string, jobs: number[], rounds: number | null }} Week the first day of it, which jobs, and the most rounds on a day
- * @typedef {{ ewe: number, called: string, tag: string, lambs: number, likely: string, between: string | null, dated: string | null }} Due
+ * @typedef {{ ewe: number, called: string, tag: string, lambs: number, standing: string, likely: string | null, between: string | null, dated: string | null }} Due
  * @typedef {{ item: string, buy: string | null, kg: number | null, orderBy: string | null, overdue: boolean, neededFrom: string, basis: string }} Store
  * @typedef {{ from: string, to: string, words: string, sitter: string | null, over: boolean }} Away
  * @typedef {{ summary: string, lambing: string, housing: string, jobs: Job[], weeks: Week[], gatherings: { day: string, jobs: string }[], due: Due[], stores: Store[], away: Away[] }} Plan
  * @typedef {{ title: string, lines: { label: string, text: string }[] }} Why
- * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
+ * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], losses: number[], lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
  * @typedef {{ text: string, face: number, size: number, x: number, y: number, turns: number } | { d: string, fill: string, stroke: number, round: boolean }} Drawn
  * @typedef {{ label: string, title: string, width: number, height: number, drawn: Drawn[] }} Picture
  * @typedef {{ rows: string[][], columns: number, ask: boolean, taken: number, refused: number, found: Found[], text: string | null }} Pasted
@@ -124,6 +124,9 @@ export class Engine {
 
   /** @param {Flock} flock @returns {Promise<{ text: string, file: string }>} */
   calendar(flock) { return this.#ask('Calendar', flock.text, flock.name, flock.today); }
+
+  /** The lambs born, for the flock book. @param {Flock} flock @returns {Promise<{ text: string, file: string }>} */
+  births(flock) { return this.#ask('Births', flock.text, flock.name, flock.today); }
 
   /**
    * The next issue of the pack, or some of its sheets.
