@@ -9,6 +9,8 @@ import { fileURLToPath } from 'node:url';
 import { downloaded, launch, named, openPage } from './browser.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+// While sheets are being changed, packs made by the command line of the same day stand in for those in packs/.
+const packs = process.env.PACKS ?? join(root, 'packs');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const [, , browser, html, pictures] = process.argv;
 const scratch = mkdtempSync(join(tmpdir(), 'paperflock-drive-'));
@@ -71,7 +73,7 @@ const steps = {
     await press('Make the whole pack');
     await made();
     await press('Save the PDF');
-    assert.ok((await downloaded(launched, 'hollin-bank.pdf')).equals(readFileSync(join(root, 'packs/hollin-bank.pdf'))), 'not the same bytes');
+    assert.ok((await downloaded(launched, 'hollin-bank.pdf')).equals(readFileSync(join(packs, 'hollin-bank.pdf'))), 'not the same bytes');
     await look('plan');
   },
 
@@ -83,7 +85,7 @@ const steps = {
     await says('Tue 1 Dec 2026');
     await press('Make the changed sheets');
     await says('That cannot be made');
-    await (await page.waitForSelector('#earlier')).uploadFile(join(root, 'packs/hollin-bank.pdf'));
+    await (await page.waitForSelector('#earlier')).uploadFile(join(packs, 'hollin-bank.pdf'));
     await press('Make the changed sheets');
     await says('Ready');
     assert.match(await text(), /to put in, .* to take out since issue 1/);
@@ -98,7 +100,7 @@ const steps = {
   },
 
   async 'what is no flock file is refused in a sentence, and the flock that is open stays'() {
-    await openFile(join(root, 'packs/hollin-bank.pdf'));
+    await openFile(join(packs, 'hollin-bank.pdf'));
     await says('This is a PDF, and a flock file is plain text');
     await openFile(file('photo.yaml', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70])));
     await says('is no flock file to go on with');
