@@ -14,17 +14,18 @@ public sealed class FlockFile
     private readonly bool _hasByteOrderMark;
     private readonly SourceText _source;
     private readonly Node _root;
+    private readonly bool _mayBeWrong;
 
-    private FlockFile(FlockReading reading, bool hasByteOrderMark)
+    private FlockFile(FlockReading reading, bool hasByteOrderMark, bool mayBeWrong)
     {
-        (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
-        Flock = reading.Flock!;
+        (Reading, _source, _hasByteOrderMark, _mayBeWrong) = (reading, reading.Source, hasByteOrderMark, mayBeWrong);
         _root = reading.Root!;
     }
 
-    public Flock Flock { get; }
+    /// <exception cref="InvalidOperationException">The file was opened as it is, and has errors.</exception>
+    public Flock Flock => Reading.Flock ?? throw new InvalidOperationException("A flock file with errors has no flock.");
 
-    /// <summary>Without errors; there may be warnings.</summary>
+    /// <summary>Without errors, but for a file opened as it is; there may be warnings.</summary>
     public FlockReading Reading { get; }
 
     /// <summary>Without a byte order mark.</summary>
@@ -36,7 +37,16 @@ public sealed class FlockFile
     public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
     {
         reading = FlockReader.Read(shownPath, bytes);
-        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble));
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: false);
+    }
+
+    /// <summary>Opens a file that may have errors, and may have some after a change too: for a form, in which somebody is still typing.</summary>
+    /// <inheritdoc cref="Open"/>
+    /// <returns>Null when the file is no YAML, so that nobody can say where anything stands.</returns>
+    public static FlockFile? OpenAsIs(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    {
+        reading = FlockReader.Read(shownPath, bytes);
+        return reading.Root is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: true);
     }
 
     /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
@@ -57,9 +67,12 @@ public sealed class FlockFile
         }
 
         var bytes = BytesOf(source.Text);
-        var file = Open(source.Path, bytes, out var reading);
+        var file = _mayBeWrong ? OpenAsIs(source.Path, bytes, out var reading) : Open(source.Path, bytes, out reading);
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
+
+    /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
+    public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
 
     /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
