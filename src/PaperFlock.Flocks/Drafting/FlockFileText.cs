@@ -9,6 +9,9 @@ namespace PaperFlock.Flocks.Drafting;
 /// </summary>
 public static class FlockFileText
 {
+    /// <summary>What stands for a grid reference nobody has written yet.</summary>
+    public const string NoGridReference = "NOT WRITTEN IN YET";
+
     /// <summary>Where remarks begin, so that they read as a column.</summary>
     private const int RemarkColumn = 40;
 
@@ -109,7 +112,7 @@ public static class FlockFileText
 
     /// <summary>It is printed above the figures of the place, where somebody would read them out on the telephone: so it says so where they are not hers.</summary>
     private static string GridReference(FlockDraft draft) =>
-        draft.PlaceIsStandIn ? $"  grid-reference: NOT WRITTEN IN YET{To}or take this line away; printed for the emergency services\n"
+        draft.PlaceIsStandIn ? $"  grid-reference: {NoGridReference}{To}or take this line away; printed for the emergency services\n"
         : draft.Place.GridReference is { } grid ? $"  grid-reference: {Yaml(grid)}{To}printed for the emergency services\n"
         : "";
 

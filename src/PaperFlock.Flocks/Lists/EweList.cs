@@ -8,6 +8,9 @@ namespace PaperFlock.Flocks.Lists;
 /// <param name="Found">What is wrong with it or left out.</param>
 public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, ImmutableArray<Diagnostic> Found)
 {
+    /// <summary>The key of a ewe that each column fills, in the order of the columns; null for one that is left out.</summary>
+    public ImmutableArray<string?> Keys { get; private init; } = [];
+
     public ImmutableArray<DraftEwe> Good => [.. Rows.Select(r => r.Ewe).OfType<DraftEwe>()];
 
     public bool HasErrors => Found.Any(d => d.Severity == Severity.Error);
@@ -20,7 +23,11 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
         var bag = new DiagnosticBag();
         var table = CsvTable.Read(shownPath, bytes, bag);
         var rows = ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
-        return new EweList(table.Source, rows, bag.ToSorted());
+        var columns = EweColumn.Of(table.Headings);
+        return new EweList(table.Source, rows, bag.ToSorted())
+        {
+            Keys = [.. table.Headings.Select((_, at) => columns.FirstOrDefault(c => c.At == at)?.Key switch { EweColumn.Age => "born", var key => key })],
+        };
     }
 }
 

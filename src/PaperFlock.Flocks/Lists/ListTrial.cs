@@ -11,40 +11,35 @@ internal static partial class ListTrial
     public static ImmutableArray<ListedEwe> Of(
         ImmutableArray<ListedEwe> rows, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read, DiagnosticBag bag)
     {
-        var right = rows.Select(r => r.Ewe).OfType<DraftEwe>().ToList();
-        if (right.Count == 0 || !read(right).Found.Any(IsError))
+        if (rows.All(r => r.Ewe is null))
         {
             return rows;
         }
 
-        // Something is wrong with some: one after another shows which, and a tag twice is the later one's fault.
         var taken = new List<DraftEwe>();
-        var tried = ImmutableArray.CreateBuilder<ListedEwe>();
-        foreach (var row in rows)
+        var refused = new HashSet<ListedEwe>(ReferenceEqualityComparer.Instance);
+        Try(rows.RemoveAll(r => r.Ewe is null));
+        return [.. rows.Select(r => refused.Contains(r) ? r with { Ewe = null } : r)];
+
+        // Something is wrong with some: halves of halves show which, in the order of the list, so that a tag twice is the later one's fault.
+        void Try(ImmutableArray<ListedEwe> some)
         {
-            if (row.Ewe is null)
+            var (source, found) = read([.. taken, .. some.Select(r => r.Ewe!)]);
+            if (!found.Any(IsError))
             {
-                tried.Add(row);
-                continue;
+                taken.AddRange(some.Select(r => r.Ewe!));
             }
-
-            taken.Add(row.Ewe);
-            var (source, found) = read(taken);
-            var errors = found.Where(IsError).ToArray();
-            foreach (var error in errors)
+            else if (some.Length == 1)
             {
-                bag.Add(error with { Span = CellOf(error, source, row) });
+                bag.AddRange(found.Where(IsError).Select(error => error with { Span = CellOf(error, source, some[0]) }));
+                refused.Add(some[0]);
             }
-
-            if (errors.Length > 0)
+            else
             {
-                taken.RemoveAt(taken.Count - 1);
+                Try(some[..(some.Length / 2)]);
+                Try(some[(some.Length / 2)..]);
             }
-
-            tried.Add(errors.Length == 0 ? row : row with { Ewe = null });
         }
-
-        return tried.ToImmutable();
     }
 
     private static SourceSpan CellOf(Diagnostic error, SourceText source, ListedEwe row)

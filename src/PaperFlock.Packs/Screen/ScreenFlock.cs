@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using NodaTime.Text;
+using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Reading;
 
@@ -16,6 +17,8 @@ public static class ScreenFlock
         ["sheets"] = Figures.Shown.List(PackSheets.All, s => new JsonObject { ["kind"] = s.Kind, ["code"] = s.Code, ["purpose"] = s.Purpose }),
         ["mostBytes"] = FlockReader.MostBytes,
         ["mostPdfBytes"] = EarlierFile.MostBytes,
+        // How a new flock file begins what nobody has written yet.
+        ["notYet"] = new JsonObject { ["grid"] = FlockFileText.NoGridReference, ["tag"] = DraftEwe.TagLine },
     };
 
     /// <summary>A file somebody chose, and its <c>text</c>: null where it is none to go on with, and why is among what was found.</summary>
@@ -25,13 +28,18 @@ public static class ScreenFlock
         var day = ScreenDay.Day(today);
         var reading = PackMaker.Read(name, bytes, _ => day);
         var isText = bytes.Length <= FlockReader.MostBytes && System.Text.Unicode.Utf8.IsValid(bytes) && (reading.Source.Text.Length > 0 || bytes.IsEmpty);
-        var shown = Shown(reading, day);
+        var shown = Shown(reading, day, PackMaker.Plan(reading, day, forPaper: true));
         shown.Add("text", isText ? Encoding.UTF8.GetString(bytes) : null);
         return shown;
     }
 
     /// <summary>What a flock file says, and what <c>check</c> says of it.</summary>
-    public static JsonObject Read(string text, string name, string today) => Shown(Reading(text, name, ScreenDay.Day(today)), ScreenDay.Day(today));
+    public static JsonObject Read(string text, string name, string today)
+    {
+        var day = ScreenDay.Day(today);
+        var reading = Reading(text, name, day);
+        return Shown(reading, day, PackMaker.Plan(reading, day, forPaper: true));
+    }
 
     /// <summary>A flock file planned for a day.</summary>
     /// <exception cref="PackRequestException">There are mistakes in it.</exception>
@@ -41,7 +49,7 @@ public static class ScreenFlock
         return planned.Plan is null ? throw new PackRequestException("there are mistakes in the flock: put them right first") : planned;
     }
 
-    /// <summary>Makes edits of a form, all or none.</summary>
+    /// <summary>Makes edits of a form, all or none. For somebody who is typing: nothing is planned, so what <c>check</c> would only warn of in the plan is not found.</summary>
     /// <param name="edits">See <see cref="FormEdits"/>.</param>
     /// <returns>As <see cref="Read"/>, and <c>text</c>, the file as it is now; <c>refused</c>, why the edits were not made, is empty where they were.</returns>
     public static JsonObject Apply(string text, string name, string today, string edits)
@@ -49,7 +57,8 @@ public static class ScreenFlock
         var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var before);
         var edit = file is null ? new FlockEdit(null, before.Diagnostics, before.Source) : FormEdits.Apply(file, JsonNode.Parse(edits)!.AsArray());
         var now = edit.File is { } changed ? Encoding.UTF8.GetString(changed.ToBytes()) : text;
-        var shown = Read(now, name, today);
+        var day = ScreenDay.Day(today);
+        var shown = Shown(Reading(now, name, day), day, planned: null);
         shown.Add("text", now);
         shown.Add("refused", edit.File is null ? Found(edit.Diagnostics, _ => []) : new JsonArray());
         return shown;
@@ -65,28 +74,41 @@ public static class ScreenFlock
         ["length"] = d.Span.Length,
         ["message"] = d.Message,
         ["advice"] = d.Advice,
-        ["path"] = pathOf(d.Span),
+        ["path"] = ToField(pathOf(d.Span), d),
     });
+
+    /// <summary>What is missing has no place in the file, but a field: the message begins with its key.</summary>
+    private static JsonArray ToField(JsonArray path, Diagnostic found)
+    {
+        if (found.Code == "FLK022" && found.Message.Split('`') is ["", var key, ..] && path.LastOrDefault()?.ToJsonString().Trim('"') != key)
+        {
+            path.Add((JsonNode)key);
+        }
+
+        return path;
+    }
 
     private static FlockReading Reading(string text, string name, LocalDate today) => PackMaker.Read(name, Encoding.UTF8.GetBytes(text), _ => today);
 
-    private static JsonObject Shown(FlockReading reading, LocalDate today)
+    /// <param name="planned">Null where there is no time for it.</param>
+    private static JsonObject Shown(FlockReading reading, LocalDate today, PlannedFlock? planned)
     {
-        var planned = PackMaker.Plan(reading, today, forPaper: true);
         var values = reading.Values();
         var days = new JsonObject();
         AddDays(values, days);
+        var flock = planned is null ? reading.Flock : planned.Plan?.Flock;
         return new JsonObject
         {
-            ["ok"] = planned.Plan is not null,
-            ["found"] = Found(planned.Diagnostics, reading.PathOf),
+            ["ok"] = flock is not null,
+            ["planned"] = planned is not null,
+            ["found"] = Found(planned?.Diagnostics ?? reading.Diagnostics, reading.PathOf),
             ["values"] = values,
             ["days"] = days,
             ["today"] = ScreenText.Day(today),
-            ["holding"] = planned.Plan?.Flock.Holding.Name,
-            ["ewes"] = planned.Plan?.Flock.Ewes.Length,
+            ["holding"] = flock?.Holding.Name,
+            ["ewes"] = flock?.Ewes.Length,
             // What tells this pack from those of other flocks and seasons.
-            ["pack"] = planned.Plan is { } plan ? PackComposer.IdOf(plan) : null,
+            ["pack"] = planned?.Plan is { } plan ? PackComposer.IdOf(plan) : null,
         };
     }
 

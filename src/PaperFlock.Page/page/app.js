@@ -46,6 +46,11 @@ async function start() {
 
   state.listen(() => { foot(); update?.(); });
   find('undo').addEventListener('click', () => state.undo());
+  document.querySelector('.skip')?.addEventListener('click', event => {
+    // The address says which view is shown.
+    event.preventDefault();
+    main.focus();
+  });
   addEventListener('hashchange', show);
   addEventListener('keydown', event => {
     if ((event.ctrlKey || event.metaKey) && event.key === 's' && state.flock) {

@@ -29,10 +29,10 @@ public sealed class ScreenFlockTests
     }
 
     [Fact]
-    public void What_is_missing_leads_to_where_it_should_stand()
+    public void What_is_missing_leads_to_its_field()
     {
         var read = ScreenFlock.Read(Samples.TwoEwes.Replace("  tup-in: 2026-08-10\n", "  tup-in:\n", StringComparison.Ordinal), "two.yaml", Today);
-        Assert.Equal("""["season"]""", read["found"]![0]!["path"]!.ToJsonString());
+        Assert.Equal("""["season","tup-in"]""", read["found"]![0]!["path"]!.ToJsonString());
     }
 
     [Fact]
