@@ -94,12 +94,12 @@ public static class ScreenPaste
     {
         if (bytes.StartsWith("PK"u8))
         {
-            throw new PackRequestException($"{name} is a workbook: open it in the spreadsheet, and copy the rows from there, or save it as CSV");
+            throw new PackRequestException($"the file {name} is a workbook: open it in the spreadsheet, and copy the rows from there, or save it as CSV");
         }
 
         var text = CsvTable.Read(name, bytes.ToArray(), new DiagnosticBag()).Source.Text;
         return bytes.StartsWith("%PDF"u8) || text.Any(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n') && c < ' ')
-            ? throw new PackRequestException($"{name} is no list: save the rows as CSV in the spreadsheet, or copy them and paste them here")
+            ? throw new PackRequestException($"the file {name} is no list: save the rows as CSV in the spreadsheet, or copy them and paste them here")
             : new JsonObject { ["text"] = text };
     }
 

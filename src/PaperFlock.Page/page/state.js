@@ -158,7 +158,11 @@ export class State {
   /** The text stands in a file now. @param {string} name of the file */
   markSaved(name) {
     if (!this.flock) return;
-    if (name !== this.flock.name) store.take(name);
+    if (name !== this.flock.name) {
+      // What was kept under the old name is in this file now.
+      if (this.keeping === 'kept') store.forget(this.flock.name);
+      store.take(name);
+    }
     this.flock = { ...this.flock, name };
     this.saved = this.flock.text;
     this.#keep();

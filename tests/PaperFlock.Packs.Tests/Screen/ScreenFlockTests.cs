@@ -74,6 +74,17 @@ public sealed class ScreenFlockTests
         Assert.Equal(Samples.TwoEwes, Apply(wrong["text"]!.GetValue<string>(), """[{"path":["season","tup-in"],"set":"2026-08-10"}]"""));
     }
 
+    /// <summary>The plan takes as long as all else, and nobody waits for it between two keys.</summary>
+    [Fact]
+    public void An_edit_finds_mistakes_and_leaves_the_plan_for_later()
+    {
+        var edited = ScreenFlock.Apply(HollinBank, "flock.yaml", Today, """[{"path":["ewes",0,"name"],"set":"Yes"}]""");
+        Assert.False(edited["planned"]!.GetValue<bool>());
+        Assert.True(edited["ok"]!.GetValue<bool>());
+        Assert.Equal("Hollin Bank", edited["holding"]!.GetValue<string>());
+        Assert.True(ScreenFlock.Read(HollinBank, "flock.yaml", Today)["planned"]!.GetValue<bool>());
+    }
+
     [Fact]
     public void What_is_no_yaml_cannot_be_edited_and_stays_as_it_is()
     {

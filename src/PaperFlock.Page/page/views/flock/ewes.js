@@ -71,6 +71,7 @@ export function ewes(context) {
       const { input } = part;
       if (key.name === 'group') input.setAttribute('list', 'group-names');
       const wrong = el('div', { id: `${input.id}-wrong` });
+      input.setAttribute('placeholder', labelOf('ewes[]', key.name));
       input.setAttribute('aria-describedby', `${input.id}-wrong help-${key.name}`);
       const cell = el('td', { class: `col-${key.name}`, 'data-is': labelOf('ewes[]', key.name) }, wrong, part.element);
       return { key, part, input, wrong, cell };
@@ -119,7 +120,7 @@ export function ewes(context) {
         input.setAttribute('aria-label', `${labelOf('ewes[]', key.name)}, ewe ${index + 1}`);
         if (key.name === 'tag') {
           const isLine = isUnnamed(index);
-          input.setAttribute('placeholder', isLine ? 'a line to write on' : '');
+          input.setAttribute('placeholder', isLine ? 'a line to write on' : index < all().length ? '' : 'Tag');
           if (isLine && document.activeElement !== input) /** @type {HTMLInputElement} */ (input).value = '';
         }
         const found = [...context.mistakes.at(['ewes', index, key.name]), ...(key.name === 'tag' ? context.mistakes.at(['ewes', index]) : [])];

@@ -119,7 +119,7 @@ export function field(context, path, key, label) {
   const id = idOf(path);
   const inner = control(context, path, key.form, id, key.default);
   const isGroup = inner.input.classList.contains('ticks');
-  const hint = el('p', { class: 'hint', id: `${id}-hint` }, key.help, key.example && !key.default ? ` Such as ${key.example}.` : null);
+  const hint = el('p', { class: 'hint', id: `${id}-hint` }, key.help, key.example && !key.default && !key.help.includes('uch as') ? ` Such as ${key.example}.` : null);
   const wrong = el('div', { id: `${id}-wrong` });
   const head = isGroup ? el('legend', {}, label) : el('label', { for: id }, label);
   const element = el(isGroup ? 'fieldset' : 'div', { class: 'field' }, head, hint, wrong, inner.element);

@@ -72,17 +72,17 @@ export function labelOf(section, key) {
   return labels[section === '' ? key : `${section}.${key}`] ?? plain.charAt(0).toUpperCase() + plain.slice(1);
 }
 
-/** What one more of a list is called, after "Add". @type {Record<string, string>} */
+/** What an item of a list is called: after "Add", and at its head. @type {Record<string, [string, string]>} */
 const items = {
-  'holding.contacts[]': 'somebody to ring',
-  'groups[]': 'a group',
-  'groups[].tups[]': 'a tup',
-  'keeper-days.away[]': 'days away',
-  'breeds[]': 'a breed',
-  'jobs[]': 'a job',
-  'housing.pens[]': 'a pen',
-  'ewes[].lambs[]': 'a lamb',
+  'holding.contacts[]': ['somebody to ring', 'To ring'],
+  'groups[]': ['a group', 'Group'],
+  'groups[].tups[]': ['a tup', 'Tup'],
+  'keeper-days.away[]': ['days away', 'Away'],
+  'breeds[]': ['a breed', 'Breed'],
+  'jobs[]': ['a job', 'Job'],
+  'housing.pens[]': ['a pen', 'Pen'],
+  'ewes[].lambs[]': ['a lamb', 'Lamb'],
 };
 
-/** @param {string} section */
-export const itemOf = section => items[section] ?? 'one';
+/** @param {string} section @returns {[string, string]} */
+export const itemOf = section => items[section] ?? ['one', 'Number'];

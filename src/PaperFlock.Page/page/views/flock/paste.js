@@ -29,6 +29,13 @@ export function pasting(context, onDone) {
   /** Columns somebody pointed at; -1 for none, -2 for no names in the list. */
   let [tag, name] = [-1, -1];
 
+  box.addEventListener('paste', event => {
+    // A field with megabytes in it would hold the page up.
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (text.length <= mostCharacters) return;
+    event.preventDefault();
+    void look(text);
+  });
   box.addEventListener('input', () => { if (box.value.trim() !== '') void look(box.value); });
   file.addEventListener('change', async () => {
     const chosen = file.files?.[0];
@@ -37,7 +44,7 @@ export function pasting(context, onDone) {
       const bytes = new Uint8Array(await chosen.slice(0, mostCharacters + 1).arrayBuffer());
       await look((await state.engine.openList(bytes, chosen.name)).text);
     } catch (fault) {
-      say(fault instanceof Trouble ? fault.message : `${chosen.name} cannot be read: is it a file, and is the stick still in?`);
+      say(fault instanceof Trouble ? fault.message : `the file ${chosen.name} cannot be read: is it a file, and is the stick still in?`);
     }
     file.value = '';
   });
@@ -63,7 +70,10 @@ export function pasting(context, onDone) {
   async function look(text) {
     pasted = text;
     put(trouble);
-    if (text.length > mostCharacters) return say('that is far too much for a list of ewes: copy only the rows with ewes');
+    if (text.length > mostCharacters) {
+      box.value = '';
+      return say('that is far too much for a list of ewes: copy only the rows with ewes');
+    }
     const mine = ++turn;
     try {
       const read = await state.engine.paste(await state.current(), text, tag, Math.max(name, -1));

@@ -29,8 +29,11 @@ export function placeField(context) {
   const { app } = context;
   const { state } = app;
   let whyNot = '';
+  /** The place whose words stand there. */
+  let said = '';
   const where = whereField(app, 'f-where', (read, typed) => {
     whyNot = read.wrong ?? '';
+    said = '';
     show();
     if (typed !== '' && read.latitude && read.longitude && read.zone) {
       state.type(['holding', 'location', 'latitude'], read.latitude, [
@@ -56,7 +59,10 @@ export function placeField(context) {
       const grid = textAt(values, ['holding', 'grid-reference']);
       const numbers = ['latitude', 'longitude'].map(key => textAt(values, ['holding', 'location', key])).filter(text => text !== '').join(', ');
       where.input.value = grid === app.description.notYet.grid || at(values, ['holding', 'location']) === null ? '' : numbers;
-      if (where.input.value !== '') void state.engine.readPlace(numbers, state.today).then(read => put(where.words, read.words));
+      if (numbers === said) return;
+      said = numbers;
+      if (where.input.value === '') put(where.words);
+      else void state.engine.readPlace(numbers, state.today).then(read => put(where.words, read.words));
     },
   };
 }

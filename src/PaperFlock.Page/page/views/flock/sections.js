@@ -5,6 +5,7 @@ import { field, isOneField } from '#page/views/flock/fields.js';
 import { itemOf, labelOf } from '#page/views/flock/labels.js';
 import { idOf, wrongs } from '#page/views/flock/mistakes.js';
 import { placeField } from '#page/views/flock/place.js';
+import { shownFirst } from '#page/views/flock/steps.js';
 import { startField } from '#page/views/flock/start.js';
 
 /** @typedef {import('#page/views/flock/fields.js').Context} Context */
@@ -28,7 +29,7 @@ const together = {
 export function section(context, path, section, { first, leave = [] } = {}) {
   const { keys } = context.app.description.form[section];
   const special = together[section] ?? {};
-  const shown = first ?? keys.map(key => key.name);
+  const shown = first ?? shownFirst[section] ?? keys.map(key => key.name);
   const covered = shown.flatMap(name => special[name]?.keys ?? [name]);
   const rest = keys.filter(key => !covered.includes(key.name) && !leave.includes(key.name) && key.form.kind !== 'version' && (section !== '' || covered.includes(key.name)));
   /** @param {string} name */
@@ -98,11 +99,13 @@ export function list(context, path, name, label, help) {
   const wrong = el('div', { id: idOf(path), tabindex: -1 });
   const holder = el('div');
   const count = () => listAt(state.reading?.values, path).length;
-  const add = el('button', { type: 'button', onclick: () => {
+  const add = el('button', { type: 'button', onclick: async () => {
+    // What was typed into the one before is in the file first, so that this is one more.
+    await state.settle();
     isAdding = true;
     show();
     /** @type {HTMLElement | null | undefined} */ (items.at(-1)?.element.querySelector('input, select'))?.focus();
-  } }, `Add ${itemOf(name)}`);
+  } }, `Add ${itemOf(name)[0]}`);
 
   /** @param {number} index */
   function item(index) {
@@ -127,7 +130,7 @@ export function list(context, path, name, label, help) {
     }
     for (const [i, { element, legend, part }] of items.entries()) {
       const says = textAt(state.reading?.values, [...path, i, called]);
-      legend.textContent = `${label}, ${i + 1}${says === '' ? '' : `: ${says}`}`;
+      legend.textContent = `${itemOf(name)[1]} ${i + 1}${says === '' ? '' : `: ${says}`}`;
       put(/** @type {HTMLElement} */ (element.children[1]), ...wrongs(context.mistakes.at([...path, i])));
       part.update();
     }

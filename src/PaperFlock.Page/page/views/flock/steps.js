@@ -37,6 +37,15 @@ export const steps = [
   { id: 'paper', title: 'Paper', head: 'Paper', parts: [{ path: ['print'], keys: ['paper', 'duplex', 'binding', 'units'] }] },
 ];
 
+/** Of sections within sections, the keys shown at once; all where none are named here. @type {Record<string, string[]>} */
+export const shownFirst = {
+  'groups[]': ['name', 'tup', 'tup-in', 'tup-out', 'raddle', 'field'],
+  'feeds.forage': ['kind', 'bale'],
+  'feeds.concentrate': ['name', 'scoop', 'bag'],
+  'housing.pens[]': ['name', 'length', 'width', 'trough'],
+  'jobs[]': ['title', 'on', 'before', 'after', 'days', 'minutes-per-ewe'],
+};
+
 /** @param {Path} path of something in the file @returns {string} the step in which it is typed */
 export function stepOf([top, next]) {
   if (top === 'holding') return next === 'keeper' || next === 'contacts' ? 'people' : 'place';
