@@ -54,7 +54,7 @@ internal static class StoresPlanner
         var (from, to) = (ewes.Min(e => e.From), ewes.Max(e => e.To));
         foreach (var ewe in feeding.NotInLamb)
         {
-            var first = ewe.Ewe.Lambed is { } lambed ? LocalDate.Max(lambed, from) : from;
+            var first = (ewe.Ewe.Lambed ?? ewe.Ewe.LostLambs) is { } since ? LocalDate.Max(since, from) : from;
             use.AddEachDay(first, to, (decimal)ForageIntake.Capacity(forage, (double)EweWeights.Of(flock, ewe.Ewe)) / forage.DryMatter);
         }
 
@@ -100,9 +100,9 @@ internal static class StoresPlanner
         return order.Weighed(StoreKind.Bedding, null, use, null, null, perWeek);
     }
 
-    private static StoreItem WaterOf(Flock flock, ImmutableArray<EweDays> ewes)
+    private static StoreItem? WaterOf(Flock flock, ImmutableArray<EweDays> ewes)
     {
         var use = Used(flock, ewes, (e, day) => day < e.Lambs ? Water.LitresADay(e.Weight) : Water.LitresInMilk(e.Weight));
-        return new StoreItem(StoreKind.Water, null, null, null, null, null, use.First, use.Last, null, use.Weeks(), use.MostInADay);
+        return use.IsEmpty ? null : new StoreItem(StoreKind.Water, null, null, null, null, null, use.First, use.Last, null, use.Weeks(), use.MostInADay);
     }
 }
