@@ -37,6 +37,9 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
     /// <summary>The highest number an issue has had, as far as names of files tell that cannot be read; 0 where none does.</summary>
     public int LastNumber { get; init; }
 
+    /// <summary>A file is there that may be the newest and cannot be read: which number comes next nobody can say.</summary>
+    public bool IsCountLost { get; init; }
+
     internal bool IsOldFile => File is not null && IsOld(File);
 
     /// <summary>Compares with another issue than the newest.</summary>
@@ -69,7 +72,8 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
             if (record is null)
             {
                 troubles.Add($"{file.Name} {whyNot}");
-                newest = newest with { LastNumber = Math.Max(newest.LastNumber, PackFileNames.IssueIn(file.Name)) };
+                var number = PackFileNames.IssueIn(file.Name);
+                newest = newest with { LastNumber = Math.Max(newest.LastNumber, number), IsCountLost = newest.IsCountLost || (number == 0 && PdfAttachments.TitleOf(file.Bytes.Span) is not null && Read(file) is { Record: null }) };
             }
             else if (newest.Record is null || (record.Last.Number, !IsOld(file.Name)).CompareTo((newest.Record.Last.Number, !newest.IsOldFile)) > 0)
             {

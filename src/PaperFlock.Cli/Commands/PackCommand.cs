@@ -95,6 +95,11 @@ internal static class PackCommand
             return FileIssue(output, before, before.Since?.Number ?? before.Record?.Last.Number, host);
         }
 
+        if (before is { IsCountLost: true, Record: null } && options is { Overwrite: false, Request: { IsOfAll: true, Draft: false } })
+        {
+            throw new UsageException(string.Join('\n', [.. before.Troubles, "so nobody can say which issue this would be; nothing was written: name the newest one with --since FILE.pdf, or begin again at issue 1 with --overwrite"]));
+        }
+
         using var staged = new StagedFiles();
         var pack = Progress.Show(host, step =>
         {
