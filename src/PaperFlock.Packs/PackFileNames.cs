@@ -41,7 +41,10 @@ public static partial class PackFileNames
     /// <returns>One name for each page of each document, in their order; no two alike even where case does not count.</returns>
     public static ImmutableArray<string> Pictures(IEnumerable<PackDocument> documents)
     {
-        var codes = documents.SelectMany(d => d.Print.Pages.Select(p => Safe(p.Label) + d.Suffix)).ToList();
+        var all = documents.ToList();
+        // What the first is called besides, such as what is in it, would be in the name of every picture.
+        var first = all.Count > 0 ? all[0].Suffix : "";
+        var codes = all.SelectMany(d => d.Print.Pages.Select(p => Safe(p.Label) + (d.Suffix.StartsWith(first, StringComparison.Ordinal) ? d.Suffix[first.Length..] : d.Suffix))).ToList();
         var shared = codes.GroupBy(c => c, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var taken = codes.Where(c => !shared.Contains(c)).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return [.. codes.Select(code => (shared.Contains(code) ? Numbered(code, taken) : code) + ".png")];

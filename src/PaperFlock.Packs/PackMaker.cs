@@ -48,14 +48,14 @@ public static class PackMaker
     public static EarlierIssue Earlier(SeasonPlan plan, IEnumerable<EarlierFile> files) => EarlierIssue.Newest(plan, files);
 
     /// <summary>The next issue of a pack, or some sheets of it. Making one files nothing: which is in the binder the keeper says, see <see cref="Filed"/>.</summary>
-    /// <param name="before">The newest issue there has been, and the one to compare with; <see cref="EarlierIssue.None"/> for none.</param>
+    /// <param name="before">The newest issue there has been, and the one to compare with; null for none.</param>
     /// <exception cref="PackRequestException">Nothing is known to compare with, the plan says nothing about some of the days, or those sheets have nothing to say.</exception>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    public static Pack Make(SeasonPlan plan, PackRequest request, EarlierIssue before)
+    public static Pack Make(SeasonPlan plan, PackRequest request, EarlierIssue? before)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(before);
+        before ??= EarlierIssue.None;
         if (request.Changed && before.Record is null)
         {
             throw new PackRequestException($"no earlier issue of {plan.Flock.Holding.Name} {PackComposer.IdOf(plan)} was found: nothing was written");

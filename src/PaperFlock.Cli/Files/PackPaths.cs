@@ -56,7 +56,8 @@ internal sealed class PackPaths
     /// <exception cref="UsageException">It is something else, or a pack of another holding.</exception>
     public void RefuseToReplace(OutputFile file, string holding)
     {
-        if (new FileInfo(file.Full) is not { Exists: true, Length: var length })
+        // Where there is a link, it is the link that is replaced, and nothing is lost.
+        if (new FileInfo(file.Full) is not { Exists: true, LinkTarget: null, Length: var length })
         {
             return;
         }
