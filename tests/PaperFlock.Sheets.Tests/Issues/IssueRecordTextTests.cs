@@ -37,7 +37,7 @@ public sealed class IssueRecordTextTests
 
     /// <summary>The sum holds, and it cannot have come about.</summary>
     [Theory]
-    [InlineData("issue | 1 | 2026-11-25 | First", "issue | 2 | 2026-11-25 | First")]
+    [InlineData("issue | 1 | 2026-11-25 | First", "issue | 0 | 2026-11-25 | First")]
     [InlineData("leaf | CALL 1 | issue 1", "leaf | CALL 1 | issue 7")]
     [InlineData("leaf | CALL 1", "leaf | HAND-27DEC 1")]
     public void A_forged_record_is_none(string old, string forged)
