@@ -3,44 +3,49 @@ using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Entering;
 
-/// <summary>From an answer to changes of the flock file.</summary>
+/// <summary>From an answer to changes of the flock file, and back.</summary>
 internal static class AnswerChanges
 {
+    /// <param name="ewe">Her place in the flock, from 0.</param>
     /// <returns>Only what is not so already.</returns>
-    /// <exception cref="ArgumentException">There is no such ewe.</exception>
-    public static IEnumerable<FlockChange> Of(EweAnswer answer, FlockFile file, string tag)
+    public static IEnumerable<FlockChange> Of(AnswerPart part, FlockFile file, int ewe)
     {
-        var place = PlaceOf(file, tag) ?? throw new ArgumentException($"There is no ewe `{tag}`.", nameof(tag));
-        foreach (var part in answer.Parts)
+        var place = FlockPlace.Ewe(ewe);
+        switch (part)
         {
-            switch (part)
-            {
-                case KeyPart { Value: null } key when file.ValueOf(place, key.Key) is not null || !file.ItemsOf(place, key.Key).IsEmpty:
-                    yield return new ClearKey(place, key.Key);
-                    break;
-                case KeyPart { Value: { } value } key when !string.Equals(file.ValueOf(place, key.Key), value, StringComparison.OrdinalIgnoreCase):
-                    yield return new SetKey(place, key.Key, FlockValue.Word(value));
-                    break;
-                case MarkPart mark:
-                    var day = LocalDatePattern.Iso.Format(mark.Day);
-                    var at = file.ItemsOf(place, "marks").IndexOf(day);
-                    if (mark.Seen && at < 0)
-                    {
-                        yield return new AddToList(place, "marks", FlockValue.Word(day));
-                    }
-                    else if (!mark.Seen && at >= 0)
-                    {
-                        yield return new RemoveFromList(place, "marks", at);
-                    }
+            case KeyPart { Value: null } when file.ValueOf(place, part.Key) is not null:
+                yield return new ClearKey(place, part.Key);
+                break;
+            case KeyPart { Value: { } value } when !string.Equals(file.ValueOf(place, part.Key), value, StringComparison.OrdinalIgnoreCase):
+                yield return new SetKey(place, part.Key, FlockValue.Word(value));
+                break;
+            case MarksPart { Days.IsEmpty: true } when !file.ItemsOf(place, part.Key).IsEmpty:
+                yield return new ClearKey(place, part.Key);
+                break;
+            case MarksPart { Days.IsEmpty: false } marks:
+                var days = marks.Days.Select(LocalDatePattern.Iso.Format).ToList();
+                var written = file.ItemsOf(place, part.Key);
+                var come = days.Except(written).Select(d => FlockValue.Word(d)).ToList();
+                if (come.Count > 0)
+                {
+                    // First, so that the list is never empty on the way and keeps its place and its comments.
+                    yield return new AddToList(place, part.Key, come);
+                }
 
-                    break;
-            }
+                for (var at = written.Length - 1; at >= 0; at--)
+                {
+                    if (!days.Contains(written[at]))
+                    {
+                        yield return new RemoveFromList(place, part.Key, at);
+                    }
+                }
+
+                break;
         }
     }
 
-    private static FlockPlace? PlaceOf(FlockFile file, string tag)
-    {
-        var index = file.Flock.Ewes.Select(e => e.Tag).ToList().IndexOf(tag);
-        return index < 0 ? null : FlockPlace.Ewe(index);
-    }
+    /// <summary>What the file says now where an answer would say something: given as an answer, it puts things back.</summary>
+    public static AnswerPart Now(AnswerPart part, FlockFile file, int ewe) => part is MarksPart
+        ? new MarksPart(file.Flock.Ewes[ewe].Marks)
+        : new KeyPart(part.Key, file.ValueOf(FlockPlace.Ewe(ewe), part.Key));
 }

@@ -14,10 +14,11 @@ public sealed class FlockFile
     private readonly bool _hasByteOrderMark;
     private readonly SourceText _source;
     private readonly Node _root;
+    private readonly Func<DateTimeZone, LocalDate>? _today;
 
-    private FlockFile(FlockReading reading, bool hasByteOrderMark)
+    private FlockFile(FlockReading reading, bool hasByteOrderMark, Func<DateTimeZone, LocalDate>? today)
     {
-        (Reading, _source, _hasByteOrderMark) = (reading, reading.Source, hasByteOrderMark);
+        (Reading, _source, _hasByteOrderMark, _today) = (reading, reading.Source, hasByteOrderMark, today);
         Flock = reading.Flock!;
         _root = reading.Root!;
     }
@@ -32,11 +33,12 @@ public sealed class FlockFile
 
     /// <param name="shownPath">As messages show it; nothing is opened.</param>
     /// <param name="reading">All that was found, errors too.</param>
+    /// <param name="today">The day it is in a time zone: nothing may be written down as seen after it. Null holds nothing against the calendar.</param>
     /// <returns>Null when the file has errors: then nobody can say what a change would do to it.</returns>
-    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading, Func<DateTimeZone, LocalDate>? today = null)
     {
-        reading = FlockReader.Read(shownPath, bytes);
-        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble));
+        reading = FlockReader.Read(shownPath, bytes, today);
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), today);
     }
 
     /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
@@ -44,21 +46,72 @@ public sealed class FlockFile
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
         var (source, root) = (_source, _root);
-        foreach (var change in changes)
+        foreach (var round in Rounds(changes))
         {
-            var (before, tree) = (source, root);
-            var ways = Ways(change, new Layout(source.Text), root);
-            if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+            if (round.Length > 1 && Together(round, source, root) is { } together)
             {
-                return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+                (source, root) = together;
+                continue;
             }
 
-            (source, root) = next;
+            foreach (var change in round)
+            {
+                var (before, tree) = (source, root);
+                var ways = Ways(change, new Layout(source.Text), root);
+                if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+                {
+                    return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+                }
+
+                (source, root) = next;
+            }
         }
 
         var bytes = BytesOf(source.Text);
-        var file = Open(source.Path, bytes, out var reading);
+        var file = Open(source.Path, bytes, out var reading, _today);
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
+    }
+
+    /// <summary>Changes of many ewes are made in a few rounds, each of no ewe twice: the text is read again after each round, not after each of thousands of changes.</summary>
+    private static IEnumerable<FlockChange[]> Rounds(IEnumerable<FlockChange> changes)
+    {
+        var all = changes.ToList();
+        return all.All(c => c.Section.IsEwe)
+            ? all.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Select((change, round) => (change, round))).GroupBy(c => c.round, c => c.change).Select(round => round.ToArray())
+            : all.Select(change => new[] { change });
+    }
+
+    /// <returns>Null where one of them cannot be made so, or the changed text does not say what it should: then each is to be tried alone.</returns>
+    private static (SourceText Source, Node Root)? Together(FlockChange[] changes, SourceText source, Node root)
+    {
+        var layout = new Layout(source.Text);
+        var splices = changes.Select(c => (Change: c, Splice: Ways(c, layout, root).FirstOrDefault())).ToList();
+        if (splices.Any(s => s.Splice is null))
+        {
+            return null;
+        }
+
+        var ewes = (Sequence)Places.Find(root, FlockPlace.Ewes);
+        var (text, items, at) = (new StringBuilder(source.Text.Length), ewes.Items.ToBuilder(), 0);
+        foreach (var (change, splice) in splices.OrderBy(s => s.Splice!.Start))
+        {
+            items[change.Section.Index] = Places.Find(splice!.Expected, change.Section);
+            if (splice is { Text: "" } && splice.Start == splice.End)
+            {
+                continue;
+            }
+
+            if (splice.Start < at)
+            {
+                return null;
+            }
+
+            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
+            at = splice.End;
+        }
+
+        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, Places.With(root, FlockPlace.Ewes, ewes with { Items = items.ToImmutable() })) ? (changed, tree) : null;
     }
 
     /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>

@@ -1,22 +1,29 @@
 using System.Text;
 using System.Text.Unicode;
 using CsvHelper;
+using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 
 /// <summary>What a spreadsheet saved, as cells with their places: commas, semicolons or tabs between them, whichever the file has.</summary>
 /// <param name="Source">What the places are in.</param>
-/// <param name="Headings">The first row that is not empty.</param>
-/// <param name="Rows">Those with anything in them, without those whose quotes make no sense.</param>
-public sealed record CsvTable(SourceText Source, ImmutableArray<CsvCell> Headings, ImmutableArray<ImmutableArray<CsvCell>> Rows)
+/// <param name="Rows">Those with anything in them, headings too, without those whose quotes make no sense.</param>
+public sealed record CsvTable(SourceText Source, ImmutableArray<ImmutableArray<CsvCell>> Rows)
 {
     /// <summary>One byte a character, as spreadsheets save it west of the Oder; its curly quotes and dashes are where Latin-1 has nothing to print.</summary>
     private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
 
     /// <param name="shownPath">As messages show it.</param>
-    /// <param name="bytes">UTF-8, UTF-16 with its mark, or one byte a character, as older spreadsheets save it.</param>
+    /// <param name="bytes">UTF-8, UTF-16, or one byte a character, as older spreadsheets save it. Of a longer file, one byte over <see cref="FlockReader.MostBytes"/> is enough.</param>
+    /// <returns>Without rows where it is no list at all; why is in the bag.</returns>
     public static CsvTable Read(string shownPath, byte[] bytes, DiagnosticBag bag)
     {
+        if (bytes.Length > FlockReader.MostBytes || ListKind.Other(bytes) is not null)
+        {
+            bag.Add(ListKind.Other(bytes) is { } kind ? ListMessages.OtherKindOfFile(kind) : ListMessages.TooLarge());
+            return new CsvTable(new SourceText(shownPath, ""), []);
+        }
+
         var source = new SourceText(shownPath, Decode(bytes));
         var (text, offset) = WithoutHint(source.Text);
         var utf8 = Encoding.UTF8.GetBytes(text);
@@ -49,7 +56,7 @@ public sealed record CsvTable(SourceText Source, ImmutableArray<CsvCell> Heading
             }
         }
 
-        return new CsvTable(source, rows.Count == 0 ? [] : rows[0], [.. rows.Skip(1)]);
+        return new CsvTable(source, rows.ToImmutable());
     }
 
     private static string Decode(byte[] bytes) => bytes switch
@@ -57,6 +64,8 @@ public sealed record CsvTable(SourceText Source, ImmutableArray<CsvCell> Heading
         [0xFF, 0xFE, .. var rest] => Encoding.Unicode.GetString(rest),
         [0xFE, 0xFF, .. var rest] => Encoding.BigEndianUnicode.GetString(rest),
         [0xEF, 0xBB, 0xBF, .. var rest] => Encoding.UTF8.GetString(rest),
+        [not 0, 0, ..] => Encoding.Unicode.GetString(bytes),
+        [0, not 0, ..] => Encoding.BigEndianUnicode.GetString(bytes),
         _ => Utf8.IsValid(bytes) ? Encoding.UTF8.GetString(bytes) : Windows1252.GetString(bytes),
     };
 

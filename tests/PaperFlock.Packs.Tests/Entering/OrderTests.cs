@@ -90,6 +90,6 @@ public sealed partial class OrderTests
     [GeneratedRegex("ZZ 0123456 [0-9]{5}")]
     private static partial Regex Tag();
 
-    [GeneratedRegex("^([0-9]+)/[0-9]+  .*?  (ZZ 0123456 [0-9]{5})  ", RegexOptions.Multiline)]
+    [GeneratedRegex("^row ([0-9]+) of [0-9]+  .*?  (ZZ 0123456 [0-9]{5})  ", RegexOptions.Multiline)]
     private static partial Regex Asked();
 }

@@ -42,9 +42,6 @@ internal sealed class LambingResults : IPencilSheet
 
     public string Known(Asked asked) => asked.Ewe.Lambed is { } day ? Say(day, asked.Ewe.Lambing) : "";
 
-    /// <summary>There is always something that could follow.</summary>
-    public bool IsWhole(string typed) => typed == "-";
-
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
@@ -73,12 +70,13 @@ internal sealed class LambingResults : IPencilSheet
         return Understand(cells.ToImmutable(), asked).What;
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
-        var text = cells.Where(c => c.Column == "lambed").Select(c => c.Text).FirstOrDefault();
+        var at = cells.ToList().FindIndex(c => c.Column == "lambed");
+        var text = at < 0 ? null : cells[at].Text;
         if (text is null && asked.Ewe.Lambed is null)
         {
-            return (Understood.Not("the day she lambed is not given"), cells[0].Column);
+            return (Understood.Not("the day she lambed is not given"), 0);
         }
 
         var group = asked.Group;
@@ -88,22 +86,28 @@ internal sealed class LambingResults : IPencilSheet
                 text, [new DateInterval(group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays))], asked.Today, "her group could lamb");
         if (day is not { } lambed)
         {
-            return (Understood.Not(whyNot!), "lambed");
+            return (Understood.Not(whyNot!), at);
         }
 
         var result = asked.Ewe.Lambing;
         var parts = new List<AnswerPart> { new KeyPart("lambed", LocalDatePattern.Iso.Format(lambed)) };
-        foreach (var (column, said) in cells.Where(c => c.Column != "lambed"))
+        for (var cell = 0; cell < cells.Length; cell++)
         {
+            var (column, said) = cells[cell];
+            if (cell == at)
+            {
+                continue;
+            }
+
             if (Read(column, said, ref result) is not { } value)
             {
-                return (Understood.Not(Refusal(column, said)), column);
+                return (Understood.Not(Refusal(column, said)), cell);
             }
 
             parts.Add(new KeyPart(column, value));
         }
 
-        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), "lambed");
+        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), 0);
     }
 
     private static string? Read(string column, string text, ref LambingResult result)
@@ -137,6 +141,11 @@ internal sealed class LambingResults : IPencilSheet
     /// <summary>How many words at the beginning make the date: a month may stand before or after the day, and a year after both.</summary>
     private static int DateWords(string[] words)
     {
+        if (words.Length > 1 && WrittenDate.SplitWeekday($"{words[0]} ").Weekday is not null)
+        {
+            return 1 + DateWords(words[1..]);
+        }
+
         var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
         return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
     }

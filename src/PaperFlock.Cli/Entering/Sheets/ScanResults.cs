@@ -20,7 +20,7 @@ internal sealed class ScanResults : IPencilSheet
 
     public ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
-        ("0 1 2 3 4 5", "lambs counted: one key, and on to the next ewe; 0 is empty"),
+        ("0 1 2 3 4 5", "lambs counted; 0 is empty"),
         ("e2  l2", "the same, and the scanner said early, or late: e or l first"),
     ];
 
@@ -33,8 +33,6 @@ internal sealed class ScanResults : IPencilSheet
     public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.ScanDay(plan);
 
     public string Known(Asked asked) => asked.Ewe.Scan is { } scan ? Say(scan, asked.Ewe.ScanStage) : "";
-
-    public bool IsWhole(string typed) => typed == "-" || (typed.Length is 1 or 2 && typed[^1] is >= '0' and <= '9');
 
     public Understood Understand(string typed, Asked asked)
     {
@@ -51,25 +49,26 @@ internal sealed class ScanResults : IPencilSheet
                 : $"`{typed}` is no count of lambs; type 0 to 5, with e or l before it if the scanner said early or late");
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
-        var (scan, stage) = (Of("scan"), Of("scan-stage"));
-        if (scan is null)
+        var (scanCell, stageCell) = (At("scan"), At("scan-stage"));
+        if (scanCell < 0)
         {
-            return (Understood.Not("a stage is given without a count of lambs"), "scan-stage");
+            return (Understood.Not("a stage is given without a count of lambs"), stageCell);
         }
 
+        var (scan, stage) = (cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
         if (Count(scan) is not { } count)
         {
-            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), "scan");
+            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), scanCell);
         }
 
         var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
         return word is null
-            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), "scan-stage")
-            : (Answer(count, word.Length == 0 ? null : word, asked), "scan-stage");
+            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), stageCell)
+            : (Answer(count, word.Length == 0 ? null : word, asked), stageCell);
 
-        string? Of(string column) => cells.Where(c => c.Column == column).Select(c => c.Text).FirstOrDefault();
+        int At(string column) => cells.ToList().FindIndex(c => c.Column == column);
     }
 
     private static Understood Answer(int count, string? stage, Asked asked)
