@@ -98,6 +98,13 @@ internal static class CommandLine
                 + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
         });
 
+        AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, into, asOf }, (plan, typed) =>
+        {
+            var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(into), host).Of("-births.csv");
+            StagedFiles.Write(file, PackMaker.Births(plan), host);
+            host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Outcome.BornAlive + plan.Outcome.BornDead, "lamb")} of {ScreenText.Count(plan.Outcome.Lambings.Length, "ewe")}");
+        });
+
         root.Add(EnterCommand.Describe(flock, asOf, host));
 
         Add(new Command("testpage", "make a page that shows what your printer does: scale, margins, both sides") { paper, into }, typed =>

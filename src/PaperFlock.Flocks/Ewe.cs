@@ -42,6 +42,15 @@ public sealed record Ewe(string Tag, string Group, SourceSpan Span)
     /// <summary>What is known of the lambing beside its day; nothing until she has lambed.</summary>
     public LambingResult Lambing { get; init; } = LambingResult.Unknown;
 
+    /// <summary>Lambs born alive, for the flock book; empty until they are written down.</summary>
+    public ImmutableArray<Lamb> Lambs { get; init; } = [];
+
+    /// <summary>The day she was seen to have lost the lambs she carried; null when she has not.</summary>
+    public LocalDate? LostLambs { get; init; }
+
+    /// <summary>The day and reason she left the flock; null while she is in it.</summary>
+    public Loss? Gone { get; init; }
+
     /// <summary>What the keeper decided about putting her to the tup; null leaves it to her history and the check of teeth, toes and teats.</summary>
     public bool? ToTup { get; init; }
 

@@ -1,6 +1,7 @@
 namespace PaperFlock.Flocks;
 
 /// <summary>Ewes mated together.</summary>
+/// <param name="Tup">His name; those of all of them where one took over from another.</param>
 /// <param name="Name">Empty for the one group of a file without groups.</param>
 /// <param name="TupIn">For artificial or hand mating this is the one day, and <paramref name="TupOut"/> the same day.</param>
 /// <param name="TupOut">Never before <paramref name="TupIn"/>.</param>
@@ -20,8 +21,17 @@ public sealed record TuppingGroup(
 
     public ImmutableArray<string> Raddle { get; init; } = Require.Made(Raddle);
 
+    /// <summary>Where one tup took over from another, each in the order he came; else empty, and <see cref="Tup"/> was there all the time.</summary>
+    public ImmutableArray<TupTurn> Tups { get; init; } = [];
+
     /// <summary>The field they run in until they are sorted, housed or lambed; null where the file does not say.</summary>
     public string? Field { get; init; }
+
+    /// <summary>Null where there is none by name, or more than one.</summary>
+    public string? OneTup => Tups.Length > 1 ? null : Tup;
+
+    /// <summary>The tup that was put in last by that day, or the first to come; null where there is none by name.</summary>
+    public string? TupOn(LocalDate day) => Tups.IsEmpty ? Tup : (Tups.LastOrDefault(t => t.In <= day) ?? Tups[0]).Name;
 
     public bool IsOneDay => Mating != Mating.Natural;
 }

@@ -49,6 +49,8 @@ public sealed record DatesTable(string Title, ImmutableArray<string> Heads, Immu
             Standing.Empty => "empty",
             Standing.LeftOut => "left out of the tup",
             Standing.Lambed => "lambed",
+            Standing.LostLambs => "lost her lambs",
+            Standing.Gone => "gone",
             _ => "not known",
         },
     ];

@@ -1,3 +1,4 @@
+using System.Text;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
@@ -102,6 +103,9 @@ public static class PackMaker
 
     /// <summary>Every figure of the plan as JSON, LF between lines and none at the end.</summary>
     public static string Figures(SeasonPlan plan) => FiguresJson.Of(plan);
+
+    /// <summary>The lambs born, for the flock book: rows for a spreadsheet (RFC 4180), in UTF-8 with a mark at its head, without which some take it for something else.</summary>
+    public static byte[] Births(SeasonPlan plan) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(BirthsTable.Of(plan))];
 
     /// <summary>The jobs as an iCalendar file (RFC 5545).</summary>
     public static byte[] Calendar(SeasonPlan plan) => JobCalendar.Of(plan);

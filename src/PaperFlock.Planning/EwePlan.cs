@@ -4,7 +4,7 @@ namespace PaperFlock.Planning;
 
 /// <param name="Standing">Whether she still counts for feeding, housing and the lambing curve.</param>
 /// <param name="Litter">Lambs she is planned for: as scanned, 1 where nobody has scanned her, 0 when empty.</param>
-/// <param name="Due">Null when she is empty, left out of the tup, or has lambed.</param>
+/// <param name="Due">Null unless she is still to lamb.</param>
 /// <param name="Advice">What to do about her before the tup.</param>
 /// <param name="Chart">Code of the feed chart she is fed by in lamb; null when she is not to lamb this season.</param>
 /// <param name="Pen">Name of the housing pen she is planned into; null when none.</param>
@@ -17,7 +17,22 @@ public sealed record EwePlan(
     string? Chart,
     string? Pen)
 {
+    /// <summary>What she would be, had she not lost her lambs or left the flock.</summary>
+    public required Standing BeforeLoss { get; init; }
+
+    /// <summary>
+    /// She is, or was, to lamb this season: charts, pens, jobs and lists to write on are made for her, and a lambing or a loss
+    /// moves none of them. One lost before the scan leaves no trace in them.
+    /// </summary>
+    public required bool WasToLamb { get; init; }
+
+    /// <summary>Who the sire of her lambs is, likeliest first; empty where no tup is named, or she carries none.</summary>
+    public ImmutableArray<Sire> Sires { get; init; } = [];
+
     public bool IsScanned => Ewe.Scan is not null;
+
+    /// <summary>She has lost her lambs, or left the flock.</summary>
+    public bool IsLost => Standing is Standing.LostLambs or Standing.Gone;
 
     /// <summary>Still to lamb, as far as anyone knows.</summary>
     public bool IsCarrying => Standing == Standing.ToLamb;
@@ -29,6 +44,10 @@ public enum Standing
     Empty,
     LeftOut,
     Lambed,
+
+    /// <summary>She carried, and was seen to have lost her lambs before their time.</summary>
+    LostLambs,
+    Gone,
 }
 
 /// <summary>When she should lamb, from the strongest evidence there is.</summary>

@@ -3,7 +3,7 @@ namespace PaperFlock.Planning;
 /// <param name="Charts">By kind, then by number.</param>
 /// <param name="Troughs">By first day, then by place; the ewes of all troughs of a day are all ewes fed that day, once each.</param>
 /// <param name="Lambed">For one, two and three lambs at foot, by days since lambing.</param>
-/// <param name="NotInLamb">Ewes that get forage alone: left out, empty, or lambed with no lamb alive.</param>
+/// <param name="NotInLamb">Ewes that get forage alone: left out, empty, lost their lambs, or lambed with no lamb alive.</param>
 /// <param name="Sorts">By day, then by field.</param>
 public sealed record FeedingPlan(
     ImmutableArray<FeedChart> Charts,

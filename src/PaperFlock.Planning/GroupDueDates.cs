@@ -12,7 +12,7 @@ public sealed record GroupDueDates(GroupDueDay First, GroupDueDay Last)
     internal static GroupDueDates? Of(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes)
     {
         var matings = ewes
-            .Where(e => e.Ewe.Group == group.Name && e.Standing is (Standing.ToLamb or Standing.Lambed))
+            .Where(e => e.Ewe.Group == group.Name && e.WasToLamb)
             .Select(e => (e.Ewe, Evidence: MatingEvidence.Of(e.Ewe, group, flock.Practice), Carries: flock.GestationDaysOf(e.Ewe)))
             .ToList();
         if (matings.Count == 0)

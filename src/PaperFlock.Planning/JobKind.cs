@@ -10,6 +10,9 @@ public enum JobKind
     Shear,
     TupIn,
     RaddleChange,
+
+    /// <summary>One tup takes over from another.</summary>
+    TupChange,
     TupOut,
     FlukeAndWorms,
     Scan,

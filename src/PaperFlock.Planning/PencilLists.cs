@@ -17,17 +17,17 @@ public static class PencilLists
     [
         .. plan.Groups
             .Where(g => !g.Group.Raddle.IsEmpty)
-            .Select(g => (g, plan.Ewes.Where(e => e.Ewe.Group == g.Group.Name && e.Standing != Standing.LeftOut).ToImmutableArray())),
+            .Select(g => (g, plan.Ewes.Where(e => e.Ewe.Group == g.Group.Name && e.BeforeLoss != Standing.LeftOut).ToImmutableArray())),
     ];
 
     /// <summary>Scan day: every ewe but those left out of the tup.</summary>
-    public static ImmutableArray<EwePlan> ScanDay(SeasonPlan plan) => [.. plan.Ewes.Where(e => e.Standing != Standing.LeftOut)];
+    public static ImmutableArray<EwePlan> ScanDay(SeasonPlan plan) => [.. plan.Ewes.Where(e => e.BeforeLoss != Standing.LeftOut)];
 
-    /// <summary>Who lambs when: in the order they are, or were, expected; one that has lambed keeps her place.</summary>
+    /// <summary>Who lambs when: in the order they are, or were, expected; one that has lambed, lost them or gone keeps her place.</summary>
     public static ImmutableArray<(EwePlan Ewe, DueWindow Window)> WhoLambsWhen(SeasonPlan plan) =>
     [
         .. plan.Ewes
-            .Where(e => e.Standing is Standing.ToLamb or Standing.Lambed)
+            .Where(e => e.WasToLamb)
             .Select(e => (e, Window: e.Due ?? DueWindows.Of(plan.Flock, e.Ewe)))
             .OrderBy(row => row.Window.Likely)
             .ThenBy(row => row.e.Ewe.Tag, StringComparer.Ordinal),

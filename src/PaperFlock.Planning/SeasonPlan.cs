@@ -29,6 +29,8 @@ public sealed record SeasonPlan(Flock Flock, LocalDate AsOf)
 
     public required LambingCurve Lambing { get; init; }
 
+    public required SeasonOutcome Outcome { get; init; }
+
     public required HousingPlan Housing { get; init; }
 
     public required ImmutableArray<RoundDay> Rounds { get; init; }

@@ -34,7 +34,7 @@ public static class SeasonPlanner
         var fed = FedEwe.Of(flock, dated, ewe => housedOn[ewe.Ewe.Group]);
         var (from, to) = Covered(flock, jobs, dates.LastDue);
         var known = LocalDate.Min(from, asOf);
-        ImmutableArray<EwePlan> stillInLamb = [.. dated.Select(InLambStill)];
+        ImmutableArray<EwePlan> stillInLamb = [.. dated.Select(EwePlans.InLambStill)];
         var sorted = Sorting.Moves(flock, fed, jobs);
         var inFields = FeedingPlanner.Classes(flock, fed, FeedClasses.Of(flock, fed), WhereaboutsPlanner.Plan(flock, stillInLamb, known, to, sorted));
         var (housing, pens) = HousingPlanner.Plan(flock, dated, fed, inFields);
@@ -57,6 +57,7 @@ public static class SeasonPlanner
             Feeding = feeding,
             Stores = stores,
             Lambing = LambingCurvePlanner.Plan(flock, ewes),
+            Outcome = SeasonOutcome.Of(flock, ewes),
             Housing = housing,
             Rounds = RoundPlanner.Plan(flock, dates, from, to, Lambing(fed, dates.LastDue), feeding.FedAt),
             Warnings = PlanWarnings.Of(flock, asOf, groups, ewes, jobs, housing),
@@ -66,9 +67,6 @@ public static class SeasonPlanner
     /// <summary>Ewes that have lambed count as if they had not, so that a lambing moves no round.</summary>
     private static DateInterval? Lambing(ImmutableArray<FedEwe> ewes, LocalDate? lastDue) =>
         ewes.IsEmpty ? null : new(ewes.Min(e => e.Due.Earliest), ewes.Select(e => e.Due.Latest).Append(lastDue ?? LocalDate.MinIsoValue).Max());
-
-    private static EwePlan InLambStill(EwePlan ewe) =>
-        ewe.Standing == Standing.Lambed ? ewe with { Standing = Standing.ToLamb, Ewe = ewe.Ewe with { Lambed = null } } : ewe;
 
     private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
         new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));

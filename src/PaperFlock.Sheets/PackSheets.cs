@@ -5,6 +5,7 @@ using PaperFlock.Sheets.FeedCharts;
 using PaperFlock.Sheets.Given;
 using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.HousingSheet;
+using PaperFlock.Sheets.HowItWent;
 using PaperFlock.Sheets.Jobs;
 using PaperFlock.Sheets.Register;
 using PaperFlock.Sheets.RoundLog;
@@ -37,6 +38,7 @@ public static class PackSheets
         GivenSheet.Definition,
         HousingSheetMaker.Definition,
         RoundLogSheet.Definition,
+        HowItWentSheet.Definition,
         EweCardSheet.Definition,
         LookSheet.Definition,
     ];

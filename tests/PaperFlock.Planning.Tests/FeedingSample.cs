@@ -59,7 +59,7 @@ internal static class FeedingSample
         var evidence = new MatingEvidence(Evidence.TupStay, first.PlusDays(-Gestation), first.PlusDays(stay - Gestation));
         var window = new DueWindow(
             evidence, Gestation, Gestation, first, first.PlusDays(stay / 2), first.PlusDays(stay), chances ?? Even(first, stay + 1));
-        return new EwePlan(ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice([]), null, null);
+        return new EwePlan(ewe, Standing.ToLamb, litter ?? 1, window, new TupAdvice([]), null, null) { BeforeLoss = Standing.ToLamb, WasToLamb = true };
     }
 
     public static ImmutableArray<EwePlan> Ewes(int count, int? litter = 2, int from = 1, int due = 0, decimal? weight = 70) =>

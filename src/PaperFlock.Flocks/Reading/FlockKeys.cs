@@ -127,6 +127,7 @@ internal static class FlockKeys
     [
         Must("name", Text(), "what the group is called", "Orchard"),
         May("tup", Text(), null, "his name"),
+        May("tups", ListOf(Section("groups[].tups[]"), fewest: 1), null, "instead of tup, tup-in and tup-out, where one took over from another"),
         May(
             "mating",
             Choice(("natural", Mating.Natural), ("artificial", Mating.Artificial), ("hand", Mating.Hand)),
@@ -137,6 +138,13 @@ internal static class FlockKeys
         May("tup-out", Date, null, "the day he leaves; default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
         May("field", Text(), null, "where they run until they are sorted, housed or lambed"),
         May("raddle", new EitherForm(new NoneForm(), ListOf(Text(TextValues.LongestTag))), "[yellow, orange, red, blue]", "crayons in order, light to dark; false for none"),
+    ]);
+
+    public static KeyTable TupTurn { get; } = new("groups[].tups[]",
+    [
+        Must("name", Text(), "his name", "Bramley"),
+        Must("in", Date, "the day he joins them", "2026-08-10"),
+        Must("out", Date, "the day he leaves; the next may join them on it", "2026-08-24"),
     ]);
 
     public static KeyTable Fields { get; } = new("fields",
@@ -377,13 +385,29 @@ internal static class FlockKeys
         May("lambs-alive", Whole(0, LambingResult.MostLambs), null, "lambs born alive"),
         May("lambs-dead", Whole(0, LambingResult.MostLambs), null, "lambs born dead"),
         May("lambing-help", Choice(("none", LambingHelp.None), ("hand", LambingHelp.Hand), ("vet", LambingHelp.Vet)), null, "what help she had"),
+        May("lambs", ListOf(Section("ewes[].lambs[]")), null, "lambs born alive, for the flock book; only with lambed"),
+        May("lost-lambs", Date, null, "the day she was seen to have lost the lambs she carried"),
+        May("gone", Section("ewes[].gone"), null, "if she has left the flock; she stays in the file"),
         May("note", new TextForm(TextValues.LongestNote, MayRunOn: true), null, "anything a stranger should know"),
+    ]);
+
+    public static KeyTable Lamb { get; } = new("ewes[].lambs[]",
+    [
+        Must("sex", Choice(("ewe", LambSex.Ewe), ("ram", LambSex.Ram), ("wether", LambSex.Wether)), "of the lamb", "ewe"),
+        May("tag", Text(TextValues.LongestTag), null, "as on the ear, never twice"),
+        May("weight", Mass(0.3m, 12), null, "at birth"),
+    ]);
+
+    public static KeyTable Gone { get; } = new("ewes[].gone",
+    [
+        Must("on", Date, "the day", "2026-12-03"),
+        Must("why", Choice(("died", LossReason.Died), ("sold", LossReason.Sold), ("culled", LossReason.Culled), ("missing", LossReason.Missing)), "what became of her", "died"),
     ]);
 
     public static IEnumerable<KeyTable> All =>
     [
-        Top, Holding, Location, Contact, Print, Season, Breed, Group, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
-        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe,
+        Top, Holding, Location, Contact, Print, Season, Breed, Group, TupTurn, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
+        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe, Lamb, Gone,
     ];
 
     /// <param name="path">Of a table that is there.</param>

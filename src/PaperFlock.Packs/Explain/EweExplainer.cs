@@ -16,6 +16,7 @@ internal static class EweExplainer
                 ("group", Group(group)),
                 ("marked", ewe.Marks.IsEmpty ? null : ScreenText.List(ewe.Marks.Select(ScreenText.Day))),
                 ("scanned", Scanned(ewe)),
+                ("sire", SireText.Of(plan) is { Length: > 0 } sire ? sire : null),
                 ("for the tup", TupAdviceText.Of(plan)),
                 ("due", plan.Due is { } due ? $"most likely {ScreenText.Day(due.Likely)}; 9 in 10 such ewes lamb {ScreenText.Span(due.Earliest, due.Latest)}" : null),
                 ("dated by", plan.Due is { } dated ? EvidenceText.Of(dated.Evidence) : null),
@@ -32,6 +33,8 @@ internal static class EweExplainer
     {
         PaperFlock.Planning.Standing.ToLamb => $"planned to lamb, fed for {ScreenText.Count(plan.Litter, "lamb")}{(plan.IsScanned ? string.Empty : ", since nobody has scanned her")}",
         PaperFlock.Planning.Standing.Empty => "empty: not fed for lambs, not due",
+        PaperFlock.Planning.Standing.LostLambs => $"no longer in lamb: she lost her lambs on {ScreenText.Day(plan.Ewe.LostLambs!.Value)}. {SafeLossText.Long}",
+        PaperFlock.Planning.Standing.Gone => $"gone since {ScreenText.Day(plan.Ewe.Gone!.On)}: {plan.Ewe.Gone.Why.ToString().ToLowerInvariant()}",
         PaperFlock.Planning.Standing.LeftOut => "left out of the tup: not fed for lambs, not due",
         _ => $"lambed{(plan.Ewe.Lambed is { } day ? $" on {ScreenText.Day(day)}" : string.Empty)}: her card is closed",
     };

@@ -48,6 +48,7 @@ internal static class FiguresJson
             ["chanceTooFewPensOnSomeNight"] = Chance(plan.Lambing.ChanceTooFewPensOnSomeNight),
             ["words"] = LambingText.Of(plan.Lambing, plan.Flock.Housing),
         },
+        ["outcome"] = Outcome(plan.Outcome),
         ["housing"] = Housing(plan),
         ["rounds"] = List(plan.Rounds, Rounds),
     }.ToJsonString(Layout);
@@ -105,10 +106,32 @@ internal static class FiguresJson
             ["firstPossible"] = Date(due.FirstPossible),
             ["lastPossible"] = Date(due.LastPossible),
         },
+        // Likeliest first; one with chance 1 where that is certain.
+        ["sires"] = List(ewe.Sires, s => new JsonObject { ["tup"] = s.Tup, ["chance"] = Math.Round(s.Chance, 6) }),
+        ["lostLambs"] = Date(ewe.Ewe.LostLambs),
+        ["gone"] = ewe.Ewe.Gone is { } gone ? new JsonObject { ["on"] = Date(gone.On), ["why"] = Codes.Of(gone.Why) } : null,
         ["verdict"] = Codes.Of(ewe.Advice.Verdict),
         ["advice"] = TupAdviceText.Of(ewe),
         ["chart"] = ewe.Chart,
         ["pen"] = ewe.Pen,
+    };
+
+    private static JsonObject Outcome(SeasonOutcome outcome) => new()
+    {
+        ["toLamb"] = outcome.ToLamb,
+        ["stillToLamb"] = outcome.StillToLamb,
+        ["lambed"] = outcome.Lambings.Length,
+        // In the days on which nine in ten were to lamb, and by how many days the likely day was out on average; null before the first lambing.
+        ["insideSpan"] = outcome.InsideSpan,
+        ["meanDaysOut"] = outcome.MeanDaysOut is { } days ? Math.Round(days, 2) : null,
+        ["lambsScanned"] = outcome.LambsScanned,
+        ["bornAlive"] = outcome.BornAlive,
+        ["bornDead"] = outcome.BornDead,
+        ["help"] = new JsonObject { ["none"] = outcome.Helped(LambingHelp.None), ["hand"] = outcome.Helped(LambingHelp.Hand), ["vet"] = outcome.Helped(LambingHelp.Vet) },
+        ["lostLambs"] = List(outcome.LostLambs, e => e.Ewe.Tag),
+        ["gone"] = List(outcome.Gone, e => e.Ewe.Tag),
+        ["empty"] = List(outcome.Empty, e => e.Ewe.Tag),
+        ["notAgain"] = List(outcome.NotAgain, e => new JsonObject { ["tag"] = e.Ewe.Tag, ["why"] = TupAdviceText.Reason(e) }),
     };
 
     private static JsonObject Store(StoreItem item, Flock flock) => new()

@@ -6,7 +6,7 @@ internal static class Standings
     /// What is known beats what was advised: a lambing, a scan or a raddle mark outweighs the check of teeth, toes and
     /// teats. Only the keeper's own word keeps out a ewe that has been marked.
     /// </summary>
-    public static Standing Of(Ewe ewe, TupAdvice advice)
+    public static Standing BeforeLoss(Ewe ewe, TupAdvice advice)
     {
         if (ewe.Lambed is not null)
         {

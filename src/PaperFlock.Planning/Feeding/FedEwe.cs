@@ -22,7 +22,7 @@ internal sealed record FedEwe(EwePlan Plan, DueWindow Due, FeedKind Kind, decima
     /// <param name="ewes">In the order of the flock file.</param>
     public static ImmutableArray<FedEwe> Of(Flock flock, IReadOnlyList<EwePlan> ewes, Func<EwePlan, LocalDate?> housed)
     {
-        var inLamb = ewes.Where(e => e.Standing is Standing.ToLamb or Standing.Lambed).ToList();
+        var inLamb = ewes.Where(e => e.WasToLamb).ToList();
         var scans = inLamb.Select(e => e.Ewe.Scan).OfType<int>().Where(s => s > 0).ToList();
         var average = scans.Count == 0 ? UsualLambs : decimal.Round((decimal)scans.Average(), 2);
         return [.. inLamb.Select(Made)];

@@ -21,7 +21,7 @@ internal static class FeedingPlanner
         ImmutableArray<EwePlan> placed = [.. ewes.Select(e => e with { Chart = codeOf.GetValueOrDefault(e.Ewe.Tag) })];
         var planOf = placed.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
         ImmutableArray<FeedChart> made = [.. charts.Select(c => Chart(flock, c.Class, c.Number, planOf, ifNobodyLambed))];
-        ImmutableArray<EwePlan> without = [.. placed.Where(e => e.Standing is (Standing.Empty or Standing.LeftOut) || (e.Ewe.Lambed is not null && LambsAtFoot.Of(e) == 0))];
+        ImmutableArray<EwePlan> without = [.. placed.Where(e => e.Standing is (Standing.Empty or Standing.LeftOut or Standing.LostLambs) || (e.Standing == Standing.Lambed && LambsAtFoot.Of(e) == 0))];
         return new(
             made,
             Troughs.Of(flock, placed, made, whereabouts),
@@ -71,7 +71,7 @@ internal static class FeedingPlanner
         .. from ewe in ewes
            let stays = whereabouts.Of(ewe.Ewe)
            from turn in stays.Zip(stays.Skip(1))
-           where turn.First.Place.Kind == PlaceKind.Field && turn.Second.Place is { Kind: PlaceKind.Field, Name: not null } && turn.Second.Place != turn.First.Place
+           where turn.Second.From != ewe.Ewe.LostLambs && turn.First.Place.Kind == PlaceKind.Field && turn.Second.Place is { Kind: PlaceKind.Field, Name: not null } && turn.Second.Place != turn.First.Place
                && turn.Second.State is EweState.InLamb or EweState.NotInLamb
            group ewe by (turn.Second.From, Field: turn.Second.Place.Name!, Kind: turn.Second.State == EweState.InLamb ? FedEwe.KindOf(ewe.Litter) : (FeedKind?)null) into sorted
            orderby sorted.Key.From, sorted.Key.Field

@@ -12,24 +12,23 @@ internal static class BoosterBatches
     {
         var (first, last) = flock.Practice.BoosterWeeksBeforeLambing;
 
-        // As if none had lambed, so that a job already done does not move.
-        var dated = EwePlans.Of(flock with { Ewes = [.. flock.Ewes.Select(e => e with { Lambed = null })] });
+        // As if none had lambed or been lost, so that a job already done does not move.
+        var dated = EwePlans.Of(flock).Where(e => e.WasToLamb).Select(e => (e.Ewe.Group, DueWindows.Of(flock, e.Ewe).Likely)).OrderBy(e => e.Likely).ToArray();
         foreach (var group in flock.Groups)
         {
-            var batches = new List<EwePlan[]>();
-            var left = dated.Where(e => e.Due is not null && e.Ewe.Group == group.Name).OrderBy(e => e.Due!.Likely).ToArray();
+            var batches = new List<LocalDate[]>();
+            var left = dated.Where(e => e.Group == group.Name).Select(e => e.Likely).ToArray();
             while (left.Length > 0)
             {
-                var likely = left[0].Due!.Likely;
-                var day = calendar.LastFree(likely.PlusDays(-7 * first), likely.PlusDays(-7 * last));
-                var batch = left.TakeWhile(e => e.Due!.Likely.PlusDays(-7 * first) <= day).ToArray();
+                var day = calendar.LastFree(left[0].PlusDays(-7 * first), left[0].PlusDays(-7 * last));
+                var batch = left.TakeWhile(likely => likely.PlusDays(-7 * first) <= day).ToArray();
                 batches.Add(batch);
                 left = left[batch.Length..];
             }
 
             foreach (var batch in batches)
             {
-                var (from, to) = (batch[0].Due!.Likely, batch[^1].Due!.Likely);
+                var (from, to) = (batch[0], batch[^1]);
                 var (earliest, latest) = (Period.DaysBetween(from, to) - (7 * first), -7 * last);
                 var rule = new JobRule(
                     JobKind.Booster, null, new(earliest, (earliest + latest) / 2, latest), Handled: true, JobReason.FirstMilkProtectsLambs, FigureSource.Booster);

@@ -39,6 +39,11 @@ internal static class TuppingRules
                 yield return change;
             }
 
+            foreach (var turn in group.Tups.Skip(1))
+            {
+                yield return OnTheDay(JobKind.TupChange, JobAnchor.TupIn) with { Window = JobWindow.Day(Period.DaysBetween(group.TupIn, turn.In)) };
+            }
+
             yield return OnTheDay(JobKind.TupOut, JobAnchor.TupOut);
         }
 

@@ -6,11 +6,11 @@ namespace PaperFlock.Planning.Pens;
 /// <summary>Which ewe stands in which pen, and whether the shed is big enough.</summary>
 internal static class HousingPlanner
 {
-    /// <summary>Every ewe of the season is reckoned in at once, those that have lambed too: nobody's place moves when another lambs.</summary>
+    /// <summary>Every ewe of the season is reckoned in at once, those that have lambed or gone too: nobody's place moves when another lambs or dies.</summary>
     /// <param name="ewes">In the order of the flock file.</param>
     /// <param name="fed">Those that were to lamb this season.</param>
     /// <param name="fedAlike">Them, by classes that are to stand together.</param>
-    /// <returns>The plan for those still to lamb, and the pen of each, by tag, of those that have lambed as well; null where no pens are planned.</returns>
+    /// <returns>The plan, and the pen of each, by tag; null where no pens are planned.</returns>
     public static (HousingPlan Plan, IReadOnlyDictionary<string, string>? Pens) Plan(Flock flock, IReadOnlyList<EwePlan> ewes, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> fedAlike)
     {
         var pens = flock.Housing.Pens;
@@ -32,8 +32,8 @@ internal static class HousingPlanner
 
         var average = Average(flock, carrying);
         ImmutableArray<PenPlan> plans = [.. pens.Select((pen, p) =>
-            PlanOf(flock, pen, [.. ewes.Where(e => e.IsCarrying && penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
-        ImmutableArray<Ewe> without = [.. carrying.Where(e => e.Plan.IsCarrying && !penOf.ContainsKey(e.Tag)).Select(e => e.Plan.Ewe)];
+            PlanOf(flock, pen, [.. ewes.Where(e => penOf.TryGetValue(e.Ewe.Tag, out var at) && at == p).Select(e => e.Ewe)], average))];
+        ImmutableArray<Ewe> without = [.. carrying.Where(e => !penOf.ContainsKey(e.Tag)).Select(e => e.Plan.Ewe)];
         return (
             new HousingPlan(plans, without) { WithLambs = LambRoom.Of(flock.Feeds.Ground, [.. housed.Select(e => (e, RoomOf(flock, e.Plan.Ewe).Floor))], plans) },
             penOf.ToDictionary(p => p.Key, p => pens[p.Value].Name, StringComparer.Ordinal));

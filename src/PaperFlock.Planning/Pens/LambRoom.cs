@@ -17,7 +17,7 @@ internal sealed class LambRoom(Ground ground, ImmutableArray<(LocalDate Lambs, d
             return null;
         }
 
-        var room = new LambRoom(ground, [.. housed.Select(h => (h.Ewe.Plan.Ewe.Lambed ?? h.Ewe.Due.Likely, h.Floor))], pens.Sum(p => p.FloorThere));
+        var room = new LambRoom(ground, [.. housed.Select(h => (h.Ewe.Due.Likely, h.Floor))], pens.Sum(p => p.FloorThere));
         var fullOn = room.TooFullOn(Never);
         return new RoomWithLambs(housed.Length, Math.Min(housed.Length, pens.Sum(p => p.CapacityWithLambs)), fullOn, fullOn is null ? null : room.DaysThatFit());
     }

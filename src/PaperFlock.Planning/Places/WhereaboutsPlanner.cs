@@ -46,6 +46,16 @@ internal static class WhereaboutsPlanner
             yield return housed;
         }
 
+        if (ewe.Ewe.LostLambs is { } lost)
+        {
+            yield return lost;
+        }
+
+        if (ewe.Ewe.Gone is { } gone)
+        {
+            yield return gone.On;
+        }
+
         if (ewe.Ewe.Lambed is { } lambed)
         {
             yield return lambed;
@@ -56,30 +66,41 @@ internal static class WhereaboutsPlanner
 
     private static EweState StateOn(Flock flock, EwePlan ewe, LocalDate day)
     {
+        if (ewe.Ewe.Gone?.On <= day)
+        {
+            return EweState.Gone;
+        }
+
         if (ewe.Ewe.Lambed <= day)
         {
             return EweState.Lambed;
         }
 
         var group = flock.GroupOf(ewe.Ewe);
-        return ewe.Standing switch
+        return ewe.BeforeLoss switch
         {
             Standing.LeftOut => EweState.LeftOut,
             _ when day < group.TupIn => EweState.NotInLamb,
             _ when day <= group.TupOut => EweState.WithTup,
             Standing.Empty => EweState.NotInLamb,
+            _ when ewe.Ewe.LostLambs <= day => EweState.NotInLamb,
             _ => EweState.InLamb,
         };
     }
 
     private static Place PlaceOn(Flock flock, EwePlan ewe, LocalDate day, EweMoves moves)
     {
+        if (ewe.Ewe.Gone?.On <= day)
+        {
+            return new Place(PlaceKind.Gone, null);
+        }
+
         if (ewe.Ewe.Lambed is { } lambed && lambed <= day && LambsAtFoot.Of(ewe) > 0)
         {
             return WithLambs(flock, ewe, Period.DaysBetween(lambed, day));
         }
 
-        if (ewe.Standing is (Standing.ToLamb or Standing.Lambed) && !(ewe.Ewe.Lambed <= day) && moves.Housed(ewe.Ewe) <= day)
+        if (ewe.BeforeLoss is Standing.ToLamb or Standing.Lambed && !(ewe.Ewe.Lambed <= day) && !(ewe.Ewe.LostLambs <= day) && moves.Housed(ewe.Ewe) <= day)
         {
             return new Place(PlaceKind.Pen, moves.Pen(ewe.Ewe));
         }
@@ -90,8 +111,9 @@ internal static class WhereaboutsPlanner
     private static string? FieldOn(Flock flock, EwePlan ewe, LocalDate day, EweMoves moves)
     {
         var own = FieldOfGroup(flock, ewe.Ewe);
-        var withNoLambs = ewe.Standing == Standing.LeftOut && flock.GroupOf(ewe.Ewe).TupIn <= day
-            || ewe.Standing == Standing.Empty && moves.Sorted(ewe.Ewe) <= day
+        var withNoLambs = ewe.BeforeLoss == Standing.LeftOut && flock.GroupOf(ewe.Ewe).TupIn <= day
+            || ewe.BeforeLoss == Standing.Empty && moves.Sorted(ewe.Ewe) <= day
+            || ewe.Ewe.LostLambs <= day
             || ewe.Ewe.Lambed <= day;
         return withNoLambs ? flock.Fields.NotInLamb ?? own
             : moves.Sorted(ewe.Ewe) <= day ? moves.SortedField(ewe.Ewe) ?? own

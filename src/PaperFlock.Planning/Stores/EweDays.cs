@@ -15,8 +15,16 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
 
     public LocalDate Lambs => ewe.Plan.Ewe.Lambed ?? LocalDate.Max(ewe.Due.Latest, _chart.Start).PlusDays(1);
 
-    /// <summary>Included.</summary>
-    public LocalDate To => Lambs.PlusDays(Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
+    /// <summary>Included; the day before she lost her lambs or had gone, if that was sooner.</summary>
+    public LocalDate To
+    {
+        get
+        {
+            var turnedOut = Lambs.PlusDays(Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
+            var lost = LocalDate.Min(ewe.Plan.Ewe.Gone?.On ?? LocalDate.MaxIsoValue, ewe.Plan.Ewe.LostLambs ?? LocalDate.MaxIsoValue);
+            return LocalDate.Min(turnedOut, lost.PlusDays(-1));
+        }
+    }
 
     public decimal Weight => ewe.Weight;
 

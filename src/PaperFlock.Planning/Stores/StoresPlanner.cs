@@ -54,7 +54,7 @@ internal static class StoresPlanner
         var (from, to) = (ewes.Min(e => e.From), ewes.Max(e => e.To));
         foreach (var ewe in feeding.NotInLamb)
         {
-            var first = ewe.Ewe.Lambed is { } lambed ? LocalDate.Max(lambed, from) : from;
+            var first = (ewe.Ewe.Lambed ?? ewe.Ewe.LostLambs) is { } since ? LocalDate.Max(since, from) : from;
             use.AddEachDay(first, to, (decimal)ForageIntake.Capacity(forage, (double)EweWeights.Of(flock, ewe.Ewe)) / forage.DryMatter);
         }
 

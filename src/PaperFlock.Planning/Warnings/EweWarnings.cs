@@ -8,7 +8,7 @@ internal static class EweWarnings
     public static IEnumerable<PlanWarning> For(Flock flock, EwePlan plan)
     {
         var ewe = plan.Ewe;
-        if (plan.Standing is Standing.Lambed or Standing.Empty)
+        if (plan.Standing is not (Standing.ToLamb or Standing.LeftOut))
         {
             yield break;
         }

@@ -66,9 +66,12 @@ internal static class BeforeTheTupSheet
             : new Text([new Run(TupAdviceText.Verdict(ewe.Advice.Verdict), TypeScale.BodyBold), new Run(ewe.Advice.Findings.IsEmpty ? "" : $": {TupAdviceText.Reason(ewe)}", TypeScale.Body)]);
     }
 
+    private static IEnumerable<string> Called(TuppingGroup group) =>
+        group.Tups.IsEmpty ? [group.Tup ?? (group.Name.Length > 0 ? $"tup of {group.Name}" : "the tup")] : group.Tups.Select(t => t.Name);
+
     private static NeedSpace TupCheck(SheetContext context)
     {
-        var tups = context.Plan.Groups.Select(g => g.Group).Where(g => g.Mating == Mating.Natural).Select(g => g.Tup ?? (g.Name.Length > 0 ? $"tup of {g.Name}" : "the tup")).Distinct();
+        var tups = context.Plan.Groups.Select(g => g.Group).Where(g => g.Mating == Mating.Natural).SelectMany(Called).Distinct();
         return new NeedSpace(
             Block.Column(
                 4,

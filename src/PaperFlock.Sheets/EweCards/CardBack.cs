@@ -13,7 +13,7 @@ internal static class CardBack
         var row = context.WriteIn.BarnRow;
         var lambs = Math.Max(ewe.Litter, 2);
         var titles = new Element[] { Title(context, ewe, format.Content.Width), TitleInTwo(context, ewe, format.Content.Width) };
-        if (ewe.Standing is Standing.Empty or Standing.LeftOut)
+        if (ewe.Standing is Standing.Empty or Standing.LeftOut or Standing.LostLambs)
         {
             return new FirstThatFits(titles.Select(title =>
                 Framed(new Column([title, Block.Text("Not in lamb. Notes:", TypeScale.Label), new LogLines(row)], 5))));

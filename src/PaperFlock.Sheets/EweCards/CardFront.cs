@@ -77,6 +77,7 @@ internal static class CardFront
         (Standing.Empty, _, _) => "EMPTY",
         (Standing.LeftOut, _, _) => "LEFT OUT",
         (Standing.Lambed, _, _) => "LAMBED",
+        (Standing.LostLambs, _, _) => "LOST LAMBS",
         (_, false, _) => "not scanned",
         var (_, _, n) => English.CountLoose(n, "lamb", "lambs"),
     };
@@ -89,7 +90,7 @@ internal static class CardFront
             ewe.Ewe.Breed,
             ewe.Ewe.Born is { } born ? $"born\u00a0{born}" : null,
             group.Name.Length > 0 ? group.Name : null,
-            group.Tup is { } tup ? $"tup\u00a0{tup.Replace(' ', '\u00a0')}" : null,
+            SireText.Of(ewe) is { Length: > 0 } sire ? $"tup {sire}".Replace(' ', '\u00a0') : null,
             ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
         };
         return Block.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), TypeScale.Label, leading: 1.25);
@@ -120,6 +121,7 @@ internal static class CardFront
         {
             Standing.Lambed => ($"Lambed {DateText.Short(ewe.Ewe.Lambed!.Value)}", "Her card is closed."),
             Standing.LeftOut => ("Left out of the tup", TupAdviceText.Reason(ewe)),
+            Standing.LostLambs => ($"Lost her lambs {DateText.Short(ewe.Ewe.LostLambs!.Value)}", SafeLossText.Short),
             _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
         };
         return new Box(

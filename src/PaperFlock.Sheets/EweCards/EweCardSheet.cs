@@ -15,7 +15,7 @@ internal static class EweCardSheet
     {
         var format = new CardFormat(context.Page.Paper, context.Print.Duplex == Flocks.Duplex.ShortEdge);
         var codes = CardCodes.Of(context.Plan.Ewes);
-        var ewes = context.Plan.Ewes.Where(context.MayLamb).Where(e => context.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
+        var ewes = context.Plan.Ewes.Where(e => e.Standing != Standing.Gone).Where(context.MayLamb).Where(e => context.OnlyCards?.Contains(codes[e.Ewe.Tag]) != false).ToArray();
         if (ewes.Length == 0)
         {
             return [];

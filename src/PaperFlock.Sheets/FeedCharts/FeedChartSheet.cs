@@ -9,6 +9,7 @@ internal static class FeedChartSheet
         Purpose = "what goes into a trough at each feed, by the heads that stand at it",
         IsFrontsOnly = true,
         IsOneLeaf = true,
+        IsStruckByHand = true,
         Together = "Feed charts",
         Make = Make,
     };
@@ -26,7 +27,7 @@ internal static class FeedChartSheet
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        var charts = context.Plan.Feeding.Charts.Where(c => !c.IsForageOnly && c.Rows.Any(r => context.Concerns(r.From, r.To))).ToList();
+        var charts = context.Plan.Feeding.Charts.Where(c => !c.IsForageOnly && c.Ewes.Any(e => !e.IsLost) && c.Rows.Any(r => context.Concerns(r.From, r.To))).ToList();
         var sheets = ImmutableArray.CreateBuilder<Sheet>();
         sheets.AddRange(charts.Where(c => c.MostHeads > MostHeadsOfSmall).Select(c => Alone(context, c)));
         var small = new Queue<SmallChart>(charts.Where(c => c.MostHeads <= MostHeadsOfSmall).Select(c => Small(context, c)).Concat(LambedChart.Of(context)));
@@ -41,8 +42,8 @@ internal static class FeedChartSheet
     private static Sheet Alone(SheetContext context, FeedChart chart)
     {
         var title = FeedText.Class(chart);
-        var (foot, lead, head) = (FeedFoot.Of(context), FeedLead.Of(context, chart), PageHead.Of(context, title, chart.Code, sideways: true));
         var width = context.Page.SidewaysBody.Width;
+        var (foot, lead, head) = (FeedFoot.Of(context), FeedLead.Of(context, chart, width), PageHead.Of(context, title, chart.Code, sideways: true));
         var shown = ReckonerTable.Shown(context, chart);
         var row = (Room(context, width, lead, foot, head) - ReckonerTable.HeadHeight) / shown.Length;
         var table = ReckonerTable.Of(context, chart, shown, Math.Clamp(row, LeastRow(context), TallestRow), width);
@@ -53,7 +54,7 @@ internal static class FeedChartSheet
     private static SmallChart Small(SheetContext context, FeedChart chart)
     {
         var (title, width) = (FeedText.Class(chart), HalfWidth(context));
-        var (head, lead) = (SmallHead(context, title, chart.Code), FeedLead.Of(context, chart));
+        var (head, lead) = (SmallHead(context, title, chart.Code), FeedLead.Of(context, chart, width));
         Column Half(ImmutableArray<FeedRow> rows, double row) => new([head, lead, ReckonerTable.Of(context, chart, rows, row, width)], Apart) { Name = title };
         var room = Room(context, context.Page.SidewaysBody.Width, FeedFoot.Of(context));
         var shown = ReckonerTable.Shown(context, chart);

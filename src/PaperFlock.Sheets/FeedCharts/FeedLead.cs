@@ -6,10 +6,10 @@ internal static class FeedLead
     /// <summary>More are counted and not named: the card of each says where she is.</summary>
     private const int MostNamed = 14;
 
-    public static Element Of(SheetContext context, FeedChart chart) => Block.Column(
+    public static Element Of(SheetContext context, FeedChart chart, double width) => Block.Column(
         3,
         [
-            .. Places(context, chart),
+            .. Places(context, chart, width),
             new Text(
                 [
                     new Run("Count the heads at the trough. ", TypeScale.BodyBold),
@@ -20,33 +20,41 @@ internal static class FeedLead
                 1.2),
         ]);
 
-    /// <summary>Places they stand in while it lasts, in the order they come to them, with the most of them that are there. Today has no part in it: days
-    /// that pass change no sheet.</summary>
-    private static IEnumerable<Element> Places(SheetContext context, FeedChart chart)
+    /// <summary>Places they stand in while it lasts, in the order they come to them, with the most that were planned there at once. Today has no part in
+    /// it: days that pass change no sheet. Who is lost leaves the names, and is struck by hand on older paper; the number beside them is not worth a new leaf.</summary>
+    private static IEnumerable<Element> Places(SheetContext context, FeedChart chart, double width)
     {
-        var plan = context.Plan;
-        var troughs = plan.Feeding.Troughs.Where(t => t.Chart == chart.Code).ToList();
-        var runs = ImmutableArray.CreateBuilder<Run>();
-        foreach (var place in troughs.GroupBy(t => t.Place))
+        var places = context.Plan.Feeding.Troughs.Where(t => t.Chart == chart.Code).GroupBy(t => t.Place)
+            .Select(troughs => (Words: PlaceWords(troughs.Key, troughs.Min(t => t.From), chart), Ewes: troughs.MaxBy(t => t.Ewes.Length)!.Ewes))
+            .ToList();
+        var widest = places.Select(p => context.Measurer.WidthOf(p.Words, TypeScale.BodyBold)).DefaultIfEmpty(0).Max();
+        foreach (var (words, ewes) in places)
         {
-            var fullest = place.MaxBy(t => t.Ewes.Length)!;
-            var later = place.Min(t => t.From) is var from && from > chart.Start ? $" from {DateText.Short(from)}" : "";
-            runs.Add(new Run($"{(runs.Count == 0 ? "" : "    ")}{FeedText.Place(place.Key)} {fullest.Ewes.Length}{later} ", TypeScale.BodyBold));
-            var ewes = plan.Ewes.Where(e => fullest.Ewes.Any(o => o.Tag == e.Ewe.Tag)).ToList();
-            if (ewes.Count > MostNamed)
-            {
-                continue;
-            }
+            var count = ewes.Length.ToString(CultureInfo.InvariantCulture);
+            yield return new Row(
+                [
+                    new RowCell(Track.Fixed(Math.Min(widest + 2, width * 0.4)), Block.Text(words, TypeScale.BodyBold, leading: 1.2)),
+                    new RowCell(Track.Fixed(context.Measurer.WidthOf("000", TypeScale.BodyBold)), Block.Text(count, TypeScale.BodyBold, TextAlign.Right, 1.2) with { About = NotContent.Instance }),
+                    new RowCell(Track.Share(), ewes.Length > MostNamed ? Block.Text("ewes", TypeScale.Body, leading: 1.2) : Names(context, chart, ewes)),
+                ],
+                6);
+        }
+    }
 
-            for (var i = 0; i < ewes.Count; i++)
-            {
-                runs.Add(Who.Called(ewes[i].Ewe, TypeScale.Body));
-                var dots = chart.Joined.Any(j => j.Ewe.Tag == ewes[i].Ewe.Tag) || chart.Kind == FeedKind.Mixed ? Dots.After(Math.Max(1, ewes[i].Litter)) : "";
-                runs.Add(new Run(dots + (i + 1 < ewes.Count ? " \u00b7 " : ""), TypeScale.Body));
-            }
+    private static string PlaceWords(Place place, LocalDate from, FeedChart chart) => FeedText.Place(place) + (from > chart.Start ? $" from {DateText.Short(from)}" : "");
+
+    private static Text Names(SheetContext context, FeedChart chart, ImmutableArray<Ewe> planned)
+    {
+        var ewes = context.Plan.Ewes.Where(e => !e.IsLost && planned.Any(o => o.Tag == e.Ewe.Tag)).ToList();
+        var runs = ImmutableArray.CreateBuilder<Run>();
+        foreach (var (i, ewe) in ewes.Index())
+        {
+            runs.Add(Who.Called(ewe.Ewe, TypeScale.Body));
+            var dots = chart.Joined.Any(j => j.Ewe.Tag == ewe.Ewe.Tag) || chart.Kind == FeedKind.Mixed ? Dots.After(Math.Max(1, ewe.Litter)) : "";
+            runs.Add(new Run(dots + (i + 1 < ewes.Count ? Strikes.Between : ""), TypeScale.Body));
         }
 
-        return runs.Count == 0 ? [] : [new Text(runs.ToImmutable(), TextAlign.Left, 1.2)];
+        return new Text(runs.ToImmutable(), TextAlign.Left, 1.2);
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

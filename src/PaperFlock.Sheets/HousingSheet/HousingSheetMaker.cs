@@ -7,6 +7,7 @@ internal static class HousingSheetMaker
     {
         Lives = "shed door",
         Purpose = "who goes in which pen, and whether there is room",
+        IsStruckByHand = true,
         Make = Make,
     };
 
@@ -78,7 +79,7 @@ internal static class HousingSheetMaker
             5,
             Block.Heading("Before they come in"),
             Block.TickList(context.WriteIn.TableTick, Math.Max(context.WriteIn.TableTick + 7, 32), Shed())));
-        yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body);
+        yield return Block.BoldThen("Lambing pens.", LambingText.Of(plan.Lambing, plan.Flock.Housing), TypeScale.Body) with { About = NotContent.Instance };
         yield return Block.Ruled("Brought in: what was found, and on which ewe", TypeScale.Label, context.WriteIn.TableRow, 2);
     }
 }

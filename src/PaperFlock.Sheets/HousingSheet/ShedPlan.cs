@@ -28,12 +28,10 @@ internal static class ShedPlan
         ];
     }
 
-    private static Text List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes) => new(
-        [
-            new Run($"{pen.Pen.Name}, {Fed(context, ewes)} ", TypeScale.BodyBold),
-            .. ewes.SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots.After(e) + (i + 1 < ewes.Length ? " \u00b7 " : ""), TypeScale.Body) }),
-        ],
-        Leading: 1.3);
+    private static Column List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes) => Block.Column(
+        0,
+        Block.Text($"{pen.Pen.Name}, {Fed(context, ewes)}", TypeScale.BodyBold, leading: 1.3),
+        new Text([.. ewes.Where(e => !e.IsLost).SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots.After(e) + (i + 1 < ewes.Length ? Strikes.Between : ""), TypeScale.Body) })], Leading: 1.3));
 
     /// <summary>"Twins, 11:".</summary>
     private static string Fed(SheetContext context, ImmutableArray<EwePlan> ewes) =>
@@ -69,7 +67,7 @@ internal static class ShedPlan
                     new Row(
                         [
                             new RowCell(Track.Share(), Block.Text(pen.Pen.Name, bold, leading: 1.1) with { Tag = StructureTag.Heading(2) }),
-                            new RowCell(Track.Fixed(style.Size * 2), Block.Text(pen.Ewes.Length.ToString(CultureInfo.InvariantCulture), bold, TextAlign.Right, 1.1)),
+                            new RowCell(Track.Fixed(style.Size * 2), Block.Text(pen.Ewes.Length.ToString(CultureInfo.InvariantCulture), bold, TextAlign.Right, 1.1) with { About = NotContent.Instance }),
                         ]),
                     Block.Text(HousingText.Measures(pen.Pen, context.Amounts), TypeScale.Body),
                     .. named ? Troughs(context, pen, style, inside) : [],
@@ -105,13 +103,14 @@ internal static class ShedPlan
         }
     }
 
-    private static Grid Names(ImmutableArray<EwePlan> ewes, SheetContext context, TextStyle style, double inside)
+    private static Grid Names(ImmutableArray<EwePlan> planned, SheetContext context, TextStyle style, double inside)
     {
-        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: Dots.After(e))).ToArray();
-        var widest = names.Max(n => context.Measurer.WidthOf(n.Called.Words, n.Called.Style) + context.Measurer.WidthOf(n.Dots, style)) + style.Size;
+        var ewes = planned.Where(e => !e.IsLost).ToImmutableArray();
+        var names = ewes.Select(e => (Called: Who.Called(e.Ewe, style), Dots: Dots.After(e), About: RowKey.Of(e.Ewe))).ToArray();
+        var widest = names.Select(n => context.Measurer.WidthOf(n.Called.Words, n.Called.Style) + context.Measurer.WidthOf(n.Dots, style)).DefaultIfEmpty(0).Max() + style.Size;
         return new Grid(
             Math.Max(1, (int)(inside / widest)),
-            [.. names.Select(n => (Element)new Text([n.Called, new Run(n.Dots, style)], Leading: 1.1))],
+            [.. names.Select(n => (Element)new Text([n.Called, new Run(n.Dots, style)], Leading: 1.1) { About = n.About })],
             style.Size * 1.3);
     }
 }

@@ -16,7 +16,7 @@ internal sealed record RowOnPage(LeafRow Row, double Left, double Top, double Wi
     private static void Add(Piece piece, double left, double top, RowKey about, ImmutableArray<RowOnPage>.Builder rows)
     {
         // How often heads of columns stand there depends on where pages end.
-        if (piece.About is NotContent || piece.IsHead)
+        if (piece.About is NotContent || piece.Row is { About: NotContent } || piece.IsHead)
         {
             return;
         }

@@ -26,7 +26,7 @@ internal static class Strikes
             }
         }
 
-        return struck.ToImmutable();
+        return [.. struck.Distinct(StringComparer.Ordinal)];
     }
 
     /// <returns>What the old row told and the new one does not; empty where that is not all there is to it.</returns>

@@ -48,7 +48,7 @@ internal static class ScanDaySheet
         var stage = ewe.Ewe.ScanStage is { } s
             ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.WriteIn.BarnRow, About: RowKey.Of(ewe.Ewe));
+        return new TableRow([Block.Cell(Who.Of(ewe)), ewe.Standing == Standing.Gone ? Block.Cell("gone", TypeScale.Body) : Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.WriteIn.BarnRow, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)

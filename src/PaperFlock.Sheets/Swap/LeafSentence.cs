@@ -50,6 +50,8 @@ internal static class LeafSentence
     private static string Fact(EwePlan ewe) => ewe.Ewe.CallName + ewe switch
     {
         { Standing: Standing.Lambed } => " has lambed",
+        { Standing: Standing.LostLambs } => " has lost her lambs",
+        { Standing: Standing.Gone } => " is gone",
         { Due: { } due, IsScanned: true } => $" now carries {Number(ewe.Litter)}, due {DateText.Short(due.Likely)}",
         { Due: { } due } => $" is now due {DateText.Short(due.Likely)}",
         _ => " is not in lamb",

@@ -29,6 +29,7 @@ public static class JobText
         JobKind.TupIn => Mating(job, flock, ewes),
         JobKind.RaddleChange when job.Group!.Raddle.Length == 1 => $"Put fresh {job.Rule.Colour} raddle on {Tup(job, flock)}",
         JobKind.RaddleChange => $"Change the raddle on {Tup(job, flock)} to {job.Rule.Colour}",
+        JobKind.TupChange => Change(job.Group!, job.Best),
         JobKind.TupOut => $"Take out {Tup(job, flock)}",
         JobKind.Scan => $"Scan {ewes}",
         JobKind.Sort => $"Sort {ewes} by lambs carried",
@@ -59,7 +60,7 @@ public static class JobText
         var groups = jobs.Select(j => j.Group).OfType<TuppingGroup>().Distinct().ToArray();
         return groups.Length == 0 || groups.Length == flock.Groups.Length
             ? All
-            : $"{English.List([.. groups.Select(g => g.Tup is { } tup && flock.Groups.Count(other => other.Tup == tup) == 1 ? $"{tup}\u2019s" : $"the {g.Name}")])} ewes";
+            : $"{English.List([.. groups.Select(g => g.OneTup is { } tup && flock.Groups.Count(other => other.Tup == tup) == 1 ? $"{tup}\u2019s" : $"the {g.Name}")])} ewes";
     }
 
     private static string Times(int number) => number switch { 1 => "once", 2 => "twice", _ => $"{number} times" };
@@ -171,9 +172,16 @@ public static class JobText
         _ => $"Put in {Tup(job, flock)}",
     };
 
-    /// <summary>By name where there are several groups, with the group where he has none of his own.</summary>
+    private static string Change(TuppingGroup group, LocalDate day)
+    {
+        var (before, next) = (group.TupOn(day.PlusDays(-1)), group.TupOn(day));
+        return group.Tups.First(t => t.Name == before).Out < day ? $"Put in tup {next}" : $"Take out tup {before}, put in tup {next}";
+    }
+
+    /// <summary>By name where there are several, with the group where he has none of his own.</summary>
     private static string Tup(Job job, Flock flock) => (flock.Groups.Length, job.Group) switch
     {
+        (_, { Tups: { Length: > 1 } tups }) => job.Kind == JobKind.TupCheck ? $"tups {English.List([.. tups.Select(t => t.Name).Distinct()])}" : $"tup {job.Group.TupOn(job.Best)}",
         (1, _) or (_, null) => "the tup",
         (_, { Tup: { } tup }) when flock.Groups.Count(g => g.Tup == tup) == 1 => $"tup {tup}",
         (_, var group) => $"the {group.Name} tup",

@@ -4,7 +4,7 @@ namespace PaperFlock.Sheets;
 public static class RemarkText
 {
     /// <summary>Her earlier troubles and the keeper's note, such as "Had a caesarean. Needs a quiet corner"; empty when there is neither.</summary>
-    public static string Of(Ewe ewe) => string.Join(". ", ewe.History.Select(Past).Append(ewe.Note).OfType<string>());
+    public static string Of(Ewe ewe) => string.Join(". ", ewe.History.Select(Past).Append(ewe.LostLambs is null ? null : "Lost her lambs: keep her apart").Append(ewe.Note).OfType<string>());
 
     private static string Past(PastTrouble trouble) => trouble switch
     {

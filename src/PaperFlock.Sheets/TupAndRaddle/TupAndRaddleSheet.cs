@@ -29,7 +29,7 @@ internal static class TupAndRaddleSheet
     {
         var group = plan.Group;
         var periods = RaddlePeriod.Of(group, context.Flock.Practice.ChangeoverDays);
-        var title = string.Join(": ", new[] { group.Name.Length > 0 ? group.Name : null, group.Tup is { } tup ? $"tup {tup}" : null }.OfType<string>().DefaultIfEmpty("The flock"));
+        var title = string.Join(": ", new[] { group.Name.Length > 0 ? group.Name : null, group.OneTup is { } tup ? $"tup {tup}" : null }.OfType<string>().DefaultIfEmpty("The flock"));
         ImmutableArray<Track> columns = [Track.Fixed(Mm(58)), .. Enumerable.Repeat(Track.Share(), periods.Length)];
         var head = new TableRow(
             [
@@ -40,9 +40,13 @@ internal static class TupAndRaddleSheet
         return new NeedSpace(Block.Column(
             5,
             Block.Heading(title),
-            Block.Text(Block.Sentences($"In on {DateText.Long(group.TupIn)}, out on {DateText.Long(group.TupOut)}.", Meaning(context, periods)), TypeScale.Body, leading: 1.25),
+            Block.Text(Block.Sentences(Days(group), Meaning(context, periods)), TypeScale.Body, leading: 1.25),
             new Table(columns, [head], [.. ewes.Select(e => Row(context, e, periods))], LeastCarried: TypeScale.LeastRows) { Name = title, RowHeaders = true }), Mm(75));
     }
+
+    private static string Days(TuppingGroup group) => group.Tups.IsEmpty
+        ? $"In on {DateText.Long(group.TupIn)}, out on {DateText.Long(group.TupOut)}."
+        : string.Join(" ", group.Tups.Select(t => $"{t.Name} in on {DateText.Long(t.In)}, out on {DateText.Long(t.Out)}."));
 
     private static string Meaning(SheetContext context, ImmutableArray<RaddlePeriod> periods) => periods.Length < 2
         ? "A ewe marked a second time has come round again: go by the later day."

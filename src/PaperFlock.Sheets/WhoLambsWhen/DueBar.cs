@@ -34,7 +34,7 @@ internal static class DueBar
         var centre = (days.Left(row.Window.Likely, size.Width) + days.Left(row.Window.Likely.PlusDays(1), size.Width)) / 2;
         var reach = size.Height * DiamondOfRow;
         items.Add(new PathItem([(centre - reach, middle), (centre, middle - reach), (centre + reach, middle), (centre, middle + reach)], Closed: true, Thickness: 0));
-        if (row.Ewe.Standing == Standing.Lambed)
+        if (row.Ewe.Standing != Standing.ToLamb)
         {
             items.Add(new LineItem(0, middle, size.Width, middle, Lines.Box));
         }

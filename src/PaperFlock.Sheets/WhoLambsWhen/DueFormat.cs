@@ -111,16 +111,24 @@ internal sealed class DueFormat
                 Struck(row, new Text([new Run(row.Ewe.Ewe.Tag, _tag, Whole: true)])),
                 new TableCell(new Text([new Run(row.Ewe.IsScanned ? Dots.Of(row.Ewe) : "?", row.Ewe.IsScanned ? Dots.Beside(TypeScale.Body) : TypeScale.Body)], TextAlign.Centre, 1), Padding: Padding),
                 new TableCell(DueBar.Of(row, days, height - 1), Padding: Edges.None, Align: VerticalAlign.Top),
-                Written(row.Ewe.Ewe.Lambed is { } day ? DateText.Short(day) : null),
+                Written(Ended(row.Ewe)),
                 Written(result.Alive?.ToString(CultureInfo.InvariantCulture)),
                 Written(result.Dead?.ToString(CultureInfo.InvariantCulture)),
             ],
             height,
-            About: RowKey.Of(row.Ewe.Ewe));
+            // She keeps her row, so that lines on older paper stay where they were; for the record she is struck from it.
+            About: row.Ewe.IsLost ? NotContent.Instance : RowKey.Of(row.Ewe.Ewe));
     }
 
+    private static string? Ended(EwePlan ewe) => ewe.Standing switch
+    {
+        Standing.Gone => "gone",
+        Standing.LostLambs => "lost them",
+        _ => ewe.Ewe.Lambed is { } day ? DateText.Short(day) : null,
+    };
+
     private static TableCell Struck(DueRow row, Text words) => new(
-        row.Ewe.Standing == Standing.Lambed ? new Layers(words, Over: DueBar.Strike()) : words, Padding: Padding);
+        row.Ewe.Standing != Standing.ToLamb ? new Layers(words, Over: DueBar.Strike()) : words, Padding: Padding);
 
     /// <summary>On the paper in the shed it is written in by hand.</summary>
     private static TableCell Written(string? words) =>

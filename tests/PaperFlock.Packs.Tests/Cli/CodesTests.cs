@@ -8,14 +8,14 @@ public sealed class CodesTests
 {
     [Fact]
     public void Jobs_keep_their_codes() => Keeps<JobKind>(
-        "abortion-vaccine teeth-toes-teats tup-check bought-tup shear tup-in raddle-change tup-out fluke-and-worms scan sort look-over feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag "
+        "abortion-vaccine teeth-toes-teats tup-check bought-tup shear tup-in raddle-change tup-change tup-out fluke-and-worms scan sort look-over feed-from buckets-out booster two-feeds heavy-rounds shed-ready house dag "
         + "first-due ring-and-tag turnout last-due own");
 
     [Fact]
     public void Evidence_keeps_its_codes() => Keeps<Evidence>("lambed mating mark scan tup-stay");
 
     [Fact]
-    public void Standings_keep_their_codes() => Keeps<Standing>("to-lamb empty left-out lambed");
+    public void Standings_keep_their_codes() => Keeps<Standing>("to-lamb empty left-out lambed lost-lambs gone");
 
     [Fact]
     public void Verdicts_keep_their_codes() => Keeps<TupVerdict>("to-the-tup treat-first leave-out cull");

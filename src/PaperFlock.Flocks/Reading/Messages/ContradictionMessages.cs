@@ -93,6 +93,23 @@ internal static partial class FlockMessages
         "at latitude 0, longitude 0 there is only sea",
         "write where the sheep are, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both figures");
 
+    public static Diagnostic MoreLambsThanBorn(SourceSpan at, int listed, int? alive) => Error("FLK074", at,
+        alive is { } born ? $"{Lambs(listed)} under `lambs`, and {Number(born)} under `lambs-alive`" : $"{Lambs(listed)} of one ewe cannot be",
+        "under `lambs` stands each lamb born alive, once; check both");
+
+    public static Diagnostic LostAndLambed(SourceSpan at, LocalDate lost, LocalDate lambed) => Error("FLK075", at,
+        $"she lost her lambs on {Day(lost)}, and lambed on {Day(lambed)}",
+        "keep one: lambs born dead near their time are a lambing, with `lambs-dead`");
+
+    public static Diagnostic LostOutsidePregnancy(SourceSpan at, LocalDate lost, LocalDate mated, LocalDate latest) => Error("FLK076", at,
+        $"she cannot have lost lambs on {Day(lost)}",
+        $"she can have carried them after {Day(mated)} and until {Day(latest)}; check the day and its year");
+
+    /// <param name="what">With its article: <c>a mark</c>.</param>
+    public static Diagnostic SeenAfterGone(SourceSpan at, string what, LocalDate day, LocalDate gone, int line) => Error("FLK077", at,
+        $"{what} on {Day(day)}, and she had gone on {Day(gone)}",
+        $"check both days; that she has gone stands on line {Number(line)}");
+
     public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error("FLK080", at,
         "without scales every amount is in scoops, and no scoop is given",
         "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");

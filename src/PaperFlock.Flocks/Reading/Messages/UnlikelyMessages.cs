@@ -56,6 +56,10 @@ internal static partial class FlockMessages
         $"`{tup}` is with `{other}` too, from {Day(from)} to {Day(to)}",
         "check his name and the days; if both groups run in one field, write the same `field:` under each");
 
+    public static Diagnostic TupsTogether(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning("FLK163", at,
+        $"`{tup}` and `{other}` are both with them from {Day(from)} to {Day(to)}: nobody will know whose lambs they are",
+        "check the days; one goes out on the day the other goes in, or before");
+
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
     public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => FewerRounds(at, "heavy ewes", heavy, "others", normal,
         isGiven ? $"write `{{normal: {Number(heavy)}, heavy: {Number(normal)}}}`, if that is what you mean" : $"add `heavy: {Number(normal)}`, or more");

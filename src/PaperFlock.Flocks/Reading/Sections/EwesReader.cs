@@ -42,12 +42,13 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
 
     private Ewe? Ewe(Section ewe)
     {
-        var tag = Tag(ewe);
+        var tag = Tag(ewe.Require("tag"));
         var name = Name(ewe);
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
         var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
         var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
+        var losses = LossesReader.Read(ewe, mating, group?.Made, today);
         var read = new Ewe(tag ?? "?", group?.Name ?? "", ewe.Find("tag")?.Span ?? ewe.Span)
         {
             Name = name,
@@ -64,16 +65,34 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             ScanStage = mating.ScanStage,
             Lambed = mating.Lambed,
             Lambing = LambingReader.Read(ewe, mating.Scan),
+            Lambs = Lambs(ewe),
+            LostLambs = losses.LostLambs,
+            Gone = losses.Gone,
             ToTup = mating.ToTup,
             Note = ewe.Find("note")?.AsNote(),
         };
         return tag is not null && group is not null ? read : null;
     }
 
-    /// <summary>A tag as typed.</summary>
-    private string? Tag(Section ewe)
+    private ImmutableArray<Lamb> Lambs(Section ewe)
     {
-        if (ewe.Require("tag") is not { } field || field.AsText() is not { } tag)
+        var lambs = ImmutableArray.CreateBuilder<Lamb>();
+        foreach (var entry in ewe.ListBelow("lambs"))
+        {
+            var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag")), entry.Find("weight")?.AsMass());
+            if (sex is { } known)
+            {
+                lambs.Add(new Lamb(known, tag, weight));
+            }
+        }
+
+        return lambs.ToImmutable();
+    }
+
+    /// <summary>A tag as typed, of a ewe or of a lamb: no two of either are alike.</summary>
+    private string? Tag(Field? at)
+    {
+        if (at is not { } field || field.AsText() is not { } tag)
         {
             return null;
         }

@@ -7,7 +7,8 @@ internal static class GroupsReader
     /// <summary>A group tupped further from the season's own day than this belongs to another season.</summary>
     private const int FurthestDays = 183;
 
-    private static readonly string[] NaturalOnly = ["tup-in", "tup-out", "raddle"];
+    private static readonly string[] NaturalOnly = ["tup-in", "tup-out", "tups", "raddle"];
+
 
     private static readonly ImmutableArray<string> UsualRaddle = ["yellow", "orange", "red", "blue"];
 
@@ -50,20 +51,28 @@ internal static class GroupsReader
     /// </summary>
     private static void CheckTup(Section entry, TuppingGroup? made, IEnumerable<GroupDraft> before)
     {
-        if (made is not { Tup: { } tup } || made.Mating == Mating.Artificial)
+        if (made is null || made.Mating == Mating.Artificial)
         {
             return;
         }
 
-        var other = before.Select(g => g.Made).OfType<TuppingGroup>().FirstOrDefault(g =>
-            g.Tup is { } his && TagKey.Of(his) == TagKey.Of(tup) && g.Mating != Mating.Artificial && made.TupIn < g.TupOut && g.TupIn < made.TupOut
-            && (made.Field is null || made.Field != g.Field));
-        if (other is not null)
+        var elsewhere = before.Select(g => g.Made).OfType<TuppingGroup>()
+            .Where(g => g.Mating != Mating.Artificial && (made.Field is null || made.Field != g.Field))
+            .SelectMany(g => Turns(g).Select(turn => (Group: g.Name, Turn: turn)))
+            .ToList();
+        foreach (var turn in Turns(made))
         {
-            entry.Bag.Add(FlockMessages.TupInTwoGroups(
-                entry.Find("tup")!.Span, tup, other.Name, LocalDate.Max(made.TupIn, other.TupIn), LocalDate.Min(made.TupOut, other.TupOut)));
+            var (group, other) = elsewhere.FirstOrDefault(e => TagKey.Of(e.Turn.Name) == TagKey.Of(turn.Name) && turn.In < e.Turn.Out && e.Turn.In < turn.Out);
+            if (other is not null)
+            {
+                entry.Bag.Add(FlockMessages.TupInTwoGroups(
+                    (entry.Find("tup") ?? entry.Find("tups")!).Span, turn.Name, group, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
+            }
         }
     }
+
+    private static IEnumerable<TupTurn> Turns(TuppingGroup group) =>
+        !group.Tups.IsEmpty ? group.Tups : group.Tup is { } tup ? [new(tup, group.TupIn, group.TupOut)] : [];
 
     private static GroupsDraft Unlisted(SeasonDraft season)
     {
@@ -83,6 +92,13 @@ internal static class GroupsReader
         if (matingField is not null && mating is null)
         {
             return null;
+        }
+
+        if (mating is null or Mating.Natural && group.IsGiven("tups"))
+        {
+            return TupsReader.Read(group, season) is { } turns
+                ? new TuppingGroup(name, string.Join(", then ", turns.Select(t => t.Name)), Mating.Natural, turns[0].In, turns.Max(t => t.Out), raddle, group.Span) { Field = runsIn, Tups = [.. turns] }
+                : null;
         }
 
         var stay = mating is null or Mating.Natural ? NaturalStay(group, season) : OneDay(group, season);
@@ -129,7 +145,7 @@ internal static class GroupsReader
         return Near(group.Require("date")?.AsDate(), group.Find("date"), season) is { } day ? (day, day) : null;
     }
 
-    private static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season) =>
+    public static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season) =>
         date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays
             ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn))
             : date;

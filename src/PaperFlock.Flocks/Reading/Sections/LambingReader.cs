@@ -5,7 +5,7 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>What came of a lambing. Without its day none of it means anything.</summary>
 internal static class LambingReader
 {
-    private static readonly string[] Keys = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
+    private static readonly string[] Keys = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help", "lambs"];
 
     /// <param name="scan">Lambs counted; null where she was not scanned.</param>
     public static LambingResult Read(Section ewe, int? scan)
@@ -18,6 +18,7 @@ internal static class LambingReader
         if (ewe.IsGiven("lambed") || ewe.IsMistyped("lambed"))
         {
             CheckCount(ewe, scan, result);
+            CheckListed(ewe, result);
             return result;
         }
 
@@ -27,6 +28,14 @@ internal static class LambingReader
         }
 
         return LambingResult.Unknown;
+    }
+
+    private static void CheckListed(Section ewe, LambingResult result)
+    {
+        if (ewe.Find("lambs") is { Value: Yaml.Sequence { Items: var listed } } field && listed.Length > (result.Alive ?? LambingResult.MostLambs))
+        {
+            ewe.Bag.Add(FlockMessages.MoreLambsThanBorn(field.KeySpan, listed.Length, result.Alive));
+        }
     }
 
     /// <summary>A scanner may miss a lamb or count one that is lost later; two are a slip of the pen, here or there.</summary>

@@ -8,7 +8,7 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// </summary>
 internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks, int? Scan, ScanStage? ScanStage, LocalDate? Lambed)
 {
-    private static readonly string[] SignsOfMating = ["marks", "scan", "lambed"];
+    private static readonly string[] SignsOfMating = ["marks", "scan", "lambed", "lost-lambs"];
 
     /// <param name="group">Null when her group is not known or its dates are wrong: nothing is checked against it.</param>
     /// <param name="gestation">The average of her breed, in days.</param>

@@ -1,0 +1,54 @@
+using PaperFlock.Flocks.Reading.Values;
+
+namespace PaperFlock.Flocks.Reading.Sections;
+
+/// <summary>The tups of a group in which one took over from another.</summary>
+internal static class TupsReader
+{
+    private static readonly string[] OneTupOnly = ["tup", "tup-in", "tup-out", "date"];
+
+    /// <returns>In the order they came, never empty; null when one is wrong, and that is reported.</returns>
+    public static IReadOnlyList<TupTurn>? Read(Section group, SeasonDraft season)
+    {
+        foreach (var field in OneTupOnly.Select(group.Find).OfType<Field>())
+        {
+            group.Bag.Add(FlockMessages.DoesNotApply(field.KeySpan, field.Name, "beside `tups`", "take it out: the days of each tup stand under `tups`"));
+        }
+
+        if (group.Find("tups")?.AsSections() is not { Count: > 0 } entries)
+        {
+            return null;
+        }
+
+        var turns = new List<TupTurn>();
+        foreach (var entry in entries)
+        {
+            if (Turn(entry, season) is not { } turn)
+            {
+                return null;
+            }
+
+            CheckAlone(entry, turn, turns);
+            turns.Add(turn);
+        }
+
+        return [.. turns.OrderBy(t => t.In)];
+    }
+
+    private static TupTurn? Turn(Section entry, SeasonDraft season)
+    {
+        var name = entry.Require("name")?.AsText();
+        var tupIn = GroupsReader.Near(entry.Require("in")?.AsDate(), entry.Find("in"), season);
+        var tupOut = entry.Require("out")?.AsDate();
+        return name is not null && tupIn is { } from && tupOut is { } to && SeasonReader.IsPossible(from, to, entry.Find("out")!) ? new TupTurn(name, from, to) : null;
+    }
+
+    /// <summary>Two with the ewes for longer than the day one takes over: legal, and a pity for the flock book.</summary>
+    private static void CheckAlone(Section entry, TupTurn turn, IEnumerable<TupTurn> before)
+    {
+        if (before.FirstOrDefault(o => turn.In < o.Out && o.In < turn.Out) is { } other)
+        {
+            entry.Bag.Add(FlockMessages.TupsTogether(entry.Find("name")!.Span, turn.Name, other.Name, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
+        }
+    }
+}

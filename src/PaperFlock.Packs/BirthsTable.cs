@@ -1,0 +1,53 @@
+using NodaTime.Text;
+
+namespace PaperFlock.Packs;
+
+/// <summary>Every lamb born, a row each, for the flock book.</summary>
+internal static class BirthsTable
+{
+    private static readonly string[] Headings =
+        ["dam tag", "dam name", "sire", "sire is", "born on", "time", "born as", "born", "reared by her", "sex", "lamb tag", "birth weight kg", "help"];
+
+    /// <summary>In the order they were born; of a lambing nobody counted there is one row, with the lambs left blank.</summary>
+    public static string Of(SeasonPlan plan) =>
+        string.Concat(new[] { Headings }.Concat(plan.Outcome.Lambings.Select(l => l.Ewe).OrderBy(e => e.Ewe.Lambed).ThenBy(e => e.Ewe.Lambing.Time).SelectMany(Rows)).Select(row => string.Join(',', row.Select(Cell)) + "\r\n"));
+
+    private static IEnumerable<string[]> Rows(EwePlan dam)
+    {
+        var (ewe, result) = (dam.Ewe, dam.Ewe.Lambing);
+        var alive = result.Alive ?? (ewe.Lambs.IsEmpty ? (int?)null : ewe.Lambs.Length);
+        string[] Row(string born, Lamb? lamb) =>
+        [
+            ewe.Tag,
+            ewe.Name ?? "",
+            SireText.Of(dam),
+            dam.Sires switch { [] => "", [{ IsCertain: true }, ..] => "certain", _ => "either" },
+            LocalDatePattern.Iso.Format(ewe.Lambed!.Value),
+            result.Time is { } time ? DateText.Clock(time) : "",
+            alive is { } here ? (here + (result.Dead ?? 0)).ToString(CultureInfo.InvariantCulture) : "",
+            born,
+            alive?.ToString(CultureInfo.InvariantCulture) ?? "",
+            lamb?.Sex.ToString().ToLowerInvariant() ?? "",
+            lamb?.Tag ?? "",
+            lamb?.Weight is { } weight ? weight.Kilograms.ToString("0.###", CultureInfo.InvariantCulture) : "",
+            result.Help?.ToString().ToLowerInvariant() ?? "",
+        ];
+        if (alive is not { } living)
+        {
+            return [Row("", null), .. Enumerable.Repeat(0, result.Dead ?? 0).Select(_ => Row("dead", null))];
+        }
+
+        return
+        [
+            .. Enumerable.Range(0, living).Select(i => Row("alive", i < ewe.Lambs.Length ? ewe.Lambs[i] : null)),
+            .. Enumerable.Repeat(0, result.Dead ?? 0).Select(_ => Row("dead", null)),
+        ];
+    }
+
+    /// <summary>RFC 4180. A sign at the head of a name would be taken for a formula: an apostrophe before it says that it is text.</summary>
+    private static string Cell(string text)
+    {
+        var told = text is ['=' or '+' or '-' or '@', ..] ? "'" + text : text;
+        return told.AsSpan().ContainsAny(",\"\r\n") ? $"\"{told.Replace("\"", "\"\"")}\"" : told;
+    }
+}
