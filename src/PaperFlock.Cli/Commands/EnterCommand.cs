@@ -9,14 +9,14 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>Takes what was written on a printed sheet into the flock file.</summary>
 internal static class EnterCommand
 {
-    private static readonly IPencilSheet[] Sheets = [new ScanResults(), new RaddleMarks(), new TeethToesTeats(), new LambingResults()];
+    private static readonly IPencilSheet[] Sheets = [new ScanResults(), new RaddleMarks(), new TeethToesTeats(), new LambingResults(), new Losses()];
 
     public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Host host)
     {
         var from = new Option<string>("--from") { HelpName = "RESULTS.csv", Description = "the results as a spreadsheet saves them (CSV), instead of typing them" };
         var goodRows = new Option<bool>("--good-rows") { Description = "with --from: enter the good rows even if others are refused" };
         var tagColumn = new Option<string?>(ListTables.Option) { HelpName = "COLUMN", Description = $"with --from: {ListTables.About}" };
-        var enter = new Command("enter", "take in what was written on a printed sheet: scan, marks, teeth-toes-teats or lambed");
+        var enter = new Command("enter", "take in what was written on a printed sheet: scan, marks, teeth-toes-teats or lambed; or losses");
         foreach (var sheet in Sheets)
         {
             var command = new Command(sheet.Word, sheet.About) { flock, from, goodRows, tagColumn, asOf };
@@ -68,7 +68,7 @@ internal static class EnterCommand
     {
         var typing = Typing(host);
         host.Out.WriteLine(
-            $"{sheet.Title}: {ScreenText.Count(sheet.Ewes(plan).Length, "ewe")} in the order of the sheet. Type an answer and press Enter: it goes into {path} at once. ? shows what to type, q leaves.");
+            $"{sheet.Title}: {ScreenText.Count(sheet.Ewes(plan).Length, "ewe")} {sheet.Order}. Type an answer and press Enter: it goes into {path} at once. ? shows what to type, q leaves.");
         try
         {
             if (new EntrySession(sheet, book, plan, typing, changes, host).Run())

@@ -40,7 +40,7 @@ internal sealed class Changes(IPencilSheet sheet, AnswerBook book, LocalDate tod
     public string? Undo(Change change)
     {
         book.Refresh();
-        if (!book.Now(change.Tag, change.Old.Values).SequenceEqual(change.New))
+        if (!Change.Same(book.Now(change.Tag, change.Old.Values), change.New))
         {
             return "she has been changed elsewhere meanwhile, and is left as she is now";
         }
@@ -62,5 +62,7 @@ internal sealed record Change(string Tag, string Was)
 
     public ImmutableArray<AnswerPart> New { get; set; } = [];
 
-    public bool IsUndone => New.SequenceEqual(Old.Values);
+    public bool IsUndone => Same(Old.Values, New);
+
+    public static bool Same(IEnumerable<AnswerPart> one, IEnumerable<AnswerPart> other) => one.Zip(other).All(p => p.First.IsSame(p.Second));
 }

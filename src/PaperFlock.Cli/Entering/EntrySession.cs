@@ -26,7 +26,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
     public bool Run()
     {
-        _at = _ewes.ToList().FindIndex(e => sheet.Known(Asked(e)).Length == 0);
+        _at = _ewes.ToList().FindIndex(e => sheet.Known(Asked(e)).Length == 0 && Asked(e).Ewe.Gone is null);
         if (_at < 0)
         {
             _at = 0;
@@ -204,7 +204,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
 
     private void Ask(Asked ewe)
     {
-        var known = sheet.Known(ewe) is { Length: > 0 } written ? written : EnterMessages.Nothing;
+        var known = sheet.Known(ewe) is { Length: > 0 } written ? written : ewe.Ewe.Gone is null ? EnterMessages.Nothing : "she has gone";
         host.WriteLine(
             FormattableString.Invariant($"row {_at + 1} of {_ewes.Length}  {ewe.Ewe.Name ?? "no name"}  {ewe.Ewe.Tag}  {known}"), new Style(decoration: Decoration.Bold));
         host.Out.Write("> ");

@@ -1,3 +1,5 @@
+using PaperFlock.Flocks.Editing;
+
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What somebody says of one ewe, understood.</summary>
@@ -6,18 +8,18 @@ namespace PaperFlock.Cli.Entering;
 internal sealed record EweAnswer(string Words, ImmutableArray<AnswerPart> Parts);
 
 /// <param name="Key">Of a ewe in the flock file.</param>
-internal abstract record AnswerPart(string Key);
-
-/// <param name="Value">As the flock file writes it; null takes the key away.</param>
-internal sealed record KeyPart(string Key, string? Value) : AnswerPart(Key);
-
-/// <summary>All the days a fresh raddle mark was seen; none takes them away.</summary>
-internal sealed record MarksPart(ImmutableArray<LocalDate> Days) : AnswerPart("marks")
+/// <param name="Value">Null takes the key away.</param>
+internal record AnswerPart(string Key, FlockValue? Value)
 {
-    public bool Equals(MarksPart? other) => other is not null && Days.Order().SequenceEqual(other.Days.Order());
+    /// <param name="value">A word, a number or a date as the flock file writes it.</param>
+    public static AnswerPart Word(string key, string? value) => new(key, value is null ? null : FlockValue.Word(value));
 
-    public override int GetHashCode() => Days.Length;
+    /// <summary>Whether both would write the same.</summary>
+    public bool IsSame(AnswerPart other) => Key == other.Key && string.Equals(Value?.ToYaml(), other.Value?.ToYaml(), StringComparison.OrdinalIgnoreCase);
 }
+
+/// <summary>All the days a fresh raddle mark was seen, as the flock file writes them; none takes them away.</summary>
+internal sealed record MarksPart(ImmutableArray<string> Days) : AnswerPart("marks", Days.IsEmpty ? null : FlockValue.List(Days.Select(FlockValue.Word)));
 
 /// <summary>An answer, or else why it is none and what would be taken.</summary>
 internal sealed record Understood(EweAnswer? Answer, string? WhyNot)

@@ -16,6 +16,9 @@ internal interface IPencilSheet
     /// <summary>In the order the sheet lists them.</summary>
     ImmutableArray<EwePlan> Ewes(SeasonPlan plan);
 
+    /// <summary>In which order it lists them, to be read behind their number.</summary>
+    string Order => "in the order of the sheet";
+
     /// <summary>Why a flock may have no such sheet.</summary>
     string NoEwes { get; }
 

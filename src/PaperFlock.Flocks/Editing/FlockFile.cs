@@ -114,10 +114,9 @@ public sealed class FlockFile
         return Tree(changed) is { } tree && Meaning.IsSame(tree, Places.With(root, FlockPlace.Ewes, ewes with { Items = items.ToImmutable() })) ? (changed, tree) : null;
     }
 
-    /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
+    /// <summary>What is written for a key, to be written again; null where nothing is.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
-    public string? ValueOf(FlockPlace section, string key) =>
-        Entry(section, key) is Scalar { IsBlank: false } scalar ? scalar.Text.Trim(' ') : null;
+    public FlockValue? ValueOf(FlockPlace section, string key) => Entry(section, key) is { } value ? FlockValue.Of(value) : null;
 
     /// <summary>The items of a list of single values, as written and in the order of the file, which need not be that of the flock; empty where there is no such list.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>

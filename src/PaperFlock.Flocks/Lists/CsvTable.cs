@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using CsvHelper;
 using PaperFlock.Flocks.Reading;
@@ -8,7 +9,7 @@ namespace PaperFlock.Flocks.Lists;
 /// <summary>What a spreadsheet saved, as cells with their places: commas, semicolons or tabs between them, whichever the file has.</summary>
 /// <param name="Source">What the places are in.</param>
 /// <param name="Rows">Those with anything in them, headings too, without those whose quotes make no sense.</param>
-public sealed record CsvTable(SourceText Source, ImmutableArray<ImmutableArray<CsvCell>> Rows)
+public sealed partial record CsvTable(SourceText Source, ImmutableArray<ImmutableArray<CsvCell>> Rows)
 {
     /// <summary>One byte a character, as spreadsheets save it west of the Oder; its curly quotes and dashes are where Latin-1 has nothing to print.</summary>
     private static readonly Encoding Windows1252 = CodePagesEncodingProvider.Instance.GetEncoding(1252)!;
@@ -32,6 +33,8 @@ public sealed record CsvTable(SourceText Source, ImmutableArray<ImmutableArray<C
         var options = new CsvReaderOptions
         {
             HasHeader = false,
+            // A spreadsheet may be told to put others round its texts.
+            Quote = SingleQuoted().IsMatch(text) ? '\'' : '"',
             FieldCountMismatch = CsvFieldCountHandling.Allow,
             MissingField = CsvMissingFieldHandling.ReturnEmpty,
             MalformedData = CsvMalformedDataHandling.Skip,
@@ -68,6 +71,9 @@ public sealed record CsvTable(SourceText Source, ImmutableArray<ImmutableArray<C
         [0, not 0, ..] => Encoding.BigEndianUnicode.GetString(bytes),
         _ => Utf8.IsValid(bytes) ? Encoding.UTF8.GetString(bytes) : Windows1252.GetString(bytes),
     };
+
+    [GeneratedRegex(@"^'[^'\r\n]*'[,;\t\r\n]")]
+    private static partial Regex SingleQuoted();
 
     /// <summary>A first line such as <c>sep=;</c> tells one spreadsheet what separates the cells; the reader finds out for itself.</summary>
     private static (string Text, int Offset) WithoutHint(string text)

@@ -9,9 +9,9 @@ internal sealed class LambingResults : IPencilSheet
 {
     /// <summary>No live lamb comes sooner, and none later: what the flock file takes.</summary>
     private const int ShortestGestationDays = 130;
-    private const int LongestGestationDays = 165;
+    public const int LongestGestationDays = 165;
 
-    private static readonly string[] Keys5 = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
+    private static readonly string[] Others = ["lambs", "lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
 
     private static readonly string[] Helps = ["none", "hand", "vet"];
 
@@ -29,6 +29,8 @@ internal sealed class LambingResults : IPencilSheet
         ("14 jan 2", "lambed on 14 January, 2 lambs alive"),
         ("today 2 1", "lambed today, 2 alive, 1 dead; `yesterday` and `2027-01-14` do as well"),
         ("14 jan 3:20 2 0 v", "at 03:20, 2 alive, none dead, vet's help; n no help, h by hand"),
+        ("14 jan 2; ewe 10001 4.1 kg; ram", "and her lambs for the flock book: ewe, ram or wether, tag and weight if you have them"),
+        ("; ewe; wether", "her lambs alone, where the day stands already"),
     ];
 
     public ImmutableArray<ResultColumn> Columns =>
@@ -40,13 +42,20 @@ internal sealed class LambingResults : IPencilSheet
 
     public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.WhoLambsWhen(plan).Select(row => row.Ewe)];
 
-    public string Known(Asked asked) => asked.Ewe.Lambed is { } day ? Say(day, asked.Ewe.Lambing) : "";
+    public string Known(Asked asked) => asked.Ewe.Lambed is not { } day ? ""
+        : asked.Ewe.Lambs.IsEmpty ? Say(day, asked.Ewe.Lambing)
+        : $"{Say(day, asked.Ewe.Lambing)}, {string.Join(", ", asked.Ewe.Lambs.Select(l => $"{l.Sex.ToString().ToLowerInvariant()} lamb {l.Tag}".TrimEnd()))}";
 
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
         {
-            return Understood.As("not lambed", [.. Keys5.Select(k => new KeyPart(k, null)), new KeyPart("lambed", null)]);
+            return Understood.As("not lambed", [.. Others.Select(k => AnswerPart.Word(k, null)), AnswerPart.Word("lambed", null)]);
+        }
+
+        if (typed.IndexOf(';', StringComparison.Ordinal) is >= 0 and var at)
+        {
+            return WithLambs(typed[..at].Trim(), typed[(at + 1)..].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), asked);
         }
 
         var words = typed.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
@@ -90,7 +99,7 @@ internal sealed class LambingResults : IPencilSheet
         }
 
         var result = asked.Ewe.Lambing;
-        var parts = new List<AnswerPart> { new KeyPart("lambed", LocalDatePattern.Iso.Format(lambed)) };
+        var parts = new List<AnswerPart> { AnswerPart.Word("lambed", LocalDatePattern.Iso.Format(lambed)) };
         for (var cell = 0; cell < cells.Length; cell++)
         {
             var (column, said) = cells[cell];
@@ -104,10 +113,30 @@ internal sealed class LambingResults : IPencilSheet
                 return (Understood.Not(Refusal(column, said)), cell);
             }
 
-            parts.Add(new KeyPart(column, value));
+            parts.Add(AnswerPart.Word(column, value));
         }
 
         return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), 0);
+    }
+
+    /// <param name="lambing">Empty where only the lambs are said.</param>
+    private Understood WithLambs(string lambing, string[] typed, Asked asked)
+    {
+        var (lambs, words, whyNot) = TypedLambs.Read(typed);
+        if (lambs is null)
+        {
+            return Understood.Not(whyNot!);
+        }
+
+        if (lambing.Length == 0 && asked.Ewe.Lambed is null)
+        {
+            return Understood.Not("the day she lambed is not given; type it first, such as `today 2; ewe; ram`");
+        }
+
+        var before = lambing.Length == 0 ? Understood.As("") : Understand(lambing, asked);
+        return before.Answer is not { } answer
+            ? before
+            : Understood.As(answer.Words.Length == 0 ? words! : $"{answer.Words}, {words}", answer.Parts.Add(new AnswerPart("lambs", lambs)));
     }
 
     private static string? Read(string column, string text, ref LambingResult result)

@@ -1,3 +1,4 @@
+using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Planning;
 
@@ -98,7 +99,7 @@ internal sealed class RaddleMarks : IPencilSheet
         var instead = replaced.Count == 0 ? "" : $", in place of {ScreenText.List(replaced.Select(ScreenText.Day))}";
         return Understood.As(
             string.Join(", ", words) + instead,
-            new MarksPart([.. asked.Ewe.Marks.Except(gone).Except(replaced).Concat(marked).Distinct().Order()]));
+            new MarksPart([.. asked.Ewe.Marks.Except(gone).Except(replaced).Concat(marked).Distinct().Order().Select(LocalDatePattern.Iso.Format)]));
 
         int Box(LocalDate day) => periods.ToList().FindIndex(p => p.From <= day && day <= p.To);
     }

@@ -38,7 +38,7 @@ internal sealed class ScanResults : IPencilSheet
     {
         if (typed == "-")
         {
-            return Understood.As("not scanned", new KeyPart("scan-stage", null), new KeyPart("scan", null));
+            return Understood.As("not scanned", AnswerPart.Word("scan-stage", null), AnswerPart.Word("scan", null));
         }
 
         var stage = char.ToLowerInvariant(typed[0]) switch { 'e' when typed.Length > 1 && typed[1] is not 'm' => "early", 'l' => "late", _ => null };
@@ -79,10 +79,10 @@ internal sealed class ScanResults : IPencilSheet
         }
 
         // A count without a letter leaves the stage that is there, unless there is nothing left to be early.
-        AnswerPart[] parts = [new KeyPart("scan", count.ToString(CultureInfo.InvariantCulture))];
+        AnswerPart[] parts = [AnswerPart.Word("scan", count.ToString(CultureInfo.InvariantCulture))];
         return Understood.As(
             Say(count, stage switch { "early" => ScanStage.Early, "late" => ScanStage.Late, _ => count == 0 ? null : asked.Ewe.ScanStage }),
-            stage is not null ? [.. parts, new KeyPart("scan-stage", stage)] : count == 0 ? [.. parts, new KeyPart("scan-stage", null)] : parts);
+            stage is not null ? [.. parts, AnswerPart.Word("scan-stage", stage)] : count == 0 ? [.. parts, AnswerPart.Word("scan-stage", null)] : parts);
     }
 
     private static int? Count(string text)

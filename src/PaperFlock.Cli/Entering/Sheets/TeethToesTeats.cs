@@ -59,7 +59,7 @@ internal sealed partial class TeethToesTeats : IPencilSheet
     {
         if (typed == "-")
         {
-            return Understood.As("unchecked", new KeyPart("teeth", null), new KeyPart("toes", null), new KeyPart("teats", null));
+            return Understood.As("unchecked", AnswerPart.Word("teeth", null), AnswerPart.Word("toes", null), AnswerPart.Word("teats", null));
         }
 
         if (Typed().Match(typed) is not { Success: true } match)
@@ -108,7 +108,7 @@ internal sealed partial class TeethToesTeats : IPencilSheet
                 return (Understood.Not(whyNot!), cell);
             }
 
-            parts.Add(new KeyPart(column, value));
+            parts.Add(AnswerPart.Word(column, value));
             words.Add(said!);
         }
 
