@@ -23,7 +23,7 @@ internal sealed class Review(Changes changes, ITyping typing, Host host)
                 return false;
             }
 
-            host.Out.WriteLine("Type the number of a line to undo it, < to go back to the ewes, or press Enter to leave.");
+            host.Out.WriteLine("Type - and the number of a line to undo it, such as -1; < to go back to the ewes; or press Enter to leave.");
             host.Out.Write("undo > ");
             host.Out.Flush();
             var typed = typing.Read();
@@ -37,14 +37,15 @@ internal sealed class Review(Changes changes, ITyping typing, Host host)
                 return false;
             }
 
-            var says = typed.Text.StartsWith("undo", StringComparison.OrdinalIgnoreCase);
-            if (!says && !typing.CanAskAgain)
+            // An answer too many, typed or piped, is not meant to undo another: so a number alone does not.
+            if (typed.Text is ['-', .. var line])
             {
-                // An answer too many in a pipe is not meant to undo another.
-                return false;
+                Undo(line.Trim(), lines);
             }
-
-            Undo(says ? typed.Text["undo".Length..].Trim() : typed.Text, lines);
+            else
+            {
+                host.Out.WriteLine($"  `{typed.Text}` undoes nothing: every ewe of the sheet has been asked for, or left");
+            }
         }
 
         return false;

@@ -15,7 +15,7 @@ public sealed class LossesTests
     [InlineData("/sorrel|lost 30 nov, died 3 dec", "+ lost-lambs: 2026-11-30|+ gone: {on: 2026-12-03, why: died}")]
     [InlineData("/sorrel|died 3 dec|<|sold 4 dec", "+ gone: {on: 2026-12-04, why: sold}")]
     [InlineData("/sorrel|died 3 dec|<|-", "")]
-    [InlineData("/sorrel|died 3 dec|q|undo 1", "")]
+    [InlineData("/sorrel|died 3 dec|q|-1", "")]
     public void A_loss_is_written_down(string typed, string change)
     {
         using var bench = new Workbench { Answers = typed.Replace('|', '\n') + "\n" };
@@ -71,7 +71,7 @@ public sealed class LossesTests
     [Theory]
     [InlineData("/sorrel|14 jan 2; ewe ZZ 0123456 10001 4.1 kg; ram", "+ lambed: 2027-01-14|+ lambs-alive: 2|+ lambs: [{tag: ZZ 0123456 10001, sex: ewe, weight: 4.1 kg}, {sex: ram}]")]
     [InlineData("/sorrel|14 jan 1|<|; w 10002 9 lb", "+ lambed: 2027-01-14|+ lambs-alive: 1|+ lambs: [{tag: \"10002\", sex: wether, weight: 9 lb}]")]
-    [InlineData("/sorrel|14 jan 2; ewe; ewe|q|undo 1", "")]
+    [InlineData("/sorrel|14 jan 2; ewe; ewe|q|-1", "")]
     [InlineData("/sorrel|14 jan 2; ewe; ewe|<|-", "")]
     public void Lambs_are_written_down_behind_their_lambing(string typed, string change)
     {

@@ -99,7 +99,7 @@ public sealed class ResultsTests
     [Fact]
     public void Rows_of_a_spreadsheet_can_be_undone_too()
     {
-        using var bench = new Workbench { AtAKeyboard = true, Answers = "1\n\n" };
+        using var bench = new Workbench { AtAKeyboard = true, Answers = "-1\n\n" };
         bench.Write(FourEwes.File, FourEwes.Text);
         bench.Write("results.csv", "tag,scan\n00103,2\n00102,1\n");
         Assert.Equal(0, bench.Run("enter", "scan", FourEwes.File, "--from", "results.csv").Status);

@@ -25,13 +25,13 @@ public sealed class ReviewTests
 
     /// <summary>What is typed on leaving, and what is left of two counts.</summary>
     [Theory]
-    [InlineData("1\n\n", "- 1 - -")]
-    [InlineData("2\n\n", "2 - - -")]
-    [InlineData("undo 2\n1\n\n", "- - - -")]
-    [InlineData("2\n2\n7\nx\n\n", "2 - - -")]
+    [InlineData("-1\n\n", "- 1 - -")]
+    [InlineData("-2\n\n", "2 - - -")]
+    [InlineData("-2\n- 1\n\n", "- - - -")]
+    [InlineData("-2\n-2\n-7\nx\n1\n\n", "2 - - -")]
     [InlineData("<\n3\nq\n\n", "2 1 3 -")]
     [InlineData("\u2191\u21910\nq\n\n", "2 0 - -")]
-    [InlineData("1\n<\n<\n<\n4\nq\n2\n\n", "4 - - -")]
+    [InlineData("-1\n<\n<\n<\n4\nq\n-2\n\n", "4 - - -")]
     public void Any_line_can_be_undone_and_there_is_a_way_back(string typed, string counts)
     {
         using var bench = new Workbench { Keys = $"2\n1\nq\n{typed}" };
@@ -49,7 +49,7 @@ public sealed class ReviewTests
     [InlineData("lambed", "2027-01-20", "/sorrel|14 jan 3:20 2 1 h")]
     public void Undone_it_is_as_it_was(string sheet, string day, string typed)
     {
-        using var bench = new Workbench { Answers = $"{typed.Replace('|', '\n')}\nq\nundo 1\n" };
+        using var bench = new Workbench { Answers = $"{typed.Replace('|', '\n')}\nq\n-1\n" };
         bench.Write(FourEwes.File, FourEwes.Text);
         var before = FourEwes.Read(bench);
         var outcome = bench.Run("enter", sheet, FourEwes.File, "--as-of", day);
@@ -62,7 +62,7 @@ public sealed class ReviewTests
     [Fact]
     public void What_was_changed_elsewhere_meanwhile_is_not_undone()
     {
-        using var bench = new Workbench { Answers = "2\nq\nundo 1\n" };
+        using var bench = new Workbench { Answers = "2\nq\n-1\n" };
         bench.Write(FourEwes.File, FourEwes.Text);
         using var said = new SaidFirst("undo > ", () => bench.Write(FourEwes.File, FourEwes.After(bench).Replace("scan: 2", "scan: 3", StringComparison.Ordinal)));
         var outcome = bench.RunInto(said, "enter", "scan", FourEwes.File);
