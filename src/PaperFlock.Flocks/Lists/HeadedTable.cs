@@ -48,16 +48,14 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
     /// <summary>A list may have no headings at all: then its first row is a ewe, and nothing but the tag is known of her.</summary>
     private static HeadedTable? Said(CsvTable table, HeadingRows all, string column)
     {
-        var (rows, width) = (table.Rows, table.Rows.Max(r => r.Length));
-        for (var at = 0; at < Math.Min(Top, rows.Length); at++)
+        var rows = table.Rows;
+        if (Number(column) is not { } tag)
         {
-            if (rows[at].ToList().FindIndex(c => Plain(c.Text).Length > 0 && Plain(c.Text) == Plain(column)) is >= 0 and var named)
-            {
-                return new HeadedTable(table.Source, rows[at], named, rows[(at + 1)..]);
-            }
+            var at = rows.Take(Top).ToList().FindIndex(r => Named(r) >= 0);
+            return at < 0 ? null : new HeadedTable(table.Source, rows[at], Named(rows[at]), rows[(at + 1)..]);
         }
 
-        if (Number(column) is not { } tag || tag >= width)
+        if (tag >= rows.Max(r => r.Length))
         {
             return null;
         }
@@ -68,6 +66,8 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
         return isEwe
             ? new HeadedTable(table.Source, [], tag, rows)
             : new HeadedTable(table.Source, rows[first], tag, rows[(first + 1)..]);
+
+        int Named(ImmutableArray<CsvCell> row) => row.ToList().FindIndex(c => Plain(c.Text).Length > 0 && Plain(c.Text) == Plain(column));
     }
 
     private static int? TagIn(ImmutableArray<CsvCell> row) => row

@@ -70,7 +70,7 @@ public sealed class LossesTests
 
     [Theory]
     [InlineData("/sorrel|14 jan 2; ewe ZZ 0123456 10001 4.1 kg; ram", "+ lambed: 2027-01-14|+ lambs-alive: 2|+ lambs: [{tag: ZZ 0123456 10001, sex: ewe, weight: 4.1 kg}, {sex: ram}]")]
-    [InlineData("/sorrel|14 jan 1|<|; w 10002 9 lb", "+ lambed: 2027-01-14|+ lambs-alive: 1|+ lambs: [{tag: \"10002\", sex: wether, weight: 9 lb}]")]
+    [InlineData("/sorrel|14 jan 1|<|; w 10002 9 lb", "+ lambed: 2027-01-14|+ lambs-alive: 1|+ lambs: [{tag: '10002', sex: wether, weight: 9 lb}]")]
     [InlineData("/sorrel|14 jan 2; ewe; ewe|q|-1", "")]
     [InlineData("/sorrel|14 jan 2; ewe; ewe|<|-", "")]
     public void Lambs_are_written_down_behind_their_lambing(string typed, string change)

@@ -13,7 +13,7 @@ public sealed class ResultsTests
     [InlineData("scan", "2026-11-25", "TAG\tName\tScanned\nZZ 0123456 00102\tCampion\t0\n", "+ scan: 0")]
     [InlineData("marks", "2026-11-25", "tag,marked\nZZ 0123456 00103,14/08/2026\nZZ 0123456 00103,31-Aug-26\nZZ 0123456 00102,2026-08-12\n", "+ marks: [2026-08-14, 2026-08-31]")]
     [InlineData("marks", "2026-11-25", "tag,mark 1,mark 2\nZZ 0123456 00103,14 aug,yellow 15\n", "+ marks: [2026-08-14, 2026-08-15]")]
-    [InlineData("teeth-toes-teats", "2026-06-20", "tag,Udder,Feet,Mouth,BCS\nZZ 0123456 00103,Lost-half,sound,worn,\"2,5\"\n", "+ condition: 2.5|+ teeth: worn|+ toes: sound|+ teats: lost-half")]
+    [InlineData("teeth-toes-teats", "2026-08-20", "tag,Udder,Feet,Mouth,BCS\nZZ 0123456 00103,Lost-half,sound,worn,\"2,5\"\n", "+ condition: 2.5|+ teeth: worn|+ toes: sound|+ teats: lost-half")]
     [InlineData("lambed", "2027-02-20", "tag,date,time,alive,dead,help\nZZ 0123456 00103,14/01/2027,03:20,2,0,vet\n", "+ lambed: 2027-01-14|+ lambed-time: 03:20|+ lambs-alive: 2|+ lambs-dead: 0|+ lambing-help: vet")]
     public void Columns_are_known_by_their_headings_in_any_order(string sheet, string day, string csv, string change)
     {

@@ -12,6 +12,10 @@ internal sealed class Losses : IPencilSheet
     /// <summary>A day without its month is the last such day there was.</summary>
     private const int DaysBack = 27;
 
+    /// <summary>A day without its year is of this season, and none comes twice.</summary>
+    private const int MostDaysBack = 300;
+    private const int MonthsBefore = 5;
+
     private static readonly string[] Whys = ["died", "sold", "culled", "missing", Lost];
 
     public string Word => "losses";
@@ -124,10 +128,11 @@ internal sealed class Losses : IPencilSheet
             return SeasonDay.Read(text, [new DateInterval(group.TupIn.PlusDays(1), group.TupOut.PlusDays(LambingResults.LongestGestationDays))], asked.Today, "she can have carried them");
         }
 
-        var (recent, whyNot) = SeasonDay.Read(text, [new DateInterval(asked.Today.PlusDays(-DaysBack), asked.Today)], asked.Today, "it can have been");
-        return recent is not null || text.All(char.IsAsciiDigit)
-            ? (recent, whyNot)
-            : SeasonDay.Read(text, [new DateInterval(asked.Group.TupIn.PlusYears(-1), LocalDate.Max(asked.Today, asked.Group.TupIn))], asked.Today, "it can have been");
+        var today = asked.Today;
+        var first = text.All(char.IsAsciiDigit) ? today.PlusDays(-DaysBack) : LocalDate.Min(LocalDate.Max(asked.Group.TupIn.PlusMonths(-MonthsBefore), today.PlusDays(-MostDaysBack)), today);
+        var (day, whyNot) = SeasonDay.Read(text, [new DateInterval(first, today)], today, "it can have been");
+        var soon = new DateInterval(today.PlusDays(1), today.PlusDays(DaysBack));
+        return day is null && SeasonDay.Read(text, [soon], soon.End, "").Day is not null ? (null, EnterMessages.NotYet(text, today)) : (day, whyNot);
     }
 
     private static AnswerPart Part(string why, LocalDate day)
