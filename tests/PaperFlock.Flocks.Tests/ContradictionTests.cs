@@ -20,6 +20,7 @@ public class ContradictionTests
     private static readonly string[] NaturalKeys = ["tup-in: 2026-08-10", "tup-out: 2026-09-10", "raddle: [red]"];
     private static readonly string[] LambingKeys = ["lambs-alive: 2", "lambs-dead: 1", "lambed-time: 03:20", "lambing-help: vet"];
     private static readonly string[] Signs = ["marks: [2026-08-14]", "scan: 2", "lambed: 2027-01-10"];
+    private static readonly string[] OneTup = ["tup: Bramley", "tup-in: 2026-08-10", "tup-out: 2026-09-10"];
     private static readonly string[] Breeds = ["Ryeland", "ryeland", "Ryland", "Rye-land", "Cheviot"];
     private static readonly (string Tag, int Ear)[] Tags = [("ZZ 01", 1), ("zz01", 1), ("ZZ-01", 1), ("\"ZZ\u00A001\"", 1), ("ZZ\u201301", 1), ("ZZ 02", 2), ("ZZ O1", 3), ("ZZ 010", 4)];
 
@@ -125,6 +126,44 @@ public class ContradictionTests
 
         ("ewes.to-tup, ewes.marks or scan or lambed", Gen.Select(Gen.Bool, Gen.Int[0, 3], (went, key) => (
             Samples.Ewe($"to-tup: {(went ? "yes" : "no")}", key == 3 ? "name: Bracken" : Signs[key]), Refused(!went && key < 3)))),
+
+        ("groups.tups, groups.tup or tup-in or tup-out", Gen.Select(Gen.Int[0, 3], key => (
+            InGroups($"{{name: A, tups: [{{name: Bramley, in: 2026-08-10, out: 2026-08-24}}]{(key < 3 ? ", " + OneTup[key] : "")}}}"), Refused(key < 3)))),
+
+        // One may go out on the day the other goes in.
+        ("groups.tups.in and out, groups.tups of another", Gen.Select(Gen.Int[0, 30], Gen.Int[0, 30], Gen.Int[0, 30], (@out, @in, days) => (
+            InGroups($"{{name: A, tups: [{Turn("Bramley", 0, @out)}, {Turn("Damson", @in, @in + days)}]}}"), Warned(@in < @out && @in + days > 0)))),
+
+        ("groups.tups.in, groups.tups.out", Gen.Select(Gen.Int[0, 30], Gen.Int[0, 30], (@in, @out) => (
+            InGroups($"{{name: A, tups: [{Turn("Bramley", @in, @out)}]}}"), Refused(@out < @in)))),
+
+        ("ewes.lambs, ewes.lambed", Gen.Select(Gen.Bool, lambed => (
+            Samples.Ewe("lambs: [{sex: ewe}]", lambed ? "lambed: 2027-01-10" : "name: Bracken"), Refused(!lambed)))),
+
+        ("ewes.lambs, ewes.lambs-alive", Gen.Select(Gen.Int[1, 6], Gen.Int[1, 4], (alive, listed) => (
+            Samples.Ewe("lambed: 2027-01-10", $"lambs-alive: {alive}", $"lambs: [{string.Join(", ", Enumerable.Repeat("{sex: ewe}", listed))}]"), Refused(listed > alive)))),
+
+        ("ewes.lambs.tag, ewes.tag", Gen.Select(Gen.Bool, same => (
+            Samples.Ewe("lambed: 2027-01-10", $"lambs: [{{sex: ewe, tag: {(same ? "zz-0123456-00101" : "ZZ 2")}}}]"), Refused(same)))),
+
+        ("ewes.lost-lambs, ewes.lambed", Gen.Select(Gen.Bool, both => (
+            Samples.Ewe("lost-lambs: 2026-11-30", both ? "lambed: 2027-01-10" : "name: Bracken"), Refused(both)))),
+
+        // After the tup went in, and no later than 165 days after he left.
+        ("ewes.lost-lambs, groups.tup-in and tup-out", Gen.Select(Gen.Int[-20, 230], lost => (
+            Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}"), Refused(lost <= 0 || lost > 42 + 165)))),
+
+        ("ewes.lost-lambs, today", Gen.Select(Gen.Int[1, 180], Gen.Int[1, 180], (lost, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}")), Refused(lost > today)))),
+
+        ("ewes.gone, today", Gen.Select(Gen.Int[-90, 180], Gen.Int[-90, 180], (gone, today) => (
+            AsOf(TupIn.PlusDays(today), Samples.Ewe(Gone(gone))), Refused(gone > today)))),
+
+        ("ewes.gone, ewes.marks or lambed or lost-lambs", Gen.Select(Gen.Int[0, 2], Gen.Int[1, 40], Gen.Int[0, 200], (which, mark, gone) => (
+            Samples.Ewe(Seen(which, mark, out var day), Gone(gone)), Refused(gone < day)))),
+
+        ("ewes.gone, ewes.scan", Gen.Select(Gen.Int[0, 42], Gen.Int[42, 100], (mark, gone) => (
+            Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(mark))}]", "scan: 2", Gone(gone)), Refused(gone < mark + 40)))),
 
         ("ewes.born, season.tup-in", Gen.Select(Gen.Int[1995, 2030], born => (
             Samples.Ewe($"born: {born}"), Refused(born is > 2026 or < 2001)))),
@@ -244,6 +283,22 @@ public class ContradictionTests
         Samples.Text($"keeper-days:\n  away:\n{string.Concat(spans.Select(s => $"    - {{from: {Iso(s.From)}, to: {Iso(s.To)}}}\n"))}");
 
     private static string Marks(int one, int other) => string.Join(", ", new[] { one, other }.Distinct().Select(d => Iso(TupIn.PlusDays(d))));
+
+    private static string Turn(string tup, int from, int to) => $"{{name: {tup}, in: {Iso(TupIn.PlusDays(from))}, out: {Iso(TupIn.PlusDays(to))}}}";
+
+    private static string Gone(int day) => $"gone: {{on: {Iso(TupIn.PlusDays(day))}, why: died}}";
+
+    /// <param name="day">When it was seen, in days from the day the tup went in.</param>
+    private static string Seen(int which, int mark, out int day)
+    {
+        (var text, day) = which switch
+        {
+            0 => ($"marks: [{Iso(TupIn.PlusDays(mark))}]", mark),
+            1 => ($"lambed: {Iso(TupIn.PlusDays(150))}", 150),
+            _ => ($"lost-lambs: {Iso(TupIn.PlusDays(90))}", 90),
+        };
+        return text;
+    }
 
     private static string AsOf(LocalDate day, string text) => $"# as of {Iso(day)}\n{text}";
 

@@ -39,6 +39,9 @@ public class KeyTests
         ["breeds[].mature-weight"] = "70 kg",
         ["groups[].name"] = "Hill",
         ["groups[].tup"] = "Bramley",
+        ["groups[].tups[].name"] = "Russet",
+        ["groups[].tups[].in"] = "2026-08-12",
+        ["groups[].tups[].out"] = "2026-08-30",
         ["groups[].mating"] = "hand",
         ["groups[].date"] = "2026-08-15",
         ["groups[].tup-in"] = "2026-08-12",
@@ -150,6 +153,12 @@ public class KeyTests
         ["ewes[].lambs-alive"] = "2",
         ["ewes[].lambs-dead"] = "1",
         ["ewes[].lambing-help"] = "hand",
+        ["ewes[].lambs[].sex"] = "ram",
+        ["ewes[].lambs[].tag"] = "ZZ 0123456 10001",
+        ["ewes[].lambs[].weight"] = "4.1 kg",
+        ["ewes[].lost-lambs"] = "2026-11-30",
+        ["ewes[].gone.on"] = "2026-12-04",
+        ["ewes[].gone.why"] = "sold",
         ["ewes[].note"] = "Needs a quiet corner",
     };
 
@@ -164,7 +173,7 @@ public class KeyTests
         "feeds.scales" => ["feeds.concentrate.scoop = 1.4 kg"],
         "ewes[].group" => ["groups = [{name: Orchard}, {name: Paddock}]"],
         "ewes[].scan-stage" => ["ewes[].scan = 1"],
-        "ewes[].lambed-time" or "ewes[].lambs-alive" or "ewes[].lambs-dead" or "ewes[].lambing-help" => ["ewes[].lambed = 2027-01-09"],
+        "ewes[].lambed-time" or "ewes[].lambs-alive" or "ewes[].lambs-dead" or "ewes[].lambing-help" or "ewes[].lambs[].sex" or "ewes[].lambs[].tag" or "ewes[].lambs[].weight" => ["ewes[].lambed = 2027-01-09"],
         _ => [],
     };
 
@@ -191,6 +200,8 @@ public class KeyTests
         "keeper-days.away[].from = 2026-12-27", "keeper-days.away[].to = 2027-01-02", "jobs[].title = Drench",
         "housing.pens[].name = North bay", "housing.pens[].length = 6 m", "housing.pens[].width = 4.8 m",
         "housing.pens[].at.right = 0 m", "housing.pens[].at.down = 0 m",
+        "groups[].tups[].name = Bramley", "groups[].tups[].in = 2026-08-10", "groups[].tups[].out = 2026-08-24",
+        "ewes[].lambs[].sex = ewe", "ewes[].gone.on = 2026-12-03", "ewes[].gone.why = died",
     ];
 
     private static IEnumerable<(string Path, FlockKey Key)> Leaves =>

@@ -10,6 +10,7 @@ internal static class PlanAssert
         Assert.Equal(one.Groups, other.Groups);
         Assert.Equal(one.Ewes.Select(Bare), other.Ewes.Select(Bare));
         Assert.Equal(one.Ewes.SelectMany(e => e.Advice.Findings), other.Ewes.SelectMany(e => e.Advice.Findings));
+        Assert.Equal(one.Ewes.SelectMany(e => e.Sires), other.Ewes.SelectMany(e => e.Sires));
         Assert.Equal(one.Ewes.SelectMany(Chances), other.Ewes.SelectMany(Chances));
         Assert.Equal(one.Jobs, other.Jobs);
         Assert.Equal(
@@ -41,7 +42,7 @@ internal static class PlanAssert
 
     private static FeedRow Bare(FeedRow row) => row with { FedAt = [], KgPerFeedByHeads = [] };
 
-    private static EwePlan Bare(EwePlan ewe) => ewe with { Advice = NoAdvice, Due = ewe.Due is { } due ? due with { Chances = NoChances } : null };
+    private static EwePlan Bare(EwePlan ewe) => ewe with { Advice = NoAdvice, Sires = [], Due = ewe.Due is { } due ? due with { Chances = NoChances } : null };
 
     private static PlanWarning Bare(PlanWarning warning) => warning is PlanWarning.UnfitForTup unfit ? unfit with { Ewe = Bare(unfit.Ewe) } : warning;
 

@@ -100,9 +100,9 @@ internal static class StoresPlanner
         return order.Weighed(StoreKind.Bedding, null, use, null, null, perWeek);
     }
 
-    private static StoreItem WaterOf(Flock flock, ImmutableArray<EweDays> ewes)
+    private static StoreItem? WaterOf(Flock flock, ImmutableArray<EweDays> ewes)
     {
         var use = Used(flock, ewes, (e, day) => day < e.Lambs ? Water.LitresADay(e.Weight) : Water.LitresInMilk(e.Weight));
-        return new StoreItem(StoreKind.Water, null, null, null, null, null, use.First, use.Last, null, use.Weeks(), use.MostInADay);
+        return use.IsEmpty ? null : new StoreItem(StoreKind.Water, null, null, null, null, null, use.First, use.Last, null, use.Weeks(), use.MostInADay);
     }
 }

@@ -88,12 +88,12 @@ public sealed class HousingPlannerTests
         ImmutableArray<EwePlan> ewes =
         [
             FeedingSample.Ewe(1, weight: 60), FeedingSample.Ewe(2, weight: 90),
-            FeedingSample.Ewe(3, litter: 0, weight: 120) with { Standing = Standing.Empty, Due = null },
+            FeedingSample.Ewe(3, litter: 0, weight: 120) with { Standing = Standing.Empty, WasToLamb = false, Due = null },
         ];
         Assert.Equal([20, 20], Plan(ewes, FeedingSample.Pen("A", 10, 2.6m), FeedingSample.Pen("B", 10.5m, 5, 10.5m)).Pens.Select(p => p.Capacity));
 
         // With none in lamb it is reckoned for the flock, and with no flock for 70 kg: 1.2667 m².
-        Assert.Equal(10, Plan([FeedingSample.Ewe(1, litter: 0, weight: 90) with { Standing = Standing.Empty, Due = null }], FeedingSample.Pen("A", 10, 1.4m)).Pens[0].Capacity);
+        Assert.Equal(10, Plan([FeedingSample.Ewe(1, litter: 0, weight: 90) with { Standing = Standing.Empty, WasToLamb = false, Due = null }], FeedingSample.Pen("A", 10, 1.4m)).Pens[0].Capacity);
         Assert.Equal(11, Plan([], FeedingSample.Pen("A", 10, 1.4m)).Pens[0].Capacity);
     }
 
@@ -118,7 +118,7 @@ public sealed class HousingPlannerTests
         var unpenned = Plan(ewes);
         Assert.Equal((0, 0), (unpenned.Pens.Length, unpenned.WithoutRoom.Length));
 
-        var empty = Planned(flock, [ewes[0] with { Standing = Standing.Empty, Due = null }]);
+        var empty = Planned(flock, [ewes[0] with { Standing = Standing.Empty, WasToLamb = false, Due = null }]);
         Assert.Empty(Assert.Single(empty.Pens).Ewes);
     }
 

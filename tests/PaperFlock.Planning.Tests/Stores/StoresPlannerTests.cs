@@ -55,7 +55,7 @@ public sealed class StoresPlannerTests
     [Fact]
     public void Ewes_not_in_lamb_eat_hay_beside_the_others()
     {
-        var empty = FeedingSample.Ewe(9, litter: 0) with { Standing = Standing.Empty, Due = null };
+        var empty = FeedingSample.Ewe(9, litter: 0) with { Standing = Standing.Empty, WasToLamb = false, Due = null };
         var (without, with) = (Item(FedFlock.Stepped(SixTwins), StoreKind.Forage), Item(FedFlock.Stepped([.. SixTwins, empty]), StoreKind.Forage, [.. SixTwins, empty]));
         Assert.Equal(63 * 1.05 / 0.85, (double)(with.Kg - without.Kg)!.Value, 1e-6);
     }

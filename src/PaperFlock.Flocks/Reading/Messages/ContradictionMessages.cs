@@ -110,6 +110,10 @@ internal static partial class FlockMessages
         $"{what} on {Day(day)}, and she had gone on {Day(gone)}",
         $"check both days; that she has gone stands on line {Number(line)}");
 
+    public static Diagnostic ScannedAfterGone(SourceSpan at, LocalDate countable, LocalDate gone, int line) => Error("FLK078", at,
+        $"her lambs could not be counted before {Day(countable)}, and she had gone on {Day(gone)}",
+        $"check the day on line {Number(line)}, or take `scan` out");
+
     public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error("FLK080", at,
         "without scales every amount is in scoops, and no scoop is given",
         "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");

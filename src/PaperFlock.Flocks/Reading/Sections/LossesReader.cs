@@ -23,7 +23,7 @@ internal static class LossesReader
             return (lost, null);
         }
 
-        CheckNothingAfter(ewe, below.Find("on")!, on, mating, lost);
+        CheckNothingAfter(ewe, below.Find("on")!, on, mating, lost, group);
         return (lost, new Loss(on, reason));
     }
 
@@ -51,7 +51,7 @@ internal static class LossesReader
     }
 
     /// <summary>What was seen of her after she had gone, at the place of what was seen.</summary>
-    private static void CheckNothingAfter(Section ewe, Field gone, LocalDate on, MatingRecord mating, LocalDate? lost)
+    private static void CheckNothingAfter(Section ewe, Field gone, LocalDate on, MatingRecord mating, LocalDate? lost, TuppingGroup? group)
     {
         foreach (var (key, what, day) in new[] { ("marks", "a mark", mating.Marks.IsEmpty ? null : (LocalDate?)mating.Marks[^1]), ("lambed", "a lambing", mating.Lambed), ("lost-lambs", "a loss of lambs", lost) })
         {
@@ -59,6 +59,12 @@ internal static class LossesReader
             {
                 ewe.Bag.Add(FlockMessages.SeenAfterGone(ewe.Find(key)!.Span, what, day.Value, on, gone.Span.Line));
             }
+        }
+
+        var countable = (mating.Marks.IsEmpty ? group?.TupIn : mating.Marks[0])?.PlusDays(PregnancyScan.EarliestCountableDays);
+        if (mating.Scan is not null && on < countable)
+        {
+            ewe.Bag.Add(FlockMessages.ScannedAfterGone(ewe.Find("scan")!.Span, countable.Value, on, gone.Span.Line));
         }
     }
 }
