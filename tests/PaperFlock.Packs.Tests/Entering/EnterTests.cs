@@ -180,7 +180,7 @@ public sealed class EnterTests
         using var bench = new Workbench { Answers = "2\nq\n", AtAKeyboard = true };
         bench.Write(FourEwes.File, FourEwes.Text);
         var outcome = bench.Run("enter", "scan", FourEwes.File, "--as-of", "2026-09-01");
-        Assert.Contains("  not taken: Tue 1 Sep 2026 is too soon for lambs to be counted", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("  not taken: lambs cannot be counted yet on Tue 1 Sep 2026", outcome.Out, StringComparison.Ordinal);
         Assert.Equal(FourEwes.Text, FourEwes.After(bench));
     }
 

@@ -14,7 +14,7 @@ internal sealed class Losses : IPencilSheet
 
     /// <summary>A day without its year is of this season, and none comes twice.</summary>
     private const int MostDaysBack = 300;
-    private const int MonthsBefore = 5;
+    private const int MonthsBefore = 3;
 
     private static readonly string[] Whys = ["died", "sold", "culled", "missing", Lost];
 
