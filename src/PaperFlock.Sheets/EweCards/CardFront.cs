@@ -46,7 +46,7 @@ internal static class CardFront
             Identity(context, ewe),
             Headline(ewe, context),
             Checks(context, ewe, width),
-            ration ? CardRation.Of(context, ewe, width) : null,
+            ration ? CardRation.Of(context, ewe) : null,
             note,
             new LogLines(context.WriteIn.BarnRow, AtLeast: 0),
         ];
@@ -57,7 +57,7 @@ internal static class CardFront
     private static Row Title(SheetContext context, EwePlan ewe, double width)
     {
         var right = LitterWord(ewe);
-        var rightStyle = TypeScale.Cap(Face.TextBold, 4.2);
+        var rightStyle = ewe.IsCarrying && ewe.IsScanned ? Dots.Beside(TypeScale.Cap(Face.TextBold, 6)) : TypeScale.Cap(Face.TextBold, 4.2);
         var rightWidth = context.Measurer.WidthOf(right, rightStyle) + 2;
         return new Row(
             [
@@ -79,7 +79,7 @@ internal static class CardFront
         (Standing.Lambed, _, _) => "LAMBED",
         (Standing.LostLambs, _, _) => "LOST LAMBS",
         (_, false, _) => "not scanned",
-        var (_, _, n) => English.CountLoose(n, "lamb", "lambs"),
+        var (_, _, n) => Dots.Of(n),
     };
 
     private static Text Identity(SheetContext context, EwePlan ewe)
@@ -91,9 +91,9 @@ internal static class CardFront
             ewe.Ewe.Born is { } born ? $"born\u00a0{born}" : null,
             group.Name.Length > 0 ? group.Name : null,
             SireText.Of(ewe) is { Length: > 0 } sire ? $"tup {sire}".Replace(' ', '\u00a0') : null,
-            ewe.Pen is { } pen ? $"pen\u00a0{pen.Replace(' ', '\u00a0')}" : null,
         };
-        return Block.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")), TypeScale.Label, leading: 1.25);
+        var pen = ewe.Pen is { } name ? $"\npen\u00a0{name.Replace(' ', '\u00a0')}" : "";
+        return Block.Text(string.Join(" · ", words.OfType<string>().DefaultIfEmpty("no breed or group given")) + pen, TypeScale.Label, leading: 1.25);
     }
 
     /// <summary>When she is due, or why she is not.</summary>

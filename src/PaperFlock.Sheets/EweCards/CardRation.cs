@@ -8,7 +8,7 @@ internal static class CardRation
     /// <summary>Three lines of columns: the last steps, since those are still to come when the card is in the hand.</summary>
     private const int MostSteps = 3 * Columns;
 
-    public static Element? Of(SheetContext context, EwePlan ewe, double width)
+    public static Element? Of(SheetContext context, EwePlan ewe)
     {
         if (!ewe.IsCarrying || context.Plan.Feeding.ChartOf(ewe) is not { } chart)
         {
@@ -21,17 +21,10 @@ internal static class CardRation
             return Block.Text(Sentence(context, chart, steps), TypeScale.Label, leading: 1.25);
         }
 
-        var rows = ImmutableArray.CreateBuilder<TableRow>();
-        foreach (var chunk in steps.TakeLast(MostSteps).Chunk(Columns))
-        {
-            rows.Add(Row("from", chunk.Select(s => DateText.DayMonth(s.From)), TypeScale.Label));
-            rows.Add(Row(context.Amounts.AtFeedUnit, chunk.Select(s => Fed(context, s)), TypeScale.LabelBold));
-        }
-
         return Block.Column(
             2,
-            Block.Text($"fed by {chart.Code}", TypeScale.Label),
-            new Table([Track.Fixed(width * 0.22), .. Enumerable.Repeat(Track.Share(), Columns)], [], rows.ToImmutable()) { RowHeaders = true });
+            Block.Text($"fed by {chart.Code}: {context.Amounts.AtFeedUnit} at a feed, from", TypeScale.Label),
+            new Table([.. Enumerable.Repeat(Track.Share(), Columns)], [], [.. steps.TakeLast(MostSteps).Chunk(Columns).Select(chunk => Row(context, chunk))]));
     }
 
     private static string Sentence(SheetContext context, FeedChart chart, ImmutableArray<FeedRow> steps) => chart.IsForageOnly
@@ -41,14 +34,9 @@ internal static class CardRation
     /// <summary>"0.45 twice".</summary>
     private static string Fed(SheetContext context, FeedRow row) => row.FedAt.IsEmpty ? "none" : $"{context.Amounts.ForHeads(row, 1)}\u00a0{FeedText.Times(row.FedAt.Length)}";
 
-    private static TableRow Row(string caption, IEnumerable<string> values, TextStyle style)
-    {
-        var cells = values.Select(v => Block.Cell(v, style, TextAlign.Centre)).ToList();
-        while (cells.Count < Columns)
-        {
-            cells.Add(Block.Blank());
-        }
-
-        return new TableRow([Block.Cell(caption, TypeScale.Label), .. cells]);
-    }
+    private static TableRow Row(SheetContext context, FeedRow[] steps) => new(
+        [
+            .. steps.Select(s => Block.Cell(Block.Column(0, Block.Text(DateText.Short(s.From), TypeScale.Label, TextAlign.Centre), Block.Text(Fed(context, s), TypeScale.LabelBold, TextAlign.Centre)))),
+            .. Enumerable.Repeat(Block.Blank(), Columns - steps.Length),
+        ]);
 }

@@ -74,7 +74,7 @@ internal static class LambedChart
             [
                 Block.Cell(Mornings(from, to), head, TextAlign.Centre),
                 .. cells.All(c => c.KgPerDay is null)
-                    ? [Block.Cell("what she had before", plain, TextAlign.Centre, 3)]
+                    ? [Block.Cell(isSmall ? "as before: 1 head, her block" : "what she had before, as on her own chart", plain, TextAlign.Centre, 3)]
                     : cells.Select(c => Cell(context, c, plain, isSmall, narrow)),
             ],
             isSmall ? Mm(5.4) : narrow ? Mm(8) : RowHeight,

@@ -47,7 +47,7 @@ internal static class HandingBack
         return Block.Column(
             2,
             Block.Text("Handing back", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"Counted together, {DateText.Short(away.To)}.{Bags(context, away)}", Small, leading: 1.05),
+            Block.Text($"Counted together, {DateText.Short(away.To)}, at\u00a0____.{Bags(context, away)}", Small, leading: 1.05),
             new Table(
                 [.. Enumerable.Repeat((ImmutableArray<Track>)[Track.Share(1.3), Track.Share()], Abreast).SelectMany(t => t)],
                 [],

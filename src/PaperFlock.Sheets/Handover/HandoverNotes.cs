@@ -22,9 +22,13 @@ internal static class HandoverNotes
         return !isFirst ? always :
         [
             .. always,
-            holding.Find is { } find ? Said("Where it is:", $"{find.TrimEnd('.')}.") : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
+            holding.Find is { } find ? Said("Where it is:", Block.Sentences([$"{find.TrimEnd('.')}.", .. Chalked(part)])) : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
         ];
     }
+
+    /// <summary>Where ewes of one place are parted at the trough nobody can tell which trough is whose, unless the name of its block stands on it.</summary>
+    private static IEnumerable<string> Chalked(StayPart part) =>
+        part.Companies.Where(c => c.Chart is not null).GroupBy(c => c.Place).Any(g => g.Count() > 1) ? ["Troughs are chalked."] : [];
 
     private static Text Lambed(SheetContext context, StayPart part, string keeper)
     {
