@@ -14,18 +14,19 @@ public sealed class FlockFile
     private readonly bool _hasByteOrderMark;
     private readonly SourceText _source;
     private readonly Node _root;
+    private readonly bool _mayBeWrong;
     private readonly Func<DateTimeZone, LocalDate>? _today;
 
-    private FlockFile(FlockReading reading, bool hasByteOrderMark, Func<DateTimeZone, LocalDate>? today)
+    private FlockFile(FlockReading reading, bool hasByteOrderMark, bool mayBeWrong, Func<DateTimeZone, LocalDate>? today)
     {
-        (Reading, _source, _hasByteOrderMark, _today) = (reading, reading.Source, hasByteOrderMark, today);
-        Flock = reading.Flock!;
+        (Reading, _source, _hasByteOrderMark, _mayBeWrong, _today) = (reading, reading.Source, hasByteOrderMark, mayBeWrong, today);
         _root = reading.Root!;
     }
 
-    public Flock Flock { get; }
+    /// <exception cref="InvalidOperationException">The file was opened as it is, and has errors.</exception>
+    public Flock Flock => Reading.Flock ?? throw new InvalidOperationException("A flock file with errors has no flock.");
 
-    /// <summary>Without errors; there may be warnings.</summary>
+    /// <summary>Without errors, but for a file opened as it is; there may be warnings.</summary>
     public FlockReading Reading { get; }
 
     /// <summary>Without a byte order mark.</summary>
@@ -38,7 +39,16 @@ public sealed class FlockFile
     public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading, Func<DateTimeZone, LocalDate>? today = null)
     {
         reading = FlockReader.Read(shownPath, bytes, today);
-        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), today);
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: false, today);
+    }
+
+    /// <summary>Opens a file that may have errors, and may have some after a change too: for a form, in which somebody is still typing.</summary>
+    /// <inheritdoc cref="Open"/>
+    /// <returns>Null when the file is no YAML, so that nobody can say where anything stands.</returns>
+    public static FlockFile? OpenAsIs(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading, Func<DateTimeZone, LocalDate>? today = null)
+    {
+        reading = FlockReader.Read(shownPath, bytes, today);
+        return reading.Root is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: true, today);
     }
 
     /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
@@ -68,7 +78,7 @@ public sealed class FlockFile
         }
 
         var bytes = BytesOf(source.Text);
-        var file = Open(source.Path, bytes, out var reading, _today);
+        var file = _mayBeWrong ? OpenAsIs(source.Path, bytes, out var reading, _today) : Open(source.Path, bytes, out reading, _today);
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
 
@@ -113,6 +123,9 @@ public sealed class FlockFile
         var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
         return Tree(changed) is { } tree && Meaning.IsSame(tree, Places.With(root, FlockPlace.Ewes, ewes with { Items = items.ToImmutable() })) ? (changed, tree) : null;
     }
+
+    /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
+    public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
 
     /// <summary>What is written for a key, to be written again; null where nothing is.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>

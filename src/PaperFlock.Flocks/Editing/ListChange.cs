@@ -148,15 +148,20 @@ internal sealed class ListChange
             : null;
     }
 
-    /// <summary>The whole line, or all of it but its comment.</summary>
+    /// <summary>The whole line of a single value, or all of it but its comment; all lines of a section, with the remarks in them, which are about what goes.</summary>
     private Splice? RemoveDash(Node item, Node expected)
     {
         var end = _layout.EndOf(item);
         var line = _layout.LineStart(item.Extent.Start);
         var dash = _layout.Text.AsSpan(line, item.Extent.Start - line).Trim(" \t");
-        if (item is not Scalar || dash is not "-" || !_layout.IsRestOfLineFree(end))
+        if (item is Sequence || dash is not "-" || !_layout.IsRestOfLineFree(end))
         {
             return null;
+        }
+
+        if (item is Mapping)
+        {
+            return new Splice(line, _layout.NextLine(AfterComments(end, _layout.Text.IndexOf('-', line) - line)), "", expected);
         }
 
         if (!_layout.IsBlank(end, _layout.LineEnd(end)))

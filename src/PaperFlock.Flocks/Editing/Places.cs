@@ -6,21 +6,18 @@ namespace PaperFlock.Flocks.Editing;
 internal static class Places
 {
     /// <exception cref="ArgumentException">There is no such place.</exception>
-    public static Node Find(Node root, FlockPlace place)
-    {
-        if (place.Above is not { } above)
-        {
-            return root;
-        }
+    public static Node Find(Node root, FlockPlace place) =>
+        TryFind(root, place) ?? throw new ArgumentException($"There is no `{place}` in this file.", nameof(place));
 
-        Node? found = (Find(root, above), place.Name) switch
+    /// <returns>Null when there is no such place.</returns>
+    public static Node? TryFind(Node root, FlockPlace place) => place.Above is not { } above
+        ? root
+        : (TryFind(root, above), place.Name) switch
         {
             (Mapping mapping, { } name) => mapping.Entries.FirstOrDefault(e => e.Key.Text == name)?.Value,
             (Sequence sequence, null) when place.Index >= 0 && place.Index < sequence.Items.Length => sequence.Items[place.Index],
             _ => null,
         };
-        return found ?? throw new ArgumentException($"There is no `{place}` in this file.", nameof(place));
-    }
 
     /// <exception cref="ArgumentException">There is no such section.</exception>
     public static Mapping Section(Node root, FlockPlace place) =>

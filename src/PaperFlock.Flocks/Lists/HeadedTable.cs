@@ -60,12 +60,15 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
             return null;
         }
 
-        var head = rows.Take(Top).ToList().FindIndex(r => r.Any(c => all.IsKnown(c.Text)));
+        var head = rows.Take(Top).ToList().FindIndex(r => r.Any(c => all.IsKnown(c.Text)) && !HasTag(r));
         var first = Math.Max(head, 0);
-        var isEwe = head < 0 && tag < rows[0].Length && rows[0][tag].Text.Any(char.IsAsciiDigit);
+        var isEwe = head < 0 && HasTag(rows[0]);
         return isEwe
             ? new HeadedTable(table.Source, [], tag, rows)
             : new HeadedTable(table.Source, rows[first], tag, rows[(first + 1)..]);
+
+        // A tag has a figure in it, and no heading over tags has one.
+        bool HasTag(ImmutableArray<CsvCell> row) => tag < row.Length && row[tag].Text.Any(char.IsAsciiDigit);
 
         int Named(ImmutableArray<CsvCell> row) => row.ToList().FindIndex(c => Plain(c.Text).Length > 0 && Plain(c.Text) == Plain(column));
     }

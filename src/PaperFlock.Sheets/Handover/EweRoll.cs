@@ -3,7 +3,7 @@ using PaperFlock.Sheets.EweCards;
 namespace PaperFlock.Sheets.Handover;
 
 /// <summary>Every ewe by name, in two columns: where she is, when she is due, and what is to be known of her.</summary>
-internal sealed class EweRoll(SheetContext context, Absence away, double width)
+internal sealed class EweRoll(SheetContext context, DateInterval days, double width)
 {
     private const double Gap = 10;
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
@@ -26,11 +26,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     public IEnumerable<Element> Sides(double room)
     {
         List<(TableRow Row, double High)> rows =
-        [
-            .. context.Plan.Ewes.Where(e => Company.StayOn(context.Plan, e.Ewe, away.From).Place.Kind != PlaceKind.Gone)
-                .OrderBy(e => e.Ewe.CallName, StringComparer.OrdinalIgnoreCase).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal)
-                .Select(Row).Select(r => (r, Heights.Of(Table([r]) with { Head = [] }, Half, context))),
-        ];
+            [.. Ewes.Select(Row).Select(r => (r, Heights.Of(Table([r]) with { Head = [] }, Half, context)))];
         var left = room - Heights.Of(Table([]) with { Body = [new TableRow([Block.Blank(Captions.Length)])] }, Half, context);
         while (rows.Count > 0)
         {
@@ -45,6 +41,12 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
             rows.RemoveRange(0, taken);
         }
     }
+
+    /// <summary>All of them in one table, for pages that are not theirs alone.</summary>
+    public Table Whole() => Table([.. Ewes.Select(Row)]);
+
+    private IEnumerable<EwePlan> Ewes => context.Plan.Ewes.Where(e => Company.StayOn(context.Plan, e.Ewe, days.Start).Place.Kind != PlaceKind.Gone)
+        .OrderBy(e => e.Ewe.CallName, StringComparer.OrdinalIgnoreCase).ThenBy(e => e.Ewe.Tag, StringComparer.Ordinal);
 
     private RowCell Cell(List<(TableRow Row, double High)> rows) => new(Track.Share(), rows.Count == 0 ? Block.Gap(1) : Table([.. rows.Select(r => r.Row)]));
 
@@ -76,7 +78,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
 
     private TableRow Row(EwePlan ewe)
     {
-        var here = Company.StayOn(context.Plan, ewe.Ewe, away.From);
+        var here = Company.StayOn(context.Plan, ewe.Ewe, days.Start);
         var due = ewe.Standing switch
         {
             Standing.Lambed => "lambed",
@@ -97,7 +99,7 @@ internal sealed class EweRoll(SheetContext context, Absence away, double width)
     /// <summary>The first day she may lamb, where she goes meanwhile, her history and the keeper's note.</summary>
     private string Remark(EwePlan ewe, Stay here)
     {
-        var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > away.From && s.From <= away.To && s.Place != here.Place)
+        var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > days.Start && s.From <= days.End && s.Place != here.Place)
             .Select(s => $"{FeedText.Place(s.Place)} from {DateText.Short(s.From)}").ToList();
         if (ewe.Ewe.Lambed is { } lambed)
         {

@@ -123,7 +123,7 @@ internal static class HandoverSheet
         const double apart = 6;
         var below = HandingBack.Of(context, away, last);
         var high = Heights.Of(below, width, context) + apart;
-        var sides = new EweRoll(context, away, width).Sides(room).ToList();
+        var sides = new EweRoll(context, new DateInterval(away.From, away.To), width).Sides(room).ToList();
         return Heights.Of(sides[^1], width, context) + high <= room ? [.. sides[..^1], Block.Column(apart, sides[^1], below)] : [.. sides, below];
     }
 }

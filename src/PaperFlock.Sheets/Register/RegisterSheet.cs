@@ -1,3 +1,4 @@
+using PaperFlock.Sheets.Handover;
 using PaperFlock.Sheets.RoundLog;
 using PaperFlock.Sheets.Swap;
 
@@ -12,7 +13,7 @@ internal static class RegisterSheet
         Purpose = "which sheets there are and which issue of each is right",
     };
 
-    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
+    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 10);
 
     public static Sheet Make(SheetContext context, Registered registered)
     {
@@ -22,6 +23,7 @@ internal static class RegisterSheet
                 SheetTable(context, registered),
                 .. PrintOn(context, registered),
                 IssueTable.Of(context, registered.Issues),
+                .. Roll(context),
             ],
             12);
         return Binder.Upright(context, Definition, "Register", Season(context), body, context.Mark.IssueWords);
@@ -37,6 +39,18 @@ internal static class RegisterSheet
 
         var before = last.PlusDays(-LogRhythm.LeastDaysLeft);
         return [Block.BoldThen($"The round log goes to {DateText.Short(last)}.", $"Print what has changed on {DateText.Short(before.PlusDays(1))} or soon after: more of it comes then.", TypeScale.Body)];
+    }
+
+    /// <summary>Where nobody is to be away no sheet but this one names every ewe.</summary>
+    private static IEnumerable<Element> Roll(SheetContext context)
+    {
+        var today = context.Plan.AsOf;
+        if (context.Flock.KeeperDays.Away.Any(a => a.To >= today))
+        {
+            return [];
+        }
+
+        return [Block.Heading($"Every ewe, {DateText.Long(today)}"), new EweRoll(context, new DateInterval(today, today), context.Page.UprightWidth).Whole()];
     }
 
     private static string Season(SheetContext context)
@@ -82,44 +96,40 @@ internal static class RegisterSheet
             Lines.Box);
     }
 
-    private static Table SheetTable(SheetContext context, Registered registered)
+    private static Table SheetTable(SheetContext context, Registered registered) => new(
+        [context.Columns.Fit(Mm(28), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), context.Columns.Fit(Mm(24), TypeScale.Label, "cut, in a box"), context.Columns.Fit(Mm(12), TypeScale.Label, "issue", "below"), Track.Fixed(context.WriteIn.TableTick + 10)],
+        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("sheet", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("issue", TypeScale.Label, TextAlign.Centre), Block.Cell("filed", TypeScale.Label, TextAlign.Centre)])],
+        [.. Rows(context, registered)])
+    { Name = "list of sheets", RowHeaders = true };
+
+    private static IEnumerable<TableRow> Rows(SheetContext context, Registered registered)
     {
         // Links lead to the first page of a sheet, which may stay in the binder while a later leaf is printed.
         var printed = registered.Printed.Where(s => s.Sides[0].Page.Number.Number == 1).Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
-        var rows = ImmutableArray.CreateBuilder<TableRow>();
         foreach (var sheet in registered.All)
         {
             // Printed apart, what is pinned, cut or carried is in another file, where no link can lead.
             var target = (context.IsSplit && sheet.Use != SheetUse.Binder) || !printed.Contains(sheet.Code) ? null : sheet.Code;
             var issue = registered.IssueOf(sheet);
-            rows.Add(SheetRow(context, sheet.Code, Block.Text(sheet.Title, TypeScale.Body), Where(sheet), sheet.Leaves, issue, target));
-            rows.AddRange(issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(p.Names), Where(sheet), p.Leaves, p.Issue, null))
-                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(s.Contents), "", 1, issue, null)));
+            yield return SheetRow(context, sheet.Code, Told(sheet), Where(sheet), issue, target);
+            var parts = issue is null
+                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(p.Names), "", p.Issue, null))
+                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(s.Contents), "", issue, null));
+            foreach (var part in parts)
+            {
+                yield return part;
+            }
         }
-
-        return new Table(
-            [context.Columns.Fit(Mm(30), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), Track.Fixed(Mm(34)),
-                context.Columns.Fit(Mm(15), TypeScale.Label, "leaves"),
-                context.Columns.Fit(Mm(14), TypeScale.Label, "issue", "below"),
-                context.Columns.Fit(Mm(17), TypeScale.Label, "filed")],
-            [
-                new TableRow(
-                [
-                    Block.Cell("code", TypeScale.Label), Block.Cell("sheet", TypeScale.Label), Block.Cell("lives", TypeScale.Label),
-                    Block.Cell("leaves", TypeScale.Label, TextAlign.Centre), Block.Cell("issue", TypeScale.Label, TextAlign.Centre),
-                    Block.Cell("filed", TypeScale.Label, TextAlign.Centre),
-                ]),
-            ],
-            rows.ToImmutable())
-        { Name = "list of sheets", RowHeaders = true };
     }
+
+    private static Text Told(Sheet sheet) =>
+        Block.Text($"{sheet.Title}{(sheet.Leaves > 1 ? $", {sheet.Leaves} leaves" : "")}", TypeScale.Label, leading: 1.1);
 
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
     private static Text CardNames(ImmutableArray<Phrase> names) =>
         new(Phrase.Join(", ", names).Runs(TypeScale.Label), Leading: 1.2);
 
-    private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? leaves, int? issue, string? target)
+    private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? issue, string? target)
     {
         Element codeText = new Text([new Run(code, CodeStyle)]);
         return new TableRow(
@@ -127,22 +137,18 @@ internal static class RegisterSheet
                 Block.Cell(target is null ? codeText : new Link(codeText, target)),
                 Block.Cell(title),
                 Block.Cell(where, TypeScale.Label),
-                Figure(leaves, "-"),
-                Figure(issue, "below"),
+                issue is { } number ? Block.Cell(number.ToString(CultureInfo.InvariantCulture), TypeScale.Body, TextAlign.Centre) : Block.Cell("below", TypeScale.Label, TextAlign.Centre),
                 Block.Cell(Block.Tick(context.WriteIn.TableTick)),
             ],
-            context.WriteIn.TableTick + 5,
+            context.WriteIn.TableTick + 2,
             Name: code);
     }
 
-    private static TableCell Figure(int? figure, string none) =>
-        Block.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : none, figure is null ? TypeScale.Label : TypeScale.Body, TextAlign.Centre);
-
     private static string Where(Sheet sheet) => sheet.Use switch
     {
-        SheetUse.Pinned => "on the wall",
-        SheetUse.CutUp => "cut, in a card box",
-        SheetUse.Clipboard => "on the clipboard",
-        _ => "in the binder",
+        SheetUse.Pinned => "wall",
+        SheetUse.CutUp => "cut, in a box",
+        SheetUse.Clipboard => "clipboard",
+        _ => "binder",
     };
 }

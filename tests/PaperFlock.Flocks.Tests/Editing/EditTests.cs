@@ -76,6 +76,12 @@ public sealed class EditTests
     public void The_only_item_is_taken_out_with_its_key() =>
         Check("ewes:\n  - tag: Z1\n    marks: [2026-08-14]\n", "ewes:\n  - tag: Z1\n", new RemoveFromList(First, "marks", 0));
 
+    [Theory]
+    [InlineData(0, "ewes:\n  - tag: Z1   # left ear\n    name: Bracken\n    # gone to the neighbour\n\n  # the next\n  - tag: Z2\n", "ewes:\n\n  # the next\n  - tag: Z2\n")]
+    [InlineData(1, "ewes:\n  - tag: Z1\n    # hers\n  - tag: Z2\n    scan: 2", "ewes:\n  - tag: Z1\n    # hers\n")]
+    [InlineData(0, "ewes:\n  - {tag: Z1, scan: 2}  # hers\n  - {tag: Z2}\n", "ewes:\n  - {tag: Z2}\n")]
+    public void A_ewe_is_taken_out_with_what_is_said_of_her(int index, string before, string after) => Check(before, after, new RemoveFromList(FlockPlace.Top, "ewes", index));
+
     /// <summary>Two new ewes after the last: one with a tag a spreadsheet would spoil, one with a name that YAML would.</summary>
     [Theory]
     [InlineData("ewes:\n  - tag: Z1\n", "ewes:\n  - tag: Z1\n  - tag: '00102'\n  - tag: Z3\n    name: '#3: Sorrel'\n    scan: 2\n")]

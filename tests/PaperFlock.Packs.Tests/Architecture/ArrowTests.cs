@@ -55,6 +55,17 @@ public sealed partial class ArrowTests
         Assert.DoesNotContain(reaching, name => !name.StartsWith("PaperFlock.Cli.Pictures", StringComparison.Ordinal));
     }
 
+    /// <summary>It is built for another runtime, so its sources stand for it here.</summary>
+    [Fact]
+    public void The_page_makes_packs_by_the_front_door_alone()
+    {
+        var folder = Path.Combine(Samples.Root, "src", "PaperFlock.Page");
+        var sources = Directory.GetFiles(folder, "*.cs").Append(Path.Combine(folder, "PaperFlock.Page.csproj")).Select(File.ReadAllText).ToList();
+        Assert.True(sources.Count > 1);
+        var named = sources.SelectMany(s => Room().Matches(s)).Select(m => m.Value).Distinct();
+        Assert.Empty(named.Except(["PaperFlock.Page", "PaperFlock.Packs"], StringComparer.Ordinal));
+    }
+
     /// <summary>The clock, the disk and the terminal exist in the command line alone.</summary>
     [Theory]
     [InlineData("NodaTime.SystemClock")]
@@ -103,6 +114,9 @@ public sealed partial class ArrowTests
             select $"{type.FullName}: {instruction.Operand}";
         Assert.Empty(said);
     }
+
+    [GeneratedRegex(@"PaperFlock\.\w+")]
+    private static partial Regex Room();
 
     [GeneratedRegex(@"\p{L} +\p{L}")]
     private static partial Regex TwoWords();

@@ -1,0 +1,53 @@
+using System.Text.Json.Nodes;
+using NodaTime.Text;
+using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Packs.Figures;
+
+namespace PaperFlock.Packs.Screen;
+
+/// <summary>Days as a screen and its fields have them.</summary>
+public static class ScreenDay
+{
+    /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
+    private const int FirstYear = 1900;
+    private const int LastYear = 2200;
+
+    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, two such to choose from, or neither when it is no date.</summary>
+    /// <param name="today">What <c>today</c> and <c>yesterday</c> mean, and the year where none is typed.</param>
+    public static JsonObject Read(string typed, string today)
+    {
+        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).Distinct().ToList();
+        return days switch
+        {
+            [var day] => new JsonObject { ["day"] = Of(day) },
+            [_, _] => new JsonObject { ["either"] = Shown.List(days, Of) },
+            _ => [],
+        };
+    }
+
+    /// <exception cref="PackRequestException">It is no day that can be planned for.</exception>
+    internal static LocalDate Day(string iso) =>
+        LocalDatePattern.Iso.Parse(iso) is { Success: true, Value: { Year: >= FirstYear and <= LastYear } day }
+            ? day
+            : throw new PackRequestException($"'{iso}' is no date: write it year first, such as 2026-11-25");
+
+    internal static JsonObject Of(LocalDate day) => new() { ["iso"] = Shown.Date(day), ["words"] = ScreenText.Day(day) };
+
+    private static IEnumerable<LocalDate> Meant(string typed, LocalDate today)
+    {
+        if (typed.Equals("today", StringComparison.OrdinalIgnoreCase))
+        {
+            return [today];
+        }
+
+        if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase))
+        {
+            return [today.PlusDays(-1)];
+        }
+
+        return WrittenDate.Days(typed) is { IsEmpty: false } days ? days
+            : WrittenDate.ReadWithoutYear(typed) is (var day, { } month) && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(today.Year, month)
+                ? [new LocalDate(today.Year, month, day)]
+                : [];
+    }
+}

@@ -1,0 +1,109 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using NodaTime.Text;
+using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading;
+
+namespace PaperFlock.Packs.Screen;
+
+/// <summary>A flock file on a screen: what it says, what is wrong with it, and what it is after an edit.</summary>
+public static class ScreenFlock
+{
+    /// <summary>What a form of the flock file is made of, and which sheets there are to ask for.</summary>
+    public static JsonObject Describe() => new()
+    {
+        ["form"] = FlockForm.Json(),
+        ["sheets"] = Figures.Shown.List(PackSheets.All, s => new JsonObject { ["kind"] = s.Kind, ["code"] = s.Code, ["purpose"] = s.Purpose }),
+        ["mostBytes"] = FlockReader.MostBytes,
+        ["mostPdfBytes"] = EarlierFile.MostBytes,
+    };
+
+    /// <summary>A file somebody chose, and its <c>text</c>: null where it is none to go on with, and why is among what was found.</summary>
+    /// <param name="bytes">Of a file longer than a flock file may be, one byte over that is enough.</param>
+    public static JsonObject Open(ReadOnlySpan<byte> bytes, string name, string today)
+    {
+        var day = ScreenDay.Day(today);
+        var reading = PackMaker.Read(name, bytes, _ => day);
+        var isText = bytes.Length <= FlockReader.MostBytes && System.Text.Unicode.Utf8.IsValid(bytes) && (reading.Source.Text.Length > 0 || bytes.IsEmpty);
+        var shown = Shown(reading, day);
+        shown.Add("text", isText ? Encoding.UTF8.GetString(bytes) : null);
+        return shown;
+    }
+
+    /// <summary>What a flock file says, and what <c>check</c> says of it.</summary>
+    public static JsonObject Read(string text, string name, string today) => Shown(Reading(text, name, ScreenDay.Day(today)), ScreenDay.Day(today));
+
+    /// <summary>A flock file planned for a day.</summary>
+    /// <exception cref="PackRequestException">There are mistakes in it.</exception>
+    public static PlannedFlock Plan(string text, string name, string today)
+    {
+        var planned = PackMaker.Plan(Reading(text, name, ScreenDay.Day(today)), ScreenDay.Day(today), forPaper: true);
+        return planned.Plan is null ? throw new PackRequestException("there are mistakes in the flock: put them right first") : planned;
+    }
+
+    /// <summary>Makes edits of a form, all or none.</summary>
+    /// <param name="edits">See <see cref="FormEdits"/>.</param>
+    /// <returns>As <see cref="Read"/>, and <c>text</c>, the file as it is now; <c>refused</c>, why the edits were not made, is empty where they were.</returns>
+    public static JsonObject Apply(string text, string name, string today, string edits)
+    {
+        var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var before);
+        var edit = file is null ? new FlockEdit(null, before.Diagnostics, before.Source) : FormEdits.Apply(file, JsonNode.Parse(edits)!.AsArray());
+        var now = edit.File is { } changed ? Encoding.UTF8.GetString(changed.ToBytes()) : text;
+        var shown = Read(now, name, today);
+        shown.Add("text", now);
+        shown.Add("refused", edit.File is null ? Found(edit.Diagnostics, _ => []) : new JsonArray());
+        return shown;
+    }
+
+    /// <summary>What was noticed, each with the way to what it is about.</summary>
+    internal static JsonArray Found(IEnumerable<Diagnostic> found, Func<SourceSpan, JsonArray> pathOf) => Figures.Shown.List(found, d => new JsonObject
+    {
+        ["severity"] = d.Severity == Severity.Error ? "error" : "warning",
+        ["code"] = d.Code,
+        ["line"] = d.Span.Line,
+        ["column"] = d.Span.Column,
+        ["length"] = d.Span.Length,
+        ["message"] = d.Message,
+        ["advice"] = d.Advice,
+        ["path"] = pathOf(d.Span),
+    });
+
+    private static FlockReading Reading(string text, string name, LocalDate today) => PackMaker.Read(name, Encoding.UTF8.GetBytes(text), _ => today);
+
+    private static JsonObject Shown(FlockReading reading, LocalDate today)
+    {
+        var planned = PackMaker.Plan(reading, today, forPaper: true);
+        var values = reading.Values();
+        var days = new JsonObject();
+        AddDays(values, days);
+        return new JsonObject
+        {
+            ["ok"] = planned.Plan is not null,
+            ["found"] = Found(planned.Diagnostics, reading.PathOf),
+            ["values"] = values,
+            ["days"] = days,
+            ["today"] = ScreenText.Day(today),
+            ["holding"] = planned.Plan?.Flock.Holding.Name,
+            ["ewes"] = planned.Plan?.Flock.Ewes.Length,
+            // What tells this pack from those of other flocks and seasons.
+            ["pack"] = planned.Plan is { } plan ? PackComposer.IdOf(plan) : null,
+        };
+    }
+
+    /// <summary>Every date the file says, with its weekday.</summary>
+    private static void AddDays(JsonNode? value, JsonObject days)
+    {
+        switch (value)
+        {
+            case JsonObject section:
+                section.ToList().ForEach(entry => AddDays(entry.Value, days));
+                break;
+            case JsonArray list:
+                list.ToList().ForEach(item => AddDays(item, days));
+                break;
+            case not null when LocalDatePattern.Iso.Parse(value.GetValue<string>()) is { Success: true, Value: var day }:
+                days[value.GetValue<string>()] = ScreenText.Day(day);
+                break;
+        }
+    }
+}

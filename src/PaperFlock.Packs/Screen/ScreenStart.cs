@@ -1,0 +1,101 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Places;
+using PaperFlock.Flocks.Reading;
+
+namespace PaperFlock.Packs.Screen;
+
+/// <summary>A first flock file from a few answers, as <c>begin</c> makes it.</summary>
+public static class ScreenStart
+{
+    /// <summary>More is a commercial flock, or a slip.</summary>
+    private const int MostEwes = 2000;
+
+    /// <param name="answers">
+    /// Texts as typed: <c>name</c>, <c>keeper</c>, <c>place</c> (a grid reference, or latitude and longitude), <c>zone</c> (empty to go by the place), <c>tupIn</c> or <c>lambingFrom</c> (a date; neither for the usual day), <c>ewes</c> (how
+    /// many), <c>paper</c> (A4 or Letter; empty for what is usual there). What is left out has its usual answer.
+    /// </param>
+    /// <returns><c>text</c> and the <c>name</c> of the file, and <c>assumed</c>, what should be looked at; or <c>wrong</c>, each the <c>field</c> and its <c>message</c>.</returns>
+    public static JsonObject Begin(string answers, string today)
+    {
+        var typed = JsonNode.Parse(answers)!.AsObject();
+        string Answer(string field) => typed[field]?.GetValue<string>().Trim() ?? "";
+        var wrong = new List<(string Field, string Message)>();
+
+        var name = Answer("name") is { Length: > 0 } said ? said : "My flock";
+        var (stated, whyNot) = Answer("place") is { Length: > 0 } written ? PlaceText.Read(written) : (null, null);
+        Refuse("place", whyNot);
+        var place = stated ?? PlaceZones.MiddleOf(PlaceZones.Named(Answer("zone")) ?? "Europe/London")!;
+        var zone = Answer("zone").Length == 0 ? PlaceZones.Of(place, ScreenDay.Day(today)).Id : PlaceZones.Named(Answer("zone"));
+        Refuse("zone", zone is null ? $"'{Answer("zone")}' is no time zone: write a name such as Europe/London or Pacific/Auckland" : null);
+        var country = zone is null ? null : PlaceZones.CountryOf(zone);
+        var start = Start(Answer("lambingFrom"), isLambing: true, "lambingFrom") ?? Start(Answer("tupIn"), isLambing: false, "tupIn") ?? SeasonStart.Usual(place.IsSouthern, ScreenDay.Day(today));
+        var count = Answer("ewes").Length == 0 ? 20 : int.TryParse(Answer("ewes"), NumberStyles.None, CultureInfo.InvariantCulture, out var ewes) && ewes is >= 1 and <= MostEwes ? ewes : 0;
+        Refuse("ewes", count == 0 ? $"'{Answer("ewes")}' is no number of ewes from 1 to {MostEwes}" : null);
+        var paper = Answer("paper").Length == 0 ? UsualPaper.In(country) : Answer("paper").Equals("Letter", StringComparison.OrdinalIgnoreCase) ? Paper.Letter : Paper.A4;
+        var keeper = Answer("keeper") is { Length: > 0 } who ? who : null;
+
+        Try("name", FlockDraft.Trial with { Name = name });
+        Try("keeper", FlockDraft.Trial with { Keeper = keeper });
+        Try(Answer("lambingFrom").Length > 0 ? "lambingFrom" : "tupIn", FlockDraft.Trial with { Start = start });
+        if (wrong.Count > 0)
+        {
+            return new JsonObject { ["wrong"] = Figures.Shown.List(wrong, w => new JsonObject { ["field"] = w.Field, ["message"] = w.Message }) };
+        }
+
+        var draft = new FlockDraft(name, keeper, place, stated is null, zone!, country, start, DraftEwe.Unnamed(count), paper);
+        var file = FileName(name);
+        return new JsonObject { ["text"] = FlockFileText.Of(draft, file), ["name"] = file, ["assumed"] = Figures.Shown.List(Assumed(draft, Answer("zone")), line => (JsonNode)line) };
+
+        SeasonStart? Start(string text, bool isLambing, string field)
+        {
+            if (text.Length == 0)
+            {
+                return null;
+            }
+
+            var read = ScreenDay.Read(text, today);
+            Refuse(field, read["either"] is JsonArray either ? $"'{text}' could be two days: {ScreenText.List(either.Select(d => d!["words"]!.GetValue<string>()), "or")}"
+                : read.Count == 0 ? $"'{text}' is no date: write it year first, such as 2026-11-05" : null);
+            return read["day"] is { } day ? new SeasonStart(ScreenDay.Day(day["iso"]!.GetValue<string>()), isLambing) : null;
+        }
+
+        void Refuse(string field, string? message)
+        {
+            if (message is not null)
+            {
+                wrong.Add((field, message));
+            }
+        }
+
+        // Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.
+        void Try(string field, FlockDraft draft) => Refuse(
+            field,
+            FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock"))).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } error
+                ? $"{error.Message}: {error.Advice}"
+                : null);
+    }
+
+    private static IEnumerable<string> Assumed(FlockDraft draft, string zone)
+    {
+        if (draft.PlaceIsStandIn)
+        {
+            yield return "the place is not yours yet, and it is printed for the emergency services: write your own";
+        }
+        else if (zone.Length == 0)
+        {
+            yield return $"the time zone is {draft.TimeZone}, by the place";
+        }
+
+        yield return "each tag is a line to write on: type what is on the ears in their place, or write it on the cards";
+    }
+
+    /// <summary>Lower case, words joined by hyphens: a name every disk takes.</summary>
+    private static string FileName(string holding)
+    {
+        var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
+        var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return (name.Length == 0 ? "flock" : name) + ".yaml";
+    }
+}

@@ -1,0 +1,124 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using System.Text.Json.Nodes;
+using PaperFlock.Packs;
+using PaperFlock.Packs.Screen;
+
+[assembly: SupportedOSPlatform("browser")]
+
+namespace PaperFlock.Page;
+
+/// <summary>
+/// All that the page may ask of the engine. Texts and days as <c>2026-11-25</c> in, JSON out; what each object holds is written beside the method of
+/// <c>PaperFlock.Packs.Screen</c> that makes it, and as types in <c>page/engine.js</c>, which calls this from the page.
+/// </summary>
+/// <remarks>
+/// What cannot be had is an object with one key, <c>trouble</c>, a sentence for the keeper; any exception is a fault of the program. A call answers from its
+/// arguments alone, but for <see cref="Pdf"/>, which goes with the last pack; a plan is kept for as long as the next calls are about the same text and day.
+/// </remarks>
+internal static partial class Engine
+{
+    private static (string Text, string Name, string Today, PlannedFlock Planned)? _planned;
+    private static ImmutableArray<PackDocument> _documents = [];
+
+    private static void Main()
+    {
+        // Nothing to do until the page asks.
+    }
+
+    /// <summary>The fields of the form, and the sheets there are.</summary>
+    [JSExport]
+    internal static string Describe() => ScreenFlock.Describe().ToJsonString();
+
+    /// <summary>A flock to look at: <c>text</c>, <c>name</c>, and <c>today</c>, the day it is looked at.</summary>
+    [JSExport]
+    internal static string Sample()
+    {
+        using var resource = typeof(Engine).Assembly.GetManifestResourceStream("hollin-bank.yaml")!;
+        using var reader = new StreamReader(resource);
+        return new JsonObject { ["text"] = reader.ReadToEnd(), ["name"] = "hollin-bank.yaml", ["today"] = "2026-11-25" }.ToJsonString();
+    }
+
+    [JSExport]
+    internal static string Open(byte[] bytes, string name, string today) => Told(() => ScreenFlock.Open(bytes, name, today));
+
+    [JSExport]
+    internal static string Read(string text, string name, string today) => Told(() => ScreenFlock.Read(text, name, today));
+
+    [JSExport]
+    internal static string Apply(string text, string name, string today, string edits) => Told(() => ScreenFlock.Apply(text, name, today, edits));
+
+    [JSExport]
+    internal static string ReadDay(string typed, string today) => Told(() => ScreenDay.Read(typed, today));
+
+    [JSExport]
+    internal static string Begin(string answers, string today) => Told(() => ScreenStart.Begin(answers, today));
+
+    [JSExport]
+    internal static string Paste(string text, string name, string pasted, int tagColumn) => Told(() => ScreenPaste.Read(text, name, pasted, tagColumn));
+
+    [JSExport]
+    internal static string Plan(string text, string name, string today) => Told(() => ScreenPlan.Of(Planned(text, name, today)));
+
+    [JSExport]
+    internal static string WhyJob(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyJob(Planned(text, name, today), index));
+
+    [JSExport]
+    internal static string WhyEwe(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyEwe(Planned(text, name, today), index));
+
+    [JSExport]
+    internal static string Season(string text, string name, string today) => Told(() => ScreenSeason.Of(Planned(text, name, today)));
+
+    [JSExport]
+    internal static string Pictures(string text, string name, string today, string sheets) => Told(() => ScreenPictures.Of(Planned(text, name, today), sheets));
+
+    /// <summary>The jobs as a calendar file: <c>text</c> and <c>file</c>, its name.</summary>
+    [JSExport]
+    internal static string Calendar(string text, string name, string today) => Told(() => ScreenPlan.Calendar(Planned(text, name, today), name));
+
+    /// <summary>The lambs born, for the flock book: <c>text</c> and <c>file</c>.</summary>
+    [JSExport]
+    internal static string Births(string text, string name, string today) => Told(() => ScreenPlan.Births(Planned(text, name, today), name));
+
+    /// <param name="earlier">The PDF of the issue in the binder; empty for none.</param>
+    [JSExport]
+    internal static string Pack(string text, string name, string today, string options, byte[] earlier, string earlierName) => Told(() =>
+    {
+        (_documents, var said) = ScreenPack.Make(Planned(text, name, today), name, options, earlier.Length == 0 ? null : new EarlierFile(earlierName, earlier));
+        return said;
+    });
+
+    [JSExport]
+    internal static string Leaf(bool isTest, bool isLetter) => Told(() =>
+    {
+        (_documents, var said) = ScreenPack.Leaf(isTest, isLetter);
+        return said;
+    });
+
+    /// <summary>A document of the last pack, or of the last leaf.</summary>
+    [JSExport]
+    internal static byte[] Pdf(int document) => _documents[document].ToPdf().ToArray();
+
+    private static PlannedFlock Planned(string text, string name, string today)
+    {
+        if (_planned is not { } kept || (kept.Text, kept.Name, kept.Today) != (text, name, today))
+        {
+            kept = (text, name, today, ScreenFlock.Plan(text, name, today));
+            _planned = kept;
+        }
+
+        return kept.Planned;
+    }
+
+    private static string Told(Func<JsonNode> answer)
+    {
+        try
+        {
+            return answer().ToJsonString();
+        }
+        catch (PackRequestException trouble)
+        {
+            return new JsonObject { ["trouble"] = trouble.Message }.ToJsonString();
+        }
+    }
+}

@@ -1,0 +1,40 @@
+// The engine's own thread, so that the page never waits for it. The first message brings the engine's parts, each of the others a call.
+// Listening with addEventListener: the runtime sets onmessage for itself while it is imported.
+
+/** @param {string} base64 of what gzip has packed */
+async function unpack(base64) {
+  const packed = atob(base64);
+  const bytes = new Uint8Array(packed.length);
+  for (let i = 0; i < packed.length; i++) bytes[i] = packed.charCodeAt(i);
+  return new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
+}
+
+/** @param {Record<string, string>} parts by file name */
+async function start(parts) {
+  /** @type {Record<string, string>} */
+  const modules = {};
+  for (const name of Object.keys(parts).filter(name => name.endsWith('.js'))) {
+    modules[name] = URL.createObjectURL(new Blob([await unpack(parts[name])], { type: 'text/javascript' }));
+  }
+  const { dotnet } = await import(modules['dotnet.js']);
+  const runtime = await dotnet
+    .withResourceLoader((/** @type {string} */ _, /** @type {string} */ name) =>
+      modules[name] ?? unpack(parts[name]).then(bytes => new Response(bytes, { headers: { 'Content-Type': 'application/wasm' } })))
+    .create();
+  const exports = await runtime.getAssemblyExports('PaperFlock.Page.dll');
+  return exports.PaperFlock.Page.Engine;
+}
+
+/** @type {Promise<any>} */
+let engine;
+
+addEventListener('message', async ({ data }) => {
+  try {
+    if (data.parts) engine = start(data.parts);
+    const calls = await engine;
+    const answer = data.call ? calls[data.call](...data.with) : null;
+    postMessage({ id: data.id, answer }, /** @type {any} */ (answer instanceof Uint8Array ? [answer.buffer] : []));
+  } catch (fault) {
+    postMessage({ id: data.id, fault: fault instanceof Error ? `${fault.message}\n${fault.stack}` : String(fault) });
+  }
+});

@@ -1,0 +1,185 @@
+// Somebody with a mouse and a memory stick, in a browser of Debian's: opens the page from a file, makes packs, breaks things. Every view is looked at by axe, at two widths.
+// Usage: node drive.mjs chrome|firefox PAGE.html [FOLDER FOR PICTURES]
+import assert from 'node:assert/strict';
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { downloaded, launch, named, openPage } from './browser.mjs';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+// While sheets are being changed, packs made by the command line of the same day stand in for those in packs/.
+const packs = process.env.PACKS ?? join(root, 'packs');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const [, , browser, html, pictures] = process.argv;
+const scratch = mkdtempSync(join(tmpdir(), 'paperflock-drive-'));
+const hollinBank = readFileSync(join(root, 'flocks/hollin-bank.yaml'), 'utf8');
+if (pictures) mkdirSync(pictures, { recursive: true });
+
+const launched = await launch(browser);
+const { page, asked, complaints, seconds } = await openPage(launched, html);
+let shots = 0;
+
+const file = (name, content) => {
+  writeFileSync(join(scratch, name), content);
+  return join(scratch, name);
+};
+const text = async () => page.$eval('main', main => main.innerText);
+const says = words => page.waitForFunction(wanted => document.querySelector('main').innerText.includes(wanted), {}, words);
+// In the middle of the screen, where the foot of the page does not cover it.
+const press = async name => {
+  const button = await named(page, name, 'button');
+  await button.evaluate(element => element.scrollIntoView({ block: 'center' }));
+  await button.click();
+};
+const labelled = words => page.waitForSelector(`::-p-xpath(//*[@id = //label[normalize-space() = "${words}"]/@for])`);
+const setDay = async (label, day) => (await labelled(label)).evaluate((input, value) => { input.value = value; input.dispatchEvent(new Event('input', { bubbles: true })); }, day);
+const go = async id => {
+  await page.evaluate(hash => { location.hash = hash; }, id);
+  await page.waitForFunction(hash => location.hash === `#${hash}` && document.querySelector('main h1'), {}, id);
+};
+const openFile = async path => {
+  await go('open');
+  await (await labelled('Open a flock file')).uploadFile(path);
+};
+const made = () => page.waitForFunction(() => ['Ready', 'Nothing to print', 'That cannot be made'].includes(document.querySelector('main section.note h2')?.textContent ?? ''));
+
+/** axe finds nothing serious, and nothing is scrolled sideways to, at either width. */
+async function look(name) {
+  for (const width of [1280, 360]) {
+    await page.setViewport({ width, height: 900 });
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() => axe.run(document, { resultTypes: ['violations'] }));
+    assert.deepEqual(violations.map(v => `${v.id}: ${v.nodes.map(n => n.target).join(' ')}`), [], `axe at ${name}, ${width} px`);
+    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${name} is wider than ${width} px`);
+    if (pictures) await page.screenshot({ path: join(pictures, `${browser}-${String(++shots).padStart(2, '0')}-${name}-${width}.png`), fullPage: true });
+  }
+  await page.setViewport({ width: 1280, height: 900 });
+}
+
+const steps = {
+  async 'it is ready, and asked for nothing but itself'() {
+    assert.ok(seconds < 20, `ready after ${seconds} s`);
+    await look('open');
+  },
+
+  async 'open, say the day, make, save: the pack of the command line'() {
+    await openFile(join(root, 'flocks/hollin-bank.yaml'));
+    await says('What it comes to');
+    assert.equal((await page.$$('#today')).length, 1);
+    await setDay('Today', '2026-11-25');
+    await says('Wed 25 Nov 2026');
+    await press('Make the whole pack');
+    await made();
+    await press('Save the PDF');
+    assert.ok((await downloaded(launched, 'hollin-bank.pdf')).equals(readFileSync(join(packs, 'hollin-bank.pdf'))), 'not the same bytes');
+    await look('plan');
+  },
+
+  async 'only what changed since the PDF in the binder'() {
+    await openFile(file('hollin-bank.yaml', hollinBank.replace('scan: 2', 'scan: 1')));
+    await says('What it comes to');
+    await go('print');
+    await setDay('Today', '2026-12-01');
+    await says('Tue 1 Dec 2026');
+    await press('Make the changed sheets');
+    await says('That cannot be made');
+    await (await page.waitForSelector('#earlier')).uploadFile(join(packs, 'hollin-bank.pdf'));
+    await press('Make the changed sheets');
+    await says('Ready');
+    assert.match(await text(), /to put in, .* to take out since issue 1/);
+    await look('print');
+    await press('Save the PDF');
+    assert.ok((await downloaded(launched, 'hollin-bank-issue-2.pdf')).length > 1000);
+  },
+
+  async 'the days of the sitter'() {
+    await press('Make the pack for Tom Birkett, Sun 27 Dec 2026 to Sat 2 Jan 2027');
+    await says('hollin-bank-27DEC-02JAN.pdf');
+  },
+
+  async 'what is no flock file is refused in a sentence, and the flock that is open stays'() {
+    await openFile(join(packs, 'hollin-bank.pdf'));
+    await says('This is a PDF, and a flock file is plain text');
+    await openFile(file('photo.yaml', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70])));
+    await says('is no flock file to go on with');
+    await openFile(file('utf16.yaml', Buffer.from(`\ufeff${hollinBank}`, 'utf16le')));
+    await says('UTF-16');
+    await openFile(file('large.yaml', Buffer.alloc(50_000_000, '# many words\n')));
+    await says('a flock file has at most');
+    await look('refused');
+    await go('save');
+    await says('Hollin Bank');
+    await look('save');
+  },
+
+  async 'a broken file is opened, shown and mended'() {
+    await openFile(file('broken.yaml', hollinBank.replace('name: Hollin Bank', 'name: "Hollin Bank')));
+    await says('Mend the file');
+    await says('this quote is not closed');
+    await look('mend');
+    await page.$eval('#text', (area, good) => { area.value = good; }, hollinBank);
+    await press('Look again');
+    await says('What it comes to');
+  },
+
+  async 'a flock may be called anything'() {
+    const odd = '<img src=x onerror=document.title=1>';
+    await openFile(file('odd.yaml', hollinBank.replace('name: Hollin Bank', `name: "${odd}"`)));
+    await says(odd);
+    assert.equal((await page.$$('main img')).length, 0);
+  },
+
+  async 'a reload in mid-work loses nothing'() {
+    page.on('dialog', dialog => dialog.accept());
+    await go('open');
+    await (await labelled('What is the holding called?')).type('Cold Knap');
+    await press('Start a new flock');
+    await says('The flock');
+    await page.reload();
+    await page.waitForSelector('html[data-ready]');
+    await go('open');
+    await press('Go on with Cold Knap');
+    await says('What it comes to');
+    await says('20 ewes');
+  },
+
+  async 'the flock file is saved as it is'() {
+    await openFile(join(root, 'flocks/kanuka-flat.yaml'));
+    await says('What it comes to');
+    await setDay('Today', '2027-06-20');
+    await says('Sun 20 Jun 2027');
+    await go('save');
+    await press('Save the flock file');
+    assert.equal((await downloaded(launched, 'kanuka-flat.yaml')).toString('utf8'), readFileSync(join(root, 'flocks/kanuka-flat.yaml'), 'utf8'));
+    await press('Save a calendar file');
+    assert.match((await downloaded(launched, 'kanuka-flat.ics')).toString('utf8'), /^BEGIN:VCALENDAR\r\n/);
+  },
+
+  async 'nothing was asked of any network, and nothing went wrong unseen'() {
+    assert.deepEqual(asked.filter(url => !/^file:.*\/paperflock\.html(#.*)?$/.test(url)), []);
+    assert.deepEqual(complaints, []);
+    const refused = await page.evaluate(() => new Promise(done => {
+      document.addEventListener('securitypolicyviolation', event => done(event.effectiveDirective));
+      fetch('http://127.0.0.1:9/').catch(() => {});
+    }));
+    assert.equal(refused, 'connect-src');
+  },
+};
+
+let failed = 0;
+for (const [name, step] of Object.entries(steps)) {
+  const began = Date.now();
+  try {
+    await step();
+    console.log(`ok    ${browser}: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`);
+  } catch (fault) {
+    failed++;
+    console.log(`FAIL  ${browser}: ${name}\n${fault.stack}\nThe page says: ${await text().catch(() => '?')}`);
+    if (pictures) await page.screenshot({ path: join(pictures, `${browser}-failed-${failed}.png`) }).catch(() => {});
+  }
+}
+console.log(`ready after ${seconds.toFixed(1)} s`);
+await launched.browser.close();
+process.exitCode = failed > 0 ? 1 : 0;
