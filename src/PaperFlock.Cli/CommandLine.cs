@@ -16,7 +16,7 @@ internal static class CommandLine
     /// <param name="dropped">The arguments begin with flock files and no command: a pack is to be made of each, beside it.</param>
     public static int Run(IReadOnlyList<string> args, bool dropped, Host host)
     {
-        var root = Describe(host, packsGo: dropped ? null : ".");
+        var root = Describe(host);
         // No response files: `@` begins no file name a shepherd has heard of.
         var typed = root.Parse(dropped ? ["pack", .. args] : args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (typed.Errors.Count > 0 && typed.Action is not HelpAction)
@@ -53,8 +53,7 @@ internal static class CommandLine
         }
     }
 
-    /// <param name="packsGo">Folder of the packs where no other is asked for; null for that of each flock file.</param>
-    private static RootCommand Describe(Host host, string? packsGo)
+    private static RootCommand Describe(Host host)
     {
         var root = new RootCommand("Turns one file about a small flock of ewes into a printed pack for the lambing season.");
         root.Directives.Clear();
@@ -71,11 +70,13 @@ internal static class CommandLine
         var flocks = Several("FLOCK.yaml", "the file about your flock; or several of them, or a folder of them");
         var asOf = Day("--as-of", "stands in for today, such as 2026-11-25");
         var into = new Option<string>("--out") { HelpName = "DIR", Description = "the folder to write into; this folder if you do not say" };
+        var beside = new Option<string>("--out") { HelpName = "DIR", Description = "the folder to write into; that of the flock file if you do not say" };
+        var overwrite = new Option<bool>("--overwrite") { Description = "replace a file that is there even if it is of another holding, or no work of this program" };
         var paper = new Option<Paper>("--paper") { HelpName = "A4|Letter", Description = "the paper in the printer; A4 if you do not say", CustomParser = TypedValues.Paper };
 
         root.Add(BeginCommand.Describe(asOf, host));
         root.Add(AddEwesCommand.Describe(flock, asOf, host));
-        root.Add(PackCommand.Describe(flocks, into, asOf, packsGo, host));
+        root.Add(PackCommand.Describe(flocks, beside, overwrite, asOf, host));
 
         Add(new Command("check", "read the flock file and say what is wrong with it, or that nothing is") { flocks, asOf }, typed =>
             ManyFlocks.Run("check", FlockFiles.Find(typed.GetRequiredValue(flocks), host), host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), host)));
@@ -89,10 +90,16 @@ internal static class CommandLine
             // A tag may be typed as several words, without quotes.
             Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim(), host));
 
-        AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, into, asOf }, (plan, typed) =>
+        AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, beside, overwrite, asOf }, (plan, typed) =>
         {
-            var file = new PackPaths(typed.GetRequiredValue(flock), Folder(typed), host).Of(".ics");
-            StagedFiles.Write(file, PackMaker.Calendar(plan), host);
+            var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(beside), host).Of(".ics");
+            var calendar = PackMaker.Calendar(plan);
+            if (!typed.GetValue(overwrite))
+            {
+                RefuseToReplaceCalendar(file, calendar, host);
+            }
+
+            StagedFiles.Write(file, calendar, host);
             var unplaced = plan.Jobs.Count(j => j.Date is null);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Jobs.Length, "job")}"
                 + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
@@ -176,6 +183,16 @@ internal static class CommandLine
         host.Out.WriteLine($"{file}: {ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}");
         host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
         return ExitStatus.Clean;
+    }
+
+    /// <exception cref="UsageException">Another calendar is there, or something else: ours begin alike for one holding, up to the first job.</exception>
+    private static void RefuseToReplaceCalendar(OutputFile file, byte[] calendar, Host host)
+    {
+        var head = calendar.AsSpan(0, Math.Max(0, calendar.AsSpan().IndexOf("BEGIN:VEVENT"u8)));
+        if (File.Exists(file.Full) && (new FileInfo(file.Full).Length == 0 || !InputFile.Read(file.Shown, host).AsSpan().StartsWith(head)))
+        {
+            throw new UsageException($"{file.Shown} is no calendar of this holding; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
+        }
     }
 
     /// <summary>A leaf that belongs to no flock.</summary>

@@ -40,13 +40,13 @@ internal static class TypedValues
     public static string[] Sheets(ArgumentResult argument)
     {
         var typed = argument.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToList();
-        var (sheets, complaints) = SheetChoice.Read(typed);
-        foreach (var complaint in typed.Count == 0 ? ["--sheets wants the names of sheets, such as --sheets planner,cards"] : complaints)
+        var (sheets, codes, complaints) = SheetChoice.Read(typed);
+        foreach (var complaint in typed.Count == 0 ? ["--sheets wants the names of sheets, such as --sheets planner,cards, or codes at the foot of their pages, such as --sheets CARD-00101"] : complaints)
         {
             argument.AddError(complaint);
         }
 
-        return [.. sheets];
+        return [.. sheets, .. codes];
     }
 
     private static string Text(ArgumentResult argument) => argument.Tokens.Count > 0 ? argument.Tokens[0].Value : "";

@@ -20,7 +20,7 @@ public sealed class ManyFlocksTests
             StringComparison.Ordinal);
         Assert.Contains("b.yaml:7:11: error FLK", outcome.Error, StringComparison.Ordinal);
         Assert.Contains("cannot read nope.yaml: there is no such file", outcome.Error, StringComparison.Ordinal);
-        Assert.Equal(["a.pdf", "a.yaml", "b.yaml", "c.pdf", "c.yaml"], bench.Everything());
+        Assert.Equal(["a-JOBS.pdf", "a.yaml", "b.yaml", "c-JOBS.pdf", "c.yaml"], bench.Everything());
         Assert.Equal(2, files.Length);
     }
 
@@ -48,8 +48,8 @@ public sealed class ManyFlocksTests
         var outcome = bench.Run("pack", "b.yaml", "a.yaml", "--sheets", "jobs");
         Assert.Equal(ExitStatus.Fault, outcome.Status);
         Assert.Contains("  b.yaml: failed by a fault of the program\n  a.yaml: done\n", outcome.Out, StringComparison.Ordinal);
-        Assert.Contains("a.pdf", bench.Everything());
-        Assert.DoesNotContain("b.pdf", bench.Everything());
+        Assert.Contains("a-JOBS.pdf", bench.Everything());
+        Assert.DoesNotContain("b-JOBS.pdf", bench.Everything());
     }
 
     [Fact]
@@ -170,7 +170,7 @@ public sealed class ManyFlocksTests
         var outcome = bench.Run(["pack", .. Good, "--sheets", "jobs"]);
         Assert.Equal(ExitStatus.Stopped, outcome.Status);
         Assert.Equal("paperflock: stopped: 1 of 5 flocks done, and what was written for them stays\n", outcome.Error[outcome.Error.IndexOf("paperflock: stopped", StringComparison.Ordinal)..]);
-        Assert.Equal(["a.pdf", .. Good], bench.Everything());
+        Assert.Equal(["a-JOBS.pdf", .. Good], bench.Everything());
     }
 
     private static string[] Write(Workbench bench, params string[] files) => [.. files.Select(f => bench.Write(f, Samples.TwoEwes))];
