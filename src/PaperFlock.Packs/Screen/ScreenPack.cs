@@ -8,7 +8,7 @@ public static class ScreenPack
 {
     /// <summary>The next issue of a pack, or some of its sheets.</summary>
     /// <param name="name">Of the flock file.</param>
-    /// <param name="options">An object: <c>sheets</c>, names or page codes with blanks between, null for all; <c>from</c> and <c>to</c>, a sitter's days, both included, or null; <c>changed</c>, only leaves that differ from an earlier issue.</param>
+    /// <param name="options">An object: <c>sheets</c>, names or page codes with blanks between, null for all; <c>from</c> and <c>to</c>, a sitter's days, both included, or null; <c>changed</c>, only leaves that differ from an earlier issue; <c>draft</c>, to be looked at and not filed.</param>
     /// <param name="earlier">The PDF of the issue in the binder, and what it is called; null for none.</param>
     /// <returns>
     /// Documents to be turned into PDFs one by one, and what is to be said: <c>documents</c>, each its <c>file</c> name, <c>size</c> (<c>5 pages on 3 sheets of A4</c>), <c>pages</c> and <c>howTo</c>, lines
@@ -25,7 +25,7 @@ public static class ScreenPack
             throw new PackRequestException(before.Troubles is [var trouble, ..] ? trouble : "choose the PDF of the issue in your binder: what has changed is found by comparing with it");
         }
 
-        var pack = Made(planned.Plan!, request, before.Record);
+        var pack = Made(planned.Plan!, request, before);
         return (pack.Documents, new JsonObject
         {
             ["documents"] = List(pack.Documents, d => Document(d, PackFileNames.Of(name) + d.Suffix)),
@@ -43,7 +43,7 @@ public static class ScreenPack
     }
 
     /// <exception cref="PackRequestException">It cannot be had of this flock, or something does not fit an empty page.</exception>
-    internal static Pack Made(SeasonPlan plan, PackRequest request, Sheets.Issues.IssueRecord? before)
+    internal static Pack Made(SeasonPlan plan, PackRequest request, EarlierIssue? before)
     {
         try
         {
@@ -57,7 +57,7 @@ public static class ScreenPack
 
     private static PackRequest Request(JsonObject asked)
     {
-        var (sheets, complaints) = SheetChoice.Read((asked["sheets"]?.GetValue<string>() ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries));
+        var (kinds, codes, complaints) = SheetChoice.Read((asked["sheets"]?.GetValue<string>() ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries));
         DateInterval? days = (asked["from"]?.GetValue<string>(), asked["to"]?.GetValue<string>()) switch
         {
             (null, null) => null,
@@ -67,9 +67,10 @@ public static class ScreenPack
             _ => throw new PackRequestException("say the first and the last of the sitter's days"),
         };
         var changed = asked["changed"]?.GetValue<bool>() ?? false;
+        var request = new PackRequest(kinds, days, Split: false, changed) { Codes = codes, Draft = asked["draft"]?.GetValue<bool>() ?? false };
         return complaints is [var complaint, ..] ? throw new PackRequestException(complaint)
-            : days is not null && SheetChoice.WhyNotForDays(sheets) is { } whyNot ? throw new PackRequestException(whyNot)
-            : new PackRequest(sheets, days, Split: false, changed);
+            : days is not null && SheetChoice.WhyNotForDays(request) is { } whyNot ? throw new PackRequestException(whyNot)
+            : request;
     }
 
     private static JsonObject Document(PackDocument document, string name) => new()

@@ -12,13 +12,13 @@ public static class ScreenPictures
     /// <exception cref="PackRequestException">There is no such sheet, or it has nothing to say.</exception>
     public static JsonArray Of(PlannedFlock planned, string words)
     {
-        var (sheets, complaints) = SheetChoice.Read(words.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        var (kinds, codes, complaints) = SheetChoice.Read(words.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         if (!complaints.IsEmpty)
         {
             throw new PackRequestException(complaints[0]);
         }
 
-        var pack = ScreenPack.Made(planned.Plan!, new PackRequest(sheets), null);
+        var pack = ScreenPack.Made(planned.Plan!, new PackRequest(kinds) { Codes = codes }, null);
         return List(
             from sheet in pack.Issue.Pack.Sheets from side in sheet.Sides where !side.IsBlank select (sheet, side),
             of =>
