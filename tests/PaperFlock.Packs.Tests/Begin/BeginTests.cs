@@ -41,7 +41,7 @@ public sealed partial class BeginTests
         Assert.Contains("the place is not yours yet", bench.Run("begin", "--yes").Out, StringComparison.Ordinal);
         Assert.Contains("NOT YOUR PLACE YET", Text(bench), StringComparison.Ordinal);
         bench.Run("pack", "my-flock.yaml", "--sheets", "calls");
-        using var pdf = new PackPdf(bench.PathOf("my-flock.pdf"));
+        using var pdf = new PackPdf(Assert.Single(Directory.GetFiles(bench.Folder, "*.pdf")));
         Assert.Contains("NOT WRITTEN IN YET", string.Concat(pdf.Texts), StringComparison.Ordinal);
     }
 

@@ -28,7 +28,7 @@ public sealed partial class OrderTests
                 var printed = bench.Run("pack", FourEwes.File, "--sheets", sheet, "--as-of", "2027-01-31");
                 Assert.Equal("", asked.Error);
                 Assert.Equal(0, printed.Status);
-                using var pdf = new PackPdf(bench.PathOf("flock.pdf"));
+                using var pdf = new PackPdf(Assert.Single(Directory.GetFiles(bench.Folder, "*.pdf")));
                 var tags = Tag().Matches(pdf.Text).Select(m => m.Value).ToList();
                 Assert.NotEmpty(tags);
                 // It begins at the first without an answer; from there to the top, and then down.
