@@ -54,16 +54,25 @@ public sealed class FlockFile
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
         var (source, root) = (_source, _root);
-        foreach (var change in changes)
+        foreach (var wave in Waves(changes))
         {
-            var (before, tree) = (source, root);
-            var ways = Ways(change, new Layout(source.Text), root);
-            if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+            if (wave.Count > 1 && Together(source, root, wave) is { } all)
             {
-                return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+                (source, root) = all;
+                continue;
             }
 
-            (source, root) = next;
+            foreach (var change in wave)
+            {
+                var (before, tree) = (source, root);
+                var ways = Ways(change, new Layout(source.Text), root);
+                if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+                {
+                    return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
+                }
+
+                (source, root) = next;
+            }
         }
 
         var bytes = BytesOf(source.Text);
@@ -71,8 +80,15 @@ public sealed class FlockFile
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
 
+    /// <summary>The same file without its remarks, each key on a line of its own: a layout in which any change can be made.</summary>
+    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root))), hasByteOrderMark: false, _mayBeWrong);
+
     /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
     public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
+
+    /// <summary>Whether anything is written after a key.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public bool IsGiven(FlockPlace section, string key) => Entry(section, key) is not (null or Scalar { IsBlank: true });
 
     /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
@@ -91,6 +107,61 @@ public sealed class FlockFile
     public byte[] ToBytes() => BytesOf(_source.Text);
 
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
+
+    /// <summary>Changes in their order, gathered where they follow one another and are of keys of different items of one list: none of them moves what another is about.</summary>
+    private static IEnumerable<IReadOnlyList<FlockChange>> Waves(IEnumerable<FlockChange> changes)
+    {
+        var (wave, places) = (new List<FlockChange>(), new HashSet<string>(StringComparer.Ordinal));
+        foreach (var change in changes)
+        {
+            var isItem = change is SetKey or ClearKey && change.Section is { Above: not null, Name: null };
+            if (wave.Count > 0 && !(isItem && wave[0].Section.Above?.ToString() == change.Section.Above!.ToString() && !places.Contains(change.Section.ToString())))
+            {
+                yield return wave;
+                (wave, places) = ([], new HashSet<string>(StringComparer.Ordinal));
+            }
+
+            wave.Add(change);
+            places.Add(change.Section.ToString());
+        }
+
+        if (wave.Count > 0)
+        {
+            yield return wave;
+        }
+    }
+
+    /// <summary>Makes the changes of a wave at once: reading the text again after each would take a flock of 300 ewes a minute.</summary>
+    /// <returns>Null when one of them cannot be made in its tidiest way, or two touch.</returns>
+    private static (SourceText Source, Node Root)? Together(SourceText source, Node root, IReadOnlyList<FlockChange> wave)
+    {
+        var (layout, expected, splices) = (new Layout(source.Text), root, new List<Splice>());
+        foreach (var change in wave)
+        {
+            if (Ways(change, layout, expected).FirstOrDefault() is not { } way)
+            {
+                return null;
+            }
+
+            expected = way.Expected;
+            splices.Add(way);
+        }
+
+        var (text, at) = (new StringBuilder(), 0);
+        foreach (var splice in splices.Where(s => s.Start < s.End || s.Text.Length > 0).OrderBy(s => s.Start))
+        {
+            if (splice.Start < at)
+            {
+                return null;
+            }
+
+            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
+            at = splice.End;
+        }
+
+        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
+    }
 
     /// <returns>Null when the changed text does not say what it should.</returns>
     private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)
