@@ -131,7 +131,12 @@ internal static class CommandLine
         Add(new Command("help", "say what a command does, and what may follow it") { words }, typed =>
         {
             var asked = typed.GetValue(words) ?? [];
-            asked.Aggregate((Command)root, (at, word) => at.Subcommands.FirstOrDefault(c => c.Name == word) ?? throw new UsageException(UsageComplaints.Unknown(word, at)));
+            Command at = root;
+            foreach (var word in asked)
+            {
+                at = at.Subcommands.FirstOrDefault(c => c.Name == word) ?? throw new UsageException(UsageComplaints.Unknown(word, at));
+            }
+
             return Run([.. asked, "--help"], dropped: false, host);
         });
         return root;
