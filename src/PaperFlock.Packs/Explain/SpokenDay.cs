@@ -26,7 +26,8 @@ internal static class SpokenDay
             .Select(year => new LocalDate(year, month, day))
             .Where(d => d >= plan.From && d <= plan.To);
 
-    private static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
+    /// <summary>A weekday before a date, in full or by three letters or more, and the rest; no weekday where there is none.</summary>
+    internal static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
     {
         var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var word = parts.Length < 2 ? "" : parts[0].TrimEnd(',', '.');

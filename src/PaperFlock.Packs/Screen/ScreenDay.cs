@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
+using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
 
 namespace PaperFlock.Packs.Screen;
@@ -12,11 +13,12 @@ public static class ScreenDay
     private const int FirstYear = 1900;
     private const int LastYear = 2200;
 
-    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, two such to choose from, or neither when it is no date.</summary>
-    /// <param name="today">What <c>today</c> and <c>yesterday</c> mean, and the year where none is typed.</param>
+    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, two such to choose from, or neither when it is no date, or has another weekday.</summary>
+    /// <param name="today">What <c>today</c> and <c>yesterday</c> mean; a day without its year is the one nearest to it.</param>
     public static JsonObject Read(string typed, string today)
     {
-        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).Distinct().ToList();
+        var (weekday, date) = SpokenDay.SplitWeekday(typed.Trim());
+        var days = Meant(date, Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear && (weekday is null || d.DayOfWeek == weekday)).Distinct().ToList();
         return days switch
         {
             [var day] => new JsonObject { ["day"] = Of(day) },
@@ -48,8 +50,12 @@ public static class ScreenDay
         var (dayFirst, monthFirst) = WrittenDate.Read(typed);
         return (dayFirst, monthFirst) switch
         {
-            (null, null) => WrittenDate.ReadWithoutYear(typed) is (var day, { } month) && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(today.Year, month)
-                ? [new LocalDate(today.Year, month, day)]
+            (null, null) => WrittenDate.ReadWithoutYear(typed) is (var day, { } month)
+                ? Enumerable.Range(today.Year - 1, 3)
+                    .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+                    .Select(year => new LocalDate(year, month, day))
+                    .OrderBy(d => Math.Abs(Period.DaysBetween(today, d)))
+                    .Take(1)
                 : [],
             _ => new[] { dayFirst, monthFirst }.OfType<LocalDate>(),
         };
