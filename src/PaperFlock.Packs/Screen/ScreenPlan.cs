@@ -19,7 +19,6 @@ public static class ScreenPlan
         ["gatherings"] = List(plan.Gatherings, g => new JsonObject { ["day"] = ScreenText.Day(g.Date), ["jobs"] = ScreenText.List(g.Jobs.Select(j => JobText.Title(j, plan.Flock))) }),
         ["due"] = List(PencilLists.WhoLambsWhen(plan), row => Due(row.Ewe, plan)),
         ["feed"] = List(plan.Feeding.Charts, chart => Feed(chart, plan)),
-        ["lambsBorn"] = !plan.Outcome.Lambings.IsEmpty,
         ["stores"] = List(plan.Stores.OrderBy(s => s.NeededFrom), s => Store(s, plan)),
         ["away"] = List(plan.Flock.KeeperDays.Away, a => new JsonObject
         {

@@ -29,7 +29,7 @@
  * @typedef {{ item: string, buy: string | null, kg: number | null, orderBy: string | null, overdue: boolean, neededFrom: string, basis: string }} Store
  * @typedef {{ code: string, who: string, ewes: string[], steps: { from: string, each: string | null, at: string, past: boolean }[] }} Feed
  * @typedef {{ from: string, to: string, words: string, sitter: string | null, over: boolean }} Away
- * @typedef {{ summary: string, lambing: string, housing: string, jobs: Job[], weeks: Week[], gatherings: { day: string, jobs: string }[], due: Due[], feed: Feed[], lambsBorn: boolean, stores: Store[], away: Away[] }} Plan
+ * @typedef {{ summary: string, lambing: string, housing: string, jobs: Job[], weeks: Week[], gatherings: { day: string, jobs: string }[], due: Due[], feed: Feed[], stores: Store[], away: Away[] }} Plan
  * @typedef {{ title: string, lines: { label: string, text: string }[] }} Why
  * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], losses: number[], care: string, lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
  * @typedef {{ text: string, face: number, size: number, x: number, y: number, turns: number } | { d: string, fill: string, stroke: number, round: boolean }} Drawn

@@ -6,6 +6,7 @@ internal sealed class RoundLogMaker(SheetContext context)
     private const double Apart = 6;
 
     private readonly Dictionary<string, LogTable> _tables = new(StringComparer.Ordinal);
+    private readonly Dictionary<LocalDate, LogTable> _tablesByDay = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
 
     /// <summary>Rows share the height of a side; a gloved hand needs so much.</summary>
@@ -131,9 +132,14 @@ internal sealed class RoundLogMaker(SheetContext context)
 
     private LogTable TableOf(LocalDate day)
     {
-        var columns = LogColumn.On(context.Plan, day);
-        var key = string.Join('\n', columns);
-        return _tables.TryGetValue(key, out var table) ? table : _tables[key] = new LogTable(context, columns);
+        if (!_tablesByDay.TryGetValue(day, out var table))
+        {
+            var columns = LogColumn.On(context.Plan, day);
+            var key = string.Join('\n', columns);
+            _tablesByDay[day] = table = _tables.TryGetValue(key, out var same) ? same : _tables[key] = new LogTable(context, columns);
+        }
+
+        return table;
     }
 
     /// <summary>Height of a page's body, in points.</summary>

@@ -12,5 +12,5 @@ export function due(engine, flock, plan, picture) {
       el('ol', { class: 'jobs' }, ...plan.due.map(ewe => el('li', {},
         el('b', {}, ewe.called),
         ewe.likely ? ` ${'●'.repeat(ewe.lambs)} likely ${ewe.likely}; nine times in ten ${ewe.between}. ` : ` ${ewe.standing.replace('-', ' ')}. `,
-        why(ewe.called, () => engine.whyEwe(flock, ewe.ewe)))))));
+        ...why(ewe.called, () => engine.whyEwe(flock, ewe.ewe)))))));
 }

@@ -1,5 +1,6 @@
 // What each lot of ewes is fed, step by step, and what to buy.
 import { el } from '#page/dom.js';
+import { why } from '#page/plan/why.js';
 
 /** @typedef {import('#page/engine.js').Plan} Plan */
 
@@ -15,7 +16,7 @@ export function feed(plan, picture) {
       steps.every(step => step.each === null) ? el('p', {}, 'Forage alone, as much as they will eat.')
         : el('table', {},
           el('thead', {}, el('tr', {}, ...['from', 'a ewe, a day', 'at'].map(head => el('th', { scope: 'col' }, head)))),
-          el('tbody', {}, ...steps.filter(step => !step.past).map(step => el('tr', {}, el('th', { scope: 'row' }, step.from), el('td', {}, step.each ?? 'forage alone'), el('td', {}, step.at)))))))),
+          el('tbody', {}, ...steps.filter(step => !step.past).map(step => el('tr', {}, el('th', { scope: 'row', class: 'whole' }, step.from), el('td', {}, step.each ?? 'forage alone'), el('td', {}, step.at)))))))),
     picture);
 }
 
@@ -27,7 +28,7 @@ export function stores(plan) {
     el('table', {},
       el('thead', {}, el('tr', {}, ...['what', 'how much', 'order no later than'].map(head => el('th', { scope: 'col' }, head)))),
       el('tbody', {}, ...plan.stores.map(item => el('tr', {},
-        el('th', { scope: 'row' }, item.item, el('details', { class: 'why' }, el('summary', {}, 'why?', el('span', { class: 'unseen' }, ` ${item.item}`)), el('p', {}, `${item.basis}. Needed from ${item.neededFrom}.`))),
+        el('th', { scope: 'row' }, item.item, ' ', ...why(item.item, async () => ({ title: item.item, lines: [{ label: 'reckoned from', text: item.basis }, { label: 'needed from', text: item.neededFrom }] }))),
         el('td', {}, item.buy ?? (item.kg === null ? '' : `${item.kg} kg`)),
         el('td', {}, item.orderBy === null ? '' : item.overdue ? el('b', {}, `${item.orderBy}: overdue`) : item.orderBy))))));
 }

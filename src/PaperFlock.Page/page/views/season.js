@@ -48,6 +48,7 @@ export const season = {
       // Somebody has undone more than answers: other ewes stand in the file.
       if (tags !== '' && tags !== tagsOf(app)) return void fill();
       for (const each of rows) each.update();
+      list.querySelector('.births')?.toggleAttribute('hidden', !anyLambed(app));
       const all = changes(before?.values, state.reading?.values, { ...before?.days, ...state.reading?.days });
       put(changed, ...changedSince(app, all));
     };
@@ -96,9 +97,12 @@ function build(app, sheet, known, list, update) {
 }
 
 /** @param {App} app */
+const anyLambed = app => listAt(app.state.reading?.values, ['ewes']).some(her => textAt(her, ['lambed']) !== '');
+
+/** @param {App} app */
 function births(app) {
   const said = el('span', { role: 'status' });
-  return el('p', { class: 'go' }, el('button', {
+  return el('p', { class: 'go births', hidden: !anyLambed(app) }, el('button', {
     type: 'button',
     onclick: async () => {
       try {
