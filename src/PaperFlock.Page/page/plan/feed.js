@@ -15,8 +15,8 @@ export function feed(plan, picture) {
       el('p', {}, el('span', { class: 'code' }, code), `: ${ewes.join(', ')}`),
       steps.every(step => step.each === null) ? el('p', {}, 'Forage alone, as much as they will eat.')
         : el('table', {},
-          el('thead', {}, el('tr', {}, ...['from', 'a ewe, a day', 'at'].map(head => el('th', { scope: 'col' }, head)))),
-          el('tbody', {}, ...steps.filter(step => !step.past).map(step => el('tr', {}, el('th', { scope: 'row', class: 'whole' }, step.from), el('td', {}, step.each ?? 'forage alone'), el('td', {}, step.at)))))))),
+          el('thead', {}, el('tr', {}, ...['from', 'a ewe, a day'].map(head => el('th', { scope: 'col' }, head)))),
+          el('tbody', {}, ...steps.filter(step => !step.past).map(step => el('tr', {}, el('th', { scope: 'row', class: 'whole' }, step.from), el('td', {}, ...step.each === null ? ['forage alone'] : [el('b', {}, step.each), `, ${step.at}`])))))))),
     picture);
 }
 
