@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
 
 namespace PaperFlock.Packs.Screen;
@@ -13,16 +12,15 @@ public static class ScreenDay
     private const int FirstYear = 1900;
     private const int LastYear = 2200;
 
-    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, two such to choose from, or neither when it is no date, or has another weekday.</summary>
+    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, several such to choose from, or neither when it is no date, or has another weekday.</summary>
     /// <param name="today">What <c>today</c> and <c>yesterday</c> mean; a day without its year is the one nearest to it.</param>
     public static JsonObject Read(string typed, string today)
     {
-        var (weekday, date) = SpokenDay.SplitWeekday(typed.Trim());
-        var days = Meant(date, Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear && (weekday is null || d.DayOfWeek == weekday)).Distinct().ToList();
+        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).ToList();
         return days switch
         {
             [var day] => new JsonObject { ["day"] = Of(day) },
-            [_, _] => new JsonObject { ["either"] = Shown.List(days, Of) },
+            [_, _, ..] => new JsonObject { ["either"] = Shown.List(days, Of) },
             _ => [],
         };
     }
@@ -47,17 +45,15 @@ public static class ScreenDay
             return [today.PlusDays(-1)];
         }
 
-        var (dayFirst, monthFirst) = WrittenDate.Read(typed);
-        return (dayFirst, monthFirst) switch
-        {
-            (null, null) => WrittenDate.ReadWithoutYear(typed) is (var day, { } month)
+        var (weekday, date) = WrittenDate.SplitWeekday(typed);
+        return WrittenDate.Days(typed) is { IsEmpty: false } days ? days
+            : WrittenDate.ReadWithoutYear(date) is (var day, { } month)
                 ? Enumerable.Range(today.Year - 1, 3)
                     .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
                     .Select(year => new LocalDate(year, month, day))
+                    .Where(d => weekday is null || d.DayOfWeek == weekday)
                     .OrderBy(d => Math.Abs(Period.DaysBetween(today, d)))
                     .Take(1)
-                : [],
-            _ => new[] { dayFirst, monthFirst }.OfType<LocalDate>(),
-        };
+                : [];
     }
 }

@@ -121,7 +121,7 @@ public static class ScreenPlan
     private static JsonObject Store(StoreItem item, SeasonPlan plan) => new()
     {
         ["item"] = StoreText.Name(item, plan.Flock),
-        ["buy"] = item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack) : null,
+        ["buy"] = item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack).Replace('\u00a0', ' ') : null,
         ["kg"] = item.Kg is { } kg ? Decimals(kg, 0) : null,
         ["orderBy"] = item.OrderBy is { } day ? ScreenText.Day(day) : null,
         ["overdue"] = item.OrderBy < plan.AsOf,

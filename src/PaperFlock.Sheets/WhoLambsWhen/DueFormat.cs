@@ -29,7 +29,7 @@ internal sealed class DueFormat
         var figures = Mm(IsStanding ? 11 : 14);
         _columns =
         [
-            Track.Fixed(Math.Min(Mm(IsStanding ? 26 : 40), rows.Max(r => measurer.WidthOf(Name(r), TypeScale.BodyBold)) + 8)),
+            Track.Fixed(Math.Min(Mm(IsStanding ? 26 : 40), rows.Max(r => measurer.WidthOf(Name(r), TypeScale.BodyBold)) + 8) + Who.NumberWidth),
             Track.Fixed(rows.Max(r => measurer.WidthOf(r.Ewe.Ewe.Tag, _tag)) + 7),
             Track.Fixed(Math.Max(measurer.WidthOf("lambs", TypeScale.Label), rows.Max(r => measurer.WidthOf(Dots.Of(r.Ewe), Dots.Beside(TypeScale.Body)))) + 7),
             Track.Share(),
@@ -98,7 +98,7 @@ internal sealed class DueFormat
 
     private static string Name(DueRow row) => row.Ewe.Ewe.Name ?? "no name";
 
-    private double Least(DueRow row) => Math.Max(LeastRow, Heights.Of(NameOf(row), _columns[0].Points - Padding.Horizontal, _context) + 2);
+    private double Least(DueRow row) => Math.Max(LeastRow, Heights.Of(NameOf(row), _columns[0].Points - Padding.Horizontal - Who.NumberWidth, _context) + 2);
 
     private static Text NameOf(DueRow row) => Block.Text(Name(row), TypeScale.BodyBold, leading: 1.15);
 
@@ -107,7 +107,7 @@ internal sealed class DueFormat
         var result = row.Ewe.Ewe.Lambing;
         return new TableRow(
             [
-                Struck(row, NameOf(row)),
+                Struck(row, new Row([new RowCell(Track.Fixed(Who.NumberWidth), Who.RowNumber(row.Number), VerticalAlign.Middle), new RowCell(Track.Share(), NameOf(row))])),
                 Struck(row, new Text([new Run(row.Ewe.Ewe.Tag, _tag, Whole: true)])),
                 new TableCell(new Text([new Run(row.Ewe.IsScanned ? Dots.Of(row.Ewe) : "?", row.Ewe.IsScanned ? Dots.Beside(TypeScale.Body) : TypeScale.Body)], TextAlign.Centre, 1), Padding: Padding),
                 new TableCell(DueBar.Of(row, days, height - 1), Padding: Edges.None, Align: VerticalAlign.Top),
@@ -127,7 +127,7 @@ internal sealed class DueFormat
         _ => ewe.Ewe.Lambed is { } day ? DateText.Short(day) : null,
     };
 
-    private static TableCell Struck(DueRow row, Text words) => new(
+    private static TableCell Struck(DueRow row, Element words) => new(
         row.Ewe.Standing != Standing.ToLamb ? new Layers(words, Over: DueBar.Strike()) : words, Padding: Padding);
 
     /// <summary>On the paper in the shed it is written in by hand.</summary>

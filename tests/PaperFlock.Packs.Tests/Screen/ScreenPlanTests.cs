@@ -58,7 +58,7 @@ public sealed class ScreenPlanTests
         Assert.Equal(Plan.Feeding.Charts.Select(c => c.Code), feed.Select(f => f!["code"]!.GetValue<string>()));
         foreach (var (chart, i) in feed.Select((chart, i) => (chart!, i)))
         {
-            var ewe = Plan.Ewes.IndexOf(Plan.Feeding.Charts[i].Ewes[0]);
+            var ewe = Enumerable.Range(0, Plan.Ewes.Length).First(e => Plan.Ewes[e].Ewe.Tag == Plan.Feeding.Charts[i].Ewes[0].Ewe.Tag);
             var explained = string.Join('\n', ScreenPlan.WhyEwe(Plan, ewe)["lines"]!.AsArray().Select(l => l!["text"]!.GetValue<string>()));
             Assert.All(chart["steps"]!.AsArray(), s => Assert.Matches($"{s!["from"]}, [^\n]*: {s["each"]} a day", explained));
         }
