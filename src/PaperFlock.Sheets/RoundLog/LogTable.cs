@@ -82,7 +82,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             [
                 Head("round"), Head("walked at"),
                 .. columns.Select(c => Head(hasKinds ? c.Kind : c.Place, Tracks(c))),
-                Head("well"), Head("water"), Head(_forage),
+                Head("all well"), Head("water"), Head(_forage),
             ],
             RuleAbove: hasKinds ? 0 : null,
             About: about);
@@ -133,7 +133,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
                     r => IsFedAt(c, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
-                .. new[] { "well", "water", _forage }.Select(what => Row(what, _ => [tick])),
+                .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
         { RowHeaders = true, Name = DateText.Short(day.Date) });
