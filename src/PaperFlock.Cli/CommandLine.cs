@@ -1,6 +1,9 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
+using NodaTime.Text;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Reading;
@@ -14,10 +17,12 @@ internal static class CommandLine
     /// <param name="dropped">The arguments begin with flock files and no command: a pack is to be made of each, beside it.</param>
     public static int Run(IReadOnlyList<string> args, bool dropped, Host host)
     {
-        var root = Describe(host, packsGo: dropped ? null : ".");
+        var suggest = new SuggestDirective();
+        var root = Describe(suggest, host);
         // No response files: `@` begins no file name a shepherd has heard of.
         var typed = root.Parse(dropped ? ["pack", .. args] : args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (typed.Errors.Count > 0 && typed.Action is not HelpAction)
+        // What is to be completed is not whole yet.
+        if (typed.Errors.Count > 0 && typed.Action is not HelpAction && typed.GetResult(suggest) is null)
         {
             foreach (var complaint in UsageComplaints.Of(typed))
             {
@@ -28,6 +33,7 @@ internal static class CommandLine
             return ExitStatus.WrongUse;
         }
 
+        SayDaysBack(typed, host);
         return typed.Invoke(new InvocationConfiguration
         {
             Output = host.Out,
@@ -38,11 +44,23 @@ internal static class CommandLine
         });
     }
 
-    /// <param name="packsGo">Folder of the packs where no other is asked for; null for that of each flock file.</param>
-    private static RootCommand Describe(Host host, string? packsGo)
+    /// <summary>A date in another form than the flock file's may have been meant otherwise.</summary>
+    private static void SayDaysBack(ParseResult typed, Host host)
+    {
+        foreach (var result in typed.CommandResult.Children.OfType<OptionResult>())
+        {
+            if (result is { Option: Option<LocalDate?> option, Tokens: [var token] } && typed.GetValue(option) is { } day && token.Value != LocalDatePattern.Iso.Format(day))
+            {
+                host.Error.WriteLine(Messages.Complaint($"{option.Name} is {ScreenText.Day(day)}"));
+            }
+        }
+    }
+
+    private static RootCommand Describe(SuggestDirective suggest, Host host)
     {
         var root = new RootCommand("Turns one file about a small flock of ewes into a printed pack for the lambing season.");
         root.Directives.Clear();
+        root.Add(suggest);
         root.Options.OfType<VersionOption>().Single().Action = new VersionAction(host.Out);
         root.SetAction(_ => host.Out.WriteLine(
             """
@@ -56,14 +74,19 @@ internal static class CommandLine
         var flocks = Several("FLOCK.yaml", "the file about your flock; or several of them, or a folder of them");
         var asOf = Day("--as-of", "stands in for today, such as 2026-11-25");
         var into = new Option<string>("--out") { HelpName = "DIR", Description = "the folder to write into; this folder if you do not say" };
+        var beside = new Option<string>("--out") { HelpName = "DIR", Description = "the folder to write into; that of the flock file if you do not say" };
+        var overwrite = new Option<bool>("--overwrite") { Description = "replace a file that is there even if it is of another holding, or no work of this program" };
         var paper = new Option<Paper>("--paper") { HelpName = "A4|Letter", Description = "the paper in the printer; A4 if you do not say", CustomParser = TypedValues.Paper };
 
         root.Add(BeginCommand.Describe(asOf, host));
-        root.Add(AddEwesCommand.Describe(flock, host));
-        root.Add(PackCommand.Describe(flocks, into, asOf, packsGo, host));
+        root.Add(AddEwesCommand.Describe(flock, asOf, host));
+        root.Add(PackCommand.Describe(flocks, beside, overwrite, asOf, host));
 
         Add(new Command("check", "read the flock file and say what is wrong with it, or that nothing is") { flocks, asOf }, typed =>
-            ManyFlocks.Run("check", FlockFiles.Find(typed.GetRequiredValue(flocks), host), host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), host)));
+        {
+            var files = FlockFiles.Find(typed.GetRequiredValue(flocks), host);
+            return ManyFlocks.Run("check", files, host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), saysNext: files.Length == 1, host));
+        });
 
         AddReport(new Command("dates", "show the dates of the jobs, and when each ewe is due") { flock, asOf }, (plan, _) => new ReportWriter(host).Write(PackMaker.Dates(plan)));
 
@@ -72,15 +95,22 @@ internal static class CommandLine
         var thing = Several("DATE|JOB|EWE", "such as 2026-12-27, scan, Bracken or the end of a tag");
         AddReport(new Command("explain", "say why the plan says what it says of a day, a job or a ewe") { flock, thing, asOf }, (plan, typed) =>
             // A tag may be typed as several words, without quotes.
-            new ReportWriter(host).Write(PackMaker.Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim())));
+            Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim(), host));
 
-        AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, into, asOf }, (plan, typed) =>
+        AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, beside, overwrite, asOf }, (plan, typed) =>
         {
-            var file = new PackPaths(typed.GetRequiredValue(flock), Folder(typed), host).Of(".ics");
-            StagedFiles.Write(file, PackMaker.Calendar(plan), host);
+            var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(beside), host).Of(".ics");
+            var calendar = PackMaker.Calendar(plan);
+            if (!typed.GetValue(overwrite))
+            {
+                RefuseToReplaceCalendar(file, calendar, host);
+            }
+
+            StagedFiles.Write(file, calendar, host);
             var unplaced = plan.Jobs.Count(j => j.Date is null);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Jobs.Length, "job")}"
                 + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
+            host.Out.WriteLine("Next: open it with your calendar, on this computer or sent to a telephone; after a change, write it and open it again");
         });
 
         AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, into, asOf }, (plan, typed) =>
@@ -102,6 +132,27 @@ internal static class CommandLine
         {
             host.Out.Write(FlockSchema.Json());
             return ExitStatus.Clean;
+        });
+
+        root.Add(CompletionCommand.Describe(host));
+
+        Add(new Command("version", "say which version this is"), _ =>
+        {
+            host.Out.WriteLine(Messages.Version);
+            return ExitStatus.Clean;
+        });
+
+        var words = new Argument<string[]>("COMMAND") { Description = "what to say more about; all commands if you do not say", Arity = ArgumentArity.ZeroOrMore };
+        Add(new Command("help", "say what a command does, and what may follow it") { words }, typed =>
+        {
+            var asked = typed.GetValue(words) ?? [];
+            Command at = root;
+            foreach (var word in asked)
+            {
+                at = at.Subcommands.FirstOrDefault(c => c.Name == word) ?? throw new UsageException(UsageComplaints.Unknown(word, at));
+            }
+
+            return Run([.. asked, "--help"], dropped: false, host);
         });
         return root;
 
@@ -134,18 +185,49 @@ internal static class CommandLine
         return several;
     }
 
-    private static int Check(string file, LocalDate? asOf, Host host)
+    private static void Explain(SeasonPlan plan, string thing, Host host)
+    {
+        try
+        {
+            new ReportWriter(host).Write(PackMaker.Explain(plan, thing));
+        }
+        catch (SeveralTagsException several) when (host.InIsTerminal)
+        {
+            if (WhichEwe.Ask(thing, several.Ewes, host) is { } ewe)
+            {
+                new ReportWriter(host).Write(PackMaker.Explain(plan, ewe.Tag));
+            }
+        }
+    }
+
+    /// <param name="saysNext">Say what to type next too: of many files nobody would read that.</param>
+    private static FlockResult Check(string file, LocalDate? asOf, bool saysNext, Host host)
     {
         var planned = FlockLoader.Plan(file, asOf, forPaper: true, host);
         if (planned.Plan is not { } plan)
         {
-            return ExitStatus.FlockErrors;
+            return new FlockResult(ExitStatus.FlockErrors);
         }
 
         var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
         host.Out.WriteLine($"{file}: {ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}");
         host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
-        return ExitStatus.Clean;
+        if (saysNext)
+        {
+            host.Out.WriteLine($"Next: {Messages.Program} pack {Messages.Quoted(file)}");
+        }
+
+        return new FlockResult(ExitStatus.Clean, plan, planned.Diagnostics.Length);
+    }
+
+    /// <exception cref="UsageException">Another calendar is there, or something else: ours begin alike for one holding, up to the first job.</exception>
+    private static void RefuseToReplaceCalendar(OutputFile file, byte[] calendar, Host host)
+    {
+        var head = calendar.AsSpan(0, Math.Max(0, calendar.AsSpan().IndexOf("BEGIN:VEVENT"u8)));
+        if (File.Exists(file.Full) && (new FileInfo(file.Full).Length == 0 || !InputFile.Read(file.Shown, host).AsSpan().StartsWith(head)))
+        {
+            throw new UsageException($"{file.Shown} is no calendar of this holding; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
+        }
     }
 
     /// <summary>A leaf that belongs to no flock.</summary>

@@ -81,5 +81,7 @@ internal sealed record Host(
         return reading.Result;
     }
 
-    public string FullPath(string path) => Path.GetFullPath(path, Folder);
+    /// <exception cref="UsageException">The name is empty.</exception>
+    public string FullPath(string path) =>
+        string.IsNullOrWhiteSpace(path) ? throw new UsageException("the name of a file or folder is empty: type its name") : Path.GetFullPath(path, Folder);
 }

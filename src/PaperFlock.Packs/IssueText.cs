@@ -14,18 +14,19 @@ internal static class IssueText
     public static IEnumerable<string> Of(Pack pack, EarlierIssue before, bool dryRun)
     {
         var (whole, outcome) = (pack.Issue.Whole, pack.Issue.Outcome);
-        if (whole == WholeReason.Asked)
+        if (outcome is null)
         {
-            return [];
+            return pack.Issue.Newer.IsEmpty || before.Record is null ? []
+                : [$"{ScreenText.List(pack.Issue.Newer)} {(pack.Issue.Newer.Length == 1 ? "does" : "do")} not say what issue {Figure(before.Record.Last.Number)} said: the flock file has changed since. Changed leaves are the better choice: they come with a list of what to take out."];
         }
 
-        var since = before.Record is { Last: var last } ? $"issue {Figure(last.Number)} of {ScreenText.Day(last.On)}, in {before.File}" : "";
+        var since = pack.Issue.Since is { } compared ? $"issue {Figure(compared.Number)} of {ScreenText.Day(compared.On)}, in {before.SinceFile ?? before.File}" : "";
         string[] said = whole switch
         {
-            WholeReason.NoRecord => ["no earlier issue of this pack was found, so nobody can say what has been printed: this is a whole pack. Take any old one out of the binder before you file it."],
-            WholeReason.OtherPack => [$"{before.File} is of {before.Record!.Pack}: this is the first issue of another pack, and whole."],
-            WholeReason.OtherPaper => ["paper, boxes, units or binding are not what they were, so every leaf is another: this is a whole pack."],
-            _ when outcome!.IsNothing => [$"nothing has changed since {since}: all {Count(outcome.Leaves.Length)} are good, and nothing was written"],
+            WholeReason.Asked when pack.Issue.IsAgain => [$"no leaf has changed since issue {Figure(outcome.Number)} of {ScreenText.Day(outcome.On)}: this is the same issue again"],
+            WholeReason.Asked => pack.Issue.Since is null && before.Troubles.IsEmpty ? [] : [$"issue {Figure(outcome.Number)}, whole{(since.Length == 0 ? "" : $": it takes the place of {since}, and of all that is in the binder")}"],
+            WholeReason.OtherPaper => [$"paper, boxes, units or binding are not what they were in {since}, so every leaf is another: this is a whole pack, issue {Figure(outcome.Number)}."],
+            _ when outcome.IsNothing => [$"nothing has changed since {since}: all {Count(outcome.Leaves.Length)} are good, and nothing was written"],
             _ when dryRun => [],
             _ => [$"issue {Figure(outcome.Number)}: {InOut(outcome)} since {since}. Sheet CHG, on top, says which.", .. BetterWhole(outcome)],
         };
@@ -33,7 +34,7 @@ internal static class IssueText
         [
             .. before.Troubles,
             .. said,
-            .. dryRun && !(whole == WholeReason.NotWhole && outcome!.IsNothing) ? WouldChange(outcome!, whole == WholeReason.NotWhole ? since : null) : [],
+            .. dryRun && !(whole == WholeReason.NotWhole && outcome.IsNothing) ? WouldChange(outcome, whole == WholeReason.NotWhole ? since : null) : [],
             .. before.IsOldFile && !pack.Documents.IsEmpty && !dryRun ? [$"what {before.File} says is in the pack itself now: it is no longer needed"] : Array.Empty<string>(),
         ];
     }

@@ -13,7 +13,7 @@ internal static class PackBinding
     public static ImmutableArray<PackDocument> Bind(ComposedPack pack, Flock flock, bool split)
     {
         var documents = ImmutableArray.CreateBuilder<PackDocument>();
-        var set = pack.Set.Length == 0 ? string.Empty : $"-{pack.Set}";
+        var set = pack.Set.Length == 0 ? string.Empty : $"-{PackFileNames.SafeSet(pack.Set)}";
         var printer = Hint(flock.Print.Duplex);
         if (split)
         {
@@ -53,7 +53,7 @@ internal static class PackBinding
         {
             if (!sheets.IsEmpty)
             {
-                documents.Add(Document(suffix, title, flock.Holding.Keeper, sheets, duplex));
+                documents.Add(Document(suffix, title, flock.Holding.Name, sheets, duplex));
             }
         }
     }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using PaperFlock.Pdf;
 
 namespace PaperFlock.Packs;
 
@@ -9,9 +10,26 @@ public static partial class PackFileNames
     public static string Of(string flockFile) => Path.GetFileNameWithoutExtension(flockFile) is { Length: > 0 } name ? name : "flock";
 
     /// <summary>All that may follow the flock's name in the name of a document.</summary>
-    /// <param name="forDays">A pack for some days has them in its name, which no other can then have by chance.</param>
-    public static ImmutableArray<string> Suffixes(bool split, bool forDays) =>
-        forDays ? [""] : split ? [.. PrintWay.All.Select(w => $"-{w.Name}"), PackBinding.PlannerSuffix] : ["", PackBinding.PlannerSuffix];
+    public static ImmutableArray<string> Suffixes(PackRequest request) =>
+        !request.IsOfAll || request.Draft ? [""] : request.Split ? [.. PrintWay.All.Select(w => $"-{w.Name}"), PackBinding.PlannerSuffix] : ["", PackBinding.PlannerSuffix];
+
+    /// <summary>Whether a PDF that is there may be replaced by a pack of that holding, whatever its season: no other is ever lost by chance.</summary>
+    /// <returns>Null where it may; else what it is, to follow its name.</returns>
+    public static string? WhyNotReplace(ReadOnlyMemory<byte> pdf, string holding)
+    {
+        if (PdfAttachments.TitleOf(pdf.Span) is not { } title)
+        {
+            return "is no pack that this program has made, or is damaged";
+        }
+
+        return title.StartsWith(holding, StringComparison.Ordinal) && PackId().IsMatch(title.AsSpan(holding.Length)) ? null : $"is of another holding: {title}";
+    }
+
+    /// <summary>The number of the issue that the name of a file tells; 0 for none.</summary>
+    internal static int IssueIn(string file) => IssueNumber().Match(file) is { Success: true } match ? int.Parse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture) : 0;
+
+    /// <summary>What is in a set of leaves, as a part of a name that any disk takes.</summary>
+    internal static string SafeSet(string set) => Safe(set);
 
     /// <summary>Whether a file beside a pack may remember one of its issues: the pack itself, an issue of changed leaves, or the binder of either.</summary>
     /// <param name="flock">What the names of the flock's files begin with.</param>
@@ -23,7 +41,10 @@ public static partial class PackFileNames
     /// <returns>One name for each page of each document, in their order; no two alike even where case does not count.</returns>
     public static ImmutableArray<string> Pictures(IEnumerable<PackDocument> documents)
     {
-        var codes = documents.SelectMany(d => d.Print.Pages.Select(p => Safe(p.Label) + d.Suffix)).ToList();
+        var all = documents.ToList();
+        // What the first is called besides, such as what is in it, would be in the name of every picture.
+        var first = all.Count > 0 ? all[0].Suffix : "";
+        var codes = all.SelectMany(d => d.Print.Pages.Select(p => Safe(p.Label) + (d.Suffix.StartsWith(first, StringComparison.Ordinal) ? d.Suffix[first.Length..] : d.Suffix))).ToList();
         var shared = codes.GroupBy(c => c, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var taken = codes.Where(c => !shared.Contains(c)).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return [.. codes.Select(code => (shared.Contains(code) ? Numbered(code, taken) : code) + ".png")];
@@ -37,6 +58,12 @@ public static partial class PackFileNames
         var safe = string.Concat(label.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-')).Trim('-');
         return safe.Length == 0 ? "page" : safe;
     }
+
+    [GeneratedRegex(@"^ \S{1,8}-[0-9]{4}($|[:,])", RegexOptions.CultureInvariant)]
+    private static partial Regex PackId();
+
+    [GeneratedRegex(@"-issue-([0-9]{1,6})(-binder)?\.pdf$", RegexOptions.CultureInvariant)]
+    private static partial Regex IssueNumber();
 
     [GeneratedRegex(@"^(-issue-[0-9]{1,6})?(-binder)?\.pdf$", RegexOptions.CultureInvariant)]
     private static partial Regex Remembering();

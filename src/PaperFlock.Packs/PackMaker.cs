@@ -18,7 +18,7 @@ namespace PaperFlock.Packs;
 /// </summary>
 /// <remarks>
 /// In order: <see cref="Read"/> the file, <see cref="Plan"/> it for a day, see what is remembered of an <see cref="Earlier"/> issue, <see cref="Make"/> the next
-/// one, and turn each of its documents into a PDF with <see cref="PackDocument.ToPdf"/>, or paint its pages. <see cref="Changes"/> says what is in it; an issue
+/// one (or, where it is the same, that one again), and turn each of its documents into a PDF with <see cref="PackDocument.ToPdf"/>, or paint its pages. <see cref="Changes"/> says what is in it; an issue
 /// that is only to be talked about is made and not printed.
 /// </remarks>
 public static class PackMaker
@@ -44,34 +44,52 @@ public static class PackMaker
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
     }
 
-    /// <summary>What is remembered of this pack in the files that lie where it is going to, by their names: see <see cref="PackFileNames.MayRemember"/>.</summary>
-    public static EarlierIssue Earlier(SeasonPlan plan, IEnumerable<EarlierFile> files) => EarlierIssue.Newest(PackComposer.IdOf(plan), files);
+    /// <summary>What stands at the foot of its pages, such as "HB-2027".</summary>
+    public static string IdOf(SeasonPlan plan) => PackComposer.IdOf(plan);
 
-    /// <summary>The next issue of a pack, or some sheets of it.</summary>
-    /// <param name="before">The newest issue there has been; null for none.</param>
-    /// <exception cref="PackRequestException">The plan says nothing about some of the days, or those sheets have nothing to say.</exception>
+    /// <summary>What is remembered of this pack in the files that lie where it is going to, by their names: see <see cref="PackFileNames.MayRemember"/>.</summary>
+    public static EarlierIssue Earlier(SeasonPlan plan, IEnumerable<EarlierFile> files) => EarlierIssue.Newest(plan, files);
+
+    /// <summary>The next issue of a pack, or some sheets of it. Making one files nothing: which is in the binder the keeper says, see <see cref="Filed"/>.</summary>
+    /// <param name="before">The newest issue there has been, and the one to compare with; null for none.</param>
+    /// <exception cref="PackRequestException">Nothing is known to compare with, the plan says nothing about some of the days, or those sheets have nothing to say.</exception>
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    public static Pack Make(SeasonPlan plan, PackRequest request, IssueRecord? before)
+    public static Pack Make(SeasonPlan plan, PackRequest request, EarlierIssue? before)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(request);
+        before ??= EarlierIssue.None;
+        if (request.Changed && before.Record is null)
+        {
+            throw new PackRequestException($"no earlier issue of {plan.Flock.Holding.Name} {PackComposer.IdOf(plan)} was found: nothing was written");
+        }
+
         if (request.Days is { } days && (days.Start < plan.From || days.End > plan.To))
         {
             throw new PackRequestException(
                 $"the plan of this flock runs from {ScreenText.Day(plan.From)} to {ScreenText.Day(plan.To)}, and {ScreenText.Day(days.Start < plan.From ? days.Start : days.End)} is outside it: nothing was written");
         }
 
-        var issue = PackComposer.Compose(plan, FontLibrary.Measurer, request, before);
+        var issue = PackComposer.Compose(plan, FontLibrary.Measurer, request, before.Record, before.Since, before.LastNumber);
+        if (!issue.Missing.IsEmpty)
+        {
+            throw new PackRequestException(SheetChoice.UnknownLeaves(issue));
+        }
+
         var documents = PackBinding.Bind(issue.Pack, plan.Flock, request.Split);
         if (documents.IsEmpty && issue.Outcome is not { IsNothing: true })
         {
             throw new PackRequestException("your flock gives those sheets nothing to say: nothing was written");
         }
 
-        // Some sheets are no issue, but the file they go into may be the one that remembers the last.
-        var record = issue.Record ?? (documents is [var first, ..] && PackFileNames.MayRemember("", first.Suffix + ".pdf") ? before : null);
-        return new Pack(record is null || documents.IsEmpty ? documents : documents.SetItem(0, documents[0].With(EarlierIssue.Attachment(record))), issue);
+        return new Pack(issue.Record is { } record && !documents.IsEmpty ? documents.SetItem(0, documents[0].With(EarlierIssue.Attachment(record))) : documents, issue);
     }
+
+    /// <summary>The PDF of an issue, which now says that one is in the binder. Its pages are the same.</summary>
+    /// <param name="pdf">The newest, with <paramref name="record"/> in it.</param>
+    /// <param name="number">Of an issue in the record.</param>
+    /// <returns>Null where the PDF is not as it was written.</returns>
+    public static byte[]? Filed(ReadOnlyMemory<byte> pdf, IssueRecord record, int number) => EarlierIssue.Filed(pdf, record, number);
 
     /// <summary>What has changed since the issue before, and why every leaf is printed where only changed ones were asked for. Nothing of a pack that was asked for whole.</summary>
     /// <param name="dryRun">The issue is not printed: say what it would be, every leaf and every row that says something else.</param>

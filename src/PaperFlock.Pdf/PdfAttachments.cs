@@ -1,17 +1,18 @@
 using System.Buffers.Text;
+using System.Net;
 using System.Text;
 using PaperFlock.Pdf.Writing;
 
 namespace PaperFlock.Pdf;
 
 /// <summary>
-/// Finds the file attached to a PDF that <see cref="PdfPrinter"/> wrote, by the very words it writes: no other PDF is read here. Whatever else it is
+/// Finds the file attached to a PDF that <see cref="PdfPrinter"/> wrote, and puts another in its place, by the very words it writes: no other PDF is read here. Whatever else it is
 /// given, it says so, at once and without an exception.
 /// </summary>
 public static class PdfAttachments
 {
     /// <summary>Bytes of a PDF beyond which it is none of ours: a pack of two thousand ewes has 30 MB.</summary>
-    public const int MostBytes = 128 << 20;
+    public const int MostBytes = 64 << 20;
 
     private const int TailLength = 64;
 
@@ -30,6 +31,31 @@ public static class PdfAttachments
             : new(PdfAttachmentOutcome.Damaged);
     }
 
+    /// <summary>The same PDF with another file attached in the place of one: byte for byte what <see cref="PdfPrinter"/> would have written with it.</summary>
+    /// <param name="name">Of both.</param>
+    /// <returns>Null where <see cref="Read"/> finds no such attachment.</returns>
+    public static byte[]? Replace(ReadOnlyMemory<byte> pdf, string name, ReadOnlySpan<byte> bytes)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return pdf.Length <= MostBytes && IsOurs(pdf.Span) && IsWhole(pdf.Span)
+            && pdf.Span.IndexOf(Attachment.Begin(name).Written) is >= 0 and var specification && Find(pdf, specification) is { } found
+            ? AttachmentSwap.Of(pdf.Span, found.Start, found.End, bytes)
+            : null;
+    }
+
+    /// <summary>What a PDF of ours says is its title (ISO 32000-1, 14.3.2).</summary>
+    /// <returns>Null where it is none of ours, or says nothing.</returns>
+    public static string? TitleOf(ReadOnlySpan<byte> pdf)
+    {
+        if (!IsOurs(pdf) || pdf.IndexOf(Metadata.BeforeTitle) is not (>= 0 and var before))
+        {
+            return null;
+        }
+
+        var title = pdf[(before + Metadata.BeforeTitle.Length)..];
+        return title.IndexOf("<"u8) is > 0 and var end ? WebUtility.HtmlDecode(Encoding.UTF8.GetString(title[..end])) : null;
+    }
+
     /// <summary>Both stand in the clear in each of our files.</summary>
     private static bool IsOurs(ReadOnlySpan<byte> pdf) => pdf.StartsWith("%PDF-"u8) && pdf.IndexOf("/Producer(PaperFlock)"u8) >= 0;
 
@@ -44,8 +70,8 @@ public static class PdfAttachments
     }
 
     /// <param name="specification">Where that of the attachment begins.</param>
-    /// <returns>Null where it is not as it was written.</returns>
-    private static (ReadOnlyMemory<byte> Compressed, int Size)? Find(ReadOnlyMemory<byte> pdf, int specification)
+    /// <returns>What is attached, and where the object of it begins and ends; null where it is not as it was written.</returns>
+    private static (ReadOnlyMemory<byte> Compressed, int Size, int Start, int End)? Find(ReadOnlyMemory<byte> pdf, int specification)
     {
         var stream = NumberAfter(pdf.Span[specification..], "/EF<</F "u8) is { } number ? pdf.Span.IndexOf(Encoding.ASCII.GetBytes($"\n{number} 0 obj\n")) : -1;
         if (stream < 0)
@@ -56,7 +82,8 @@ public static class PdfAttachments
         var from = pdf[stream..];
         var begin = from.Span.IndexOf(">>\nstream\n"u8) + ">>\nstream\n".Length;
         return NumberAfter(from.Span, "<</Length "u8) is { } length && length <= from.Length - begin && NumberAfter(from.Span, "/Params<</Size "u8) is { } size
-            ? (from.Slice(begin, length), size)
+            && from.Span[(begin + length)..].StartsWith(AttachmentSwap.AfterStream)
+            ? (from.Slice(begin, length), size, stream + 1, stream + begin + length + AttachmentSwap.AfterStream.Length)
             : null;
     }
 

@@ -42,6 +42,45 @@ public sealed class PdfAttachmentTests
         Assert.Equal(PdfAttachmentOutcome.Missing, PdfAttachments.Read(odd, "a (b) w.txt", Limit).Outcome);
     }
 
+    /// <summary>Shorter, longer, the same, and nothing at all.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(30)]
+    [InlineData(70000)]
+    public void Another_in_its_place_gives_the_bytes_that_printing_it_would_have_given(int length)
+    {
+        var bytes = new byte[length];
+        new Random(7).NextBytes(bytes);
+        var printed = Sample.Print(Sample.Everything() with { Attachment = Record with { Bytes = bytes } });
+        Assert.Equal(printed, PdfAttachments.Replace(Pdf, "issue.json", bytes));
+        Assert.Equal(Pdf, PdfAttachments.Replace(printed, "issue.json", Record.Bytes.Span));
+    }
+
+    [Fact]
+    public void Nothing_is_put_into_a_file_that_is_not_as_it_was_written()
+    {
+        Assert.Null(PdfAttachments.Replace(Sample.Print(Sample.Everything()), "issue.json", "{}"u8));
+        Assert.Null(PdfAttachments.Replace(Pdf.AsMemory(0, Pdf.Length - 1), "issue.json", "{}"u8));
+        var random = new Random(3);
+        var attached = Pdf.AsSpan().IndexOf("/EmbeddedFile"u8) - 30;
+        var refused = 0;
+        for (var i = 0; i < 2000; i++)
+        {
+            var spoilt = Pdf.ToArray();
+            spoilt[i % 2 == 0 ? random.Next(spoilt.Length) : attached + random.Next(120)] ^= (byte)random.Next(1, 256);
+            refused += PdfAttachments.Replace(spoilt, "issue.json", "{}"u8) is null ? 1 : 0;
+        }
+
+        Assert.InRange(refused, 200, 1999);
+    }
+
+    [Fact]
+    public void The_title_of_one_of_ours_can_be_read()
+    {
+        Assert.Equal("A <b> & ŵ", PdfAttachments.TitleOf(Sample.Print(Sample.Everything() with { Title = "A <b> & ŵ" })));
+        Assert.Null(PdfAttachments.TitleOf("%PDF-1.7\n%%EOF\n"u8));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("%PDF-1.7\n%%EOF\n")]

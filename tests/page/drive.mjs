@@ -136,6 +136,7 @@ const steps = {
     await go('open');
     await (await named(page, 'Start a new flock', 'link')).click();
     await (await labelled('What is the holding called?')).type('Cold Knap');
+    await (await labelled('Where is it?')).type('NY 480 046');
     await press('Go on: the ewes');
     await says('20 ewes with a line for the tag');
     await page.reload();

@@ -17,12 +17,15 @@ internal sealed class PackPaths
     public PackPaths(string flock, string? folder, Host host)
     {
         (Flock, _host) = (flock, host);
-        _folder = folder ?? (Path.GetDirectoryName(flock) is { Length: > 0 } beside ? beside : ".");
+        _folder = folder ?? FolderOf(flock);
         _name = PackFileNames.Of(flock);
     }
 
     /// <summary>The flock file, as typed.</summary>
     public string Flock { get; }
+
+    /// <summary>Where earlier issues are looked for, as somebody says it.</summary>
+    public string Where => _folder == FolderOf(Flock) ? $"beside {Flock}" : $"in {_folder} or beside {Flock}";
 
     /// <param name="ending">What follows the flock's name, such as <c>.ics</c>.</param>
     /// <exception cref="UsageException">The folder is a file, or the flock file would be written over.</exception>
@@ -40,22 +43,31 @@ internal sealed class PackPaths
     /// <param name="name">Of a page's picture.</param>
     public OutputFile Picture(string name) => OutputFile.In(Of(Pages).Shown, name, _host);
 
-    /// <summary>Files that may remember what has been printed, by name.</summary>
-    /// <exception cref="UsageException">The folder may not be looked into, or one cannot be read.</exception>
-    public ImmutableArray<EarlierFile> Earlier()
+    /// <summary>Files that may remember what has been printed, where the pack goes and beside the flock file; each is read when its turn comes.</summary>
+    /// <exception cref="UsageException">A folder may not be looked into, or a file cannot be read.</exception>
+    public IEnumerable<EarlierFile> Earlier() => new[] { _folder, FolderOf(Flock) }.DistinctBy(_host.FullPath).SelectMany(Earlier);
+
+    /// <summary>A file of a pack that was named.</summary>
+    /// <param name="path">As typed.</param>
+    /// <exception cref="UsageException">There is none, or it cannot be read.</exception>
+    public static EarlierFile Earlier(string path, Host host) => new(path, InputFile.Read(path, host, EarlierFile.MostBytes + 1));
+
+    /// <summary>What is there and does not belong to that holding is left alone.</summary>
+    /// <exception cref="UsageException">It is something else, or a pack of another holding.</exception>
+    public void RefuseToReplace(OutputFile file, string holding)
     {
-        var folder = new DirectoryInfo(_host.FullPath(_folder));
-        // What is empty is a pipe or a device, which would keep us waiting.
-        return !folder.Exists ? [] : FileTrouble.Told<ImmutableArray<EarlierFile>>(
-            () =>
-            [
-                .. folder.EnumerateFiles(_name + "*")
-                    .Where(f => PackFileNames.MayRemember(_name, f.Name) && f.Length > 0)
-                    .OrderBy(f => f.Name, StringComparer.Ordinal)
-                    .Select(f => OutputFile.In(_folder, f.Name, _host).Shown)
-                    .Select(shown => new EarlierFile(shown, InputFile.Read(shown, _host, EarlierFile.MostBytes + 1))),
-            ],
-            why => Messages.CannotRead(_folder, why));
+        // Where there is a link, it is the link that is replaced, and nothing is lost.
+        if (new FileInfo(file.Full) is not { Exists: true, LinkTarget: null, Length: var length })
+        {
+            return;
+        }
+
+        // What is empty may be a pipe or a device, which would keep us waiting.
+        var whyNot = length is 0 or > EarlierFile.MostBytes ? "is no pack that this program has made" : PackFileNames.WhyNotReplace(InputFile.Read(file.Shown, _host, EarlierFile.MostBytes + 1), holding);
+        if (whyNot is not null)
+        {
+            throw new UsageException($"{file.Shown} {whyNot}; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
+        }
     }
 
     /// <summary>Two flocks whose packs would have one name: the second would be written over the first.</summary>
@@ -81,5 +93,17 @@ internal sealed class PackPaths
         {
             throw new UsageException(string.Join('\n', clashes));
         }
+    }
+
+    private static string FolderOf(string flock) => Path.GetDirectoryName(flock) is { Length: > 0 } beside ? beside : ".";
+
+    private IEnumerable<EarlierFile> Earlier(string folder)
+    {
+        var there = new DirectoryInfo(_host.FullPath(folder));
+        // What is empty is a pipe or a device, which would keep us waiting.
+        FileInfo[] files = !there.Exists ? [] : FileTrouble.Told<FileInfo[]>(
+            () => [.. there.EnumerateFiles(_name + "*").Where(f => PackFileNames.MayRemember(_name, f.Name) && f.Length > 0).OrderBy(f => f.Name, StringComparer.Ordinal)],
+            why => Messages.CannotRead(folder, why));
+        return files.Select(f => Earlier(OutputFile.In(folder, f.Name, _host).Shown, _host));
     }
 }

@@ -6,6 +6,9 @@ namespace PaperFlock.Pdf.Writing;
 /// <summary>14.3.2: what the file says of itself, as XMP (ISO 16684-1). That it is PDF/UA-1 is said here (ISO 14289-1, 5).</summary>
 internal static class Metadata
 {
+    /// <summary>Stands before the title and nowhere else.</summary>
+    public static ReadOnlySpan<byte> BeforeTitle => "<dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">"u8;
+
     public static Reference Write(PdfFile file, PrintDocument document)
     {
         var author = document.Author is { } name ? $"<dc:creator><rdf:Seq><rdf:li>{SecurityElement.Escape(name)}</rdf:li></rdf:Seq></dc:creator>\n" : "";

@@ -4,10 +4,10 @@ using PaperFlock.Sheets.Register;
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What sheets must know of earlier issues while they are drawn: their own number, what each page replaces, and what it said.</summary>
-/// <param name="record">Null for a first issue.</param>
+/// <param name="on">The day it is made.</param>
+/// <param name="before">The issue whose leaves it takes the place of; null for a first issue.</param>
 /// <param name="marked">Changed rows get bars: only where some leaves are printed and others stay.</param>
-/// <param name="again">The last issue is printed once more, and is none of its own.</param>
-internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool marked, bool again = false)
+internal sealed class IssueContext(int number, LocalDate on, PackIssue? before, bool marked)
 {
     /// <summary>Bars stand between what no printer reaches and what is printed.</summary>
     private static readonly double FromEdge = Mm(6.2);
@@ -16,18 +16,33 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     /// <summary>Bars of cards stand as far to the left of what is on them.</summary>
     private static readonly double LeftOfCard = Mm(1.75);
 
-    private readonly FrozenDictionary<string, IssuedLeaf> _before = (record?.Leaves ?? []).ToFrozenDictionary(l => l.Leaf.Id, StringComparer.Ordinal);
+    private readonly FrozenDictionary<string, IssuedLeaf> _before = (before?.Leaves ?? []).ToFrozenDictionary(l => l.Leaf.Id, StringComparer.Ordinal);
+    private IssueRecord? _again;
 
-    public int Number { get; } = (record?.Last.Number ?? 0) + (again ? 0 : 1);
+    /// <summary>Leaves there have been, printed once more: each bears its own issue, and one that is in none bears the last.</summary>
+    /// <param name="record">Null where nothing has been printed.</param>
+    public static IssueContext Again(IssueRecord? record, LocalDate today) =>
+        new(record?.Last.Number ?? 1, record?.Last.On ?? today, record?.Last, marked: false) { _again = record };
+
+    public int Number { get; } = number;
+
+    public LocalDate On { get; } = on;
+
+    /// <summary>The issue a page bears, and the day of it.</summary>
+    public (int Number, LocalDate On) Of(string code, PageNumber page) => Of(IdOf(code, page));
+
+    /// <param name="id">Of a leaf.</param>
+    public (int Number, LocalDate On) Of(string id) =>
+        _again is { } record && _before.GetValueOrDefault(id) is { } leaf && record.Find(leaf.Issue) is { } issue ? (issue.Number, issue.On) : (Number, On);
 
     /// <summary>The issue of the leaf that this page takes the place of; null where there was none.</summary>
     public int? Replaces(string code, PageNumber page) => code == RegisterSheet.Definition.Code ? LastRegister : Replaces(IdOf(code, page));
 
     /// <summary>A register comes with every issue.</summary>
-    private int? LastRegister => Number > 1 ? Number - 1 : null;
+    private int? LastRegister => _again is null ? before?.Number : before?.Since;
 
     /// <param name="id">Of a leaf.</param>
-    public int? Replaces(string id) => again ? _before.GetValueOrDefault(id)?.Replaces : _before.GetValueOrDefault(id)?.Issue;
+    public int? Replaces(string id) => _again is null ? _before.GetValueOrDefault(id)?.Issue : _before.GetValueOrDefault(id)?.Replaces;
 
     /// <summary>The last day that leaves of a sheet already in the binder are of use; null where all is printed anew, or none is there.</summary>
     /// <param name="sheet">Its code without the day.</param>
@@ -50,5 +65,5 @@ internal sealed class IssueContext(IssueRecord? record, LocalDate day, bool mark
     private static string IdOf(string code, PageNumber page) => Leaves.Id(code, PackSheets.OfCode(code)?.IsOneLeaf == true ? 1 : Leaves.FirstPage(page));
 
     private Piece Marked(Piece piece, string id, double barAt, ITextMeasurer measurer) =>
-        marked && _before.GetValueOrDefault(id) is { } before ? ChangeMarks.On(piece, before.Leaf, day, barAt, measurer) : piece;
+        marked && _before.GetValueOrDefault(id) is { } old ? ChangeMarks.On(piece, old.Leaf, On, barAt, measurer) : piece;
 }

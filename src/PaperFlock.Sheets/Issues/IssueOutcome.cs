@@ -17,7 +17,7 @@ public sealed record IssueOutcome(int Number, LocalDate On, ImmutableArray<LeafO
     {
         if (Number == 1)
         {
-            return IssueLine.First(On).What;
+            return PackIssue.FirstWords;
         }
 
         if (PutIn.Length == Leaves.Length)

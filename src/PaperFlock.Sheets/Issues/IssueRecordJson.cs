@@ -1,4 +1,5 @@
 using System.IO.Hashing;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -16,12 +17,15 @@ namespace PaperFlock.Sheets.Issues;
     Converters = [typeof(DayConverter)])]
 [JsonSerializable(typeof(StoredRecord))]
 [JsonSerializable(typeof(StoredRecordHead))]
+[JsonSerializable(typeof(EarlierStoredRecord))]
 internal sealed partial class IssueRecordJson : JsonSerializerContext
 {
     private const string Format = "PaperFlock issues";
 
-    /// <summary>1 was a text file (<see cref="IssueRecordText"/>).</summary>
-    private const int Version = 2;
+    private const int Version = 3;
+
+    /// <summary>The one before; 1 was a text file (<see cref="IssueRecordText"/>).</summary>
+    private const int EarlierVersion = 2;
 
     /// <summary>A record of 3,000 ewes has a third of it.</summary>
     private const int MostBytes = 1 << 25;
@@ -33,8 +37,10 @@ internal sealed partial class IssueRecordJson : JsonSerializerContext
 
     public static byte[] Write(IssueRecord record)
     {
-        var stored = new StoredRecord(Format, Version, string.Empty, record);
-        return Bytes(stored with { Sum = Convert.ToHexString(XxHash128.Hash(Bytes(stored))) });
+        var unsummed = Bytes(Issues.StoredRecord.Of(record, Format, Version));
+        // No text can hold this: quotes in one are escaped.
+        var at = unsummed.AsSpan().IndexOf("\"sum\":\"\""u8) + "\"sum\":\"".Length;
+        return [.. unsummed[..at], .. Encoding.ASCII.GetBytes(Sum(unsummed)), .. unsummed[at..]];
     }
 
     public static RecordReading Read(ReadOnlySpan<byte> bytes)
@@ -48,7 +54,8 @@ internal sealed partial class IssueRecordJson : JsonSerializerContext
 
             return JsonSerializer.Deserialize(bytes, Default.StoredRecordHead) switch
             {
-                { Format: Format, Version: Version } => Whole(bytes),
+                { Format: Format, Version: Version } => Trusted(JsonSerializer.Deserialize(bytes, Default.StoredRecord)?.Record is { IsSound: true } record && bytes.SequenceEqual(Write(record)) ? record : null),
+                { Format: Format, Version: EarlierVersion } => Trusted(Earlier(bytes)),
                 { Format: Format, Version: > Version } => new RecordReading(null, RecordFault.Newer),
                 _ => new RecordReading(null, RecordFault.Foreign),
             };
@@ -59,10 +66,15 @@ internal sealed partial class IssueRecordJson : JsonSerializerContext
         }
     }
 
-    private static RecordReading Whole(ReadOnlySpan<byte> bytes) =>
-        JsonSerializer.Deserialize(bytes, Default.StoredRecord)?.Record is { IsSound: true } record && bytes.SequenceEqual(Write(record))
-            ? new RecordReading(record)
-            : new RecordReading(null, RecordFault.Altered);
+    private static RecordReading Trusted(IssueRecord? record) => record is null ? new RecordReading(null, RecordFault.Altered) : new RecordReading(record);
+
+    private static IssueRecord? Earlier(ReadOnlySpan<byte> bytes) =>
+        JsonSerializer.Deserialize(bytes, Default.EarlierStoredRecord) is { } stored
+        && stored.Record.ToRecord() is { IsSound: true } record
+        && stored.Sum == Sum(Bytes(stored with { Sum = string.Empty }))
+        && bytes.SequenceEqual(Bytes(stored))
+            ? record
+            : null;
 
     /// <exception cref="JsonException">It is no JSON, or nested deeper than a record is.</exception>
     private static bool IsTooLarge(ReadOnlySpan<byte> bytes)
@@ -77,5 +89,9 @@ internal sealed partial class IssueRecordJson : JsonSerializerContext
         return bytes.Length > MostBytes || tokens > MostTokens;
     }
 
+    private static string Sum(byte[] bytes) => Convert.ToHexString(XxHash128.Hash(bytes));
+
     private static byte[] Bytes(StoredRecord stored) => JsonSerializer.SerializeToUtf8Bytes(stored, Default.StoredRecord);
+
+    private static byte[] Bytes(EarlierStoredRecord stored) => JsonSerializer.SerializeToUtf8Bytes(stored, Default.EarlierStoredRecord);
 }

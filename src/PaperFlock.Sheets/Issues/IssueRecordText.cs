@@ -35,10 +35,10 @@ public static class IssueRecordText
         }
     }
 
-    private static IssueRecord Parse(string[] lines)
+    private static IssueRecord? Parse(string[] lines)
     {
         var (pack, paper, split) = (string.Empty, string.Empty, false);
-        var issues = ImmutableArray.CreateBuilder<IssueLine>();
+        var issues = ImmutableArray.CreateBuilder<EarlierIssueLine>();
         var leaves = ImmutableArray.CreateBuilder<IssuedLeaf>();
         for (var i = 1; i < lines.Length;)
         {
@@ -55,7 +55,7 @@ public static class IssueRecordText
                     split = parts[1].Words == "split";
                     break;
                 case "issue":
-                    issues.Add(new IssueLine(Number(parts[1].Words), Day(parts[2].Words), parts[3].Words));
+                    issues.Add(new EarlierIssueLine(Number(parts[1].Words), Day(parts[2].Words), parts[3].Words));
                     break;
                 case "leaf":
                     var rows = ImmutableArray.CreateBuilder<LeafRow>();
@@ -74,7 +74,7 @@ public static class IssueRecordText
             }
         }
 
-        return new IssueRecord(pack, paper, split, issues.ToImmutable(), leaves.ToImmutable());
+        return new EarlierRecord(pack, paper, split, issues.ToImmutable(), leaves.ToImmutable()).ToRecord();
     }
 
     /// <summary>The parts of a line, each with its last day.</summary>

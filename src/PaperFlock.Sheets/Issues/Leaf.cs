@@ -14,5 +14,10 @@ public sealed record Leaf(string Id, string Label, string Title, ImmutableArray<
         return mine.Zip(others).All(pair => pair.First.SaysOn(day, pair.Second)) && mine.Count() == others.Count();
     }
 
+    public bool Equals(Leaf? other) =>
+        other is not null && Id == other.Id && Label == other.Label && Title == other.Title && Last == other.Last && Rows.SequenceEqual(other.Rows);
+
+    public override int GetHashCode() => Rows.Aggregate(HashCode.Combine(Id, Label, Title, Last), HashCode.Combine);
+
     public bool IsOver(LocalDate day) => Last < day;
 }

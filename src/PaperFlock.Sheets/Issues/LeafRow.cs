@@ -27,5 +27,9 @@ public sealed record LeafRow(RowKey Key, ImmutableArray<LeafCell> Cells)
     public bool IsReplacedBy(LeafRow other) =>
         Key is { Kind: RowKind.Earlier, Name.Length: 0 } ? Cells.Length == other.Cells.Length : Key.IsAbout(other.Key);
 
+    public bool Equals(LeafRow? other) => other is not null && Key == other.Key && Cells.SequenceEqual(other.Cells);
+
+    public override int GetHashCode() => Cells.Aggregate(Key.GetHashCode(), HashCode.Combine);
+
     public bool IsOver(LocalDate day) => Key.Last < day;
 }

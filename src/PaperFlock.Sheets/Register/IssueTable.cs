@@ -3,7 +3,7 @@ namespace PaperFlock.Sheets.Register;
 /// <summary>Every issue of the pack so far, and who filed it.</summary>
 internal static class IssueTable
 {
-    public static Column Of(SheetContext context, ImmutableArray<IssueLine> issues) => new(
+    public static Column Of(SheetContext context, ImmutableArray<PackIssue> issues) => new(
         [
             Block.Heading("Issues of this pack"),
             new Table(
@@ -22,7 +22,7 @@ internal static class IssueTable
         ],
         5);
 
-    private static TableRow Row(SheetContext context, IssueLine issue) => new(
+    private static TableRow Row(SheetContext context, PackIssue issue) => new(
         [
             Block.Cell(issue.Number.ToString(CultureInfo.InvariantCulture), TypeScale.Body, TextAlign.Centre),
             Block.Cell(DateText.Long(issue.On), TypeScale.Body),

@@ -5,7 +5,7 @@ namespace PaperFlock.Sheets.Register;
 /// <param name="Printed">Those with a leaf printed now.</param>
 /// <param name="Issue">Which leaf bears which issue; null where there is one issue only, as in a sitter's set.</param>
 /// <param name="Issues">Of the pack so far, with this one; empty in a sitter's set.</param>
-internal sealed record Registered(ImmutableArray<Sheet> All, ImmutableArray<Sheet> Printed, Sheet? WholePlanner, IssueOutcome? Issue, ImmutableArray<IssueLine> Issues)
+internal sealed record Registered(ImmutableArray<Sheet> All, ImmutableArray<Sheet> Printed, Sheet? WholePlanner, IssueOutcome? Issue, ImmutableArray<PackIssue> Issues)
 {
     private const int CardsToARow = 6;
 

@@ -2,7 +2,8 @@ namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>Days that have the same places: rounds go down and places across, where there is room for them; else each day has places down and rounds across.</summary>
 /// <param name="columns">What is counted on these days; those of a place stand together.</param>
-internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> columns)
+/// <param name="width">Points across a side.</param>
+internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> columns, double width)
 {
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
     private static readonly TextStyle Unit = TypeScale.Label with { Size = 9 };
@@ -14,6 +15,8 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     private static readonly double NameWidth = Mm(36);
 
     private readonly string _forage = FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant();
+
+    private readonly Dictionary<(LogColumn Column, LocalDate Day), ImmutableArray<Round>> _fed = [];
 
     private readonly ImmutableArray<double> _widths = Widths(context, columns);
 
@@ -27,9 +30,9 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     /// <param name="days">One alone where places go down.</param>
     public Element Of(IEnumerable<RoundDay> days, double row) => LiesAcross ? Across([.. days], row) : new Column([.. days.SelectMany(d => Down(d, row))], 5);
 
-    private int RoundsAcross => (int)((context.Page.UprightWidth - NameWidth) / (Heads + Amount));
+    private int RoundsAcross => (int)((width - NameWidth) / (Heads + Amount));
 
-    private double Spare => context.Page.UprightWidth - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
+    private double Spare => width - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
 
     private double Amount => AmountWidth(context);
 
@@ -79,7 +82,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             [
                 Head("round"), Head("walked at"),
                 .. columns.Select(c => Head(hasKinds ? c.Kind : c.Place, Tracks(c))),
-                Head("well"), Head("water"), Head(_forage),
+                Head("all well"), Head("water"), Head(_forage),
             ],
             RuleAbove: hasKinds ? 0 : null,
             About: about);
@@ -107,18 +110,18 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     /// <summary>Without a feed the ewes of a place are counted together.</summary>
     private IEnumerable<TableCell> Cells(ImmutableArray<LogColumn> place, RoundDay day, Round round)
     {
-        if (!place.Any(c => c.IsFedAt(context.Plan, day.Date, round)))
+        if (!place.Any(c => IsFedAt(c, day.Date, round)))
         {
             return [Block.Blank(place.Sum(Tracks))];
         }
 
-        return place.SelectMany(c => c.IsFedAt(context.Plan, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
+        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
     }
 
     /// <summary>A row for each place, for days that have more of them than a page is wide. More rounds than it is wide have a table of their own below.</summary>
     private IEnumerable<Element> Down(RoundDay day, double row) => day.Times.Chunk(RoundsAcross).Select((rounds, i) =>
     {
-        var share = (context.Page.UprightWidth - NameWidth) / rounds.Length;
+        var share = (width - NameWidth) / rounds.Length;
         var tracks = rounds.SelectMany(_ => new[] { Track.Fixed(share * Heads / (Heads + Amount)), Track.Fixed(share * Amount / (Heads + Amount)) });
         var tick = new TableCell(Block.Tick(context.WriteIn.BarnTick), 2, Padding: Edges.Of(1, 1));
         TableRow Row(string name, Func<Round, ImmutableArray<TableCell>> cells) => new([Name(name), .. rounds.SelectMany(r => cells(r))], row, About: Key(day, $"{name} {i}"));
@@ -129,8 +132,8 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 Row("walked at", _ => [Block.Blank(2)]),
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
-                    r => c.IsFedAt(context.Plan, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
-                .. new[] { "well", "water", _forage }.Select(what => Row(what, _ => [tick])),
+                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
+                .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
         { RowHeaders = true, Name = DateText.Short(day.Date) });
@@ -141,7 +144,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private TableCell TimeCell(RoundDay day, Round round)
     {
-        var fed = columns.Any(c => c.IsFedAt(context.Plan, day.Date, round));
+        var fed = columns.Any(c => IsFedAt(c, day.Date, round));
         return new TableCell(
             Block.Column(0, Block.Text(DateText.Clock(round.At), Time, TextAlign.Centre, 1.0), Block.Text(LogText.Round(round, fed), Unit, TextAlign.Centre, 1.0)),
             Padding: Edges.Of(1, 0.5));
@@ -157,6 +160,16 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         new(words is null ? null : Block.Text(words, Small, TextAlign.Centre, 1.05), span, VerticalAlign.Bottom, new Edges(1, 1, 1, 2.5)) { Scope = HeaderScope.Column };
 
     private ImmutableArray<ImmutableArray<LogColumn>> Groups() => [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
+
+    private bool IsFedAt(LogColumn column, LocalDate day, Round round)
+    {
+        if (!_fed.TryGetValue((column, day), out var rounds))
+        {
+            _fed[(column, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
+        }
+
+        return rounds.Contains(round);
+    }
 
     private static int Tracks(LogColumn column) => column.Chart is null ? 1 : 2;
 

@@ -7,7 +7,7 @@ internal static class SwapSheet
 {
     public static readonly SheetDefinition Definition = new("changes", "CHG", SheetUse.Binder);
 
-    public static Sheet Make(SheetContext context, IssueOutcome issue)
+    public static Sheet Make(SheetContext context, IssueOutcome issue, PackIssue before)
     {
         var table = new Table(
             [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
@@ -18,7 +18,7 @@ internal static class SwapSheet
                 ]),
             ],
             [
-                RegisterRow(context),
+                RegisterRow(context, before),
                 .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, LeafSentence.Of(l, context.Plan))),
                 .. issue.TakenOut.Select(l => Row(context, l.Leaf, l.Issue, null, "No longer needed.")),
             ],
@@ -59,7 +59,7 @@ internal static class SwapSheet
             "Go down the list: take out, put in, tick both. Then bin what came out and the old register; this sheet may go too.");
     }
 
-    private static TableRow RegisterRow(SheetContext context) => Row(context, RegisterSheet.Definition.Code, "Register", "old one", context.Mark.Issue.ToString(CultureInfo.InvariantCulture), "New with every issue.");
+    private static TableRow RegisterRow(SheetContext context, PackIssue before) => Row(context, RegisterSheet.Definition.Code, "Register", Issue(before.Number), Issue(context.Mark.Issue), "New with every issue.");
 
     private static TableRow Row(SheetContext context, Leaf leaf, int? takeOut, int? putIn, string words) =>
         Row(context, leaf.Label, leaf.Title, Issue(takeOut), Issue(putIn), words);

@@ -11,7 +11,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
 
     public PrintSettings Print => Plan.Flock.Print;
 
-    public PackMark Mark { get; } = PackMark.Of(plan, request?.Days, issues);
+    public PackMark Mark { get; } = PackMark.Of(plan, request, issues);
 
     public LayoutContext Layout { get; } = new(measurer);
 
@@ -29,7 +29,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
     public DateInterval? OnlyDays { get; } = request?.Days;
 
     /// <summary>Somebody asks for that kind of sheet by its name, whatever the day.</summary>
-    public bool IsNamed(SheetDefinition sheet) => request?.Kinds.Contains(sheet.Kind) == true;
+    public bool IsNamed(SheetDefinition sheet) => request is { IsOfSome: true } && request.Wants(sheet);
 
     /// <summary>What is printed in different ways goes into different files.</summary>
     public bool IsSplit { get; } = request?.Split == true;
@@ -38,7 +38,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
     public bool LogsOnFronts => Page.SingleSided || IsSplit;
 
     /// <summary>Page codes of the only cards wanted; null for all.</summary>
-    public IReadOnlySet<string>? OnlyCards { get; init; }
+    public IReadOnlySet<string>? OnlyCards { get; init; } = request?.OnlyCards;
 
     /// <summary>Whether any of the days from <paramref name="first"/> to <paramref name="last"/>, both included, is one the pack is for.</summary>
     public bool Concerns(LocalDate first, LocalDate last) => OnlyDays is not { } days || (first <= days.End && last >= days.Start);

@@ -55,7 +55,8 @@ public sealed class ChangedTests
         File.Copy(bench.PathOf("flock-issue-x.pdf"), bench.PathOf("flock2.pdf"));
         bench.Write("flock-notes.pdf", "not a pack");
         var outcome = bench.Run("pack", "flock.yaml", "--changed", "--dry-run", "--as-of", Later);
-        Assert.StartsWith("no earlier issue of this pack was found", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.StartsWith("paperflock: no earlier issue of Hollin Bank was found beside flock.yaml", outcome.Error[outcome.Error.IndexOf("paperflock:", StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,14 +81,15 @@ public sealed class ChangedTests
         Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything());
     }
 
+    /// <summary>Nobody is handed a whole pack who asked for what has changed: what to type is said.</summary>
     [Theory]
-    [InlineData("lost", "no earlier issue of this pack was found")]
+    [InlineData("lost", "no earlier issue of Hollin Bank was found beside flock.yaml")]
     [InlineData("cut short", "flock.pdf is damaged")]
     [InlineData("no pack", "flock.pdf is no pack that this program has made")]
-    [InlineData("no record", "flock.pdf has no record of its issue in it")]
-    [InlineData("other season", "the first issue of another pack")]
-    [InlineData("other paper", "every leaf is another")]
-    public void Without_a_record_to_go_by_the_pack_is_whole_and_says_so(string trouble, string said)
+    [InlineData("no record", "flock.pdf has no record of an issue in it")]
+    [InlineData("other season", "flock.pdf is of HB-2027, and this is HB-2028")]
+    [InlineData("other holding", "flock.pdf is of another holding, Hollin Bank HB-2027")]
+    public void Without_a_record_to_go_by_nothing_is_written(string trouble, string said)
     {
         using var bench = Printed();
         var file = bench.PathOf("flock.pdf");
@@ -110,15 +112,26 @@ public sealed class ChangedTests
                 bench.Write("flock.yaml", Samples.TwoEwes.Replace("2026-08-1", "2027-08-1", StringComparison.Ordinal));
                 break;
             default:
-                bench.Write("flock.yaml", Samples.TwoEwes + "\nprint:\n  paper: Letter\n");
+                bench.Write("flock.yaml", Samples.TwoEwes.Replace("Hollin Bank", "Holly Brow", StringComparison.Ordinal));
                 break;
         }
 
+        var before = All(bench);
         var outcome = bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-26" : Later);
-        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
-        Assert.Contains(said, outcome.Out, StringComparison.Ordinal);
-        Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything());
-        Assert.Contains("nothing has changed", bench.Run("pack", "flock.yaml", "--changed", "--as-of", trouble == "other season" ? "2027-11-27" : "2026-11-27").Out, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains(said, outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("make a whole pack: paperflock pack flock.yaml\n", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("--since FILE.pdf", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(before, All(bench));
+    }
+
+    [Fact]
+    public void On_other_paper_every_leaf_is_another()
+    {
+        using var bench = Printed();
+        bench.Write("flock.yaml", Samples.TwoEwes + "\nprint:\n  paper: Letter\n");
+        Assert.Contains("every leaf is another: this is a whole pack, issue 2.", bench.Run("pack", "flock.yaml", "--changed", "--as-of", Later).Out, StringComparison.Ordinal);
+        Assert.Contains("nothing has changed since issue 2", bench.Run("pack", "flock.yaml", "--changed", "--as-of", Later).Out, StringComparison.Ordinal);
     }
 
     /// <summary>The last issue cannot be read, but the one before can: whoever goes by that is told.</summary>
@@ -130,7 +143,7 @@ public sealed class ChangedTests
         var file = bench.PathOf("flock-issue-2.pdf");
         File.WriteAllBytes(file, File.ReadAllBytes(file)[..^10]);
         var outcome = bench.Run("pack", "flock.yaml", "--changed", "--dry-run", "--as-of", Later);
-        Assert.StartsWith("flock-issue-2.pdf is damaged, or another program has changed it\nissue 2 would be ", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("flock-issue-2.pdf is damaged, or another program has changed it\nissue 3 would be ", outcome.Out, StringComparison.Ordinal);
     }
 
     /// <summary>Until then a record was a text file: it is read once more, and the next one is what it is now.</summary>
@@ -151,7 +164,11 @@ public sealed class ChangedTests
 
     [Theory]
     [InlineData("--changed", "--sheets", "cards")]
+    [InlineData("--since", "1", "--from", "2026-12-27", "--to", "2026-12-28")]
     [InlineData("--dry-run")]
+    [InlineData("--printed", "--look")]
+    [InlineData("--printed", "--changed")]
+    [InlineData("--changed", "--look")]
     public void What_does_not_go_together_is_wrong_use(params string[] options)
     {
         using var bench = Printed();

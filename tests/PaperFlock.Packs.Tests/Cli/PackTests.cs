@@ -8,13 +8,13 @@ public sealed class PackTests
     private static readonly byte[] PngBegins = [0x89, (byte)'P', (byte)'N', (byte)'G'];
 
     [Fact]
-    public void A_pack_is_written_beside_you_and_nothing_else_is()
+    public void A_pack_is_written_beside_the_flock_file_and_nothing_else_is()
     {
         using var bench = new Workbench();
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything());
-        Assert.Equal(PdfBegins, File.ReadAllBytes(bench.PathOf("flock.pdf"))[..5]);
+        Assert.Equal(["flock-JOBS.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal(PdfBegins, File.ReadAllBytes(bench.PathOf("flock-JOBS.pdf"))[..5]);
     }
 
     [Fact]
@@ -22,7 +22,7 @@ public sealed class PackTests
     {
         using var bench = new Workbench();
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--out", "packs", "--sheets", "jobs,cards");
-        Assert.Matches("^wrote packs.flock\\.pdf: [0-9]+ pages on [0-9]+ sheets? of A4 and 1 sheet of A4 card\n", outcome.Out);
+        Assert.Matches("^wrote packs.flock-JOBS-CARD\\.pdf: [0-9]+ pages on [0-9]+ sheets? of A4 and 1 sheet of A4 card\n", outcome.Out);
         Assert.Contains("at actual size (100 %)", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("on both sides, flip on long edge", outcome.Out, StringComparison.Ordinal);
         Assert.Contains(" on A4 card", outcome.Out, StringComparison.Ordinal);
@@ -32,7 +32,7 @@ public sealed class PackTests
     public void In_a_pipe_there_is_no_progress()
     {
         using var bench = new Workbench();
-        var outcome = bench.Run("pack", Samples.HollinBank, "--as-of", "2026-11-25", "--sheets", "jobs");
+        var outcome = bench.Run("pack", Samples.HollinBank, "--out", ".", "--as-of", "2026-11-25", "--sheets", "jobs");
         Assert.DoesNotContain("laying out", outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("\u001b", outcome.Out + outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("\r", outcome.Out + outcome.Error, StringComparison.Ordinal);
@@ -44,7 +44,7 @@ public sealed class PackTests
         using var bench = new Workbench { OnATerminal = true };
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.Contains("printing flock.pdf", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("printing flock-JOBS.pdf", outcome.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class PackTests
     {
         using var bench = new Workbench();
         bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--out", "new/packs", "--sheets", "jobs");
-        Assert.Equal(["flock.yaml", "new", "new/packs", "new/packs/flock.pdf"], bench.Everything());
+        Assert.Equal(["flock.yaml", "new", "new/packs", "new/packs/flock-JOBS.pdf"], bench.Everything());
     }
 
     [Fact]
@@ -72,11 +72,11 @@ public sealed class PackTests
     public void A_folder_in_the_way_of_the_pdf_is_status_2_and_stays()
     {
         using var bench = new Workbench();
-        Directory.CreateDirectory(bench.PathOf("flock.pdf"));
+        Directory.CreateDirectory(bench.PathOf("flock-JOBS.pdf"));
         var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
-        Assert.Contains("cannot write flock.pdf: that is a folder", outcome.Error, StringComparison.Ordinal);
-        Assert.Equal(["flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Contains("cannot write flock-JOBS.pdf: that is a folder", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(["flock-JOBS.pdf", "flock.yaml"], bench.Everything());
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class PackTests
     public void The_flock_file_is_never_written_over()
     {
         using var bench = new Workbench();
-        var outcome = bench.Run("pack", bench.Write("flock.pdf", Samples.TwoEwes), "--sheets", "jobs");
+        var outcome = bench.Run("pack", bench.Write("flock.pdf", Samples.TwoEwes));
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
         Assert.Contains("that is your flock file", outcome.Error, StringComparison.Ordinal);
         Assert.Equal(Samples.TwoEwes, File.ReadAllText(bench.PathOf("flock.pdf")));
@@ -104,12 +104,12 @@ public sealed class PackTests
     public void A_second_file_that_cannot_be_written_leaves_the_old_pack_whole_and_no_litter()
     {
         using var bench = new Workbench();
-        bench.Write("flock.pdf", "the old pack");
-        Directory.CreateDirectory(bench.PathOf("flock-wall.pdf"));
-        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwesOnALargerPlanner), "--sheets", "planner");
+        bench.Write("flock-WALL.pdf", "the old pack");
+        Directory.CreateDirectory(bench.PathOf("flock-WALL-wall.pdf"));
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwesOnALargerPlanner), "--sheets", "planner", "--overwrite");
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
-        Assert.Equal("the old pack", File.ReadAllText(bench.PathOf("flock.pdf")));
-        Assert.Equal(["flock-wall.pdf", "flock.pdf", "flock.yaml"], bench.Everything());
+        Assert.Equal("the old pack", File.ReadAllText(bench.PathOf("flock-WALL.pdf")));
+        Assert.Equal(["flock-WALL-wall.pdf", "flock-WALL.pdf", "flock.yaml"], bench.Everything());
     }
 
     [Fact]
@@ -141,8 +141,9 @@ public sealed class PackTests
     public void A_new_pack_takes_the_place_of_the_old_one()
     {
         using var bench = new Workbench();
-        bench.Write("flock.pdf", "the old pack");
-        bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
-        Assert.Equal(PdfBegins, File.ReadAllBytes(bench.PathOf("flock.pdf"))[..5]);
+        bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes));
+        var old = File.ReadAllBytes(bench.PathOf("flock.pdf"));
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes + "\n    note: Lame behind\n")).Status);
+        Assert.NotEqual(old, File.ReadAllBytes(bench.PathOf("flock.pdf")));
     }
 }

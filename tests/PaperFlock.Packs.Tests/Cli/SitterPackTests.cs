@@ -23,7 +23,7 @@ public sealed class SitterPackTests
     public void Its_logs_are_of_exactly_those_days()
     {
         using var bench = new Workbench();
-        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "log");
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN-LOG.pdf", "2026-12-27", "2027-01-02", "--sheets", "log");
         var text = pdf.Text.Replace('\u00a0', ' ');
         Assert.All(
             ["Sun 27 Dec", "Mon 28 Dec", "Tue 29 Dec", "Wed 30 Dec", "Thu 31 Dec", "Fri 1 Jan", "Sat 2 Jan"],
@@ -64,7 +64,7 @@ public sealed class SitterPackTests
     public void Days_when_nobody_is_away_are_handed_over_with_blanks_to_fill_in()
     {
         using var bench = new Workbench();
-        using var pdf = Sitter(bench, "hollin-bank-10JAN-11JAN.pdf", "2027-01-10", "2027-01-11", "--sheets", "handover");
+        using var pdf = Sitter(bench, "hollin-bank-10JAN-11JAN-HAND.pdf", "2027-01-10", "2027-01-11", "--sheets", "handover");
         var text = pdf.Text.Replace('\u00a0', ' ');
         Assert.Contains("While Nell is away: Sun 10 Jan to Mon 11 Jan", text, StringComparison.Ordinal);
         Assert.Contains("in charge ____", text, StringComparison.Ordinal);
@@ -75,7 +75,7 @@ public sealed class SitterPackTests
     public void Only_jobs_of_those_days_are_listed()
     {
         using var bench = new Workbench();
-        using var pdf = Sitter(bench, "hollin-bank-24DEC-26DEC.pdf", "2026-12-24", "2026-12-26", "--sheets", "jobs");
+        using var pdf = Sitter(bench, "hollin-bank-24DEC-26DEC-JOBS.pdf", "2026-12-24", "2026-12-26", "--sheets", "jobs");
         var text = pdf.Text.Replace('\u00a0', ' ');
         // Closed on 25 December and on 1 January, says the flock file.
         Assert.Equal(2, text.Split("Feed merchant closed").Length);
@@ -87,14 +87,14 @@ public sealed class SitterPackTests
     public void The_sitter_rings_the_keeper_and_the_keeper_the_sitter()
     {
         using var bench = new Workbench();
-        using var sitter = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "calls");
+        using var sitter = Sitter(bench, "hollin-bank-27DEC-02JAN-CALL.pdf", "2026-12-27", "2027-01-02", "--sheets", "calls");
         Assert.Contains("Nell Ashworth", sitter.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Tom Birkett", sitter.Text, StringComparison.Ordinal);
         Assert.Equal(ExitStatus.Clean, bench.Run(["pack", Samples.HollinBank, .. AsOf, "--sheets", "calls", "--out", "keeper"]).Status);
         using var keeper = new PackPdf(Directory.GetFiles(bench.PathOf("keeper")).Single());
         Assert.Contains("Tom Birkett", keeper.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Nell Ashworth", keeper.Text, StringComparison.Ordinal);
-        var early = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", "2026-12-27", "--to", "2027-01-02", "--sheets", "feed"]);
+        var early = bench.Run(["pack", Samples.HollinBank, "--out", ".", .. AsOf, "--from", "2026-12-27", "--to", "2027-01-02", "--sheets", "feed"]);
         Assert.Equal(ExitStatus.WrongUse, early.Status);
     }
 
@@ -102,7 +102,7 @@ public sealed class SitterPackTests
     public void Every_leaf_says_which_days_it_is_for()
     {
         using var bench = new Workbench();
-        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN.pdf", "2026-12-27", "2027-01-02", "--sheets", "calls,jobs,log");
+        using var pdf = Sitter(bench, "hollin-bank-27DEC-02JAN-CALL-JOBS-LOG.pdf", "2026-12-27", "2027-01-02", "--sheets", "calls,jobs,log");
         Assert.All(pdf.Texts.Where(t => !t.Contains("left blank on purpose", StringComparison.Ordinal)), t =>
             Assert.Contains("from Sun 27 Dec · not after Sat 2 Jan 2027", t.Replace('\u00a0', ' '), StringComparison.Ordinal));
     }
@@ -113,13 +113,13 @@ public sealed class SitterPackTests
     [InlineData("--from 2027-01-02 --to 2026-12-27", "--from Sat 2 Jan 2027 comes after --to Sun 27 Dec 2026")]
     [InlineData("--from 2026-12-27 --to 2028-01-01", "and Sat 1 Jan 2028 is outside it")]
     [InlineData("--from 2025-12-27 --to 2026-12-27", "and Sat 27 Dec 2025 is outside it")]
-    [InlineData("--from 27/12/2026 --to 2027-01-02", "'27/12/2026' is no date: write it year first, such as --from 2026-11-25")]
+    [InlineData("--from 27/13/2026 --to 2027-01-02", "'27/13/2026' is no date: write it year first, such as --from 2026-11-25")]
     [InlineData("--from 2026-12-27 --to", "--to wants something after it")]
     [InlineData("--from 2026-12-27 --to 2027-01-02 --sheets planner,jobs", "a pack for some days leaves out planner")]
     public void Wrong_days_are_status_2_and_nothing_is_written(string options, string complaint)
     {
         using var bench = new Workbench();
-        var outcome = bench.Run(["pack", Samples.HollinBank, .. AsOf, .. options.Split(' ')]);
+        var outcome = bench.Run(["pack", Samples.HollinBank, "--out", ".", .. AsOf, .. options.Split(' ')]);
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
         Assert.Contains(complaint, outcome.Error, StringComparison.Ordinal);
         Assert.Empty(outcome.Out);
@@ -135,14 +135,14 @@ public sealed class SitterPackTests
     public void Any_days_of_any_flock_make_a_pack(string flock, string asOf, string from, string to)
     {
         using var bench = new Workbench();
-        var outcome = bench.Run("pack", Path.Combine(Samples.Root, "flocks", flock + ".yaml"), "--as-of", asOf, "--from", from, "--to", to);
+        var outcome = bench.Run("pack", Path.Combine(Samples.Root, "flocks", flock + ".yaml"), "--out", ".", "--as-of", asOf, "--from", from, "--to", to);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         Assert.Single(bench.Everything());
     }
 
     private static PackPdf Sitter(Workbench bench, string file, string from, string to, params string[] more)
     {
-        var outcome = bench.Run(["pack", Samples.HollinBank, .. AsOf, "--from", from, "--to", to, .. more]);
+        var outcome = bench.Run(["pack", Samples.HollinBank, "--out", ".", .. AsOf, "--from", from, "--to", to, .. more]);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         return new PackPdf(bench.PathOf(file));
     }

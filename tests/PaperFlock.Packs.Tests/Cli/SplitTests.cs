@@ -95,9 +95,9 @@ public sealed class SplitTests
         using var bench = new Workbench();
         var flock = bench.Write("flock.yaml", File.ReadAllText(Samples.HollinBank).Replace("duplex: long-edge", "duplex: single-sided", StringComparison.Ordinal));
         var outcome = bench.Run("pack", flock, "--as-of", "2026-11-25", "--split", "--sheets", "cards");
-        Assert.Equal(["flock-cards-backs.pdf", "flock-cards-fronts.pdf"], bench.Everything().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)));
-        using var fronts = new PackPdf(bench.PathOf("flock-cards-fronts.pdf"));
-        using var backs = new PackPdf(bench.PathOf("flock-cards-backs.pdf"));
+        Assert.Equal(["flock-CARD-cards-backs.pdf", "flock-CARD-cards-fronts.pdf"], bench.Everything().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)));
+        using var fronts = new PackPdf(bench.PathOf("flock-CARD-cards-fronts.pdf"));
+        using var backs = new PackPdf(bench.PathOf("flock-CARD-cards-backs.pdf"));
         Assert.Equal(fronts.AllPages.Select(p => Cards(p.Text, "front")), backs.AllPages.Select(p => Cards(p.Text, "back")));
         Assert.Contains("on the backs of the fronts", outcome.Out, StringComparison.Ordinal);
 
@@ -109,7 +109,7 @@ public sealed class SplitTests
     public void A_sitters_pack_can_be_split_too()
     {
         using var bench = new Workbench();
-        Assert.Equal(ExitStatus.Clean, bench.Run("pack", Samples.HollinBank, "--as-of", "2026-11-25", "--from", "2026-12-27", "--to", "2027-01-02", "--split").Status);
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", Samples.HollinBank, "--out", ".", "--as-of", "2026-11-25", "--from", "2026-12-27", "--to", "2027-01-02", "--split").Status);
         Assert.Equal(
             ["binder", "cards", "logs", "pinned"],
             bench.Everything().Select(f => f["hollin-bank-27DEC-02JAN-".Length..^".pdf".Length]));
@@ -121,7 +121,7 @@ public sealed class SplitTests
     {
         using var bench = new Workbench();
         Split(bench, "--sheets", "cards");
-        using var pdf = new PackPdf(bench.PathOf("hollin-bank-cards.pdf"));
+        using var pdf = new PackPdf(bench.PathOf("hollin-bank-CARD-cards.pdf"));
         Assert.All(pdf.AllPages, page =>
         {
             var trim = (UglyToad.PdfPig.Tokens.ArrayToken)page.Dictionary.Data["TrimBox"];
@@ -134,8 +134,8 @@ public sealed class SplitTests
     public void The_outline_gathers_charts_logs_and_cards_below_one_entry_each()
     {
         using var bench = new Workbench();
-        bench.Run("pack", Samples.HollinBank, "--as-of", "2026-11-25", "--sheets", "feed,log,cards");
-        using var pdf = new PackPdf(bench.PathOf("hollin-bank.pdf"));
+        bench.Run("pack", Samples.HollinBank, "--out", ".", "--as-of", "2026-11-25", "--sheets", "feed,log,cards");
+        using var pdf = new PackPdf(bench.PathOf("hollin-bank-FEED-LOG-CARD.pdf"));
         var top = pdf.Outline.Where(l => !l.StartsWith(' ')).ToArray();
         Assert.Equal(["Feed charts", "Round log", "CARD Ewe cards"], top.Select(l => l[..l.IndexOfAny(['@', ','])].Trim()));
         var under = pdf.Outline.SkipWhile(l => !l.StartsWith("CARD", StringComparison.Ordinal)).Skip(1).ToArray();
@@ -152,7 +152,7 @@ public sealed class SplitTests
 
     private static Outcome Split(Workbench bench, params string[] more)
     {
-        var outcome = bench.Run(["pack", Samples.HollinBank, "--as-of", "2026-11-25", "--split", .. more]);
+        var outcome = bench.Run(["pack", Samples.HollinBank, "--out", ".", "--as-of", "2026-11-25", "--split", .. more]);
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         return outcome;
     }

@@ -7,7 +7,7 @@ namespace PaperFlock.Packs.Tests.EndToEnd;
 /// <summary>The sample pack as somebody has it read out who cannot see it: by the tags alone, held against where things stand on the paper.</summary>
 public sealed class ReadAloudTests
 {
-    private static readonly Lazy<byte[]> Pack = new(() => Made("hollin-bank.pdf", "pack", Samples.HollinBank, "--as-of", "2026-11-25"));
+    private static readonly Lazy<byte[]> Pack = new(() => Made("hollin-bank.pdf", "pack", Samples.HollinBank, "--out", ".", "--as-of", "2026-11-25"));
     private static readonly Lazy<StructureNode> Tree = new(() => StructureNode.Of(Pack.Value));
 
     [Fact]

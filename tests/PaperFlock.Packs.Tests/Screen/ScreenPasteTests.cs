@@ -48,7 +48,7 @@ public sealed class ScreenPasteTests
         var pasted = Paste("Tag\tName\tWeight\tTeeth\n\nZZ 0123456 00201\tBracken\theavy\tgone\nZZ 0123456 00202\tCampion\t70 kg\tsound\n");
         Assert.Equal(2, pasted["taken"]!.GetValue<int>());
         Assert.Equal(0, pasted["refused"]!.GetValue<int>());
-        Assert.Equal([2, 2], pasted["found"]!.AsArray().Select(f => f!["line"]!.GetValue<int>()));
+        Assert.Equal([3, 3], pasted["found"]!.AsArray().Select(f => f!["line"]!.GetValue<int>()));
         Assert.Contains(pasted["found"]!.AsArray(), f => f!["message"]!.GetValue<string>().Contains("`heavy` is no weight", StringComparison.Ordinal));
         Assert.Equal("""{"tag":"ZZ 0123456 00201","name":"Bracken"}""", Ewes(pasted)[2]!.ToJsonString());
     }
@@ -78,7 +78,7 @@ public sealed class ScreenPasteTests
     [Fact]
     public void They_take_the_place_of_ewes_with_a_line_for_the_tag()
     {
-        var begun = ScreenStart.Begin("""{"name":"Cold Knap","ewes":"3"}""", "2026-11-25")["text"]!.GetValue<string>();
+        var begun = ScreenStart.Begin("""{"name":"Cold Knap","place":"NY 480 046","ewes":"3"}""", "2026-11-25")["text"]!.GetValue<string>();
         var pasted = ScreenPaste.Read(begun, "flock.yaml", "Tag\n" + Rows, -1, -1);
         Assert.Equal(2, Ewes(pasted).Count);
     }
@@ -115,5 +115,5 @@ public sealed class ScreenPasteTests
     private static JsonObject Paste(string pasted, int tag = -1, int name = -1) => ScreenPaste.Read(Samples.TwoEwes, "two.yaml", pasted, tag, name);
 
     private static JsonArray Ewes(JsonObject pasted) =>
-        ScreenFlock.Read(pasted["text"]!.GetValue<string>(), "two.yaml", "2026-11-25")["values"]!["ewes"]!.AsArray();
+        ScreenFlock.Read(new OpenFlock(pasted["text"]!.GetValue<string>(), "two.yaml", "2026-11-25"))["values"]!["ewes"]!.AsArray();
 }

@@ -12,21 +12,21 @@ public sealed class ScreenStartTests
     {
         var begun = ScreenStart.Begin("""{"name":"Cold Knap","keeper":"Nell Ashworth","place":"NY 480 046","tupIn":"5 Nov 2026","ewes":"12"}""", Today);
         Assert.Equal("cold-knap.yaml", begun["name"]!.GetValue<string>());
-        var read = ScreenFlock.Read(begun["text"]!.GetValue<string>(), "cold-knap.yaml", Today);
+        var read = ScreenFlock.Read(new OpenFlock(begun["text"]!.GetValue<string>(), "cold-knap.yaml", Today));
         Assert.True(read["ok"]!.GetValue<bool>());
         Assert.Equal(12, read["ewes"]!.GetValue<int>());
         Assert.Equal("Thu 5 Nov 2026", read["days"]!["2026-11-05"]!.GetValue<string>());
         Assert.Equal("NY 480 046", read["values"]!["holding"]!["grid-reference"]!.GetValue<string>());
     }
 
+    /// <summary>What is printed for the emergency services is never made up.</summary>
     [Fact]
-    public void No_answer_at_all_makes_a_flock_too_and_shows_what_is_not_yet_said()
+    public void No_answer_at_all_makes_a_file_that_asks_for_the_place_and_tags_to_come()
     {
-        var notYet = ScreenFlock.Describe()["notYet"]!;
-        var read = ScreenFlock.Read(ScreenStart.Begin("{}", Today)["text"]!.GetValue<string>(), "flock.yaml", Today);
-        Assert.True(read["ok"]!.GetValue<bool>());
-        Assert.Equal(notYet["grid"]!.GetValue<string>(), read["values"]!["holding"]!["grid-reference"]!.GetValue<string>());
-        Assert.All(read["values"]!["ewes"]!.AsArray(), ewe => Assert.StartsWith(notYet["tag"]!.GetValue<string>(), ewe!["tag"]!.GetValue<string>(), StringComparison.Ordinal));
+        var line = ScreenFlock.Describe()["tagLine"]!.GetValue<string>();
+        var read = ScreenFlock.Read(new OpenFlock(ScreenStart.Begin("{}", Today)["text"]!.GetValue<string>(), "flock.yaml", Today));
+        Assert.Equal("""["holding","location"]""", Assert.Single(read["found"]!.AsArray())!["path"]!.ToJsonString());
+        Assert.All(read["values"]!["ewes"]!.AsArray(), ewe => Assert.StartsWith(line, ewe!["tag"]!.GetValue<string>(), StringComparison.Ordinal));
     }
 
     [Theory]
@@ -46,9 +46,9 @@ public sealed class ScreenStartTests
     [Fact]
     public void The_number_of_ewes_can_be_changed_while_no_tag_is_known()
     {
-        var begun = ScreenStart.Begin("""{"ewes":"20"}""", Today)["text"]!.GetValue<string>();
+        var begun = ScreenStart.Begin("""{"place":"NY 480 046","ewes":"20"}""", Today)["text"]!.GetValue<string>();
         var changed = ScreenStart.Number(begun, "flock.yaml", " 7 ")["text"]!.GetValue<string>();
-        var read = ScreenFlock.Read(changed, "flock.yaml", Today);
+        var read = ScreenFlock.Read(new OpenFlock(changed, "flock.yaml", Today));
         Assert.True(read["ok"]!.GetValue<bool>());
         Assert.Equal(7, read["ewes"]!.GetValue<int>());
         Assert.Throws<PackRequestException>(() => ScreenStart.Number(begun, "flock.yaml", "0"));

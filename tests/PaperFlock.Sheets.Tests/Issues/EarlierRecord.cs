@@ -12,14 +12,14 @@ internal static class EarlierRecord
     {
         var text = new StringBuilder("PaperFlock issues, format 1\n# What has been printed of this pack, leaf by leaf.\n");
         Line("pack", record.Pack);
-        Line("paper", record.Paper);
-        Line("files", record.Split ? "split" : "one");
+        Line("paper", record.Last.Paper);
+        Line("files", record.Last.Split ? "split" : "one");
         foreach (var issue in record.Issues)
         {
             Line("issue", Number(issue.Number), LocalDatePattern.Iso.Format(issue.On), issue.What);
         }
 
-        foreach (var (leaf, issue, replaces) in record.Leaves)
+        foreach (var (leaf, issue, replaces) in record.Last.Leaves)
         {
             var title = Escape(leaf.Title) + At(leaf.Last);
             text.Append(CultureInfo.InvariantCulture, $"leaf | {Escape(leaf.Id)} | issue {issue} | replaces {(replaces is { } old ? Number(old) : "none")} | {new string('0', 32)} | {Escape(leaf.Label)} | {title}\n");

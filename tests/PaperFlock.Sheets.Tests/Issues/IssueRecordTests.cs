@@ -12,24 +12,53 @@ namespace PaperFlock.Sheets.Tests.Issues;
 
 public sealed class IssueRecordTests
 {
-    private static readonly IssueRecord Small = new(
-        "HB-2027", "A4", false, [IssueLine.First(new(2026, 11, 25)), new IssueLine(2, new(2026, 12, 1), "JOBS 1.")],
+    private static readonly Leaf Calls = new("CALL 1", "CALL 1", "Call sheet", [new LeafRow(RowKey.Paragraph, [new LeafCell("Ring early.")])]);
+
+    private static readonly PackIssue First = new(1, new(2026, 11, 25), "First issue: every sheet is new.", null, "A4", false, [new IssuedLeaf(Calls, 1)]);
+
+    private static readonly PackIssue Second = new(
+        2, new(2026, 12, 1), "JOBS 1.", 1, "A4", false,
         [
             new IssuedLeaf(new Leaf("JOBS 1", "JOBS 1 and 2", "Jobs", [new LeafRow(RowKey.Named(RowKind.Job, "scan"), [new LeafCell("Sat 24 Oct"), new LeafCell("", new(2026, 10, 24))])], new(2027, 1, 2)), 2, 1),
-            new IssuedLeaf(new Leaf("CALL 1", "CALL 1", "Call sheet", [new LeafRow(RowKey.Paragraph, [new LeafCell("Ring early.")])]), 1),
+            new IssuedLeaf(Calls with { Rows = [.. Calls.Rows] }, 1),
         ]);
 
+    private static readonly IssueRecord Small = new("Hollin Bank", "HB-2027", 1, [First, Second]);
+
+    /// <summary>A leaf that stays is there once.</summary>
     [Fact]
     public void It_is_small_plain_json() => Assert.Equal(
         """
-        {"format":"PaperFlock issues","version":2,"sum":"SUM","record":{"pack":"HB-2027","paper":"A4","split":false,"issues":[
-        {"number":1,"on":"2026-11-25","what":"First issue: every sheet is new."},{"number":2,"on":"2026-12-01","what":"JOBS 1."}],"leaves":[
-        {"leaf":{"id":"JOBS 1","label":"JOBS 1 and 2","title":"Jobs","rows":[
-        {"key":{"kind":"Job","id":"scan","name":"scan"},"cells":[{"words":"Sat 24 Oct"},{"words":"","last":"2026-10-24"}]}],"last":"2027-01-02"},"issue":2,"replaces":1},
-        {"leaf":{"id":"CALL 1","label":"CALL 1","title":"Call sheet","rows":[
-        {"key":{"kind":"Paragraph","id":"","name":""},"cells":[{"words":"Ring early."}]}]},"issue":1}]}}
+        {"format":"PaperFlock issues","version":3,"sum":"SUM","holding":"Hollin Bank","pack":"HB-2027","issues":[
+        {"number":1,"on":"2026-11-25","what":"First issue: every sheet is new.","paper":"A4","split":false,"leaves":[{"leaf":0,"issue":1}]},
+        {"number":2,"on":"2026-12-01","what":"JOBS 1.","paper":"A4","split":false,"leaves":[{"leaf":1,"issue":2,"replaces":1},{"leaf":0,"issue":1}],"since":1}],"leaves":[
+        {"id":"CALL 1","label":"CALL 1","title":"Call sheet","rows":[
+        {"key":{"kind":"Paragraph","id":"","name":""},"cells":[{"words":"Ring early."}]}]},
+        {"id":"JOBS 1","label":"JOBS 1 and 2","title":"Jobs","rows":[
+        {"key":{"kind":"Job","id":"scan","name":"scan"},"cells":[{"words":"Sat 24 Oct"},{"words":"","last":"2026-10-24"}]}],"last":"2027-01-02"}],"filed":1}
         """.ReplaceLineEndings(""),
         Encoding.UTF8.GetString(Small.ToBytes()).Replace(JsonNode.Parse(Small.ToBytes())!["sum"]!.GetValue<string>(), "SUM", StringComparison.Ordinal));
+
+    /// <summary>Format 2, as the program wrote it until it kept every issue: the sum is over the same with an empty sum (XxHash128).</summary>
+    [Fact]
+    public void A_record_of_the_format_before_is_read()
+    {
+        const string Before = """{"format":"PaperFlock issues","version":2,"sum":"","record":{"pack":"HB-2027","paper":"A4","split":false,"issues":[{"number":1,"on":"2026-11-25","what":"First issue: every sheet is new."}],"leaves":[{"leaf":{"id":"CALL 1","label":"CALL 1","title":"Call sheet","rows":[{"key":{"kind":"Paragraph","id":"","name":""},"cells":[{"words":"Ring early."}]}]},"issue":1}]}}""";
+        var sum = Convert.ToHexString(System.IO.Hashing.XxHash128.Hash(Encoding.UTF8.GetBytes(Before)));
+        var written = Before.Replace("\"sum\":\"\"", $"\"sum\":\"{sum}\"", StringComparison.Ordinal);
+        var record = IssueRecord.FromBytes(Encoding.UTF8.GetBytes(written)).Record!;
+        Assert.Equal((null, "", "Ring early."), (record.Filed, record.Holding, record.Last.Leaves[0].Leaf.Rows[0].Cells[0].Words));
+        Assert.True(record.IsOf("Hollin Bank", "HB-2027"));
+        Assert.Equal(RecordFault.Altered, IssueRecord.FromBytes(Encoding.UTF8.GetBytes(written.Replace("early", "later", StringComparison.Ordinal))).Fault);
+    }
+
+    [Fact]
+    public void Two_holdings_with_the_same_initials_do_not_mix()
+    {
+        Assert.True(Small.IsOf("Hollin Bank", "HB-2027"));
+        Assert.False(Small.IsOf("Holly Brow", "HB-2027"));
+        Assert.False(Small.IsOf("Hollin Bank", "HB-2028"));
+    }
 
     [Theory]
     [InlineData("hollin-bank")]
@@ -78,10 +107,10 @@ public sealed class IssueRecordTests
         {
             var last = isDated ? new LocalDate(2026, 6, 1).PlusDays(day) : (LocalDate?)null;
             var row = new LeafRow(new RowKey(RowKind.Ewe, one, other, last), [new LeafCell(one, last), new LeafCell(other)]);
-            var bytes = (Small with { Leaves = [new IssuedLeaf(new Leaf("A 1", one, other, [row], last), 2)] }).ToBytes();
+            var bytes = (Small with { Issues = [First, Second with { Leaves = [new IssuedLeaf(new Leaf("A 1", one, other, [row], last), 2)] }] }).ToBytes();
             var back = IssueRecord.FromBytes(bytes);
             Assert.Equal(RecordFault.None, back.Fault);
-            var rows = back.Record!.Leaves[0].Leaf.Rows;
+            var rows = back.Record!.Last.Leaves[0].Leaf.Rows;
             Assert.Equal((row.Key, one, last, other), (rows[0].Key, rows[0].Cells[0].Words, rows[0].Cells[0].Last, rows[0].Cells[1].Words));
             Assert.Equal(bytes, back.Record.ToBytes());
         });
@@ -113,7 +142,7 @@ public sealed class IssueRecordTests
     [InlineData("%PDF-1.7", RecordFault.Foreign)]
     [InlineData("{\"pack\":\"HB-2027\"}", RecordFault.Foreign)]
     [InlineData("{\"format\":\"Another\",\"version\":2}", RecordFault.Foreign)]
-    [InlineData("{\"format\":\"PaperFlock issues\",\"version\":3,\"leaf\":[]}", RecordFault.Newer)]
+    [InlineData("{\"format\":\"PaperFlock issues\",\"version\":4,\"leaf\":[]}", RecordFault.Newer)]
     [InlineData("{\"format\":\"PaperFlock issues\",\"version\":2,\"sum\":\"\",\"record\":null}", RecordFault.Altered)]
     [InlineData("{\"format\":\"PaperFlock issues\",\"version\":2,\"sum\":\"\",\"record\":{\"pack\":\"\\ud800\"}}", RecordFault.Altered)]
     public void What_is_no_record_is_said_to_be_none(string text, RecordFault fault) =>
@@ -134,15 +163,19 @@ public sealed class IssueRecordTests
         IssueRecord[] forged =
         [
             Small with { Issues = [] },
-            Small with { Issues = [Small.Issues[1], Small.Issues[0]] },
-            Small with { Issues = [Small.Issues[0], Small.Issues[1] with { On = new(2026, 11, 24) }] },
-            Small with { Leaves = [Small.Leaves[0], Small.Leaves[0]] },
-            Small with { Leaves = [Small.Leaves[0] with { Issue = 3 }] },
-            Small with { Leaves = [Small.Leaves[0] with { Issue = 0 }] },
-            Small with { Leaves = [Small.Leaves[0] with { Replaces = 2 }] },
+            Small with { Issues = [Second, First] },
+            Small with { Issues = [First, First] },
+            Small with { Filed = 3 },
+            Forged(Second with { Since = 2 }),
+            Forged(Second with { Leaves = [Second.Leaves[0], Second.Leaves[0]] }),
+            Forged(Second with { Leaves = [Second.Leaves[0] with { Issue = 3 }] }),
+            Forged(Second with { Leaves = [Second.Leaves[0] with { Issue = 0 }] }),
+            Forged(Second with { Leaves = [Second.Leaves[0] with { Replaces = 2 }] }),
         ];
         Assert.All(forged, record => Assert.Equal(RecordFault.Altered, IssueRecord.FromBytes(record.ToBytes()).Fault));
     }
+
+    private static IssueRecord Forged(PackIssue second) => Small with { Issues = [First, second] };
 
     private static void HoldsNone(byte[] bytes, Flock flock)
     {

@@ -23,8 +23,8 @@ internal sealed class Pile
     {
         var plan = Composed.PlanOf(flock, day);
         var record = _record is null ? null : IssueRecord.FromBytes(_record).Record;
-        var issue = PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything with { Changed = true }, record);
-        Assert.Equal(record is null ? WholeReason.NoRecord : WholeReason.NotWhole, issue.Whole);
+        var issue = PackComposer.Compose(plan, FontLibrary.Measurer, PackRequest.Everything with { Changed = record is not null }, record);
+        Assert.Equal(record is null ? WholeReason.Asked : WholeReason.NotWhole, issue.Whole);
         var outcome = issue.Outcome!;
         var printed = issue.Pack.Sheets.Where(s => s.Kind is not ("register" or "changes")).SelectMany(s => Leaves.Of(s)).ToImmutableArray();
 

@@ -76,9 +76,7 @@ function standing(app, step, errors) {
   const wrong = errors.filter(found => stepOf(found.path) === step.id).length;
   if (wrong > 0) return `${wrong} to put right`;
   const values = app.state.reading?.values;
-  const { notYet } = app.description;
-  if (step.id === 'ewes') return listAt(values, ['ewes']).some((_, i) => textAt(values, ['ewes', i, 'tag']).startsWith(notYet.tag)) ? 'tags to come' : count(listAt(values, ['ewes']).length, 'ewe');
-  if (step.id === 'place' && textAt(values, ['holding', 'grid-reference']) === notYet.grid) return 'needed';
+  if (step.id === 'ewes') return listAt(values, ['ewes']).some((_, i) => textAt(values, ['ewes', i, 'tag']).startsWith(app.description.tagLine)) ? 'tags to come' : count(listAt(values, ['ewes']).length, 'ewe');
   const isSaid = step.id === 'people' ? textAt(values, ['holding', 'keeper']) !== '' : step.parts.some(part => part.path.length > 0 ? at(values, part.path) !== null : part.keys.some(key => at(values, [key]) !== null));
   return isSaid ? '✓ done' : 'can wait';
 }

@@ -19,7 +19,7 @@ export function ewes(context) {
   const { state } = app;
   const all = () => listAt(state.reading?.values, ['ewes']);
   /** @param {number} i */
-  const isUnnamed = i => textAt(state.reading?.values, ['ewes', i, 'tag']).startsWith(app.description.notYet.tag);
+  const isUnnamed = i => textAt(state.reading?.values, ['ewes', i, 'tag']).startsWith(app.description.tagLine);
   const paste = pasting(context, () => { update(); heading.focus(); });
   const heading = el('p', { tabindex: -1 });
   const first = firstWays(context, () => openPaste(''), typeIn);

@@ -1,6 +1,6 @@
 // Where the holding is, in one field: the engine works out the rest, and it is said back.
 import { el, put } from '#page/dom.js';
-import { at, textAt } from '#page/values.js';
+import { textAt } from '#page/values.js';
 import { idOf, wrongs } from '#page/views/flock/mistakes.js';
 
 /** @typedef {import('#page/views.js').App} App */
@@ -56,9 +56,8 @@ export function placeField(context) {
       show();
       if (document.activeElement === where.input || whyNot !== '') return;
       const values = state.reading?.values;
-      const grid = textAt(values, ['holding', 'grid-reference']);
       const numbers = ['latitude', 'longitude'].map(key => textAt(values, ['holding', 'location', key])).filter(text => text !== '').join(', ');
-      where.input.value = grid === app.description.notYet.grid || at(values, ['holding', 'location']) === null ? '' : numbers;
+      where.input.value = numbers;
       if (numbers === said) return;
       said = numbers;
       if (where.input.value === '') put(where.words);
