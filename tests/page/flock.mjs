@@ -124,7 +124,7 @@ const steps = {
     await me.type('The day he goes in, or went in', 'fish');
     await me.says('1 thing to put right');
     const wrong = await page.$eval('#f-season-tup-in-wrong', element => element.innerText);
-    assert.match(wrong, /`tup-in` needs a date written year first, not `fish`/);
+    assert.match(wrong, /tup-in needs a date written year first, not fish/);
     await me.look('tup-mistake');
     await me.type('The day he goes in, or went in', '9 August 2026');
     await me.says('Sun 9 Aug 2026');
