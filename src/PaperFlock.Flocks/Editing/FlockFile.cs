@@ -83,7 +83,7 @@ public sealed class FlockFile
     }
 
     /// <summary>The same file without its remarks, each key on a line of its own: a layout in which any change can be made.</summary>
-    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root))), hasByteOrderMark: false, _mayBeWrong);
+    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root)), _today), hasByteOrderMark: false, _mayBeWrong, _today);
 
     /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
     public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
