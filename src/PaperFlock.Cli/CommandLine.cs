@@ -2,6 +2,8 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
+using NodaTime.Text;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Reading;
@@ -31,6 +33,7 @@ internal static class CommandLine
             return ExitStatus.WrongUse;
         }
 
+        SayDaysBack(typed, host);
         return typed.Invoke(new InvocationConfiguration
         {
             Output = host.Out,
@@ -39,6 +42,18 @@ internal static class CommandLine
             EnableDefaultExceptionHandler = false,
             ProcessTerminationTimeout = null,
         });
+    }
+
+    /// <summary>A date in another form than the flock file's may have been meant otherwise.</summary>
+    private static void SayDaysBack(ParseResult typed, Host host)
+    {
+        foreach (var result in typed.CommandResult.Children.OfType<OptionResult>())
+        {
+            if (result is { Option: Option<LocalDate?> option, Tokens: [var token] } && typed.GetValue(option) is { } day && token.Value != LocalDatePattern.Iso.Format(day))
+            {
+                host.Error.WriteLine(Messages.Complaint($"{option.Name} is {ScreenText.Day(day)}"));
+            }
+        }
     }
 
     private static RootCommand Describe(SuggestDirective suggest, Host host)
@@ -64,7 +79,7 @@ internal static class CommandLine
         var paper = new Option<Paper>("--paper") { HelpName = "A4|Letter", Description = "the paper in the printer; A4 if you do not say", CustomParser = TypedValues.Paper };
 
         root.Add(BeginCommand.Describe(asOf, host));
-        root.Add(AddEwesCommand.Describe(flock, host));
+        root.Add(AddEwesCommand.Describe(flock, asOf, host));
         root.Add(PackCommand.Describe(flocks, beside, overwrite, asOf, host));
 
         Add(new Command("check", "read the flock file and say what is wrong with it, or that nothing is") { flocks, asOf }, typed =>
@@ -80,7 +95,7 @@ internal static class CommandLine
         var thing = Several("DATE|JOB|EWE", "such as 2026-12-27, scan, Bracken or the end of a tag");
         AddReport(new Command("explain", "say why the plan says what it says of a day, a job or a ewe") { flock, thing, asOf }, (plan, typed) =>
             // A tag may be typed as several words, without quotes.
-            new ReportWriter(host).Write(PackMaker.Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim())));
+            Explain(plan, string.Join(' ', typed.GetRequiredValue(thing)).Trim(), host));
 
         AddReport(new Command("calendar", "write the jobs as a calendar file, for a telephone or another computer") { flock, beside, overwrite, asOf }, (plan, typed) =>
         {
@@ -168,6 +183,21 @@ internal static class CommandLine
         var several = new Argument<string[]>(name) { Description = about, Arity = ArgumentArity.OneOrMore };
         several.Validators.Add(UsageComplaints.RefuseOptionsAsFiles);
         return several;
+    }
+
+    private static void Explain(SeasonPlan plan, string thing, Host host)
+    {
+        try
+        {
+            new ReportWriter(host).Write(PackMaker.Explain(plan, thing));
+        }
+        catch (SeveralTagsException several) when (host.InIsTerminal)
+        {
+            if (WhichEwe.Ask(thing, several.Ewes, host) is { } ewe)
+            {
+                new ReportWriter(host).Write(PackMaker.Explain(plan, ewe.Tag));
+            }
+        }
     }
 
     /// <param name="saysNext">Say what to type next too: of many files nobody would read that.</param>

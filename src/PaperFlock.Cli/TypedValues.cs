@@ -1,5 +1,5 @@
 using System.CommandLine.Parsing;
-using NodaTime.Text;
+using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Cli;
 
@@ -12,12 +12,15 @@ internal static class TypedValues
 
     public static LocalDate? Day(ArgumentResult argument)
     {
-        if (LocalDatePattern.Iso.Parse(Text(argument)) is { Success: true, Value: { Year: >= FirstYear and <= LastYear } day })
+        var days = WrittenDate.Days(Text(argument)).RemoveAll(d => d.Year is < FirstYear or > LastYear);
+        if (days.Length == 1)
         {
-            return day;
+            return days[0];
         }
 
-        argument.AddError($"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25");
+        argument.AddError(days.IsEmpty
+            ? $"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25"
+            : ScreenText.TwoDays(Text(argument), days));
         return null;
     }
 

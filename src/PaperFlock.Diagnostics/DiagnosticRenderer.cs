@@ -42,7 +42,11 @@ public static class DiagnosticRenderer
             yield return new(Margin + carets) { CaretsOf = diagnostic.Severity };
         }
 
-        yield return new(Margin + diagnostic.Advice);
+        foreach (var line in diagnostic.Advice.Split('\n'))
+        {
+            yield return new(Margin + line);
+        }
+
         yield return new("");
     }
 

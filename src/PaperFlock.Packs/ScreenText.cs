@@ -1,3 +1,5 @@
+using NodaTime.Text;
+
 namespace PaperFlock.Packs;
 
 /// <summary>Days, numbers and jobs in the words of a screen: with plain spaces, so that they can be searched for, and days with their year.</summary>
@@ -8,6 +10,10 @@ public static class ScreenText
 
     /// <summary>"Thu 24 Dec 2026 to Sat 2 Jan 2027"; one day alone where both are the same.</summary>
     public static string Span(LocalDate first, LocalDate last) => first == last ? Day(first) : $"{Day(first)} to {Day(last)}";
+
+    /// <summary>What is said of a date that can be read two ways: "`5/11/2026` may be Thu 5 Nov 2026 or Mon 11 May 2026; write `2026-11-05` or `2026-05-11`".</summary>
+    public static string TwoDays(string text, IReadOnlyCollection<LocalDate> days) =>
+        $"`{text}` may be {string.Join(" or ", days.Select(Day))}; write {string.Join(" or ", days.Select(d => $"`{LocalDatePattern.Iso.Format(d)}`"))}";
 
     /// <summary>"1 ewe", "24 ewes".</summary>
     public static string Count(int number, string noun) => $"{number.ToString(CultureInfo.InvariantCulture)} {noun}{(number == 1 ? "" : "s")}";

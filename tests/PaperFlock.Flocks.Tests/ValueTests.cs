@@ -124,8 +124,8 @@ public class ValueTests
     }
 
     [Theory]
-    [InlineData("10/08/2026", "`2026-08-10` if you mean 10 August, or `2026-10-08` if you mean 8 October")]
-    [InlineData("10/10/2026", "write `2026-10-10`")]
+    [InlineData("10/08/2026", "`2026-08-10` if you mean Monday 10 August 2026, or `2026-10-08` if you mean Thursday 8 October 2026")]
+    [InlineData("10/10/2026", "write `2026-10-10`, which is a Saturday")]
     [InlineData("25.12.26", "write `2026-12-25`")]
     [InlineData("12-25-2026", "write `2026-12-25`")]
     [InlineData("10 Aug 2026", "write `2026-08-10`")]
@@ -157,7 +157,7 @@ public class ValueTests
     {
         var found = Assert.Single(Samples.ReadText(Samples.Text(season: $"season:\n  tup-in: {typed}\n")).Diagnostics);
         Assert.Equal("FLK036", found.Code);
-        Assert.StartsWith("write `2026-08-10`, typed by hand: this one has curly quotes", found.Advice, StringComparison.Ordinal);
+        Assert.StartsWith("write `2026-08-10`, which is a Monday, typed by hand: this one has curly quotes", found.Advice, StringComparison.Ordinal);
     }
 
     // YAML 1.1 would make another thing of most of these.

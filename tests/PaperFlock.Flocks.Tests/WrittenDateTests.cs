@@ -37,5 +37,22 @@ public sealed class WrittenDateTests
     public void A_whole_date_is_read_both_ways_about(string text, string dayFirst, string monthFirst) =>
         Assert.Equal((Day(dayFirst), Day(monthFirst)), WrittenDate.Read(text));
 
+    /// <summary>The likeliest first; weekdays by a calendar.</summary>
+    [Theory]
+    [InlineData("2026-11-25", "2026-11-25")]
+    [InlineData("5/11/2026", "2026-11-05 2026-05-11")]
+    [InlineData("25/11/2026", "2026-11-25")]
+    [InlineData("26-10-20", "2026-10-20 2020-10-26")]
+    [InlineData("Wed 25 Nov 2026", "2026-11-25")]
+    [InlineData("wednesday, 25 November 2026", "2026-11-25")]
+    [InlineData("Thu 25 Nov 2026", "")]
+    [InlineData("Thu 5/11/2026", "2026-11-05")]
+    [InlineData("25/11/2026 00:00:00", "2026-11-25")]
+    [InlineData("2026\u201311\u201325", "2026-11-25")]
+    [InlineData("25\u00a0Nov\u00a02026", "2026-11-25")]
+    [InlineData("soon", "")]
+    public void Every_day_that_a_text_may_mean_is_given(string text, string days) =>
+        Assert.Equal(days, string.Join(' ', WrittenDate.Days(text).Select(NodaTime.Text.LocalDatePattern.Iso.Format)));
+
     private static LocalDate? Day(string iso) => iso.Length == 0 ? null : NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value;
 }

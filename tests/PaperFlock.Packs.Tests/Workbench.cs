@@ -34,7 +34,7 @@ internal sealed class Workbench : IDisposable
     /// <summary>The answers come from a keyboard, and a wrong one can be put right.</summary>
     public bool AtAKeyboard { get; init; }
 
-    /// <summary>Keys as they are pressed, a line break for Enter; null where answers come in lines. After the last, Ctrl-C.</summary>
+    /// <summary>Keys as they are pressed, a line break for Enter, \u2191 and \u2193 for arrows; null where answers come in lines. After the last, Ctrl-C.</summary>
     public string? Keys { get; init; }
 
     public string? HomeZone { get; init; } = "Europe/London";
@@ -102,7 +102,7 @@ internal sealed class Workbench : IDisposable
 
             stop.ThrowIfCancellationRequested();
             var c = keys[_next++];
-            var key = c switch { '\n' => ConsoleKey.Enter, '\b' => ConsoleKey.Backspace, '\x1b' => ConsoleKey.Escape, _ => ConsoleKey.NoName };
+            var key = c switch { '\n' => ConsoleKey.Enter, '\b' => ConsoleKey.Backspace, '\x1b' => ConsoleKey.Escape, '\u2191' => ConsoleKey.UpArrow, '\u2193' => ConsoleKey.DownArrow, _ => ConsoleKey.NoName };
             return new ConsoleKeyInfo(c, key, shift: false, alt: false, control: false);
         }
     }

@@ -1,7 +1,6 @@
 using System.Text;
 using NodaTime.Text;
 using PaperFlock.Cli.Commands;
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Lists;
 using PaperFlock.Flocks.Places;
@@ -117,12 +116,11 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             return Season(text[Lambs.Length..].Trim(), isLambing: true);
         }
 
-        return WrittenDate.Read(text) switch
+        return WrittenDate.Days(text) switch
         {
-            ({ } day, { } other) when day != other =>
-                (null, $"'{text}' could be two days: write {LocalDatePattern.Iso.Format(day)} for {ScreenText.Day(day)}, or {LocalDatePattern.Iso.Format(other)} for {ScreenText.Day(other)}"),
-            (null, null) => (null, $"'{text}' is no date: write it year first, such as 2026-11-05"),
-            var (day, other) => Tried(new SeasonStart((day ?? other)!.Value, isLambing)),
+            [] => (null, $"'{text}' is no date: write it year first, such as 2026-11-05"),
+            [var day] => Tried(new SeasonStart(day, isLambing)),
+            var days => (null, ScreenText.TwoDays(text, days)),
         };
     }
 
@@ -135,9 +133,11 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
                 : ([], $"'{text}' is neither a number of ewes from 1 to {MostEwes} nor a file that is there");
         }
 
-        var list = EweList.Read(text, InputFile.Read(text, host), start.TupIn.Year, ewes =>
+        var bag = new DiagnosticBag();
+        var (csv, table) = ListTables.Open(text, given(ListTables.Option), EweList.IsKnown, bag, host);
+        var list = EweList.Read(csv, table, start.TupIn.Year, bag, ewes =>
         {
-            var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes] });
+            var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes] }, _ => today);
             return (reading.Source, reading.Diagnostics);
         });
         HasLeftOut = list.HasErrors;
@@ -163,5 +163,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
 
     private static (SeasonStart? Answer, string? WhyNot) Tried(SeasonStart start) => Tried(start, FlockDraft.Trial with { Start = start });
 
-    private static FlockReading Read(FlockDraft draft) => FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock")));
+    /// <param name="today">Null holds nothing against the calendar.</param>
+    private static FlockReading Read(FlockDraft draft, Func<DateTimeZone, LocalDate>? today = null) =>
+        FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock")), today);
 }

@@ -11,29 +11,42 @@ internal static class AddEwesCommand
 {
     public const string ListArgument = "LIST.csv";
 
-    public static Command Describe(Argument<string> flock, Host host)
+    /// <summary>Rows named one by one: nobody reads on.</summary>
+    private const int MostShown = 60;
+
+    public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Host host)
     {
         var list = new Argument<string>(ListArgument) { Description = "the list: the first row has the headings, and each row after it a ewe" };
         var goodRows = new Option<bool>("--good-rows") { Description = "take the good rows even if others are refused" };
-        var ewes = new Command("ewes", "add the ewes of a list (CSV, as a spreadsheet saves it)") { flock, list, goodRows };
-        ewes.SetAction(typed => Run(typed.GetRequiredValue(flock), typed.GetRequiredValue(list), typed.GetValue(goodRows), host));
+        var tagColumn = new Option<string?>(ListTables.Option) { HelpName = "COLUMN", Description = ListTables.About };
+        var ewes = new Command("ewes", "add the ewes of a list (CSV, as a spreadsheet saves it)") { flock, list, goodRows, tagColumn, asOf };
+        ewes.SetAction(typed => Run(
+            typed.GetRequiredValue(flock), typed.GetRequiredValue(list), typed.GetValue(tagColumn), typed.GetValue(goodRows), FlockLoader.Today(typed.GetValue(asOf), host), host));
         return new Command("add", "add to a flock file what is already in a list") { ewes };
     }
 
     /// <summary>Tells what is wrong with a list and what became of each row.</summary>
-    /// <returns>Null where its ewes may be taken: every row is right, or the good ones are wanted alone and there are some. Else why not.</returns>
+    /// <returns>Null where its ewes may be taken: no row is refused, or the good ones are wanted alone and there are some. Else why not.</returns>
     public static string? Report(string file, EweList list, bool goodRows, Host host)
     {
         DiagnosticsOut.Write(list.Source, list.Found, host);
         var good = list.Good.Length;
         var mayTake = good > 0 && (!list.HasErrors || goodRows);
-        var refused = list.Rows.Length - good;
-        host.Out.WriteLine($"{file}: {ScreenText.Count(mayTake ? good : 0, "row")} taken, {(refused == 0 ? "none" : $"{refused}")} refused");
-        foreach (var row in list.Rows)
+        var (refused, cells) = (list.Rows.Length - good, list.Rows.Where(r => r.Ewe is not null).Sum(r => r.LeftOut.Length));
+        host.Out.WriteLine(
+            $"{file}: {ScreenText.Count(mayTake ? good : 0, "row")} taken, {(refused == 0 ? "none" : $"{refused}")} refused{(cells == 0 ? "" : $", {ScreenText.Count(cells, "cell")} left out")}");
+        // Those with something to look at come first to a list too long to be read.
+        foreach (var row in list.Rows.OrderBy(r => r.Ewe is not null && r.LeftOut.IsEmpty && list.Rows.Length > MostShown).Take(MostShown))
         {
             var fate = row.Ewe is null ? "REFUSED  " : mayTake ? "" : "good, not taken  ";
             var who = row.Ewe is null || row.Name is null ? row.Tag : $"{row.Tag}  {row.Name}";
-            host.Out.WriteLine($"  line {row.Line}: {fate}{who}".TrimEnd());
+            var without = row.Ewe is null || row.LeftOut.IsEmpty ? "" : $"  without {ScreenText.List(row.LeftOut)}";
+            host.Out.WriteLine($"  line {row.Line}: {fate}{who}{without}".TrimEnd());
+        }
+
+        if (list.Rows.Length > MostShown)
+        {
+            host.Out.WriteLine($"  and {list.Rows.Length - MostShown} more");
         }
 
         return mayTake ? null : $"nothing was taken from {file}{(good > 0 ? ": put the rows right, or take the good ones with --good-rows" : "")}";
@@ -41,15 +54,17 @@ internal static class AddEwesCommand
 
     /// <param name="path">As typed, as is <paramref name="listPath"/>.</param>
     /// <param name="goodRows">Rows that are refused do not keep the others out.</param>
-    private static int Run(string path, string listPath, bool goodRows, Host host)
+    private static int Run(string path, string listPath, string? tagColumn, bool goodRows, Func<DateTimeZone, LocalDate> today, Host host)
     {
         var bytes = InputFile.Read(path, host);
-        if (FlockLoader.Open(path, bytes, host) is not { } file)
+        if (FlockLoader.Open(path, bytes, today, host) is not { } file)
         {
             return ExitStatus.FlockErrors;
         }
 
-        var list = EweList.Read(listPath, InputFile.Read(listPath, host), file.Flock.Season.TupIn.Year, ewes =>
+        var bag = new DiagnosticBag();
+        var (csv, table) = ListTables.Open(listPath, tagColumn, EweList.IsKnown, bag, host);
+        var list = EweList.Read(csv, table, file.Flock.Season.TupIn.Year, bag, ewes =>
         {
             var edit = With(ewes);
             return (edit.Source, edit.Diagnostics);

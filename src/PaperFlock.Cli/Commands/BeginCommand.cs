@@ -22,6 +22,7 @@ internal static class BeginCommand
         ("--tup-in", "DATE", "the day the tup goes in, such as 2026-11-05"),
         ("--lambing-from", "DATE", "or the day the first lambs are wanted, such as 2027-04-01"),
         ("--ewes", "N|LIST.csv", "how many ewes, or a list of them (CSV, as a spreadsheet saves it)"),
+        (ListTables.Option, "COLUMN", ListTables.About),
         ("--paper", "A4|Letter", "the paper in the printer; what is usual in your country if you do not say"),
     ];
 

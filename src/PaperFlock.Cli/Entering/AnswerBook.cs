@@ -11,24 +11,35 @@ internal sealed class AnswerBook
 {
     private readonly string _path;
     private readonly Host _host;
+    private readonly Func<DateTimeZone, LocalDate> _today;
     private FlockFile _file;
     private byte[] _bytes;
+    private Dictionary<string, int> _places = [];
 
-    private AnswerBook(string path, Host host, FlockFile file, byte[] bytes) =>
-        (_path, _host, _file, _bytes) = (path, host, file, bytes);
+    private AnswerBook(string path, Func<DateTimeZone, LocalDate> today, Host host, FlockFile file, byte[] bytes)
+    {
+        (_path, _today, _host, _file, _bytes) = (path, today, host, file, bytes);
+        Hold(file, bytes);
+    }
 
     public Flock Flock => _file.Flock;
 
+    /// <param name="today">What has not happened by then is refused.</param>
     /// <returns>Null when the flock file has errors; they have been shown.</returns>
     /// <exception cref="UsageException">It cannot be read.</exception>
-    public static AnswerBook? Open(string path, Host host)
+    public static AnswerBook? Open(string path, Func<DateTimeZone, LocalDate> today, Host host)
     {
         var bytes = InputFile.Read(path, host);
-        return FlockLoader.Open(path, bytes, host) is { } file ? new AnswerBook(path, host, file, bytes) : null;
+        return FlockLoader.Open(path, bytes, today, host) is { } file ? new AnswerBook(path, today, host, file, bytes) : null;
     }
 
-    /// <summary>She as the file has her now; null when she is no longer in it.</summary>
-    public Ewe? Find(string tag) => Flock.Ewes.FirstOrDefault(e => e.Tag == tag);
+    /// <summary>She as the file has her now.</summary>
+    /// <exception cref="UsageException">She is no longer in it.</exception>
+    public Ewe Ewe(string tag) => Flock.Ewes[IndexOf(tag)];
+
+    /// <summary>What the file says now where each of those would say something.</summary>
+    public ImmutableArray<AnswerPart> Now(string tag, IEnumerable<AnswerPart> parts) =>
+        IndexOf(tag) is var ewe ? [.. parts.Select(part => AnswerChanges.Now(part, _file, ewe))] : [];
 
     /// <summary>Takes in what others have written meanwhile.</summary>
     /// <exception cref="UsageException">The file cannot be read, or has errors now, which have been shown.</exception>
@@ -40,32 +51,44 @@ internal sealed class AnswerBook
             return;
         }
 
-        _file = FlockLoader.Open(_path, bytes, _host)
+        var file = FlockLoader.Open(_path, bytes, _today, _host)
             ?? throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it");
-        _bytes = bytes;
+        Hold(file, bytes);
     }
 
     /// <summary>Writes all the answers, or none.</summary>
-    /// <returns>Whether anything was written; null when the file would not be right with them, and the reasons have been shown.</returns>
-    /// <exception cref="UsageException">The file cannot be written.</exception>
-    public bool? Enter(params IEnumerable<(string Tag, EweAnswer Answer)> answers)
+    /// <param name="warnings">What is worth a second look now and was not before.</param>
+    /// <returns>What came of it: without a file when it would not be right with them. Null when it says so already.</returns>
+    /// <exception cref="UsageException">A ewe is no longer in the file, or it cannot be written.</exception>
+    public FlockEdit? Enter(IEnumerable<(string Tag, EweAnswer Answer)> answers, out ImmutableArray<Diagnostic> warnings)
     {
-        ImmutableArray<FlockChange> changes = [.. answers.SelectMany(a => AnswerChanges.Of(a.Answer, _file, a.Tag))];
+        ImmutableArray<FlockChange> changes = [.. answers.SelectMany(a => a.Answer.Parts.SelectMany(part => AnswerChanges.Of(part, _file, IndexOf(a.Tag))))];
+        warnings = [];
         if (changes.IsEmpty)
         {
-            return false;
-        }
-
-        var edit = _file.Apply(changes);
-        if (edit.File is not { } changed)
-        {
-            DiagnosticsOut.Write(edit.Source, [.. edit.Diagnostics.Where(d => d.Severity == Severity.Error)], _host);
             return null;
         }
 
-        var bytes = changed.ToBytes();
-        FlockWriter.Write(_path, _bytes, bytes, _host);
-        (_file, _bytes) = (changed, bytes);
-        return true;
+        var edit = _file.Apply(changes);
+        if (edit.File is { } changed)
+        {
+            var before = _file.Reading.Diagnostics.Select(d => (d.Code, d.Message)).ToHashSet();
+            warnings = [.. edit.Diagnostics.Where(d => !before.Contains((d.Code, d.Message)))];
+            var bytes = changed.ToBytes();
+            FlockWriter.Write(_path, _bytes, bytes, _host);
+            Hold(changed, bytes);
+        }
+
+        return edit;
     }
+
+    private void Hold(FlockFile file, byte[] bytes)
+    {
+        (_file, _bytes) = (file, bytes);
+        _places = file.Flock.Ewes.Select((ewe, at) => (ewe.Tag, at)).ToDictionary(StringComparer.Ordinal);
+    }
+
+    private int IndexOf(string tag) => _places.TryGetValue(tag, out var at)
+        ? at
+        : throw new UsageException($"the ewe {tag} is no longer in the flock file; start again to go on with the others");
 }

@@ -1,46 +1,42 @@
-using NodaTime.Text;
 using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Entering;
 
-/// <summary>From an answer to changes of the flock file.</summary>
+/// <summary>From an answer to changes of the flock file, and back.</summary>
 internal static class AnswerChanges
 {
+    /// <param name="ewe">Her place in the flock, from 0.</param>
     /// <returns>Only what is not so already.</returns>
-    /// <exception cref="ArgumentException">There is no such ewe.</exception>
-    public static IEnumerable<FlockChange> Of(EweAnswer answer, FlockFile file, string tag)
+    public static IEnumerable<FlockChange> Of(AnswerPart part, FlockFile file, int ewe)
     {
-        var place = PlaceOf(file, tag) ?? throw new ArgumentException($"There is no ewe `{tag}`.", nameof(tag));
-        foreach (var part in answer.Parts)
-        {
-            switch (part)
-            {
-                case KeyPart { Value: null } key when file.ValueOf(place, key.Key) is not null || !file.ItemsOf(place, key.Key).IsEmpty:
-                    yield return new ClearKey(place, key.Key);
-                    break;
-                case KeyPart { Value: { } value } key when !string.Equals(file.ValueOf(place, key.Key), value, StringComparison.OrdinalIgnoreCase):
-                    yield return new SetKey(place, key.Key, FlockValue.Word(value));
-                    break;
-                case MarkPart mark:
-                    var day = LocalDatePattern.Iso.Format(mark.Day);
-                    var at = file.ItemsOf(place, "marks").IndexOf(day);
-                    if (mark.Seen && at < 0)
-                    {
-                        yield return new AddToList(place, "marks", FlockValue.Word(day));
-                    }
-                    else if (!mark.Seen && at >= 0)
-                    {
-                        yield return new RemoveFromList(place, "marks", at);
-                    }
-
-                    break;
-            }
-        }
+        var place = FlockPlace.Ewe(ewe);
+        return part.IsSame(Now(part, file, ewe)) ? []
+            : part.Value is null ? [new ClearKey(place, part.Key)]
+            : part is MarksPart marks ? Marks(marks.Days, file.ItemsOf(place, part.Key), place)
+            : [new SetKey(place, part.Key, part.Value)];
     }
 
-    private static FlockPlace? PlaceOf(FlockFile file, string tag)
+    /// <summary>What the file says now where an answer would say something: given as an answer, it puts things back.</summary>
+    public static AnswerPart Now(AnswerPart part, FlockFile file, int ewe)
     {
-        var index = file.Flock.Ewes.Select(e => e.Tag).ToList().IndexOf(tag);
-        return index < 0 ? null : FlockPlace.Ewe(index);
+        var place = FlockPlace.Ewe(ewe);
+        return part is MarksPart ? new MarksPart(file.ItemsOf(place, part.Key)) : new AnswerPart(part.Key, file.ValueOf(place, part.Key));
+    }
+
+    /// <summary>Day by day, so that the list keeps its layout and its comments; those to come first, so that it is never empty on the way.</summary>
+    private static IEnumerable<FlockChange> Marks(ImmutableArray<string> days, ImmutableArray<string> written, FlockPlace place)
+    {
+        if (days.Except(written).Select(FlockValue.Word).ToList() is { Count: > 0 } come)
+        {
+            yield return new AddToList(place, "marks", come);
+        }
+
+        for (var at = written.Length - 1; at >= 0; at--)
+        {
+            if (!days.Contains(written[at]))
+            {
+                yield return new RemoveFromList(place, "marks", at);
+            }
+        }
     }
 }

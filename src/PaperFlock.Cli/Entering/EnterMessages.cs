@@ -1,15 +1,18 @@
 using NodaTime.Text;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What <c>enter</c> says in more than one place, and of days.</summary>
 internal static class EnterMessages
 {
+    public const string Nothing = "nothing written down";
+
     public static string ReadBack(string who, string words) => $"  = {who}: {words}";
 
-    public static string SameAgain(string who, string words) => $"  = {who}: {words}, as it was";
-
-    public static string Gone(string tag) => $"the ewe {tag} is no longer in the flock file; start again to go on with the others";
+    /// <summary>Why the flock file would not be right with an answer, in the words of its reader.</summary>
+    public static string Refused(FlockEdit edit) =>
+        edit.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => $"{d.Message}; {d.Advice}").First();
 
     public static string NoDay(string text, LocalDate example) =>
         FormattableString.Invariant($"`{text}` is no day of the calendar; type it as `{example.Day}`, `{DayMonth(example)}` or `{LocalDatePattern.Iso.Format(example)}`");

@@ -4,47 +4,65 @@ using Spectre.Console;
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Somebody with the sheet in one hand: asks ewe by ewe in its order, reads back what it understood, and writes it down at once.</summary>
-internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Host host)
+internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Changes changes, Host host)
 {
-    private static readonly string[] KeyHeads = ["key", "what it does"];
+    private static readonly string[] KeyHeads = ["type", "and press Enter"];
 
-    /// <summary>Keys that mean the same on every sheet. None of them begins an answer.</summary>
+    /// <summary>What means the same on every sheet. None of them begins an answer.</summary>
     private static readonly (string Keys, string Meaning)[] CommonKeys =
     [
-        ("Enter", "leave her as she is"),
         ("-", "take away what is written down"),
-        ("<", "step back to the ewe before"),
-        ("/bra", "go to the ewe whose name or tag has these letters"),
+        ("<", "back to the ewe before: the up arrow does the same"),
+        (">", "on to the next ewe: the down arrow does the same, and takes what has been typed"),
+        ("/bra", "go to the ewe with these letters in her name, or at the end of her tag"),
         ("?", "show these keys"),
-        ("q", "leave; begin again at any time and it goes on from here"),
+        ("q", "see what has changed, and leave; next time it goes on from here"),
     ];
 
     private readonly ImmutableArray<EwePlan> _ewes = sheet.Ewes(plan);
     private int _at;
 
-    public Tally Tally { get; } = new();
-
     /// <returns>False when an answer was refused that cannot be asked for again.</returns>
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
     public bool Run()
     {
-        _at = _ewes.ToList().FindIndex(e => sheet.Known(Asked(e)).Length == 0);
+        _at = _ewes.ToList().FindIndex(e => sheet.Known(Asked(e)).Length == 0 && Asked(e).Ewe.Gone is null);
         if (_at < 0)
         {
             _at = 0;
-            Say("Every ewe has an answer already; Enter leaves it as it is.");
+            Say("Every ewe has an answer already; the arrow down leaves it as it is.");
         }
         else if (_at > 0)
         {
-            Say(FormattableString.Invariant($"Going on at ewe {_at + 1} of {_ewes.Length}, the first without an answer."));
+            Say(FormattableString.Invariant($"Going on at row {_at + 1} of {_ewes.Length}, the first without an answer."));
         }
 
+        while (true)
+        {
+            if (!AskEwes())
+            {
+                return false;
+            }
+
+            if (!new Review(changes, typing, host).Run(mayAsk: true))
+            {
+                return true;
+            }
+
+            _at = Math.Min(_at, _ewes.Length - 1);
+        }
+    }
+
+    /// <summary>Asks until the last ewe has been left, or somebody wants to leave.</summary>
+    /// <returns>False when an answer was refused that cannot be asked for again.</returns>
+    private bool AskEwes()
+    {
         while (_at < _ewes.Length)
         {
             book.Refresh();
             var ewe = Asked(_ewes[_at]);
             Ask(ewe);
-            if (typing.Read(sheet.IsWhole) is not { } typed || typed is "q" or "Q" or "quit" or "stop")
+            if (typing.Read() is not { } typed || typed.Text is "q" or "Q" or "quit" or "stop")
             {
                 Say("");
                 return true;
@@ -61,66 +79,74 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
     }
 
     /// <returns>False when it was refused and cannot be asked for again.</returns>
-    private bool Answer(string typed, Asked ewe)
+    private bool Answer(Typed typed, Asked ewe)
     {
-        switch (typed)
+        switch (typed.Text)
         {
-            case "":
-                Tally.Leave(ewe.Ewe.Tag);
-                _at++;
+            case "" when typed.Ending == Ending.Enter && typing.CanAskAgain:
+                Say("  nothing typed, nothing changed; the arrow down, or >, goes on to the next ewe");
+                return true;
+            case "" when typed.Ending == Ending.Enter:
+                // A pipe has a line a ewe.
+                Say($"  nothing typed, nothing changed: {ewe.Ewe.CallName} is left as she is");
+                Step(1);
+                return true;
+            case "" or ">" or "<" or "back":
+                Step(typed is { Ending: Ending.Up } or { Text: "<" or "back" } ? -1 : 1);
                 return true;
             case "?":
                 new ReportWriter(host).Table(KeyHeads, sheet.Keys.Concat(CommonKeys).Select(k => new[] { k.Keys, k.Meaning }));
                 return true;
-            case "<" or "back":
-                if (_at == 0)
-                {
-                    Say("  she is the first on the sheet");
-                }
-
-                _at = Math.Max(0, _at - 1);
-                return true;
             case ['/', .. var letters]:
-                GoTo(letters.Trim());
-                return true;
+                return GoTo(letters.Trim());
             default:
                 return Take(typed, ewe);
         }
     }
 
-    private bool Take(string typed, Asked ewe)
+    private bool Take(Typed typed, Asked ewe)
     {
-        var who = ewe.Ewe.CallName;
-        var understood = sheet.Understand(typed, ewe);
+        var (who, tag) = (ewe.Ewe.CallName, ewe.Ewe.Tag);
+        var understood = sheet.Understand(typed.Text, ewe);
         if (understood.Answer is not { } answer)
         {
             return Refuse(who, understood.WhyNot!);
         }
 
-        var hadAnswer = sheet.Known(ewe).Length > 0;
         // Whoever had the file open may have saved it while the question stood on the screen.
         book.Refresh();
-        if (book.Find(ewe.Ewe.Tag) is null)
+        var change = changes.Before(tag, answer);
+        if (book.Enter([(tag, answer)], out var warnings) is not { } edit)
         {
-            throw new UsageException(EnterMessages.Gone(ewe.Ewe.Tag));
+            Say(EnterMessages.ReadBack(who, $"{answer.Words}, as it was"));
+        }
+        else if (edit.File is null)
+        {
+            return Refuse(who, EnterMessages.Refused(edit));
+        }
+        else
+        {
+            changes.Note(change);
+            host.WriteLine(EnterMessages.ReadBack(who, answer.Words), new Style(Color.Green));
+            foreach (var warning in warnings)
+            {
+                Say($"    mind: {warning.Message}; {warning.Advice}");
+            }
         }
 
-        switch (book.Enter((ewe.Ewe.Tag, answer)))
-        {
-            case null:
-                return Refuse(who, "not taken");
-            case false:
-                Tally.Leave(ewe.Ewe.Tag);
-                Echo(EnterMessages.SameAgain(who, answer.Words));
-                break;
-            default:
-                Tally.Enter(ewe.Ewe.Tag, hadAnswer);
-                Echo(EnterMessages.ReadBack(who, answer.Words));
-                break;
-        }
-
-        _at++;
+        Step(typed.Ending == Ending.Up ? -1 : 1);
         return true;
+    }
+
+    /// <summary>On to the next row, or back to the one before.</summary>
+    private void Step(int rows)
+    {
+        if (_at + rows < 0)
+        {
+            Say("  she is the first on the sheet");
+        }
+
+        _at = Math.Max(0, _at + rows);
     }
 
     private bool Refuse(string who, string why)
@@ -136,40 +162,52 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
         return true;
     }
 
-    /// <summary>The next ewe on the sheet, from the top again after the last, with the letters in her name or tag.</summary>
-    private void GoTo(string letters)
+    /// <summary>The ewe of the sheet that is called so or whose tag it is or ends so; of several, the one somebody picks.</summary>
+    private bool GoTo(string letters)
     {
-        for (var step = 1; step <= _ewes.Length && letters.Length > 0; step++)
+        var tagged = new TagFinder(_ewes.Select(e => e.Ewe)).Find(letters);
+        var rows = Enumerable.Range(0, _ewes.Length).ToList();
+        var called = rows.FindAll(row => string.Equals(_ewes[row].Ewe.Name, letters, StringComparison.OrdinalIgnoreCase));
+        var found = called.Count > 0 ? called : rows.FindAll(row =>
+            tagged.Contains(_ewes[row].Ewe) || (letters.Length > 0 && _ewes[row].Ewe.Name?.Contains(letters, StringComparison.OrdinalIgnoreCase) is true));
+        if (found.Count == 0)
         {
-            var next = (_at + step) % _ewes.Length;
-            var ewe = _ewes[next].Ewe;
-            if (Has(ewe.Name ?? "") || Has(ewe.Tag) || Has(ewe.Tag.Replace(" ", "", StringComparison.Ordinal)))
-            {
-                _at = next;
-                return;
-            }
+            return Refuse(letters, $"nobody on this sheet has `{letters}` in her name or at the end of her tag");
         }
 
-        Say($"  nobody on this sheet has `{letters}` in her name or tag");
+        if (found.Count > 1 && !typing.CanAskAgain)
+        {
+            return Refuse(letters, $"`{letters}` may be {ScreenText.List(found.Select(row => Who(row)), "or")}");
+        }
 
-        bool Has(string text) => text.Contains(letters, StringComparison.OrdinalIgnoreCase);
+        _at = found.Count == 1 ? found[0] : Pick(letters, found) ?? _at;
+        return true;
     }
 
-    private Asked Asked(EwePlan ewe) =>
-        new(book.Flock, book.Find(ewe.Ewe.Tag) ?? throw new UsageException(EnterMessages.Gone(ewe.Ewe.Tag)), plan.AsOf);
+    private int? Pick(string letters, List<int> rows)
+    {
+        Say($"  `{letters}` may be");
+        foreach (var row in rows)
+        {
+            Say($"    {Who(row)}");
+        }
+
+        host.Out.Write("which row? > ");
+        host.Out.Flush();
+        var typed = typing.Read()?.Text;
+        return rows.Cast<int?>().FirstOrDefault(row => (row + 1)?.ToString(CultureInfo.InvariantCulture) == typed);
+    }
+
+    private string Who(int row) => FormattableString.Invariant($"row {row + 1}, {_ewes[row].Ewe.Name ?? "no name"}, {_ewes[row].Ewe.Tag}");
+
+    private Asked Asked(EwePlan ewe) => new(book.Flock, book.Ewe(ewe.Ewe.Tag), plan.AsOf);
 
     private void Ask(Asked ewe)
     {
-        var known = sheet.Known(ewe) is { Length: > 0 } written ? written : "nothing written down";
+        var known = sheet.Known(ewe) is { Length: > 0 } written ? written : ewe.Ewe.Gone is null ? EnterMessages.Nothing : "she has gone";
         host.WriteLine(
-            FormattableString.Invariant($"{_at + 1}/{_ewes.Length}  {ewe.Ewe.Name ?? "no name"}  {ewe.Ewe.Tag}  {known}"), new Style(decoration: Decoration.Bold));
+            FormattableString.Invariant($"row {_at + 1} of {_ewes.Length}  {ewe.Ewe.Name ?? "no name"}  {ewe.Ewe.Tag}  {known}"), new Style(decoration: Decoration.Bold));
         host.Out.Write("> ");
-        host.Out.Flush();
-    }
-
-    private void Echo(string line)
-    {
-        host.WriteLine(line, new Style(Color.Green));
         host.Out.Flush();
     }
 

@@ -1,17 +1,25 @@
+using PaperFlock.Flocks.Editing;
+
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What somebody says of one ewe, understood.</summary>
 /// <param name="Words">Read back to them, such as "2 lambs, early".</param>
-/// <param name="Parts">What it does to her part of the file, in order.</param>
+/// <param name="Parts">What it does to her part of the file, in order; no key twice.</param>
 internal sealed record EweAnswer(string Words, ImmutableArray<AnswerPart> Parts);
 
-internal abstract record AnswerPart;
+/// <param name="Key">Of a ewe in the flock file.</param>
+/// <param name="Value">Null takes the key away.</param>
+internal record AnswerPart(string Key, FlockValue? Value)
+{
+    /// <param name="value">A word, a number or a date as the flock file writes it.</param>
+    public static AnswerPart Word(string key, string? value) => new(key, value is null ? null : FlockValue.Word(value));
 
-/// <param name="Value">As the flock file writes it; null takes the key away.</param>
-internal sealed record KeyPart(string Key, string? Value) : AnswerPart;
+    /// <summary>Whether both would write the same.</summary>
+    public bool IsSame(AnswerPart other) => Key == other.Key && string.Equals(Value?.ToYaml(), other.Value?.ToYaml(), StringComparison.OrdinalIgnoreCase);
+}
 
-/// <summary>A day a fresh raddle mark was seen, or was not after all.</summary>
-internal sealed record MarkPart(LocalDate Day, bool Seen) : AnswerPart;
+/// <summary>All the days a fresh raddle mark was seen, as the flock file writes them; none takes them away.</summary>
+internal sealed record MarksPart(ImmutableArray<string> Days) : AnswerPart("marks", Days.IsEmpty ? null : FlockValue.List(Days.Select(FlockValue.Word)));
 
 /// <summary>An answer, or else why it is none and what would be taken.</summary>
 internal sealed record Understood(EweAnswer? Answer, string? WhyNot)

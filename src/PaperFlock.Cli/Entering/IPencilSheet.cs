@@ -16,6 +16,9 @@ internal interface IPencilSheet
     /// <summary>In the order the sheet lists them.</summary>
     ImmutableArray<EwePlan> Ewes(SeasonPlan plan);
 
+    /// <summary>In which order it lists them, to be read behind their number.</summary>
+    string Order => "in the order of the sheet";
+
     /// <summary>Why a flock may have no such sheet.</summary>
     string NoEwes { get; }
 
@@ -31,15 +34,12 @@ internal interface IPencilSheet
     /// <summary>What the file says now; empty when nothing.</summary>
     string Known(Asked asked);
 
-    /// <summary>Whether what is typed so far can only be the whole answer, so that nobody need press Enter.</summary>
-    bool IsWhole(string typed);
-
     /// <param name="typed">Not blank; without blanks round it.</param>
     Understood Understand(string typed, Asked asked);
 
-    /// <param name="cells">By the names of <see cref="Columns"/>; none is blank, and there is at least one.</param>
-    /// <returns>With the column at fault where there is one.</returns>
-    (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked);
+    /// <param name="cells">By the names of <see cref="Columns"/>; none is blank, and there is at least one. Where rows may repeat a column may come twice.</param>
+    /// <returns>With which of the cells is at fault, where one is.</returns>
+    (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked);
 }
 
 /// <summary>A column that a results file may have.</summary>

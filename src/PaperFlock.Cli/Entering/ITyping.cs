@@ -9,8 +9,18 @@ internal interface ITyping
     /// <summary>How many answers have been read.</summary>
     int Count { get; }
 
-    /// <param name="isWhole">Whether what is typed so far can only be the whole answer.</param>
-    /// <returns>Without blanks round it; null when there are no more.</returns>
+    /// <returns>Null when there are no more.</returns>
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
-    string? Read(Func<string, bool> isWhole);
+    Typed? Read();
+}
+
+/// <param name="Text">Without blanks round it; empty for an ending key alone.</param>
+internal sealed record Typed(string Text, Ending Ending);
+
+/// <summary>The key that ends an answer. An arrow says which way to go, too.</summary>
+internal enum Ending
+{
+    Enter,
+    Down,
+    Up,
 }

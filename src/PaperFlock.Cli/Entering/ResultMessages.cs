@@ -3,11 +3,6 @@ namespace PaperFlock.Cli.Entering;
 /// <summary>What may be wrong with results from a spreadsheet.</summary>
 internal static class ResultMessages
 {
-    public static Diagnostic Empty() => Error("CSV002", SourceSpan.WholeFile, "there is nothing in the file", "the first row has the headings, and each row after it a ewe");
-
-    public static Diagnostic NoTagColumn(SourceSpan at) => Error(
-        "CSV010", at, "no column has the tags", "give that column the heading `tag`; the first row of the file has the headings");
-
     public static Diagnostic NoResultColumn(SourceSpan at, ImmutableArray<ResultColumn> columns) => Error(
         "CSV011", at, "no column has a result in it", $"give a column one of the headings {ScreenText.List(columns.Take(5).Select(c => $"`{c.Name}`"))}");
 
@@ -17,26 +12,20 @@ internal static class ResultMessages
     public static Diagnostic NoTag(SourceSpan at) => Error(
         "CSV013", at, "there is no tag in this row", "write the ewe's tag as the flock file has it, or take the row away");
 
-    public static Diagnostic UnknownTag(SourceSpan at, string tag, (string Tag, TagDamage Damage)? meant) => Error(
-        "CSV014", at,
-        $"no ewe has the tag `{tag}`",
-        meant switch
-        {
-            { Damage: TagDamage.Blanks } m => $"the flock file has `{m.Tag}`; write it the same, blanks and capitals too, so that no two ewes can be mixed up",
-            { Damage: TagDamage.Zeros } m => $"the flock file has `{m.Tag}`; the spreadsheet has taken the zeros off the front: set the column to Text and type the tags again",
-            { } m => $"the spreadsheet has made a number of it, perhaps of `{m.Tag}`: set the column to Text and type the tags again",
-            null => "check the ear, and that she is in the flock file",
-        });
+    public static Diagnostic UnknownTag(SourceSpan at, string tag) => Error(
+        "CSV014", at, $"no ewe has the tag `{tag}`, or one that ends so", "check the ear, and that she is in the flock file; spaces, hyphens and capitals make no difference");
+
+    public static Diagnostic SeveralTags(SourceSpan at, string tag, IEnumerable<Ewe> ewes) => Error(
+        "CSV017", at, $"`{tag}` is the end of more than one tag: {ScreenText.List(ewes.Select(e => $"`{e.Tag}`"))}", "write more of the tag");
 
     public static Diagnostic TagTwice(SourceSpan at, string tag, int firstLine) => Error(
         "CSV015", at, $"the tag `{tag}` is already on line {firstLine.ToString(CultureInfo.InvariantCulture)}", "keep the row that is right");
 
-    public static Diagnostic Refused(SourceSpan at, string who, string why)
+    public static Diagnostic LeftOut(SourceSpan at, string who, string why)
     {
         var split = why.IndexOf("; ", StringComparison.Ordinal);
-        return split < 0
-            ? Error("CSV016", at, $"{who}: {why}", "put it right in the spreadsheet, and save it again")
-            : Error("CSV016", at, $"{who}: {why[..split]}", why[(split + 2)..]);
+        var (message, advice) = split < 0 ? (why, "put it right in the spreadsheet, and save it again") : (why[..split], why[(split + 2)..]);
+        return Warning("CSV016", at, $"left out, of {who}: {message}", advice);
     }
 
     public static Diagnostic UnknownColumn(SourceSpan at, string heading, string? nearest) => Warning(

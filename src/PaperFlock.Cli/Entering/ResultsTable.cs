@@ -3,110 +3,98 @@ using PaperFlock.Flocks.Lists;
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Results from a spreadsheet: a row a ewe, found by her tag, with columns by their headings in any order.</summary>
-internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, DiagnosticBag bag)
+/// <param name="which">Asks which of several ewes is meant whose tags all end so; null where there is nobody to ask, or no answer.</param>
+internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<string, ImmutableArray<Ewe>, Ewe?> which, DiagnosticBag bag)
 {
-    private static readonly ResultColumn Tag = new("tag", "ear tag", "eartag", "tag number", "tag no", "ewe tag", "eid", "id", "ear tag number");
-
     /// <summary>Columns that no sheet asks for, told from a column that was meant for results and has a slip in its heading.</summary>
     private static readonly ResultColumn[] Ignored = [new("name", "ewe", "ewe name"), new("note", "notes", "comment", "comments", "remarks"), new("breed"), new("group"), new("born")];
 
+    /// <summary>Whether a heading stands over results of a sheet, or over something that is often beside them.</summary>
+    public static bool IsKnown(IPencilSheet sheet, string heading) => sheet.Columns.Concat(Ignored).Any(c => Is(c, heading));
+
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
-    /// <param name="ewes">The tags on the printed sheet.</param>
-    public ImmutableArray<ResultRow> Read(Flock flock, IReadOnlySet<string> ewes, LocalDate today)
+    /// <param name="onSheet">The tags on the printed sheet.</param>
+    public ImmutableArray<ResultRow> Read(Flock flock, IReadOnlySet<string> onSheet, LocalDate today)
     {
-        if (table.Headings.IsEmpty)
-        {
-            bag.Add(ResultMessages.Empty());
-            return [];
-        }
-
-        if (Columns() is not { } columns)
+        if (Columns() is not { IsEmpty: false } columns)
         {
             return [];
         }
 
-        var tags = new TagFinder(flock.Ewes.Select(e => e.Tag));
-        var lines = new Dictionary<string, int>(StringComparer.Ordinal);
-        var twice = new HashSet<string>(StringComparer.Ordinal);
-        var rows = ImmutableArray.CreateBuilder<ResultRow>();
-        foreach (var row in table.Rows)
+        var finder = new TagFinder(flock.Ewes);
+        var found = table.Rows.Select(row => (Row: row, Ewe: Find(row, finder))).Where(r => r.Ewe is not null).GroupBy(r => r.Ewe!.Tag, StringComparer.Ordinal);
+        var results = ImmutableArray.CreateBuilder<ResultRow>();
+        foreach (var rows in found.Select(ewe => ewe.ToList()))
         {
-            var tag = row.Length > columns.Tag ? row[columns.Tag] : null;
-            if (tag is null || tag.IsBlank)
+            var (ewe, tag) = (rows[0].Ewe!, rows[0].Row[table.Tag]);
+            if (rows.Count > 1 && !sheet.RowsMayRepeat)
             {
-                bag.Add(ResultMessages.NoTag(row[0].Span));
-                continue;
-            }
-
-            if (!tags.Has(tag.Text))
-            {
-                bag.Add(ResultMessages.UnknownTag(tag.Span, tag.Text, tags.Meant(tag.Text)));
-                continue;
-            }
-
-            if (!sheet.RowsMayRepeat && !lines.TryAdd(tag.Text, tag.Span.Line))
-            {
-                bag.Add(ResultMessages.TagTwice(tag.Span, tag.Text, lines[tag.Text]));
                 // Nobody but the keeper knows which of them is right.
-                twice.Add(tag.Text);
+                bag.AddRange(rows.Skip(1).Select(r => ResultMessages.TagTwice(r.Row[table.Tag].Span, ewe.Tag, tag.Span.Line)));
                 continue;
             }
 
-            var ewe = flock.Ewes.First(e => e.Tag == tag.Text);
-            if (Answer(row, columns.Results, new Asked(flock, ewe, today)) is { } answer)
+            if (Answer([.. rows.SelectMany(r => columns.Where(c => c.At < r.Row.Length && !r.Row[c.At].IsBlank).Select(c => (c.Column, r.Row[c.At])))], new Asked(flock, ewe, today)) is not { } answer)
             {
-                rows.Add(new ResultRow(ewe.Tag, answer));
-                if (!ewes.Contains(ewe.Tag))
-                {
-                    bag.Add(ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
-                }
+                continue;
+            }
+
+            results.Add(new ResultRow(ewe.Tag, answer, tag));
+            if (!onSheet.Contains(ewe.Tag))
+            {
+                bag.Add(ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
             }
         }
 
-        return [.. rows.Where(r => !twice.Contains(r.Tag)).GroupBy(r => r.Tag, StringComparer.Ordinal).Select(Together)];
+        return results.ToImmutable();
     }
 
-    private static ResultRow Together(IGrouping<string, ResultRow> rows) => rows.First() with
+    /// <returns>Null after saying what is wrong with the tag.</returns>
+    private Ewe? Find(ImmutableArray<CsvCell> row, TagFinder finder)
     {
-        Answer = new EweAnswer(
-            string.Join(", ", rows.Select(r => r.Answer.Words).Distinct(StringComparer.Ordinal)),
-            [.. rows.SelectMany(r => r.Answer.Parts).Distinct()]),
-    };
-
-    /// <returns>Null when nothing is written in the row, or something that is refused.</returns>
-    private EweAnswer? Answer(ImmutableArray<CsvCell> row, ImmutableArray<(int At, string Column)> columns, Asked asked)
-    {
-        ImmutableArray<(string Column, CsvCell Cell)> written = [.. columns.Where(c => c.At < row.Length && !row[c.At].IsBlank).Select(c => (c.Column, row[c.At]))];
-        if (written.IsEmpty)
+        if (table.Tag >= row.Length || row[table.Tag].IsBlank)
         {
-            return null;
+            return bag.Refuse<Ewe>(ResultMessages.NoTag(row[0].Span));
         }
 
-        var (what, column) = sheet.Understand([.. written.Select(w => (w.Column, w.Cell.Text.Trim()))], asked);
-        if (what.Answer is null)
+        var cell = row[table.Tag];
+        var text = TagCells.Unwrapped(cell.Text);
+        return finder.Find(text) switch
         {
-            var at = written.FirstOrDefault(w => w.Column == column, written[0]).Cell.Span;
-            bag.Add(ResultMessages.Refused(at, asked.Ewe.CallName, what.WhyNot!));
-        }
-
-        return what.Answer;
+            [var ewe] => ewe,
+            [] => bag.Refuse<Ewe>(TagCells.IsExponent(text) ? ListMessages.Exponent(cell.Span, text) : ResultMessages.UnknownTag(cell.Span, text)),
+            var several => which(text, several) ?? bag.Refuse<Ewe>(ResultMessages.SeveralTags(cell.Span, text, several)),
+        };
     }
 
-    /// <returns>Null when there is no tag, or nothing to enter.</returns>
-    private (int Tag, ImmutableArray<(int At, string Column)> Results)? Columns()
+    /// <summary>What the cells say together, without those that cannot be: those are named.</summary>
+    /// <returns>Null when nothing is left.</returns>
+    private EweAnswer? Answer(ImmutableArray<(string Column, CsvCell Cell)> written, Asked asked)
+    {
+        while (!written.IsEmpty)
+        {
+            var (what, at) = sheet.Understand([.. written.Select(w => (w.Column, w.Cell.Text.Trim()))], asked);
+            if (what.Answer is { } answer)
+            {
+                return answer;
+            }
+
+            bag.Add(ResultMessages.LeftOut(written[at].Cell.Span, asked.Ewe.CallName, what.WhyNot!));
+            written = written.RemoveAt(at);
+        }
+
+        return null;
+    }
+
+    /// <returns>Empty when there is nothing to enter.</returns>
+    private ImmutableArray<(int At, string Column)> Columns()
     {
         var found = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < table.Headings.Length; i++)
+        foreach (var (heading, at) in table.Headings.Select((heading, at) => (heading, at)).Where(h => !h.heading.IsBlank && h.at != table.Tag))
         {
-            var heading = table.Headings[i];
-            if (heading.IsBlank)
+            if (sheet.Columns.FirstOrDefault(c => Is(c, heading.Text)) is { } column)
             {
-                continue;
-            }
-
-            if (new[] { Tag }.Concat(sheet.Columns).FirstOrDefault(c => Is(c, heading.Text)) is { } column)
-            {
-                if (!found.TryAdd(column.Name, i))
+                if (!found.TryAdd(column.Name, at))
                 {
                     bag.Add(ResultMessages.ColumnTwice(heading.Span, column.Name, table.Headings[found[column.Name]].Text));
                 }
@@ -117,19 +105,12 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
             }
         }
 
-        if (!found.TryGetValue(Tag.Name, out var tag))
+        if (found.Count == 0)
         {
-            bag.Add(ResultMessages.NoTagColumn(table.Headings[0].Span));
-            return null;
+            bag.Add(ResultMessages.NoResultColumn(table.Headings.IsEmpty ? SourceSpan.WholeFile : table.Headings[0].Span, sheet.Columns));
         }
 
-        if (found.Count == 1)
-        {
-            bag.Add(ResultMessages.NoResultColumn(table.Headings[0].Span, sheet.Columns));
-            return null;
-        }
-
-        return (tag, [.. sheet.Columns.Where(c => found.ContainsKey(c.Name)).Select(c => (found[c.Name], c.Name))]);
+        return [.. sheet.Columns.Where(c => found.ContainsKey(c.Name)).Select(c => (found[c.Name], c.Name))];
     }
 
     private static bool Is(ResultColumn column, string heading) =>
@@ -138,4 +119,5 @@ internal sealed class ResultsTable(IPencilSheet sheet, CsvTable table, Diagnosti
     private static string Plain(string heading) => string.Concat(heading.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 }
 
-internal sealed record ResultRow(string Tag, EweAnswer Answer);
+/// <param name="TagCell">Where she stands in the spreadsheet.</param>
+internal sealed record ResultRow(string Tag, EweAnswer Answer, CsvCell TagCell);

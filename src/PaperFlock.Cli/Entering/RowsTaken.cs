@@ -1,66 +1,50 @@
+using PaperFlock.Flocks.Editing;
+
 namespace PaperFlock.Cli.Entering;
 
-/// <summary>Enters the rows of a spreadsheet, and keeps what came of each.</summary>
-internal sealed class RowsTaken(IPencilSheet sheet, AnswerBook book, LocalDate today)
+/// <summary>Enters the rows of a spreadsheet in one write.</summary>
+internal sealed class RowsTaken(AnswerBook book, Changes changes, DiagnosticBag bag)
 {
-    private readonly List<string> _readBack = [];
-    private readonly List<string> _refused = [];
-
-    public Tally Tally { get; } = new();
-
-    public IReadOnlyList<string> ReadBack => _readBack;
-
-    /// <summary>Ewes whose rows, each alone, would have made the flock file wrong; why has been shown.</summary>
-    public IReadOnlyList<string> Refused => _refused;
-
-    /// <summary>In one write: all of them or none.</summary>
-    public bool Together(ImmutableArray<ResultRow> rows)
+    /// <param name="goodOnly">Rows that do not agree with the flock file do not keep out the others; else it is all or none.</param>
+    /// <returns>Whether the file says so now. What did not agree is in the bag, at its row.</returns>
+    public bool Enter(ImmutableArray<ResultRow> rows, bool goodOnly)
     {
-        var known = rows.Select(r => Known(r.Tag)).ToList();
-        if (book.Enter(rows.Select(r => (r.Tag, r.Answer))) is not { } written)
+        while (true)
         {
-            return false;
-        }
-
-        for (var i = 0; i < rows.Length; i++)
-        {
-            Note(rows[i], known[i], written && Known(rows[i].Tag) != known[i]);
-        }
-
-        return true;
-    }
-
-    /// <summary>In a write each, so that one that is refused does not keep out the others.</summary>
-    public bool EachAlone(ImmutableArray<ResultRow> rows)
-    {
-        foreach (var row in rows)
-        {
-            var known = Known(row.Tag);
-            if (book.Enter((row.Tag, row.Answer)) is not { } written)
+            var before = rows.Select(r => changes.Before(r.Tag, r.Answer)).ToList();
+            var edit = book.Enter(rows.Select(r => (r.Tag, r.Answer)), out _);
+            if (edit is null or { File: not null })
             {
-                _refused.Add(book.Find(row.Tag)!.CallName);
-                continue;
+                before.ForEach(changes.Note);
+                return true;
             }
 
-            Note(row, known, written);
+            var refused = Blame(edit, rows);
+            rows = rows.RemoveAll(r => refused.Contains(r.Tag));
+            if (!goodOnly || refused.Count == 0)
+            {
+                return false;
+            }
         }
-
-        return _refused.Count == 0;
     }
 
-    private void Note(ResultRow row, string known, bool written)
+    /// <summary>Names what is wrong at the rows it comes from.</summary>
+    /// <returns>Their tags.</returns>
+    private HashSet<string> Blame(FlockEdit edit, ImmutableArray<ResultRow> rows)
     {
-        var who = book.Find(row.Tag)!.CallName;
-        if (!written)
+        var places = new EwePlaces(edit.Source);
+        var refused = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var error in edit.Diagnostics.Where(d => d.Severity == Severity.Error))
         {
-            Tally.Leave(row.Tag);
-            _readBack.Add(EnterMessages.SameAgain(who, row.Answer.Words));
-            return;
+            var tag = places.At(error.Span) is { } place ? book.Flock.Ewes[place.Ewe].Tag : null;
+            var row = rows.FirstOrDefault(r => r.Tag == tag);
+            bag.Add(error with { Span = row?.TagCell.Span ?? SourceSpan.WholeFile });
+            if (row is not null)
+            {
+                refused.Add(row.Tag);
+            }
         }
 
-        Tally.Enter(row.Tag, known.Length > 0);
-        _readBack.Add(EnterMessages.ReadBack(who, row.Answer.Words));
+        return refused;
     }
-
-    private string Known(string tag) => sheet.Known(new Asked(book.Flock, book.Find(tag)!, today));
 }

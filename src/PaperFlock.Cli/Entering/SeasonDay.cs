@@ -41,13 +41,17 @@ internal static class SeasonDay
             return [today.PlusDays(-1)];
         }
 
-        var (dayFirst, monthFirst) = WrittenDate.Read(text);
-        if (dayFirst is not null || monthFirst is not null)
+        if (WrittenDate.Days(text) is { IsEmpty: false } days)
         {
-            return new[] { dayFirst, monthFirst }.OfType<LocalDate>();
+            return days;
         }
 
-        return WrittenDate.ReadWithoutYear(text) switch
+        var (weekday, day) = WrittenDate.SplitWeekday(text);
+        return WithoutYear(day, window).Where(d => weekday is null || d.DayOfWeek == weekday);
+    }
+
+    private static IEnumerable<LocalDate> WithoutYear(string text, DateInterval window) =>
+        WrittenDate.ReadWithoutYear(text) switch
         {
             null => [],
             // A stretch of days has each day of the month at most a few times.
@@ -56,7 +60,6 @@ internal static class SeasonDay
                 .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
                 .Select(year => new LocalDate(year, month, day)),
         };
-    }
 
     /// <summary>The latest day that would be taken.</summary>
     private static LocalDate Example(IReadOnlyList<DateInterval> within, LocalDate today) =>

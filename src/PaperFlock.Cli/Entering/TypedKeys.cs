@@ -1,13 +1,13 @@
 namespace PaperFlock.Cli.Entering;
 
-/// <summary>Keys as they are pressed: an answer ends with the key that makes it whole, or with Enter.</summary>
+/// <summary>Keys as they are pressed: nothing is an answer before Enter or an arrow ends it.</summary>
 internal sealed class TypedKeys(Func<CancellationToken, ConsoleKeyInfo> readKey, TextWriter screen, CancellationToken stop) : ITyping
 {
     public bool CanAskAgain => true;
 
     public int Count { get; private set; }
 
-    public string? Read(Func<string, bool> isWhole)
+    public Typed? Read()
     {
         var typed = "";
         while (true)
@@ -16,44 +16,43 @@ internal sealed class TypedKeys(Func<CancellationToken, ConsoleKeyInfo> readKey,
             switch (key.Key)
             {
                 case ConsoleKey.Enter:
-                    return Done(typed);
+                    return Done(Ending.Enter);
+                case ConsoleKey.DownArrow:
+                    return Done(Ending.Down);
+                case ConsoleKey.UpArrow:
+                    return Done(Ending.Up);
                 case ConsoleKey.D when key.Modifiers.HasFlag(ConsoleModifiers.Control) && typed.Length == 0:
                     return null;
-                case ConsoleKey.LeftArrow or ConsoleKey.UpArrow or ConsoleKey.Backspace when typed.Length == 0:
-                    return Done("<");
-                case ConsoleKey.Backspace:
+                case ConsoleKey.Backspace when typed.Length > 0:
                     typed = typed[..^1];
-                    screen.Write("\b \b");
-                    screen.Flush();
+                    Show("\b \b");
                     break;
                 case ConsoleKey.Escape:
-                    screen.Write(string.Concat(Enumerable.Repeat("\b \b", typed.Length)));
-                    screen.Flush();
+                    Show(string.Concat(Enumerable.Repeat("\b \b", typed.Length)));
                     typed = "";
                     break;
                 default:
-                    if (char.IsControl(key.KeyChar))
+                    if (!char.IsControl(key.KeyChar))
                     {
-                        break;
-                    }
-
-                    typed += key.KeyChar;
-                    screen.Write(key.KeyChar);
-                    screen.Flush();
-                    if (typed is "<" or "?" or "q" || isWhole(typed))
-                    {
-                        return Done(typed);
+                        typed += key.KeyChar;
+                        Show(key.KeyChar.ToString());
                     }
 
                     break;
             }
         }
 
-        string Done(string answer)
+        Typed Done(Ending ending)
         {
             Count++;
             screen.WriteLine();
-            return answer.Trim();
+            return new Typed(typed.Trim(), ending);
         }
+    }
+
+    private void Show(string text)
+    {
+        screen.Write(text);
+        screen.Flush();
     }
 }

@@ -15,10 +15,11 @@ public sealed class FlockFile
     private readonly SourceText _source;
     private readonly Node _root;
     private readonly bool _mayBeWrong;
+    private readonly Func<DateTimeZone, LocalDate>? _today;
 
-    private FlockFile(FlockReading reading, bool hasByteOrderMark, bool mayBeWrong)
+    private FlockFile(FlockReading reading, bool hasByteOrderMark, bool mayBeWrong, Func<DateTimeZone, LocalDate>? today)
     {
-        (Reading, _source, _hasByteOrderMark, _mayBeWrong) = (reading, reading.Source, hasByteOrderMark, mayBeWrong);
+        (Reading, _source, _hasByteOrderMark, _mayBeWrong, _today) = (reading, reading.Source, hasByteOrderMark, mayBeWrong, today);
         _root = reading.Root!;
     }
 
@@ -33,20 +34,21 @@ public sealed class FlockFile
 
     /// <param name="shownPath">As messages show it; nothing is opened.</param>
     /// <param name="reading">All that was found, errors too.</param>
+    /// <param name="today">The day it is in a time zone: nothing may be written down as seen after it. Null holds nothing against the calendar.</param>
     /// <returns>Null when the file has errors: then nobody can say what a change would do to it.</returns>
-    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    public static FlockFile? Open(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading, Func<DateTimeZone, LocalDate>? today = null)
     {
-        reading = FlockReader.Read(shownPath, bytes);
-        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: false);
+        reading = FlockReader.Read(shownPath, bytes, today);
+        return reading.Flock is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: false, today);
     }
 
     /// <summary>Opens a file that may have errors, and may have some after a change too: for a form, in which somebody is still typing.</summary>
     /// <inheritdoc cref="Open"/>
     /// <returns>Null when the file is no YAML, so that nobody can say where anything stands.</returns>
-    public static FlockFile? OpenAsIs(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading)
+    public static FlockFile? OpenAsIs(string shownPath, ReadOnlySpan<byte> bytes, out FlockReading reading, Func<DateTimeZone, LocalDate>? today = null)
     {
-        reading = FlockReader.Read(shownPath, bytes);
-        return reading.Root is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: true);
+        reading = FlockReader.Read(shownPath, bytes, today);
+        return reading.Root is null ? null : new FlockFile(reading, bytes.StartsWith(Encoding.UTF8.Preamble), mayBeWrong: true, today);
     }
 
     /// <summary>Makes all the changes, one after another, or none. The file need only be right after the last one.</summary>
@@ -54,15 +56,15 @@ public sealed class FlockFile
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
         var (source, root) = (_source, _root);
-        foreach (var wave in Waves(changes))
+        foreach (var round in Rounds(changes))
         {
-            if (wave.Count > 1 && Together(source, root, wave) is { } all)
+            if (round.Length > 1 && Together(round, source, root) is { } together)
             {
-                (source, root) = all;
+                (source, root) = together;
                 continue;
             }
 
-            foreach (var change in wave)
+            foreach (var change in round)
             {
                 var (before, tree) = (source, root);
                 var ways = Ways(change, new Layout(source.Text), root);
@@ -76,12 +78,54 @@ public sealed class FlockFile
         }
 
         var bytes = BytesOf(source.Text);
-        var file = _mayBeWrong ? OpenAsIs(source.Path, bytes, out var reading) : Open(source.Path, bytes, out reading);
+        var file = _mayBeWrong ? OpenAsIs(source.Path, bytes, out var reading, _today) : Open(source.Path, bytes, out reading, _today);
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
 
     /// <summary>The same file without its remarks, each key on a line of its own: a layout in which any change can be made.</summary>
-    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root))), hasByteOrderMark: false, _mayBeWrong);
+    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root))), hasByteOrderMark: false, _mayBeWrong, _today);
+
+    /// <summary>Changes of many ewes are made in a few rounds, each of no ewe twice: the text is read again after each round, not after each of thousands of changes.</summary>
+    private static IEnumerable<FlockChange[]> Rounds(IEnumerable<FlockChange> changes)
+    {
+        var all = changes.ToList();
+        return all.All(c => c.Section.IsEwe)
+            ? all.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Select((change, round) => (change, round))).GroupBy(c => c.round, c => c.change).Select(round => round.ToArray())
+            : all.Select(change => new[] { change });
+    }
+
+    /// <returns>Null where one of them cannot be made so, or the changed text does not say what it should: then each is to be tried alone.</returns>
+    private static (SourceText Source, Node Root)? Together(FlockChange[] changes, SourceText source, Node root)
+    {
+        var layout = new Layout(source.Text);
+        var splices = changes.Select(c => (Change: c, Splice: Ways(c, layout, root).FirstOrDefault())).ToList();
+        if (splices.Any(s => s.Splice is null))
+        {
+            return null;
+        }
+
+        var ewes = (Sequence)Places.Find(root, FlockPlace.Ewes);
+        var (text, items, at) = (new StringBuilder(source.Text.Length), ewes.Items.ToBuilder(), 0);
+        foreach (var (change, splice) in splices.OrderBy(s => s.Splice!.Start))
+        {
+            items[change.Section.Index] = Places.Find(splice!.Expected, change.Section);
+            if (splice is { Text: "" } && splice.Start == splice.End)
+            {
+                continue;
+            }
+
+            if (splice.Start < at)
+            {
+                return null;
+            }
+
+            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
+            at = splice.End;
+        }
+
+        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, Places.With(root, FlockPlace.Ewes, ewes with { Items = items.ToImmutable() })) ? (changed, tree) : null;
+    }
 
     /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
     public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
@@ -90,10 +134,9 @@ public sealed class FlockFile
     /// <exception cref="ArgumentException">There is no such section.</exception>
     public bool IsGiven(FlockPlace section, string key) => Entry(section, key) is not (null or Scalar { IsBlank: true });
 
-    /// <summary>A value as it is written, quotes aside; null where nothing is, or a list or a section.</summary>
+    /// <summary>What is written for a key, to be written again; null where nothing is.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
-    public string? ValueOf(FlockPlace section, string key) =>
-        Entry(section, key) is Scalar { IsBlank: false } scalar ? scalar.Text.Trim(' ') : null;
+    public FlockValue? ValueOf(FlockPlace section, string key) => Entry(section, key) is { } value ? FlockValue.Of(value) : null;
 
     /// <summary>The items of a list of single values, as written and in the order of the file, which need not be that of the flock; empty where there is no such list.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
@@ -107,61 +150,6 @@ public sealed class FlockFile
     public byte[] ToBytes() => BytesOf(_source.Text);
 
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
-
-    /// <summary>Changes in their order, gathered where they follow one another and are of keys of different items of one list: none of them moves what another is about.</summary>
-    private static IEnumerable<IReadOnlyList<FlockChange>> Waves(IEnumerable<FlockChange> changes)
-    {
-        var (wave, places) = (new List<FlockChange>(), new HashSet<string>(StringComparer.Ordinal));
-        foreach (var change in changes)
-        {
-            var isItem = change is SetKey or ClearKey && change.Section is { Above: not null, Name: null };
-            if (wave.Count > 0 && !(isItem && wave[0].Section.Above?.ToString() == change.Section.Above!.ToString() && !places.Contains(change.Section.ToString())))
-            {
-                yield return wave;
-                (wave, places) = ([], new HashSet<string>(StringComparer.Ordinal));
-            }
-
-            wave.Add(change);
-            places.Add(change.Section.ToString());
-        }
-
-        if (wave.Count > 0)
-        {
-            yield return wave;
-        }
-    }
-
-    /// <summary>Makes the changes of a wave at once: reading the text again after each would take a flock of 300 ewes a minute.</summary>
-    /// <returns>Null when one of them cannot be made in its tidiest way, or two touch.</returns>
-    private static (SourceText Source, Node Root)? Together(SourceText source, Node root, IReadOnlyList<FlockChange> wave)
-    {
-        var (layout, expected, splices) = (new Layout(source.Text), root, new List<Splice>());
-        foreach (var change in wave)
-        {
-            if (Ways(change, layout, expected).FirstOrDefault() is not { } way)
-            {
-                return null;
-            }
-
-            expected = way.Expected;
-            splices.Add(way);
-        }
-
-        var (text, at) = (new StringBuilder(), 0);
-        foreach (var splice in splices.Where(s => s.Start < s.End || s.Text.Length > 0).OrderBy(s => s.Start))
-        {
-            if (splice.Start < at)
-            {
-                return null;
-            }
-
-            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
-            at = splice.End;
-        }
-
-        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
-    }
 
     /// <returns>Null when the changed text does not say what it should.</returns>
     private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)

@@ -27,6 +27,15 @@ public abstract record FlockValue
     /// <summary>As it stands after a key's colon, on one line.</summary>
     public string ToYaml() => this is FlockWord word ? ScalarText.Of(word, inFlow: false, quote: null) : ScalarText.Flow(this, json: false);
 
+    /// <returns>Null where nothing is written.</returns>
+    internal static FlockValue? Of(Node node) => node switch
+    {
+        Scalar { IsBlank: false } scalar => scalar.IsPlain ? Word(scalar.Text.Trim(' ')) : Text(scalar.Text),
+        Sequence list => List(list.Items.Select(Of).OfType<FlockValue>()),
+        Mapping { Entries.IsEmpty: false } section => Section(section.Entries.Where(e => Of(e.Value) is not null).Select(e => (e.Key.Text, Of(e.Value)!))),
+        _ => null,
+    };
+
     /// <summary>What a reader of the text should find.</summary>
     internal abstract Node AsNode();
 

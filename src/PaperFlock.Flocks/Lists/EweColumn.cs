@@ -35,12 +35,15 @@ internal sealed record EweColumn(string Key, string? Unit, int At, CsvCell Headi
 
     public static IEnumerable<string> Headings => Known.Select(k => k.Headings[0]);
 
-    /// <summary>The columns that are known, one for a key; of two, the one whose heading says it best.</summary>
-    public static ImmutableArray<EweColumn> Of(ImmutableArray<CsvCell> headings)
+    /// <returns>Null for a heading that is not known to stand over ear tags; else a small number, the smaller the surer.</returns>
+    public static int? TagRank(string heading) => Match(heading) is { Key: "tag" } match ? match.Rank : null;
+
+    /// <summary>The columns that are known beside the tag's, one for a key; of two, the one whose heading says it best.</summary>
+    public static ImmutableArray<EweColumn> Of(ImmutableArray<CsvCell> headings, int tag)
     {
         var found = headings
-            .Select((cell, at) => (Cell: cell, At: at, Match: Match(cell.Text)))
-            .Where(c => c.Match is not null)
+            .Select((cell, at) => (Cell: cell, At: at, Match: at == tag ? null : Match(cell.Text)))
+            .Where(c => c.Match is not null and not { Key: "tag" })
             .GroupBy(c => c.Match!.Value.Key, StringComparer.Ordinal)
             .Select(same => same.OrderBy(c => c.Match!.Value.Rank).First())
             .Select(c => new EweColumn(c.Match!.Value.Key, c.Match.Value.Unit, c.At, c.Cell));
@@ -48,6 +51,9 @@ internal sealed record EweColumn(string Key, string? Unit, int At, CsvCell Headi
         var columns = found.OrderBy(c => Array.FindIndex(Known, k => k.Key == c.Key)).ToImmutableArray();
         return columns.Any(c => c.Key == "born") ? columns.RemoveAll(c => c.Key == Age) : columns;
     }
+
+    /// <summary>Which key a heading stands for; null for none.</summary>
+    public static string? KeyOf(string heading) => Match(heading)?.Key;
 
     private static (string Key, int Rank, string? Unit)? Match(string heading)
     {

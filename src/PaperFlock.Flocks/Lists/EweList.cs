@@ -12,17 +12,24 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
 
     public bool HasErrors => Found.Any(d => d.Severity == Severity.Error);
 
-    /// <param name="shownPath">As messages show it.</param>
+    /// <summary>Whether a heading says what a column holds.</summary>
+    public static bool IsKnown(string heading) => EweColumn.KeyOf(heading) is not null;
+
+    /// <param name="table">Null where no column is known to have the tags.</param>
     /// <param name="tupping">The year, for ages.</param>
-    /// <param name="read">What the reader of flock files says of one with these ewes in it, and of which text: what it would refuse is refused at its cell.</param>
-    public static EweList Read(string shownPath, byte[] bytes, int tupping, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read)
+    /// <param name="read">What the reader of flock files says of one with these ewes after those it has, and of which text: what it would refuse is left out at its cell.</param>
+    public static EweList Read(CsvTable csv, HeadedTable? table, int tupping, DiagnosticBag bag, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read)
     {
-        var bag = new DiagnosticBag();
-        var table = CsvTable.Read(shownPath, bytes, bag);
-        var rows = ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
-        return new EweList(table.Source, rows, bag.ToSorted());
+        if (table is null && !bag.HasErrors)
+        {
+            bag.Add(csv.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(csv.Rows[0]));
+        }
+
+        var rows = table is null ? [] : ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
+        return new EweList(csv.Source, rows, bag.ToSorted());
     }
 }
 
 /// <param name="Ewe">Null for a row that is refused.</param>
-public sealed record ListedEwe(int Line, string Tag, string? Name, DraftEwe? Ewe, ImmutableDictionary<string, CsvCell> Cells);
+/// <param name="LeftOut">Keys whose cells could not be taken.</param>
+public sealed record ListedEwe(int Line, string Tag, string? Name, DraftEwe? Ewe, ImmutableDictionary<string, CsvCell> Cells, ImmutableArray<string> LeftOut);

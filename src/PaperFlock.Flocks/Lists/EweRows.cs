@@ -1,12 +1,13 @@
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Lists;
 
 /// <summary>The rows of a list of ewes. What a value may be is for the reader of flock files to say; here it is put into its words.</summary>
 /// <param name="tupping">The year, for ages.</param>
-internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
+internal sealed class EweRows(HeadedTable table, int tupping, DiagnosticBag bag)
 {
     private static readonly Dictionary<string, string> ScanWords = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -25,26 +26,15 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
     /// <returns>Every row with anything in it; none when the list as a whole is of no use.</returns>
     public ImmutableArray<ListedEwe> Read()
     {
-        if (table.Rows.IsEmpty && table.Headings.IsEmpty)
+        if (table.Rows.IsEmpty || table.Rows.Length > FlockReader.LongestList)
         {
-            bag.Add(ListMessages.NoRows());
+            bag.Add(table.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.TooManyRows(table.Rows.Length));
             return [];
         }
 
-        var columns = EweColumn.Of(table.Headings);
-        if (!columns.Any(c => c.Key == "tag"))
-        {
-            bag.Add(ListMessages.NoTagColumn(table.Headings[0].Span));
-            return [];
-        }
-
+        var columns = EweColumn.Of(table.Headings, table.Tag);
         NameWhatIsLeftOut(columns);
-        if (table.Rows.IsEmpty)
-        {
-            bag.Add(ListMessages.NoRows());
-        }
-
-        var tags = new TagCells(Column(columns.First(c => c.Key == "tag")).Select(c => c.Text));
+        var tags = new TagCells(table.Rows.Where(r => table.Tag < r.Length && !r[table.Tag].IsBlank).Select(r => r[table.Tag].Text));
         var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
         if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
         {
@@ -59,14 +49,20 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
         for (var i = 0; i < table.Headings.Length; i++)
         {
             var heading = table.Headings[i];
-            if (heading.IsBlank || columns.Any(c => c.At == i))
+            if (heading.IsBlank || i == table.Tag || columns.Any(c => c.At == i))
             {
                 continue;
             }
 
-            bag.Add(EweColumn.Of([heading]) is [var same] && columns.FirstOrDefault(c => c.Key == same.Key) is { } other
-                ? ListMessages.SecondColumn(heading.Span, heading.Text.Trim(), other.Heading.Text.Trim())
-                : ListMessages.UnknownColumn(heading.Span, heading.Text.Trim()));
+            var other = EweColumn.KeyOf(heading.Text) switch
+            {
+                null => null,
+                "tag" => table.Headings[table.Tag],
+                var key => columns.FirstOrDefault(c => c.Key == key || (c.Key == "born" && key == EweColumn.Age))?.Heading,
+            };
+            bag.Add(other is null
+                ? ListMessages.UnknownColumn(heading.Span, heading.Text.Trim())
+                : ListMessages.SecondColumn(heading.Span, heading.Text.Trim(), other.Text.Trim()));
         }
     }
 
@@ -74,46 +70,42 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
 
     private ListedEwe Row(ImmutableArray<CsvCell> row, ImmutableArray<EweColumn> columns, TagCells tags, ListDates dates)
     {
+        var tagCell = table.Tag < row.Length ? row[table.Tag] : new CsvCell("", row[0].Span);
+        var tag = tags.Read(tagCell, bag);
         var lines = ImmutableArray.CreateBuilder<(string, FlockValue)>();
         var cells = ImmutableDictionary.CreateBuilder<string, CsvCell>(StringComparer.Ordinal);
-        var isRight = true;
-        foreach (var column in columns)
+        var leftOut = ImmutableArray.CreateBuilder<string>();
+        cells["tag"] = tagCell;
+        foreach (var column in columns.Where(c => c.At < row.Length && !row[c.At].IsBlank))
         {
-            var cell = column.At < row.Length ? row[column.At] : new CsvCell(string.Empty, row[0].Span);
-            if (cell.IsBlank && column.Key != "tag")
-            {
-                continue;
-            }
-
+            var cell = row[column.At];
             var key = column.Key == EweColumn.Age ? "born" : column.Key;
-            if (Value(column, cell, tags, dates) is { } value)
+            cells[key] = cell;
+            if (Value(column, cell, dates) is { } value)
             {
                 lines.Add((key, value));
             }
             else
             {
-                isRight = false;
+                leftOut.Add(key);
             }
-
-            cells[key] = cell;
         }
 
         return new ListedEwe(
             row[0].Span.Line,
-            cells["tag"].Text.Trim(),
+            tagCell.Text.Trim(),
             cells.TryGetValue("name", out var name) ? name.Text.Trim() : null,
-            isRight ? new DraftEwe(lines.ToImmutable()) : null,
-            cells.ToImmutable());
+            tag is null ? null : new DraftEwe([("tag", FlockValue.Text(tag)), .. lines]),
+            cells.ToImmutable(),
+            leftOut.ToImmutable());
     }
 
     /// <returns>Null after saying what is wrong.</returns>
-    private FlockValue? Value(EweColumn column, CsvCell cell, TagCells tags, ListDates dates)
+    private FlockValue? Value(EweColumn column, CsvCell cell, ListDates dates)
     {
         var text = cell.Text.Trim();
         switch (column.Key)
         {
-            case "tag":
-                return tags.Read(cell, bag) is { } tag ? FlockValue.Text(tag) : null;
             case "name" or "breed" or "group" or "note":
                 return FlockValue.Text(string.Join(' ', text.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)));
             case "born":
@@ -146,12 +138,9 @@ internal sealed class EweRows(CsvTable table, int tupping, DiagnosticBag bag)
             return FlockValue.Word(text);
         }
 
-        if (new ListDates([]) is var alone && WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date)
-        {
-            return FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture));
-        }
-
-        return alone.Read(text, cell, bag) is { } iso ? FlockValue.Word(iso[..4]) : null;
+        return WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date
+            ? FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture))
+            : bag.Refuse<FlockValue>(ListMessages.NotADate(cell.Span, text));
     }
 
     private FlockValue? Age(string text, CsvCell cell) =>

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
 
@@ -8,14 +7,14 @@ namespace PaperFlock.Flocks.Lists;
 /// The dates of one list. One person writes them all the same way, so a single date with a day after the twelfth tells how the
 /// others are to be read; where none does, or two tell differently, a date that could be two is refused.
 /// </summary>
-internal sealed partial class ListDates
+internal sealed class ListDates
 {
     private readonly bool? _isDayFirst;
 
     /// <param name="dates">Every date of the list.</param>
     public ListDates(IEnumerable<string> dates)
     {
-        var read = dates.Select(d => WrittenDate.Read(WithoutTime(d))).Where(d => d.DayFirst != d.MonthFirst).ToArray();
+        var read = dates.Select(d => WrittenDate.Read(d)).Where(d => d.DayFirst != d.MonthFirst).ToArray();
         var (dayFirst, monthFirst) = (read.Any(d => d.MonthFirst is null), read.Any(d => d.DayFirst is null));
         _isDayFirst = dayFirst == monthFirst ? null : dayFirst;
     }
@@ -27,7 +26,7 @@ internal sealed partial class ListDates
     /// <returns>As the flock file writes it; null after saying why not.</returns>
     public string? Read(string text, CsvCell cell, DiagnosticBag bag) => WrittenDate.IsDayNumber(text)
         ? bag.Refuse<string>(ListMessages.DayNumber(cell.Span, text))
-        : WrittenDate.Read(WithoutTime(text)) switch
+        : WrittenDate.Read(text) switch
         {
             (null, null) => bag.Refuse<string>(ListMessages.NotADate(cell.Span, text)),
             ({ } day, { } other) when day != other && _isDayFirst is null => bag.Refuse<string>(ListMessages.TwoDays(cell.Span, text, day, other)),
@@ -36,10 +35,4 @@ internal sealed partial class ListDates
         };
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
-
-    /// <summary>A spreadsheet's date at midnight is that day.</summary>
-    private static string WithoutTime(string text) => Midnight().Replace(text.Trim(), string.Empty);
-
-    [GeneratedRegex("[T ]0?0:00(:00(\\.0+)?)?$")]
-    private static partial Regex Midnight();
 }

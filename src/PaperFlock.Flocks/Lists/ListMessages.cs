@@ -1,15 +1,16 @@
 using CsvHelper;
 using NodaTime.Text;
+using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 
 /// <summary>What is said of a list of ewes from a spreadsheet. A message is one sentence in lower case without a full stop; advice says what to do.</summary>
-internal static class ListMessages
+public static class ListMessages
 {
     private const string AsTextAdvice =
         "in the spreadsheet give the whole column the format Text, type the tag again as it is on the ear, and save";
 
-    public static Diagnostic Malformed(SourceSpan at, CsvMalformedReason reason) => Error(
+    internal static Diagnostic Malformed(SourceSpan at, CsvMalformedReason reason) => Error(
         "CSV001", at,
         reason switch
         {
@@ -21,8 +22,23 @@ internal static class ListMessages
 
     public static Diagnostic NoRows() => Error("LST001", SourceSpan.WholeFile, "there are no ewes in the list", "the first row has the headings, and each row after it a ewe");
 
-    public static Diagnostic NoTagColumn(SourceSpan at) => Error(
-        "LST002", at, "no column here is known to hold ear tags", "put headings in the first row, such as: tag, name, born, weight kg, note");
+    /// <param name="first">The first row with anything in it.</param>
+    public static Diagnostic NoTagColumn(ImmutableArray<CsvCell> first) => Error(
+        "LST002", first[0].Span, "no column here is known to hold ear tags", $"give that column the heading `tag`, or say which it is: --tag-column A{(first.Length > 1 ? $", or B for the second of {first.Length}" : "")}");
+
+    public static Diagnostic TooManyRows(int rows) => Error(
+        "LST005", SourceSpan.WholeFile, $"the list has {rows} rows, and a flock has at most {FlockReader.LongestList} ewes", "is this the right file? Split a larger flock into several, each with a flock file of its own");
+
+    /// <param name="kind">With its article.</param>
+    public static Diagnostic OtherKindOfFile(string kind) => Error(
+        "LST006", SourceSpan.WholeFile, $"this is {kind}, and a list is read from a CSV file",
+        "open it in the spreadsheet, choose Save As or Download, and CSV as the kind of file\nthen type the name of the new file here, such as ewes.csv; the old one stays as it is");
+
+    public static Diagnostic TooLarge() => Error(
+        "LST007", SourceSpan.WholeFile, $"the file has more than {FlockReader.MostBytes} bytes, and no list of ewes is so long", "is this the right file? Save the one sheet with the ewes as CSV");
+
+    /// <summary>What keeps a cell out, said of a ewe who is taken without it.</summary>
+    public static Diagnostic LeftOut(Diagnostic wrong) => wrong with { Severity = Severity.Warning, Message = $"left out: {wrong.Message}" };
 
     public static Diagnostic UnknownColumn(SourceSpan at, string heading) => Warning(
         "LST003", at, $"the column `{heading}` is left out: no key of a ewe has that heading", $"headings that are known: {string.Join(", ", EweColumn.Headings)}");
@@ -44,22 +60,22 @@ internal static class ListMessages
     public static Diagnostic Fraction(SourceSpan at, string text) => Error(
         "LST014", at, $"the spreadsheet has made a number with decimals or commas of this tag, `{text}`", AsTextAdvice);
 
-    public static Diagnostic TwoDays(SourceSpan at, string text, LocalDate dayFirst, LocalDate monthFirst) => Error(
+    public static Diagnostic TwoDays(SourceSpan at, string text, LocalDate dayFirst, LocalDate monthFirst) => Cell(
         "LST020", at,
         $"`{text}` could be {Day(dayFirst)} or {Day(monthFirst)}, and no other date in the list tells which comes first, the day or the month",
         $"write `{Iso(dayFirst)}` or `{Iso(monthFirst)}`: year, month, day, with dashes");
 
-    public static Diagnostic NotADate(SourceSpan at, string text) => Error("LST021", at, $"`{text}` is no date", "write year, month and day, such as 2026-08-10");
+    public static Diagnostic NotADate(SourceSpan at, string text) => Cell("LST021", at, $"`{text}` is no date", "write year, month and day, such as 2026-08-10");
 
-    public static Diagnostic DayNumber(SourceSpan at, string text) => Error(
+    public static Diagnostic DayNumber(SourceSpan at, string text) => Cell(
         "LST022", at, $"`{text}` is a spreadsheet's number of a day, not a date", "give the column the format Date in the spreadsheet, and save again");
 
-    public static Diagnostic NoUnit(SourceSpan at, string text) => Error(
+    public static Diagnostic NoUnit(SourceSpan at, string text) => Cell(
         "LST023", at, $"`{text}` has no unit, and the heading has none", "put the unit into the heading, `weight kg` or `weight lb`");
 
-    public static Diagnostic NotAWeight(SourceSpan at, string text) => Error("LST024", at, $"`{text}` is no weight", "write it as 72 kg, 158 lb or 11 st 4 lb");
+    public static Diagnostic NotAWeight(SourceSpan at, string text) => Cell("LST024", at, $"`{text}` is no weight", "write it as 72 kg, 158 lb or 11 st 4 lb");
 
-    public static Diagnostic NotAnAge(SourceSpan at, string text) => Error("LST025", at, $"`{text}` is no age in years", "write whole years, or the year she was born under the heading `born`");
+    public static Diagnostic NotAnAge(SourceSpan at, string text) => Cell("LST025", at, $"`{text}` is no age in years", "write whole years, or the year she was born under the heading `born`");
 
     public static Diagnostic AgeReckoned(SourceSpan at, int tupping) => Warning(
         "LST026", at, $"the year of birth is reckoned from the age, as it is at tupping in {tupping}", "put the years in a column `born` if the list is older");
@@ -67,6 +83,8 @@ internal static class ListMessages
     private static string Day(LocalDate day) => day.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+
+    private static Diagnostic Cell(string code, SourceSpan at, string message, string advice) => LeftOut(Error(code, at, message, advice));
 
     private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
 

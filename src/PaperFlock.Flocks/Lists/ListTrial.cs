@@ -1,60 +1,67 @@
-using System.Text.RegularExpressions;
 using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Flocks.Lists;
 
-/// <summary>Tries the ewes of a list on the reader of flock files, so that what it would refuse is refused at the cell it comes from.</summary>
-internal static partial class ListTrial
+/// <summary>Tries the ewes of a list on the reader of flock files: what it would refuse is left out at the cell it comes from, and a ewe whose tag it refuses is left out whole.</summary>
+internal static class ListTrial
 {
-    /// <param name="read">What the reader says of a flock file with these ewes in it, and of which text.</param>
-    /// <returns>The rows with those refused that the reader refuses; why is in the bag.</returns>
+    /// <param name="read">What the reader says of a flock file with these ewes as its last, and of which text.</param>
+    /// <returns>The rows without what the reader refuses; why is in the bag.</returns>
     public static ImmutableArray<ListedEwe> Of(
         ImmutableArray<ListedEwe> rows, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read, DiagnosticBag bag)
     {
-        var right = rows.Select(r => r.Ewe).OfType<DraftEwe>().ToList();
-        if (right.Count == 0 || !read(right).Found.Any(IsError))
+        // One reading finds what is wrong with all of them; what is left out may show what it hid, so there is another until nothing is wrong.
+        while (true)
         {
-            return rows;
+            var right = Enumerable.Range(0, rows.Length).Where(i => rows[i].Ewe is not null).ToList();
+            var (source, found) = right.Count == 0 ? (null, []) : read([.. right.Select(i => rows[i].Ewe!)]);
+            var errors = found.Where(d => d.Severity == Severity.Error).ToList();
+            if (errors.Count == 0)
+            {
+                return rows;
+            }
+
+            var places = new EwePlaces(source!);
+            var before = places.Count - right.Count;
+            var placed = errors
+                .Where(e => e.Code != FlockEdit.CannotEdit)
+                .Select(error => (Error: error, Place: places.At(error.Span)))
+                .Where(e => e.Place?.Ewe >= before)
+                .GroupBy(e => right[e.Place!.Value.Ewe - before], e => (e.Error, e.Place!.Value.Key))
+                .ToList();
+            if (placed.Count == 0)
+            {
+                bag.AddRange(errors.Select(e => e with { Span = SourceSpan.WholeFile }));
+                return [.. rows.Select(r => r with { Ewe = null })];
+            }
+
+            var tried = rows.ToBuilder();
+            foreach (var row in placed)
+            {
+                tried[row.Key] = Without(rows[row.Key], row, bag);
+            }
+
+            rows = tried.ToImmutable();
         }
-
-        // Something is wrong with some: one after another shows which, and a tag twice is the later one's fault.
-        var taken = new List<DraftEwe>();
-        var tried = ImmutableArray.CreateBuilder<ListedEwe>();
-        foreach (var row in rows)
-        {
-            if (row.Ewe is null)
-            {
-                tried.Add(row);
-                continue;
-            }
-
-            taken.Add(row.Ewe);
-            var (source, found) = read(taken);
-            var errors = found.Where(IsError).ToArray();
-            foreach (var error in errors)
-            {
-                bag.Add(error with { Span = CellOf(error, source, row) });
-            }
-
-            if (errors.Length > 0)
-            {
-                taken.RemoveAt(taken.Count - 1);
-            }
-
-            tried.Add(errors.Length == 0 ? row : row with { Ewe = null });
-        }
-
-        return tried.ToImmutable();
     }
 
-    private static SourceSpan CellOf(Diagnostic error, SourceText source, ListedEwe row)
+    private static ListedEwe Without(ListedEwe row, IEnumerable<(Diagnostic Error, string Key)> wrong, DiagnosticBag bag)
     {
-        var line = error.Span.IsWholeFile ? string.Empty : source.Line(error.Span.Line);
-        return row.Cells.TryGetValue(KeyOfLine().Match(line).Groups["key"].Value, out var cell) ? cell.Span : row.Cells["tag"].Span;
+        foreach (var (error, key) in wrong.DistinctBy(w => w.Key))
+        {
+            if (row.Ewe is { } ewe && key != "tag" && ewe.Lines.FirstOrDefault(l => l.Key == key) is { Key: not null } line)
+            {
+                bag.Add(ListMessages.LeftOut(error with { Span = row.Cells[key].Span }));
+                row = row with { Ewe = ewe with { Lines = ewe.Lines.Remove(line) }, LeftOut = row.LeftOut.Add(key) };
+            }
+            else
+            {
+                bag.Add(error with { Span = row.Cells["tag"].Span });
+                row = row with { Ewe = null };
+            }
+        }
+
+        return row;
     }
-
-    private static bool IsError(Diagnostic d) => d.Severity == Severity.Error;
-
-    [GeneratedRegex("^ *(- )?(?<key>[a-z-]+):")]
-    private static partial Regex KeyOfLine();
 }

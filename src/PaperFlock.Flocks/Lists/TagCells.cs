@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace PaperFlock.Flocks.Lists;
 
 /// <summary>Ear tags as a spreadsheet gives them back: verbatim, or refused where it has made a number of one.</summary>
-internal sealed partial class TagCells
+public sealed partial class TagCells
 {
     /// <summary>A figure or a few tells ewes apart within a flock and has no zeros to lose; a number this long is an official one.</summary>
     private const int OfficialFigures = 5;
@@ -38,11 +38,14 @@ internal sealed partial class TagCells
     }
 
     /// <summary>Ways of telling a spreadsheet that figures are text, which it saves with them: <c>="00101"</c> and <c>'00101</c>.</summary>
-    private static string Unwrapped(string text)
+    public static string Unwrapped(string text)
     {
         var bare = text.Trim();
         return bare.StartsWith("=\"", StringComparison.Ordinal) && bare.EndsWith('"') && bare.Length > 3 ? bare[2..^1] : bare.TrimStart('\'');
     }
+
+    /// <summary>Whether a spreadsheet has made a power of ten of it, and its figures are lost.</summary>
+    public static bool IsExponent(string text) => Exponent().IsMatch(text);
 
     private static bool IsText(string text) => Unwrapped(text) != text.Trim();
 

@@ -1,5 +1,3 @@
-using NodaTime.Text;
-
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>
@@ -31,7 +29,7 @@ internal static partial class FlockMessages
 
     private static string Lambs(int number) => number == 1 ? "1 lamb" : $"{Number(number)} lambs";
 
-    private static string Day(LocalDate date) => LocalDatePattern.Iso.Format(date);
+    private static string Day(LocalDate date) => date.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
 
     private static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 

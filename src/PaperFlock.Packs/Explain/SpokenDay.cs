@@ -6,14 +6,13 @@ namespace PaperFlock.Packs.Explain;
 internal static class SpokenDay
 {
     /// <summary>A day without its year is looked for in the days that are planned.</summary>
-    /// <returns>Empty when it is no day, or its weekday is another.</returns>
+    /// <returns>All that may be meant; empty when it is no day, or its weekday is another.</returns>
     public static ImmutableArray<LocalDate> Parse(string text, SeasonPlan plan)
     {
-        var (weekday, day) = SplitWeekday(text);
-        IEnumerable<LocalDate> days = WrittenDate.Read(day) is ({ } whole, { } same) && whole == same ? [whole]
-            : WrittenDate.ReadWithoutYear(day) is (var number, { } month) ? InPlan(number, month, plan)
+        var (weekday, day) = WrittenDate.SplitWeekday(text);
+        return WrittenDate.Days(text) is { IsEmpty: false } days ? days
+            : WrittenDate.ReadWithoutYear(day) is (var number, { } month) ? [.. InPlan(number, month, plan).Where(d => weekday is null || d.DayOfWeek == weekday)]
             : [];
-        return [.. days.Where(d => weekday is null || d.DayOfWeek == weekday)];
     }
 
     /// <summary>Nothing but figures and what goes between them: meant as a date, however written.</summary>
@@ -25,12 +24,4 @@ internal static class SpokenDay
             .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
             .Select(year => new LocalDate(year, month, day))
             .Where(d => d >= plan.From && d <= plan.To);
-
-    private static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
-    {
-        var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        var word = parts.Length < 2 ? "" : parts[0].TrimEnd(',', '.');
-        var day = Enum.GetValues<IsoDayOfWeek>().FirstOrDefault(d => d != IsoDayOfWeek.None && word.Length >= 3 && d.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase));
-        return day == IsoDayOfWeek.None ? (null, text) : (day, parts[1]);
-    }
 }

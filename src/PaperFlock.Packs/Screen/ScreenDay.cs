@@ -45,13 +45,9 @@ public static class ScreenDay
             return [today.PlusDays(-1)];
         }
 
-        var (dayFirst, monthFirst) = WrittenDate.Read(typed);
-        return (dayFirst, monthFirst) switch
-        {
-            (null, null) => WrittenDate.ReadWithoutYear(typed) is (var day, { } month) && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(today.Year, month)
+        return WrittenDate.Days(typed) is { IsEmpty: false } days ? days
+            : WrittenDate.ReadWithoutYear(typed) is (var day, { } month) && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(today.Year, month)
                 ? [new LocalDate(today.Year, month, day)]
-                : [],
-            _ => new[] { dayFirst, monthFirst }.OfType<LocalDate>(),
-        };
+                : [];
     }
 }

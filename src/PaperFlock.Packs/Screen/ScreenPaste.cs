@@ -23,8 +23,9 @@ public static class ScreenPaste
     /// </returns>
     public static JsonObject Read(string text, string name, string pasted, int tagColumn)
     {
-        var table = CsvTable.Read(name, Encoding.UTF8.GetBytes(pasted), new DiagnosticBag());
-        ImmutableArray<ImmutableArray<CsvCell>> all = table.Headings.IsEmpty ? [] : [table.Headings, .. table.Rows];
+        var bag = new DiagnosticBag();
+        var csv = CsvTable.Read("what you pasted", Encoding.UTF8.GetBytes(pasted), bag);
+        var all = csv.Rows;
         if (all.Length > MostRows)
         {
             throw new PackRequestException($"that is {ScreenText.Count(all.Length, "row")}, and a flock has at most {MostRows} ewes: is it the right list?");
@@ -40,12 +41,13 @@ public static class ScreenPaste
             throw new PackRequestException("the flock has mistakes in it: put them right first, then paste");
         }
 
-        var list = EweList.Read("what you pasted", Encoding.UTF8.GetBytes(tagColumn < 0 ? pasted : Pointed(all, tagColumn)), flock.Season.TupIn.Year, ewes =>
+        var table = all.IsEmpty ? null : HeadedTable.Of(csv, EweList.IsKnown, tagColumn < 0 ? null : (tagColumn + 1).ToString(CultureInfo.InvariantCulture));
+        var list = EweList.Read(csv, table, flock.Season.TupIn.Year, bag, ewes =>
         {
             var edit = With(ewes.Select(e => e.Lines));
             return (edit.Source, edit.Diagnostics);
         });
-        shown["ask"] = tagColumn < 0 && list.Rows.IsEmpty && !all.IsEmpty;
+        shown["ask"] = tagColumn < 0 && table is null && !all.IsEmpty;
         shown["taken"] = list.Good.Length;
         shown["refused"] = list.Rows.Length - list.Good.Length;
         shown["found"] = ScreenFlock.Found(list.Found, _ => []);
@@ -59,19 +61,4 @@ public static class ScreenPaste
 
         FlockEdit With(IEnumerable<ImmutableArray<(string Key, FlockValue Value)>> ewes) => file.Apply(AddToList.Ewes(ewes.Select(lines => FlockValue.Section(lines))));
     }
-
-    /// <summary>The same table with a heading that says which column holds the tags; one is put over a list that has none.</summary>
-    private static string Pointed(ImmutableArray<ImmutableArray<CsvCell>> all, int tagColumn)
-    {
-        // A tag has a figure in it, and no heading over tags has one.
-        var hasHeading = tagColumn < all[0].Length && !all[0][tagColumn].Text.Any(char.IsAsciiDigit);
-        var width = all.Max(row => row.Length);
-        var heading = Enumerable.Range(0, width).Select(i => i == tagColumn ? "tag" : hasHeading && i < all[0].Length && !IsTag(all[0][i].Text) ? all[0][i].Text : "");
-        return Line(heading) + string.Concat(all.Skip(hasHeading ? 1 : 0).Select(row => Line(row.Select(c => c.Text))));
-    }
-
-    private static bool IsTag(string heading) => heading.Trim().Equals("tag", StringComparison.OrdinalIgnoreCase);
-
-    private static string Line(IEnumerable<string> cells) =>
-        string.Join(',', cells.Select(c => $"\"{c.Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\n";
 }

@@ -30,9 +30,15 @@ internal sealed class PdfBuffer
             throw new ArgumentOutOfRangeException(nameof(value), value, "not a number for a page");
         }
 
-        // Adding nothing makes a plain nought of one that was below it.
-        var rounded = Math.Round(value, 3, MidpointRounding.AwayFromZero) + 0.0;
-        AddAscii(rounded.ToString("0.###", CultureInfo.InvariantCulture));
+        var thousandths = (long)Math.Round(value * 1000, MidpointRounding.AwayFromZero);
+        Add(thousandths < 0 ? "-"u8 : []);
+        AddWhole(Math.Abs(thousandths / 1000));
+        var rest = Math.Abs((int)(thousandths % 1000));
+        if (rest > 0)
+        {
+            ReadOnlySpan<byte> places = [(byte)'.', Digit(rest / 100), Digit(rest / 10), Digit(rest)];
+            Add(places.TrimEnd((byte)'0'));
+        }
     }
 
     public void AddArray(IEnumerable<Reference> references)
@@ -85,6 +91,14 @@ internal sealed class PdfBuffer
         (byte)'\r' => @"\r"u8,
         _ => [value],
     });
+
+    private static byte Digit(int number) => (byte)('0' + (number % 10));
+
+    private void AddWhole(long value)
+    {
+        value.TryFormat(_bytes.GetSpan(20), out var length, default, CultureInfo.InvariantCulture);
+        _bytes.Advance(length);
+    }
 
     private void AddAscii(string text) =>
         _bytes.Write(Ascii.IsValid(text) ? Encoding.ASCII.GetBytes(text) : throw new ArgumentException($"\"{text}\" is not ASCII", nameof(text)));

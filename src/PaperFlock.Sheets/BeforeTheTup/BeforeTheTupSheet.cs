@@ -22,7 +22,7 @@ internal static class BeforeTheTupSheet
         var job = context.Plan.Jobs.FirstOrDefault(j => j.Kind == JobKind.TeethToesTeats);
         var day = job?.Date is { } d ? $"On {DateText.Long(d)}." : "";
         var lead = Block.Sentences(day, "Circle what you find; what is in bold was found before. Feel both halves of the bag, look in every mouth, turn up every foot.");
-        var rows = PencilLists.BeforeTheTup(context.Plan).Select(e => Row(context, e));
+        var rows = PencilLists.BeforeTheTup(context.Plan).Select((e, i) => Row(context, e, i + 1));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
             [
@@ -39,12 +39,12 @@ internal static class BeforeTheTupSheet
         return [Binder.Sideways(context, Definition, "Before the tup: teeth, toes, teats", lead, body) with { Last = last }];
     }
 
-    private static TableRow Row(SheetContext context, EwePlan plan)
+    private static TableRow Row(SheetContext context, EwePlan plan, int number)
     {
         var ewe = plan.Ewe;
         return new TableRow(
             [
-                Block.Cell(Who.Of(plan)),
+                Block.Cell(Who.Of(plan, number)),
                 Found(CheckText.Of(ewe.Teeth), "sound   worn   broken"),
                 Found(CheckText.Of(ewe.Toes), "sound   treated   lame"),
                 Found(CheckText.Of(ewe.Teats), "sound   lumpy   lost half"),

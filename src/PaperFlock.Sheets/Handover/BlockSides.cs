@@ -13,7 +13,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
     /// <returns>One for each side.</returns>
     public ImmutableArray<Element> Of(IReadOnlyList<TroughBlock> blocks, IReadOnlyList<Element> notes, Element? last)
     {
-        var sides = Enumerable.Range(1, MostColumns).Select(n => Fill(blocks, n)).OfType<List<Side>>().OrderBy(s => s.Count).ThenByDescending(s => s[0].Widths.Length).First();
+        var sides = Sides(blocks);
         foreach (var note in notes)
         {
             if (!sides[^1].Add(note, context))
@@ -37,20 +37,46 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
         return [.. sides.Select(s => s.Composed(context))];
     }
 
-    /// <returns>Null where so many columns are too narrow.</returns>
-    private List<Side>? Fill(IReadOnlyList<TroughBlock> blocks, int columns)
+    /// <summary>Each block goes on the first side that holds it beside those already there, in as many columns as do.</summary>
+    private List<Side> Sides(IReadOnlyList<TroughBlock> blocks)
     {
-        var sides = new List<Side> { new(columns, width, room.First) };
+        var sides = new List<(List<TroughBlock> Blocks, Side Side)> { ([], new(MostColumns, width, room.First)) };
         foreach (var block in blocks)
         {
-            if (!sides[^1].Add(block, context))
+            var (at, with) = sides.Select((s, i) => (At: i, Side: Filled([.. s.Blocks, block], i == 0 ? room.First : room.Later))).FirstOrDefault(s => s.Side is not null, (sides.Count, null));
+            if (with is null)
             {
-                sides.Add(new Side(columns, width, room.Later));
-                sides[^1].Add(block, context);
+                sides.Add(([block], Alone(block)));
+                continue;
+            }
+
+            sides[at].Blocks.Add(block);
+            sides[at] = (sides[at].Blocks, with);
+        }
+
+        return [.. sides.Select(s => s.Side)];
+    }
+
+    private Side Alone(TroughBlock block)
+    {
+        var side = new Side(1, width, room.Later);
+        side.Add(block, context);
+        return side;
+    }
+
+    /// <returns>Null where no number of columns holds them all.</returns>
+    private Side? Filled(IReadOnlyList<TroughBlock> blocks, double height)
+    {
+        for (var columns = MostColumns; columns > 0; columns--)
+        {
+            var side = new Side(columns, width, height);
+            if (blocks.All(b => side.Add(b, context)) && (columns == 1 || side.IsWideEnough))
+            {
+                return side;
             }
         }
 
-        return columns == 1 || sides.All(s => s.IsWideEnough) ? sides : null;
+        return null;
     }
 
     /// <summary>One side of a leaf on its way.</summary>

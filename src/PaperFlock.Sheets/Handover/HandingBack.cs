@@ -43,7 +43,7 @@ internal static class HandingBack
     private static Column Counts(SheetContext context, Absence away, StayPart last)
     {
         var places = last.Companies.Select(c => FeedText.Place(c.Place)).Distinct().Append("pens").ToList();
-        string[] items = [.. places, "bags left", "should be", "lambed", "dead", "given"];
+        string[] items = [.. places, "bags left", "should be left", "lambed", "dead", "lambs"];
         return Block.Column(
             2,
             Block.Text("Handing back", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
@@ -57,7 +57,7 @@ internal static class HandingBack
             new Table(
                 [Track.Share(), Track.Share()],
                 [],
-                [new TableRow([Signs($"{away.Sitter ?? "in charge"} {away.Phone}"), Signs(context.Flock.Holding.Keeper ?? "keeper")], context.WriteIn.TableRow)]));
+                [new TableRow([Signs($"signed: {away.Sitter ?? "in charge"} {away.Phone}"), Signs($"signed: {context.Flock.Holding.Keeper ?? "keeper"}")], context.WriteIn.TableRow)]));
     }
 
     /// <summary>What the stay takes out of the bins if nobody leaves a trough.</summary>
@@ -72,7 +72,7 @@ internal static class HandingBack
         }
 
         var bag = context.Flock.Feeds.Concentrate.Bag;
-        return kilograms == 0 ? "" : $" To be fed: {context.Amounts.Plain(decimal.Ceiling(kilograms))}{(bag is { } size ? $", {Amounts.Figure(kilograms / size.Kilograms, "0.#")} bags" : "")}.";
+        return kilograms == 0 ? "" : $" Fed in all: {context.Amounts.Plain(decimal.Ceiling(kilograms))}{(bag is { } size ? $", {Amounts.Figure(kilograms / size.Kilograms, "0.#")} bags" : "")}.";
     }
 
     private static TableRow Head(params string[] words) => new([.. words.Select(w => new TableCell(Block.Text(w, Small, TextAlign.Centre, 1.05), Padding: Edges.Of(1, 1)))]);

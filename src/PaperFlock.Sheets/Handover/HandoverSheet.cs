@@ -108,15 +108,18 @@ internal static class HandoverSheet
                 .. isFed
                     ?
                     [
-                        new Run("Count the heads at each trough, read across: ", TypeScale.BodyBold),
+                        new Run("Count the heads, read across: ", TypeScale.BodyBold),
                         new Run($"{(context.Flock.Feeds.Scales ? "" : "level ")}{context.Amounts.AtFeedUnit} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
                         new Run("all of them together, this feed.", TypeScale.BodyBold),
                     ]
                     : new[] { new Run("Nobody gets concentrate in these days.", TypeScale.Body) },
-                .. RoundsOfDay.ByNight(context.Plan, part) is { } night ? [new Run($" {DateText.Short(night)} on: by night too.", TypeScale.BodyBold)] : Array.Empty<Run>(),
+                .. RoundsOfDay.ByNight(context.Plan, part) is { } night ? [new Run($" {DateText.Short(night)} on: {NightRounds(context, night)} too.", TypeScale.BodyBold)] : Array.Empty<Run>(),
             ],
             Leading: 1.2);
     }
+
+    private static string NightRounds(SheetContext context, LocalDate day) =>
+        English.List([.. context.Plan.Rounds.First(r => r.Date == day).Times.Where(t => t.Part == PartOfDay.Night).Select(t => DateText.Clock(t.At))]);
 
     private static IEnumerable<Element> Overleaf(SheetContext context, Absence away, StayPart last, double width, double room)
     {

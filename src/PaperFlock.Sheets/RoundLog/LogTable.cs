@@ -2,7 +2,8 @@ namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>Days that have the same places: rounds go down and places across, where there is room for them; else each day has places down and rounds across.</summary>
 /// <param name="columns">What is counted on these days; those of a place stand together.</param>
-internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> columns)
+/// <param name="width">Points across a side.</param>
+internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> columns, double width)
 {
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
     private static readonly TextStyle Unit = TypeScale.Label with { Size = 9 };
@@ -27,9 +28,9 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     /// <param name="days">One alone where places go down.</param>
     public Element Of(IEnumerable<RoundDay> days, double row) => LiesAcross ? Across([.. days], row) : new Column([.. days.SelectMany(d => Down(d, row))], 5);
 
-    private int RoundsAcross => (int)((context.Page.UprightWidth - NameWidth) / (Heads + Amount));
+    private int RoundsAcross => (int)((width - NameWidth) / (Heads + Amount));
 
-    private double Spare => context.Page.UprightWidth - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
+    private double Spare => width - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
 
     private double Amount => AmountWidth(context);
 
@@ -79,7 +80,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             [
                 Head("round"), Head("walked at"),
                 .. columns.Select(c => Head(hasKinds ? c.Kind : c.Place, Tracks(c))),
-                Head("well"), Head("water"), Head(_forage),
+                Head("all well"), Head("water"), Head(_forage),
             ],
             RuleAbove: hasKinds ? 0 : null,
             About: about);
@@ -118,7 +119,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     /// <summary>A row for each place, for days that have more of them than a page is wide. More rounds than it is wide have a table of their own below.</summary>
     private IEnumerable<Element> Down(RoundDay day, double row) => day.Times.Chunk(RoundsAcross).Select((rounds, i) =>
     {
-        var share = (context.Page.UprightWidth - NameWidth) / rounds.Length;
+        var share = (width - NameWidth) / rounds.Length;
         var tracks = rounds.SelectMany(_ => new[] { Track.Fixed(share * Heads / (Heads + Amount)), Track.Fixed(share * Amount / (Heads + Amount)) });
         var tick = new TableCell(Block.Tick(context.WriteIn.BarnTick), 2, Padding: Edges.Of(1, 1));
         TableRow Row(string name, Func<Round, ImmutableArray<TableCell>> cells) => new([Name(name), .. rounds.SelectMany(r => cells(r))], row, About: Key(day, $"{name} {i}"));
@@ -130,7 +131,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
                     r => c.IsFedAt(context.Plan, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
-                .. new[] { "well", "water", _forage }.Select(what => Row(what, _ => [tick])),
+                .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
         { RowHeaders = true, Name = DateText.Short(day.Date) });

@@ -5,7 +5,9 @@ internal sealed class RoundLogMaker(SheetContext context)
 {
     private const double Apart = 6;
 
-    private readonly Dictionary<string, LogTable> _tables = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string, double), LogTable> _tables = [];
+    private readonly Dictionary<LocalDate, LogTable> _tableOf = [];
+    private readonly Dictionary<RoundReason, bool> _sideways = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
 
     /// <summary>Rows share the height of a side; a gloved hand needs so much.</summary>
@@ -22,7 +24,7 @@ internal sealed class RoundLogMaker(SheetContext context)
         pages = pages.Length == sides.Length ? pages : Pages(sides, code, Even(pages.Length));
         if (Even(pages.Length) is var all && all > pages.Length)
         {
-            pages = pages.Add(MoreRoom(code, all));
+            pages = pages.Add(MoreRoom(sides[0].Days[0].Why, code, all));
         }
 
         var title = LogText.Title(Shown(sides[0])[0].Date, leaf.Last).Replace("Rounds", "Round log", StringComparison.Ordinal);
@@ -38,9 +40,9 @@ internal sealed class RoundLogMaker(SheetContext context)
         foreach (var side in sides)
         {
             var before = pages.Count;
-            var design = PageDesigns.Upright(context, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
+            var design = Design(side.Days[0].Why, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
             var startsOn = before % 2 == 0 || context.LogsOnFronts ? PageSide.Front : PageSide.Back;
-            pages.AddRange(Binder.Pages(context, code, Body(side, Room(design)), design, startsOn, context.LogsOnFronts)
+            pages.AddRange(Binder.Pages(context, code, Body(side, Room(side.Days[0].Why, design)), design, startsOn, context.LogsOnFronts)
                 .Select(p => p with
                 {
                     Number = p.Number with { Number = p.Number.Number + before, Of = of },
@@ -53,9 +55,9 @@ internal sealed class RoundLogMaker(SheetContext context)
     }
 
     /// <summary>A back that no day needs is ruled, and is no content.</summary>
-    private Page MoreRoom(string code, int number)
+    private Page MoreRoom(RoundReason why, string code, int number)
     {
-        var design = PageDesigns.Upright(context, code, Block.Text("Rounds, more room to write", TypeScale.SmallerTitle) with { About = NotContent.Instance, Tag = StructureTag.Heading(1) }, n => n with { Number = number, Of = number });
+        var design = Design(why, code, Block.Text("Rounds, more room to write", TypeScale.SmallerTitle) with { About = NotContent.Instance, Tag = StructureTag.Heading(1) }, n => n with { Number = number, Of = number });
         var body = Block.Column(3, Block.Text($"day, time, {LogText.Saw}", TypeScale.Body) with { About = NotContent.Instance }, new LogLines(context.WriteIn.BarnRow));
         var page = Binder.Pages(context, code, body, design, PageSide.Back, frontsOnly: false)[0];
         return page with { Number = new PageNumber(number, number, PageSide.Back) };
@@ -63,7 +65,7 @@ internal sealed class RoundLogMaker(SheetContext context)
 
     private Column Head(ImmutableArray<RoundDay> shown, ImmutableArray<RoundDay> all, string code)
     {
-        var width = context.Page.UprightWidth;
+        var width = Width(all[0].Why);
         var codeWidth = context.Measurer.WidthOf(code, TypeScale.LongCode) + 2;
         var title = Block.Largest(LogText.Title(shown[0].Date, shown[^1].Date), context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.SmallerTitle, TypeScale.Heading);
         return Block.Column(
@@ -97,7 +99,7 @@ internal sealed class RoundLogMaker(SheetContext context)
             }
         }
 
-        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), context.Page.UprightWidth, context) + Apart) - Apart;
+        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(side.Days[0].Why), context) + Apart) - Apart;
         var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
         var row = Math.Clamp(LeastRow + ((room - least - 1) / rows), LeastRow, context.WriteIn.BarnRow);
         return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
@@ -112,15 +114,15 @@ internal sealed class RoundLogMaker(SheetContext context)
             return known;
         }
 
-        var days = context.Plan.Rounds.Where(d => d.Why == why || (why == RoundReason.OutsideHeavyWeeks && d.Why == RoundReason.NoneInLamb)).ToArray();
+        var days = Days(why);
         var across = days.Where(d => TableOf(d.Date).LiesAcross).ToArray();
         // A day or two between two places must not make every side of the season as roomy as theirs.
         var usual = across.Length * 2 >= days.Length ? across : [.. days.Except(across)];
         var most = why switch { RoundReason.Lambing => 3, RoundReason.HeavyWeeks => 4, _ => NodaConstants.DaysPerWeek };
-        var room = Room(PageDesigns.Upright(context, "LOG-00AAA", Head([days[0], days[^1]], [.. days], "LOG-00AAA")));
+        var room = Room(why, Design(why, "LOG-00AAA", Head([days[0], days[^1]], [.. days], "LOG-00AAA")));
         foreach (var day in usual.DistinctBy(d => (TableOf(d.Date), d.Times.Length)))
         {
-            while (most > 1 && Heights.Of(TableOf(day.Date).Of(Enumerable.Repeat(day, most), LeastRow), context.Page.UprightWidth, context) > room)
+            while (most > 1 && Heights.Of(TableOf(day.Date).Of(Enumerable.Repeat(day, most), LeastRow), Width(why), context) > room)
             {
                 most--;
             }
@@ -129,14 +131,45 @@ internal sealed class RoundLogMaker(SheetContext context)
         return _daysASide[why] = most;
     }
 
+    /// <summary>Days with the same columns have one table.</summary>
     private LogTable TableOf(LocalDate day)
     {
-        var columns = LogColumn.On(context.Plan, day);
-        var key = string.Join('\n', columns);
-        return _tables.TryGetValue(key, out var table) ? table : _tables[key] = new LogTable(context, columns);
+        if (!_tableOf.TryGetValue(day, out var table))
+        {
+            var columns = LogColumn.On(context.Plan, day);
+            var width = Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why);
+            var key = (string.Join('\n', columns), width);
+            table = _tables.TryGetValue(key, out var same) ? same : _tables[key] = new LogTable(context, columns, width);
+            _tableOf.Add(day, table);
+        }
+
+        return table;
     }
 
+    /// <summary>Days of a pace that mostly have more places than an upright side is wide lie on their side.</summary>
+    private bool IsSideways(RoundReason why)
+    {
+        if (!_sideways.TryGetValue(why, out var sideways))
+        {
+            var days = Days(why).Select(d => LogColumn.On(context.Plan, d.Date)).ToArray();
+            bool Across(ImmutableArray<LogColumn> columns, double width) => new LogTable(context, columns, width).LiesAcross;
+            sideways = days.Count(c => !Across(c, context.Page.UprightWidth) && Across(c, context.Page.SidewaysBody.Width)) * 2 > days.Length;
+            _sideways.Add(why, sideways);
+        }
+
+        return sideways;
+    }
+
+    private double Width(RoundReason why) => IsSideways(why) ? context.Page.SidewaysBody.Width : context.Page.UprightWidth;
+
+    private PageDesign Design(RoundReason why, string code, Element head, Func<PageNumber, PageNumber>? renumber = null) =>
+        IsSideways(why) ? PageDesigns.Sideways(context, code, head, renumber) : PageDesigns.Upright(context, code, head, renumber);
+
+    private RoundDay[] Days(RoundReason why) => [.. context.Plan.Rounds.Where(d => Pace(d.Why) == Pace(why))];
+
+    private static RoundReason Pace(RoundReason why) => why == RoundReason.NoneInLamb ? RoundReason.OutsideHeavyWeeks : why;
+
     /// <summary>Height of a page's body, in points.</summary>
-    private double Room(PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
-        - Heights.Of(design.Head!, context.Page.UprightWidth, context) - Heights.Of(design.Foot!, context.Page.UprightWidth, context);
+    private double Room(RoundReason why, PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
+        - Heights.Of(design.Head!, Width(why), context) - Heights.Of(design.Foot!, Width(why), context);
 }

@@ -32,14 +32,14 @@ internal static class ScanDaySheet
                     Block.Cell("stage", TypeScale.Label, TextAlign.Centre), Block.Cell("note", TypeScale.Label),
                 ]),
             ],
-            [.. ewes.Select(e => Row(context, e))],
+            [.. ewes.Select((e, i) => Row(context, e, i + 1))],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
         var body = new Column([table, Block.Notes(context.WriteIn.BarnRow)], 12);
         return [Binder.Upright(context, Definition, "Scan day", lead, body) with { Last = last }];
     }
 
-    private static TableRow Row(SheetContext context, EwePlan ewe)
+    private static TableRow Row(SheetContext context, EwePlan ewe, int number)
     {
         var spaced = new TextStyle(Face.TextBold, 14);
         var scan = ewe.Ewe.Scan is { } n
@@ -48,7 +48,7 @@ internal static class ScanDaySheet
         var stage = ewe.Ewe.ScanStage is { } s
             ? Block.Cell(EvidenceText.Stage(s), TypeScale.BodyBold, TextAlign.Centre)
             : Block.Cell("early   late", TypeScale.Body, TextAlign.Centre);
-        return new TableRow([Block.Cell(Who.Of(ewe)), ewe.Standing == Standing.Gone ? Block.Cell("gone", TypeScale.Body) : Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.WriteIn.BarnRow, About: RowKey.Of(ewe.Ewe));
+        return new TableRow([Block.Cell(Who.Of(ewe, number)), ewe.Standing == Standing.Gone ? Block.Cell("gone", TypeScale.Body) : Block.Cell(Mating(context, ewe)), scan, stage, Block.Blank()], context.WriteIn.BarnRow, About: RowKey.Of(ewe.Ewe));
     }
 
     private static Text Mating(SheetContext context, EwePlan ewe)

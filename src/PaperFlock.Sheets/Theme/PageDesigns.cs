@@ -12,12 +12,12 @@ internal static class PageDesigns
             side => HoleTicks.Upright(page.Paper, page.Binding, side));
     }
 
-    public static PageDesign Sideways(SheetContext context, string code, Element head)
+    public static PageDesign Sideways(SheetContext context, string code, Element head, Func<PageNumber, PageNumber>? renumber = null)
     {
         var page = context.Page;
         var paper = Papers.Landscape(page.Paper);
         return new PageDesign(
-            paper, page.Sideways(PageSide.Front), page.Sideways(PageSide.Back), head, null, ControlLine(context, code, page.SidewaysBody.Width), PageSetup.SidewaysGap,
+            paper, page.Sideways(PageSide.Front), page.Sideways(PageSide.Back), head, null, ControlLine(context, code, page.SidewaysBody.Width, renumber), PageSetup.SidewaysGap,
             side => HoleTicks.Sideways(paper, page.Binding, side));
     }
 

@@ -5,6 +5,9 @@ internal static class Who
 {
     public static readonly TextStyle TagStyle = new(Face.Mono, 10.5);
 
+    /// <summary>Points for the number of a row, of three figures at the most.</summary>
+    public const double NumberWidth = 19;
+
     /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
     public static Element Of(EwePlan ewe, string mark = "")
     {
@@ -17,6 +20,13 @@ internal static class Who
 
         return Block.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
     }
+
+    /// <summary>The same behind the number of her row, by which what was written on paper is found again at the keys. Rows shift as ewes come and go, so the number is no content.</summary>
+    /// <param name="row">From 1.</param>
+    public static Element Of(EwePlan ewe, int row) => new Row(
+        [new RowCell(Track.Fixed(NumberWidth), RowNumber(row)), new RowCell(Track.Share(), Of(ewe))]);
+
+    public static Text RowNumber(int row) => Block.Text(row.ToString(CultureInfo.InvariantCulture), TypeScale.Label, leading: 1.1) with { About = NotContent.Instance };
 
     /// <summary>What she is called in running text: her name, which stays in one piece; else her tag, in the mono face even there.</summary>
     public static Run Called(Ewe ewe, TextStyle style) => ewe.Name is { } name

@@ -21,11 +21,12 @@ internal static class TupAndRaddleSheet
         }
 
         const string lead = "Check every ewe\u2019s back end every day. Write the day beside her, in the column of the raddle he is wearing.";
-        var body = new Column([.. groups.Select(g => Group(context, g.Group, g.Ewes)), Block.Notes(context.WriteIn.BarnRow)], 14);
+        var body = new Column([.. groups.Select((g, i) => Group(context, g.Group, g.Ewes, groups.Take(i).Sum(before => before.Ewes.Length))), Block.Notes(context.WriteIn.BarnRow)], 14);
         return [Binder.Upright(context, Definition, "Tup and raddle", lead, body) with { Last = last }];
     }
 
-    private static NeedSpace Group(SheetContext context, GroupPlan plan, ImmutableArray<EwePlan> ewes)
+    /// <param name="before">Rows of the groups before it: numbers go on through all of them.</param>
+    private static NeedSpace Group(SheetContext context, GroupPlan plan, ImmutableArray<EwePlan> ewes, int before)
     {
         var group = plan.Group;
         var periods = RaddlePeriod.Of(group, context.Flock.Practice.ChangeoverDays);
@@ -41,7 +42,7 @@ internal static class TupAndRaddleSheet
             5,
             Block.Heading(title),
             Block.Text(Block.Sentences(Days(group), Meaning(context, periods)), TypeScale.Body, leading: 1.25),
-            new Table(columns, [head], [.. ewes.Select(e => Row(context, e, periods))], LeastCarried: TypeScale.LeastRows) { Name = title, RowHeaders = true }), Mm(75));
+            new Table(columns, [head], [.. ewes.Select((e, i) => Row(context, e, before + i + 1, periods))], LeastCarried: TypeScale.LeastRows) { Name = title, RowHeaders = true }), Mm(75));
     }
 
     private static string Days(TuppingGroup group) => group.Tups.IsEmpty
@@ -52,9 +53,9 @@ internal static class TupAndRaddleSheet
         ? "A ewe marked a second time has come round again: go by the later day."
         : $"A second colour on her means she did not hold and has come round again after about {context.Flock.Practice.ChangeoverDays} days: go by the later day. Most of them with a second colour means the tup is not getting lambs: ring the vet while there is time to change him.";
 
-    private static TableRow Row(SheetContext context, EwePlan ewe, ImmutableArray<RaddlePeriod> periods) => new(
+    private static TableRow Row(SheetContext context, EwePlan ewe, int number, ImmutableArray<RaddlePeriod> periods) => new(
         [
-            Block.Cell(Who.Of(ewe)),
+            Block.Cell(Who.Of(ewe, number)),
             .. periods.Select(p => Mark(ewe.Ewe.Marks.Where(m => p.From <= m && m <= p.To))),
         ],
         context.WriteIn.BarnRow,

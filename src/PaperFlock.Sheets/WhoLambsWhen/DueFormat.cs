@@ -14,6 +14,7 @@ internal sealed class DueFormat
     private static readonly Edges Padding = Edges.Of(3, 0);
 
     private readonly SheetContext _context;
+    private readonly int _rows;
     private readonly Size _paper;
     private readonly double _width;
     private readonly double _room;
@@ -23,13 +24,13 @@ internal sealed class DueFormat
     /// <param name="rows">All of the sheet's: columns are as wide on every page.</param>
     public DueFormat(SheetContext context, ImmutableArray<DueRow> rows, Size paper)
     {
-        (_context, _paper, _width) = (context, paper, paper.Width - Margins.Horizontal);
+        (_context, _rows, _paper, _width) = (context, rows.Length, paper, paper.Width - Margins.Horizontal);
         _tag = new TextStyle(Face.Mono, IsStanding ? 9 : 10);
         var measurer = context.Measurer;
         var figures = Mm(IsStanding ? 11 : 14);
         _columns =
         [
-            Track.Fixed(Math.Min(Mm(IsStanding ? 26 : 40), rows.Max(r => measurer.WidthOf(Name(r), TypeScale.BodyBold)) + 8)),
+            Track.Fixed(Math.Min(Mm(IsStanding ? 26 : 40), rows.Max(r => measurer.WidthOf(Name(r), TypeScale.BodyBold)) + 8) + Who.NumberWidth),
             Track.Fixed(rows.Max(r => measurer.WidthOf(r.Ewe.Ewe.Tag, _tag)) + 7),
             Track.Fixed(Math.Max(measurer.WidthOf("lambs", TypeScale.Label), rows.Max(r => measurer.WidthOf(Dots.Of(r.Ewe), Dots.Beside(TypeScale.Body)))) + 7),
             Track.Share(),
@@ -98,7 +99,7 @@ internal sealed class DueFormat
 
     private static string Name(DueRow row) => row.Ewe.Ewe.Name ?? "no name";
 
-    private double Least(DueRow row) => Math.Max(LeastRow, Heights.Of(NameOf(row), _columns[0].Points - Padding.Horizontal, _context) + 2);
+    private double Least(DueRow row) => Math.Max(LeastRow, Heights.Of(NameOf(row), _columns[0].Points - Padding.Horizontal - Who.NumberWidth, _context) + 2);
 
     private static Text NameOf(DueRow row) => Block.Text(Name(row), TypeScale.BodyBold, leading: 1.15);
 
@@ -107,7 +108,7 @@ internal sealed class DueFormat
         var result = row.Ewe.Ewe.Lambing;
         return new TableRow(
             [
-                Struck(row, NameOf(row)),
+                Struck(row, new Row([new RowCell(Track.Fixed(Who.NumberWidth), Who.RowNumber(row.Number), VerticalAlign.Middle), new RowCell(Track.Share(), NameOf(row))])),
                 Struck(row, new Text([new Run(row.Ewe.Ewe.Tag, _tag, Whole: true)])),
                 new TableCell(new Text([new Run(row.Ewe.IsScanned ? Dots.Of(row.Ewe) : "?", row.Ewe.IsScanned ? Dots.Beside(TypeScale.Body) : TypeScale.Body)], TextAlign.Centre, 1), Padding: Padding),
                 new TableCell(DueBar.Of(row, days, height - 1), Padding: Edges.None, Align: VerticalAlign.Top),
@@ -127,7 +128,7 @@ internal sealed class DueFormat
         _ => ewe.Ewe.Lambed is { } day ? DateText.Short(day) : null,
     };
 
-    private static TableCell Struck(DueRow row, Text words) => new(
+    private static TableCell Struck(DueRow row, Element words) => new(
         row.Ewe.Standing != Standing.ToLamb ? new Layers(words, Over: DueBar.Strike()) : words, Padding: Padding);
 
     /// <summary>On the paper in the shed it is written in by hand.</summary>
@@ -137,13 +138,22 @@ internal sealed class DueFormat
     /// <summary>A ewe more or less changes it everywhere a little: no reason to print the leaf again.</summary>
     private Row Strip(DueDays days)
     {
-        var others = _context.Plan.Ewes.Length - PencilLists.WhoLambsWhen(_context.Plan).Length;
+        var all = PencilLists.WhoLambsWhen(_context.Plan).Length;
         return new Row(
             [
                 new RowCell(Track.Fixed(_columns[..3].Sum(c => c.Points)), Block.Text("Number: the most ewes to expect that night, 9 nights in 10; no number, none. Black: the higher, the more.", TypeScale.Label, leading: 1.15), VerticalAlign.Middle),
                 new RowCell(Track.Share(), NightStrip.Of(days, _context.Plan.Lambing, StripHeight)),
-                new RowCell(Track.Fixed(_columns[4..].Sum(c => c.Points)), Block.Text(others == 0 ? "" : English.Plural(others, "1 ewe is not in lamb and not listed.", $"{others} ewes are not in lamb and not listed."), TypeScale.Label, TextAlign.Centre, 1.15), VerticalAlign.Middle),
+                new RowCell(Track.Fixed(_columns[4..].Sum(c => c.Points)), Block.Text(Others(all - _rows, _context.Plan.Ewes.Length - all), TypeScale.Label, TextAlign.Centre, 1.15), VerticalAlign.Middle),
             ])
         { About = NotContent.Instance };
     }
+
+    /// <summary>Whoever sees a few must not take them for all.</summary>
+    private static string Others(int later, int empty) => (later, empty) switch
+    {
+        (0, 0) => "",
+        (0, _) => English.Plural(empty, "1 ewe is not in lamb and not listed.", $"{empty} ewes are not in lamb and not listed."),
+        (_, 0) => English.Plural(later, "1 more is in lamb, due on other days.", $"{later} more are in lamb, due on other days."),
+        _ => $"Not listed: {later} due on other days, {empty} not in lamb.",
+    };
 }

@@ -20,7 +20,7 @@ internal static class DueSheet
 
     private static ImmutableArray<Sheet> Make(SheetContext context)
     {
-        ImmutableArray<DueRow> rows = [.. PencilLists.WhoLambsWhen(context.Plan).Where(row => context.MayLamb(row.Ewe)).Select(row => new DueRow(row.Ewe, row.Window))];
+        ImmutableArray<DueRow> rows = [.. PencilLists.WhoLambsWhen(context.Plan).Select((row, i) => new DueRow(i + 1, row.Ewe, row.Window)).Where(row => context.MayLamb(row.Ewe))];
         if (rows.IsEmpty)
         {
             return [];

@@ -72,7 +72,7 @@ public sealed class CheckTests
         using var bench = new Workbench();
         var outcome = bench.Run("check", bench.Write("flock.yaml", Samples.TwoEwes), "--as-of", "2026-08-12");
         Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
-        Assert.Contains("a mark on 2026-08-14 has not happened yet: today is 2026-08-12", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("a mark on Fri 14 Aug 2026 has not happened yet: today is Wed 12 Aug 2026", outcome.Error, StringComparison.Ordinal);
     }
 
     /// <summary>The check asks the plain faces only, so the bold ones must not have fewer characters.</summary>

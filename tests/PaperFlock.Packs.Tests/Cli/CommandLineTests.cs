@@ -56,7 +56,7 @@ public sealed class CommandLineTests
     [InlineData("pack x.yaml --ot y", "no option '--ot'; did you mean '--out'?")]
     [InlineData("pack x.yaml --out", "--out wants something after it")]
     [InlineData("dates x.yaml --as-of 2026-02-30", "'2026-02-30' is no date: write it year first, such as --as-of 2026-11-25")]
-    [InlineData("dates x.yaml --as-of 25/11/2026", "'25/11/2026' is no date")]
+    [InlineData("dates x.yaml --as-of 5/11/2026", "`5/11/2026` may be Thu 5 Nov 2026 or Mon 11 May 2026; write `2026-11-05` or `2026-05-11`")]
     [InlineData("dates x.yaml --as-of 9999-12-31", "'9999-12-31' is no date")]
     [InlineData("dates x.yaml --as-of", "--as-of wants something after it")]
     [InlineData("pack x.yaml --sheets plnner", "no sheet 'plnner'; did you mean 'planner'?")]

@@ -24,6 +24,8 @@ public sealed class ExplainTests
     [InlineData("bracken", "ZZ 0123456 00101 Bracken")]
     [InlineData("ZZ 0123456 00102", "ZZ 0123456 00102 Sorrel", "she is         planned to lamb, fed for 1 lamb, since nobody has scanned her", "scanned        not yet")]
     [InlineData("zz012345600102", "ZZ 0123456 00102 Sorrel")]
+    [InlineData("ZZ-0123456\u201300102", "ZZ 0123456 00102 Sorrel")]
+    [InlineData("27/12/2026", "Sun 27 Dec 2026")]
     [InlineData("102", "ZZ 0123456 00102 Sorrel")]
     public void A_day_a_job_or_a_ewe_is_explained(string words, string title, params string[] lines)
     {
@@ -81,7 +83,9 @@ public sealed class ExplainTests
     [InlineData("hosue", "did you mean 'house'?")]
     [InlineData("xylophone", "called 'xylophone'; `paperflock dates` lists them")]
     [InlineData("2027-02-30", "'2027-02-30' is no date")]
-    [InlineData("25/12/2026", "'25/12/2026' is no date")]
+    [InlineData("5/12/2026", "`5/12/2026` may be Sat 5 Dec 2026 or Tue 12 May 2026")]
+    [InlineData("00101x", "called '00101x'")]
+    [InlineData("zz", "called 'zz'")]
     [InlineData("2031-01-01", "the plan runs from Mon 1 Jun 2026 to ")]
     [InlineData("Mon 27 Dec", "called 'Mon 27 Dec'")]
     [InlineData("--asof", "there is no option '--asof'; did you mean '--as-of'?")]
@@ -102,6 +106,24 @@ public sealed class ExplainTests
         var told = bench.Run("explain", bench.Write("flock.yaml", Samples.TwoEwes + ewes), "0777");
         Assert.Equal(ExitStatus.WrongUse, told.Status);
         Assert.Contains("'0777' could be any of 13: ZZ 1 0777, ZZ 2 0777", told.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>Two ewes whose tags end alike: asked about at a terminal, listed in a pipe.</summary>
+    [Fact]
+    public void The_end_of_two_tags_is_asked_about()
+    {
+        var text = Samples.TwoEwes + "\n  - tag: ZZ 7654321 00101\n    name: Moss\n";
+        using var bench = new Workbench { AtAKeyboard = true, Answers = "5\n2\n" };
+        var told = bench.Run("explain", bench.Write("flock.yaml", text), "00101", "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.Clean, told.Status);
+        Assert.Contains("  1  ZZ 0123456 00101  Bracken\n  2  ZZ 7654321 00101  Moss\n", told.Out, StringComparison.Ordinal);
+        Assert.Contains("there is no number `5`", told.Out, StringComparison.Ordinal);
+        Assert.Contains("\nZZ 7654321 00101 Moss\n", told.Out.Replace("> ", "> \n", StringComparison.Ordinal), StringComparison.Ordinal);
+
+        using var pipe = new Workbench();
+        told = pipe.Run("explain", pipe.Write("flock.yaml", text), "00101", "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.WrongUse, told.Status);
+        Assert.Contains("'00101' could be any of 2: ZZ 0123456 00101 Bracken and ZZ 7654321 00101 Moss; type more of the tag", told.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -113,7 +113,7 @@ public sealed class SitterPackTests
     [InlineData("--from 2027-01-02 --to 2026-12-27", "--from Sat 2 Jan 2027 comes after --to Sun 27 Dec 2026")]
     [InlineData("--from 2026-12-27 --to 2028-01-01", "and Sat 1 Jan 2028 is outside it")]
     [InlineData("--from 2025-12-27 --to 2026-12-27", "and Sat 27 Dec 2025 is outside it")]
-    [InlineData("--from 27/12/2026 --to 2027-01-02", "'27/12/2026' is no date: write it year first, such as --from 2026-11-25")]
+    [InlineData("--from 27/13/2026 --to 2027-01-02", "'27/13/2026' is no date: write it year first, such as --from 2026-11-25")]
     [InlineData("--from 2026-12-27 --to", "--to wants something after it")]
     [InlineData("--from 2026-12-27 --to 2027-01-02 --sheets planner,jobs", "a pack for some days leaves out planner")]
     public void Wrong_days_are_status_2_and_nothing_is_written(string options, string complaint)

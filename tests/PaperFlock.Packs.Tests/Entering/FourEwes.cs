@@ -1,3 +1,7 @@
+using PaperFlock.Diagnostics;
+using PaperFlock.Flocks;
+using PaperFlock.Flocks.Reading;
+
 namespace PaperFlock.Packs.Tests.Entering;
 
 /// <summary>A flock with two tups and a keeper who comments, and what the program makes of answers about it.</summary>
@@ -38,6 +42,13 @@ internal static class FourEwes
     }
 
     public static string After(Workbench bench) => System.IO.File.ReadAllText(bench.PathOf(File));
+
+    public static Flock Read(Workbench bench)
+    {
+        var reading = FlockReader.Read(File, System.IO.File.ReadAllBytes(bench.PathOf(File)));
+        Assert.Equal("", DiagnosticRenderer.Render(reading.Source, [.. reading.Diagnostics.Where(d => d.Severity == Severity.Error)]));
+        return reading.Flock!;
+    }
 
     private static List<string> Without(List<string> lines, List<string> others)
     {

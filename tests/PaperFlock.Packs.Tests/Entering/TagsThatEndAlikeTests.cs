@@ -36,7 +36,7 @@ public sealed class TagsThatEndAlikeTests
         using var bench = Bench($"tag,scan\n{stranger},3\n");
         var outcome = From(bench);
         Assert.Equal(1, outcome.Status);
-        Assert.Contains($"no ewe has the tag `{stranger}`", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains($"no ewe has the tag `{stranger}`, or one that ends so", outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("ZZ 0123456", outcome.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("ZZ 7654321", outcome.Error, StringComparison.Ordinal);
         Assert.Equal(Flock, FourEwes.After(bench));
@@ -53,6 +53,61 @@ public sealed class TagsThatEndAlikeTests
         var said = outcome.Out + outcome.Error;
         Assert.Contains(hers, said, StringComparison.Ordinal);
         Assert.DoesNotContain(others, said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("00102", "third")]
+    [InlineData("102", "third")]
+    [InlineData("zz-0123456\u201300102", "third")]
+    [InlineData("ZZ\u00a07654321\u00a000101", "second")]
+    [InlineData("21-00101", "second")]
+    public void The_end_of_a_tag_serves_where_one_ewe_has_it(string typed, string note)
+    {
+        using var bench = Bench($"tag,scan\n{typed},3\n");
+        Assert.Equal(0, From(bench).Status);
+        Assert.Equal(Flock.Replace($"note: {note}", $"note: {note}\n    scan: 3", StringComparison.Ordinal), InOrder(FourEwes.After(bench)));
+    }
+
+    [Fact]
+    public void The_end_of_two_tags_is_listed_in_a_pipe()
+    {
+        using var bench = Bench("tag,scan\n00101,3\n");
+        var outcome = From(bench);
+        Assert.Equal(1, outcome.Status);
+        Assert.Contains("results.csv:2:1: error CSV017: `00101` is the end of more than one tag: `ZZ 0123456 00101` and `ZZ 7654321 00101`", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(Flock, FourEwes.After(bench));
+    }
+
+    [Fact]
+    public void The_end_of_two_tags_is_asked_about_at_a_terminal()
+    {
+        using var bench = new Workbench { AtAKeyboard = true, Answers = "2\n\n" };
+        bench.Write(FourEwes.File, Flock);
+        bench.Write("results.csv", "tag,scan\n00101,3\n");
+        var outcome = From(bench);
+        Assert.Contains("  2  ZZ 7654321 00101\n", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(Flock.Replace("note: second", "note: second\n    scan: 3", StringComparison.Ordinal), InOrder(FourEwes.After(bench)));
+    }
+
+    [Fact]
+    public void At_the_keys_the_end_of_two_tags_is_asked_about_by_row()
+    {
+        using var bench = new Workbench { Keys = "/101\n2\n4\nq\n\n" };
+        bench.Write(FourEwes.File, Flock);
+        var outcome = bench.Run("enter", "scan", FourEwes.File);
+        Assert.Contains("  `101` may be\n    row 1, no name, ZZ 0123456 00101\n    row 2, no name, ZZ 7654321 00101\nwhich row? > ", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(Flock.Replace("note: second", "note: second\n    scan: 4", StringComparison.Ordinal), InOrder(FourEwes.After(bench)));
+    }
+
+    [Fact]
+    public void A_pipe_that_asks_for_one_of_two_is_stopped()
+    {
+        using var bench = new Workbench { Answers = "/101\n4\n" };
+        bench.Write(FourEwes.File, Flock);
+        var outcome = bench.Run("enter", "scan", FourEwes.File);
+        Assert.Equal(2, outcome.Status);
+        Assert.Contains("`101` may be row 1, no name, ZZ 0123456 00101 or row 2, no name, ZZ 7654321 00101", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(Flock, FourEwes.After(bench));
     }
 
     [Theory]

@@ -163,17 +163,7 @@ public sealed class EweListTests
     [InlineData("tag\n\"826,012,345\"\n", "2:1: error LST014")]
     [InlineData("tag\n12345.00\n", "2:1: error LST014")]
     [InlineData("tag,name\n,Fern\n", "2:1: error LST010: this row has no tag")]
-    [InlineData("tag,marks\nZZ 1,9/11/2026\n", "2:6: error LST020: `9/11/2026` could be Mon 9 Nov 2026 or Fri 11 Sep 2026")]
-    [InlineData("tag,marks\nZZ 1,9/11/2026\nZZ 2,20/11/2026\nZZ 3,11/20/2026\n", "2:6: error LST020")]
-    [InlineData("tag,marks\nZZ 1,46335\n", "2:6: error LST022: `46335` is a spreadsheet's number of a day")]
-    [InlineData("tag,marks\nZZ 1,soon\n", "2:6: error LST021")]
-    [InlineData("tag,weight\nZZ 1,72\n", "2:6: error LST023: `72` has no unit")]
-    [InlineData("tag,weight\nZZ 1,heavy\n", "2:6: error LST024")]
-    [InlineData("tag,age\nZZ 1,2-tooth\n", "2:6: error LST025")]
-    [InlineData("tag,weight kg\nZZ 1,720\n", "2:6: error FLK035: `720 kg` cannot be right for `weight`")]
-    [InlineData("tag,teeth\nZZ 1,sond\n", "2:6: error FLK030: `teeth` cannot be `sond`")]
     [InlineData("tag,name\nZZ 1,A\nzz1,B\n", "3:1: error FLK052: the tag `zz1` is already on the ewe")]
-    [InlineData("tag,marks\nZZ 1,2025-11-09\n", "2:6: error FLK057")]
     [InlineData("tag\nZZ 0123456 00101 0000000\n", "2:1: error FLK039")]
     [InlineData("name,born\nFern,2021\n", "1:1: error LST002: no column here is known to hold ear tags")]
     [InlineData("tag,name\n", "error LST001: there are no ewes in the list")]
@@ -186,6 +176,31 @@ public sealed class EweListTests
         Assert.Contains(complaint, begun.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("fault of the program", begun.Error, StringComparison.Ordinal);
         Assert.Equal(["ewes.csv"], bench.Everything());
+    }
+
+    /// <summary>The list, and the place and words of what is said of a cell; the ewe is taken without it.</summary>
+    [Theory]
+    [InlineData("tag,marks\nZZ 1,9/11/2026\n", "2:6: warning LST020: left out: `9/11/2026` could be Mon 9 Nov 2026 or Fri 11 Sep 2026")]
+    [InlineData("tag,marks\nZZ 1,9/11/2026\nZZ 2,20/11/2026\nZZ 3,11/20/2026\n", "2:6: warning LST020")]
+    [InlineData("tag,marks\nZZ 1,46335\n", "2:6: warning LST022: left out: `46335` is a spreadsheet's number of a day")]
+    [InlineData("tag,marks\nZZ 1,soon\n", "2:6: warning LST021")]
+    [InlineData("tag,weight\nZZ 1,72\n", "2:6: warning LST023: left out: `72` has no unit")]
+    [InlineData("tag,weight\nZZ 1,heavy\n", "2:6: warning LST024")]
+    [InlineData("tag,age\nZZ 1,2-tooth\n", "2:6: warning LST025")]
+    [InlineData("tag,weight kg\nZZ 1,720\n", "2:6: warning FLK035: left out: `720 kg` cannot be right for `weight`")]
+    [InlineData("tag,teeth\nZZ 1,sond\n", "2:6: warning FLK030: left out: `teeth` cannot be `sond`")]
+    [InlineData("tag,marks\nZZ 1,2025-11-09\n", "2:6: warning FLK057")]
+    [InlineData("tag,marks\nZZ 1,2027-02-09\n", "2:6: warning FLK057: left out: she cannot have been marked on")]
+    [InlineData("tag,lambed\nZZ 1,2027-03-25\n", "2:6: warning FLK070: left out: a lambing on")]
+    [InlineData("tag,scan,stage\nZZ 1,x,early\n", "2:8: warning FLK060: left out: ")]
+    public void A_cell_that_is_wrong_is_left_out_at_its_place_and_the_ewe_is_taken(string list, string complaint)
+    {
+        using var bench = new Workbench();
+        var begun = Begin(bench, list);
+        Assert.True(begun.Status == ExitStatus.Clean, begun.Error);
+        Assert.Contains(complaint, begun.Error, StringComparison.Ordinal);
+        Assert.Contains(" left out\n  line 2: ZZ 1  without ", begun.Out, StringComparison.Ordinal);
+        Assert.Equal("ZZ 1", Flock(bench, "f.yaml").Ewes[0].Tag);
     }
 
     /// <summary>Figures that a spreadsheet was told are text, and flock numbers that never had zeros.</summary>
@@ -244,8 +259,7 @@ public sealed class EweListTests
 
     [Theory]
     [InlineData("tag,name\nZZ 0123456 00101,Again\n", "2:1: error FLK052: the tag `ZZ 0123456 00101` is already on the ewe on line")]
-    [InlineData("tag,group\nZZ 0123456 00103,Orchard\n", "2:18: error FLK054: there is no group `Orchard`")]
-    [InlineData("tag,born\nZZ 0123456 00103,1990\n", "2:18: error FLK062")]
+    [InlineData("tag\n8.26E+11\n", "2:1: error LST011")]
     public void What_does_not_go_with_the_flock_is_refused_and_the_file_stays_as_it_was(string list, string complaint)
     {
         using var bench = new Workbench();
@@ -256,6 +270,24 @@ public sealed class EweListTests
         Assert.Contains(complaint, added.Error, StringComparison.Ordinal);
         Assert.Contains("REFUSED", added.Out, StringComparison.Ordinal);
         Assert.Equal(Samples.TwoEwes, File.ReadAllText(bench.PathOf("flock.yaml")));
+    }
+
+    /// <summary>A cell that does not go with the flock, or with the calendar, is left out.</summary>
+    [Theory]
+    [InlineData("tag,group\nZZ 0123456 00103,Orchard\n", "2:18: warning FLK054: left out: there is no group `Orchard`")]
+    [InlineData("tag,born\nZZ 0123456 00103,1990\n", "2:18: warning FLK062")]
+    [InlineData("tag,marks\nZZ 0123456 00103,2026-08-21\n", "2:18: warning FLK070")]
+    [InlineData("tag,scan\nZZ 0123456 00103,2\n", "2:18: warning FLK071: left out: ")]
+    public void A_cell_that_does_not_go_with_the_flock_is_left_out(string list, string complaint)
+    {
+        using var bench = new Workbench();
+        bench.Write("flock.yaml", Samples.TwoEwes.Replace("    scan: 2\n", "", StringComparison.Ordinal));
+        bench.Write("ewes.csv", list);
+        var added = bench.Run("add", "ewes", "flock.yaml", "ewes.csv", "--as-of", "2026-08-20");
+        Assert.Equal(ExitStatus.Clean, added.Status);
+        Assert.Contains(complaint, added.Error, StringComparison.Ordinal);
+        Assert.Contains("1 row taken, none refused, 1 cell left out\n  line 2: ZZ 0123456 00103  without ", added.Out, StringComparison.Ordinal);
+        Assert.Equal(3, Flock(bench, "flock.yaml").Ewes.Length);
     }
 
     [Fact]
@@ -285,7 +317,7 @@ public sealed class EweListTests
     private static Outcome Begin(Workbench bench, string list, params string[] options)
     {
         bench.Write("ewes.csv", list);
-        return bench.Run(["begin", "f", "--yes", "--overwrite", "--tup-in", "2026-11-05", "--ewes", "ewes.csv", .. options]);
+        return bench.Run(["begin", "f", "--yes", "--overwrite", "--tup-in", "2026-11-05", "--as-of", "2027-02-20", "--ewes", "ewes.csv", .. options]);
     }
 
     private static Flock Flock(Workbench bench, string file)

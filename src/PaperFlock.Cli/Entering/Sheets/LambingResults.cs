@@ -9,9 +9,9 @@ internal sealed class LambingResults : IPencilSheet
 {
     /// <summary>No live lamb comes sooner, and none later: what the flock file takes.</summary>
     private const int ShortestGestationDays = 130;
-    private const int LongestGestationDays = 165;
+    public const int LongestGestationDays = 165;
 
-    private static readonly string[] Keys5 = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
+    private static readonly string[] Others = ["lambs", "lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
 
     private static readonly string[] Helps = ["none", "hand", "vet"];
 
@@ -29,6 +29,8 @@ internal sealed class LambingResults : IPencilSheet
         ("14 jan 2", "lambed on 14 January, 2 lambs alive"),
         ("today 2 1", "lambed today, 2 alive, 1 dead; `yesterday` and `2027-01-14` do as well"),
         ("14 jan 3:20 2 0 v", "at 03:20, 2 alive, none dead, vet's help; n no help, h by hand"),
+        ("14 jan 2; ewe 10001 4.1 kg; ram", "and her lambs for the flock book: ewe, ram or wether, tag and weight if you have them"),
+        ("; ewe; wether", "her lambs alone, where the day stands already"),
     ];
 
     public ImmutableArray<ResultColumn> Columns =>
@@ -40,16 +42,20 @@ internal sealed class LambingResults : IPencilSheet
 
     public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.WhoLambsWhen(plan).Select(row => row.Ewe)];
 
-    public string Known(Asked asked) => asked.Ewe.Lambed is { } day ? Say(day, asked.Ewe.Lambing) : "";
-
-    /// <summary>There is always something that could follow.</summary>
-    public bool IsWhole(string typed) => typed == "-";
+    public string Known(Asked asked) => asked.Ewe.Lambed is not { } day ? ""
+        : asked.Ewe.Lambs.IsEmpty ? Say(day, asked.Ewe.Lambing)
+        : $"{Say(day, asked.Ewe.Lambing)}, {string.Join(", ", asked.Ewe.Lambs.Select(l => $"{l.Sex.ToString().ToLowerInvariant()} lamb {l.Tag}".TrimEnd()))}";
 
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
         {
-            return Understood.As("not lambed", [.. Keys5.Select(k => new KeyPart(k, null)), new KeyPart("lambed", null)]);
+            return Understood.As("not lambed", [.. Others.Select(k => AnswerPart.Word(k, null)), AnswerPart.Word("lambed", null)]);
+        }
+
+        if (typed.IndexOf(';', StringComparison.Ordinal) is >= 0 and var at)
+        {
+            return WithLambs(typed[..at].Trim(), typed[(at + 1)..].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), asked);
         }
 
         var words = typed.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
@@ -73,12 +79,13 @@ internal sealed class LambingResults : IPencilSheet
         return Understand(cells.ToImmutable(), asked).What;
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
-        var text = cells.Where(c => c.Column == "lambed").Select(c => c.Text).FirstOrDefault();
+        var at = cells.ToList().FindIndex(c => c.Column == "lambed");
+        var text = at < 0 ? null : cells[at].Text;
         if (text is null && asked.Ewe.Lambed is null)
         {
-            return (Understood.Not("the day she lambed is not given"), cells[0].Column);
+            return (Understood.Not("the day she lambed is not given"), 0);
         }
 
         var group = asked.Group;
@@ -88,22 +95,48 @@ internal sealed class LambingResults : IPencilSheet
                 text, [new DateInterval(group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays))], asked.Today, "her group could lamb");
         if (day is not { } lambed)
         {
-            return (Understood.Not(whyNot!), "lambed");
+            return (Understood.Not(whyNot!), at);
         }
 
         var result = asked.Ewe.Lambing;
-        var parts = new List<AnswerPart> { new KeyPart("lambed", LocalDatePattern.Iso.Format(lambed)) };
-        foreach (var (column, said) in cells.Where(c => c.Column != "lambed"))
+        var parts = new List<AnswerPart> { AnswerPart.Word("lambed", LocalDatePattern.Iso.Format(lambed)) };
+        for (var cell = 0; cell < cells.Length; cell++)
         {
-            if (Read(column, said, ref result) is not { } value)
+            var (column, said) = cells[cell];
+            if (cell == at)
             {
-                return (Understood.Not(Refusal(column, said)), column);
+                continue;
             }
 
-            parts.Add(new KeyPart(column, value));
+            if (Read(column, said, ref result) is not { } value)
+            {
+                return (Understood.Not(Refusal(column, said)), cell);
+            }
+
+            parts.Add(AnswerPart.Word(column, value));
         }
 
-        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), "lambed");
+        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), 0);
+    }
+
+    /// <param name="lambing">Empty where only the lambs are said.</param>
+    private Understood WithLambs(string lambing, string[] typed, Asked asked)
+    {
+        var (lambs, words, whyNot) = TypedLambs.Read(typed);
+        if (lambs is null)
+        {
+            return Understood.Not(whyNot!);
+        }
+
+        if (lambing.Length == 0 && asked.Ewe.Lambed is null)
+        {
+            return Understood.Not("the day she lambed is not given; type it first, such as `today 2; ewe; ram`");
+        }
+
+        var before = lambing.Length == 0 ? Understood.As("") : Understand(lambing, asked);
+        return before.Answer is not { } answer
+            ? before
+            : Understood.As(answer.Words.Length == 0 ? words! : $"{answer.Words}, {words}", answer.Parts.Add(new AnswerPart("lambs", lambs)));
     }
 
     private static string? Read(string column, string text, ref LambingResult result)
@@ -137,6 +170,11 @@ internal sealed class LambingResults : IPencilSheet
     /// <summary>How many words at the beginning make the date: a month may stand before or after the day, and a year after both.</summary>
     private static int DateWords(string[] words)
     {
+        if (words.Length > 1 && WrittenDate.SplitWeekday($"{words[0]} ").Weekday is not null)
+        {
+            return 1 + DateWords(words[1..]);
+        }
+
         var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
         return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
     }

@@ -1,3 +1,4 @@
+using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Planning;
 
@@ -20,6 +21,8 @@ internal sealed class RaddleMarks : IPencilSheet
         ("14 aug", "marked on 14 August; `2026-08-14`, `today` and `yesterday` do as well"),
         ("yellow 14", "marked on the 14th while the tup wore yellow: the column of the sheet; y will do"),
         ("14 aug, 31", "marked on both days"),
+        ("15", "in place of a day that stands in the column of the same raddle"),
+        ("+15", "beside it"),
         ("-14 aug", "not marked on 14 August after all"),
     ];
 
@@ -35,57 +38,70 @@ internal sealed class RaddleMarks : IPencilSheet
 
     public string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {ScreenText.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";
 
-    /// <summary>More figures or a month may always follow.</summary>
-    public bool IsWhole(string typed) => typed == "-";
-
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
         {
-            return Understood.As("no mark", new KeyPart("marks", null));
+            return Understood.As("no mark", new MarksPart([]));
         }
 
-        var parts = new List<AnswerPart>();
-        var words = new List<string>();
+        var said = new List<(char Sign, LocalDate Day)>();
         foreach (var text in typed.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            var isTakenBack = text[0] == '-';
-            var (day, whyNot) = Day(isTakenBack ? text[1..].Trim() : text, asked);
+            var sign = text[0] is '-' or '+' ? text[0] : ' ';
+            var (day, whyNot) = Day(text.TrimStart('-', '+').Trim(), asked);
             if (day is not { } d)
             {
                 return Understood.Not(whyNot!);
             }
 
-            if (isTakenBack && !asked.Ewe.Marks.Contains(d))
+            if (sign == '-' && !asked.Ewe.Marks.Contains(d))
             {
                 return Understood.Not($"she has no mark of {ScreenText.Day(d)} to take away");
             }
 
-            parts.Add(new MarkPart(d, !isTakenBack));
-            words.Add($"{(isTakenBack ? "not marked" : "marked")} {Say(d, asked)}");
+            said.Add((sign, d));
         }
 
-        return parts.Count == 0 ? Understood.Not("there is no day in it") : Understood.As(string.Join(", ", words), parts.Distinct());
+        return said.Count == 0 ? Understood.Not("there is no day in it") : Answer(said, asked);
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var days = new List<LocalDate>();
-        foreach (var (column, text) in cells)
+        for (var cell = 0; cell < cells.Length; cell++)
         {
-            foreach (var one in text.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            foreach (var one in cells[cell].Text.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
             {
                 var (day, whyNot) = Day(one, asked);
                 if (day is not { } d)
                 {
-                    return (Understood.Not(whyNot!), column);
+                    return (Understood.Not(whyNot!), cell);
                 }
 
                 days.Add(d);
             }
         }
 
-        return (Understood.As(string.Join(", ", days.Distinct().Select(d => $"marked {Say(d, asked)}")), days.Distinct().Select(d => new MarkPart(d, Seen: true))), cells[^1].Column);
+        return (Answer([.. days.Select(d => (' ', d))], asked), 0);
+    }
+
+    /// <summary>A day takes the place of what stood in its box of the paper, the column of one colour: a mark that was read wrongly is put right by typing it again.</summary>
+    /// <param name="said">Behind a minus: not marked that day. Behind a plus: beside what stands in the box.</param>
+    private static Understood Answer(IReadOnlyCollection<(char Sign, LocalDate Day)> said, Asked asked)
+    {
+        var periods = Periods(asked);
+        var gone = said.Where(s => s.Sign == '-').Select(s => s.Day).ToList();
+        var marked = said.Where(s => s.Sign != '-').Select(s => s.Day).Distinct().ToList();
+        var boxes = said.Where(s => s.Sign == ' ').Select(s => Box(s.Day)).ToHashSet();
+        var replaced = asked.Ewe.Marks.Where(m => !marked.Contains(m) && !gone.Contains(m) && boxes.Contains(Box(m))).ToList();
+        var words = gone.Select(d => $"not marked {Say(d, asked)}").Concat(marked.Select(d => $"marked {Say(d, asked)}"));
+        var instead = replaced.Count == 0 ? "" : $", in place of {ScreenText.List(replaced.Select(ScreenText.Day))}";
+        return Understood.As(
+            string.Join(", ", words) + instead,
+            new MarksPart([.. asked.Ewe.Marks.Except(gone).Except(replaced).Concat(marked).Distinct().Order().Select(LocalDatePattern.Iso.Format)]));
+
+        int Box(LocalDate day) => periods.ToList().FindIndex(p => p.From <= day && day <= p.To);
     }
 
     private static (LocalDate? Day, string? WhyNot) Day(string text, Asked asked)
@@ -99,7 +115,7 @@ internal sealed class RaddleMarks : IPencilSheet
         var stay = new DateInterval(group.TupIn, group.TupOut);
         var split = text.IndexOf(' ', StringComparison.Ordinal);
         var word = split < 0 ? "" : text[..split];
-        if (word.Length == 0 || !char.IsLetter(word[0]) || WrittenDate.IsMonth(word))
+        if (word.Length == 0 || !char.IsLetter(word[0]) || WrittenDate.IsMonth(word) || WrittenDate.SplitWeekday(text).Weekday is not null)
         {
             return SeasonDay.Read(text, [stay], asked.Today, "the tup of her group is in");
         }

@@ -20,7 +20,7 @@ internal sealed class ScanResults : IPencilSheet
 
     public ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
-        ("0 1 2 3 4 5", "lambs counted: one key, and on to the next ewe; 0 is empty"),
+        ("0 1 2 3 4 5", "lambs counted; 0 is empty"),
         ("e2  l2", "the same, and the scanner said early, or late: e or l first"),
     ];
 
@@ -34,13 +34,11 @@ internal sealed class ScanResults : IPencilSheet
 
     public string Known(Asked asked) => asked.Ewe.Scan is { } scan ? Say(scan, asked.Ewe.ScanStage) : "";
 
-    public bool IsWhole(string typed) => typed == "-" || (typed.Length is 1 or 2 && typed[^1] is >= '0' and <= '9');
-
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
         {
-            return Understood.As("not scanned", new KeyPart("scan-stage", null), new KeyPart("scan", null));
+            return Understood.As("not scanned", AnswerPart.Word("scan-stage", null), AnswerPart.Word("scan", null));
         }
 
         var stage = char.ToLowerInvariant(typed[0]) switch { 'e' when typed.Length > 1 && typed[1] is not 'm' => "early", 'l' => "late", _ => null };
@@ -51,25 +49,26 @@ internal sealed class ScanResults : IPencilSheet
                 : $"`{typed}` is no count of lambs; type 0 to 5, with e or l before it if the scanner said early or late");
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
-        var (scan, stage) = (Of("scan"), Of("scan-stage"));
-        if (scan is null)
+        var (scanCell, stageCell) = (At("scan"), At("scan-stage"));
+        if (scanCell < 0)
         {
-            return (Understood.Not("a stage is given without a count of lambs"), "scan-stage");
+            return (Understood.Not("a stage is given without a count of lambs"), stageCell);
         }
 
+        var (scan, stage) = (cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
         if (Count(scan) is not { } count)
         {
-            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), "scan");
+            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), scanCell);
         }
 
         var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
         return word is null
-            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), "scan-stage")
-            : (Answer(count, word.Length == 0 ? null : word, asked), "scan-stage");
+            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), stageCell)
+            : (Answer(count, word.Length == 0 ? null : word, asked), stageCell);
 
-        string? Of(string column) => cells.Where(c => c.Column == column).Select(c => c.Text).FirstOrDefault();
+        int At(string column) => cells.ToList().FindIndex(c => c.Column == column);
     }
 
     private static Understood Answer(int count, string? stage, Asked asked)
@@ -80,10 +79,10 @@ internal sealed class ScanResults : IPencilSheet
         }
 
         // A count without a letter leaves the stage that is there, unless there is nothing left to be early.
-        AnswerPart[] parts = [new KeyPart("scan", count.ToString(CultureInfo.InvariantCulture))];
+        AnswerPart[] parts = [AnswerPart.Word("scan", count.ToString(CultureInfo.InvariantCulture))];
         return Understood.As(
             Say(count, stage switch { "early" => ScanStage.Early, "late" => ScanStage.Late, _ => count == 0 ? null : asked.Ewe.ScanStage }),
-            stage is not null ? [.. parts, new KeyPart("scan-stage", stage)] : count == 0 ? [.. parts, new KeyPart("scan-stage", null)] : parts);
+            stage is not null ? [.. parts, AnswerPart.Word("scan-stage", stage)] : count == 0 ? [.. parts, AnswerPart.Word("scan-stage", null)] : parts);
     }
 
     private static int? Count(string text)

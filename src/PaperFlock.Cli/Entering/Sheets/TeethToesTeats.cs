@@ -24,12 +24,12 @@ internal sealed partial class TeethToesTeats : IPencilSheet
 
     public ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
-        ("a", "all sound: one key, and on to the next ewe"),
+        ("a", "all sound"),
         ("s w b", "first letter, teeth: sound, worn, broken"),
         ("s t l", "second letter, toes: sound, treated, lame"),
         ("s l h", "third letter, teats: sound, lumpy, lost half"),
         ("wss", "so this is worn teeth, sound toes, sound teats; . for one that is to stay as it is"),
-        ("3.5 a", "condition score 3.5 and all sound: the score goes first; a score alone and Enter will do"),
+        ("3.5 a", "condition score 3.5 and all sound: the score goes first; a score alone will do"),
         ("+ a  x wls", "+ to the tup whatever was found, x not to the tup: before the letters"),
     ];
 
@@ -55,13 +55,11 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         return string.Join(", ", found.Where(f => f.Length > 0));
     }
 
-    public bool IsWhole(string typed) => typed == "-" || Typed().Match(typed) is { Success: true } match && (match.Groups["all"].Success || match.Groups["teats"].Success);
-
     public Understood Understand(string typed, Asked asked)
     {
         if (typed == "-")
         {
-            return Understood.As("unchecked", new KeyPart("teeth", null), new KeyPart("toes", null), new KeyPart("teats", null));
+            return Understood.As("unchecked", AnswerPart.Word("teeth", null), AnswerPart.Word("toes", null), AnswerPart.Word("teats", null));
         }
 
         if (Typed().Match(typed) is not { Success: true } match)
@@ -89,15 +87,16 @@ internal sealed partial class TeethToesTeats : IPencilSheet
             }
         }
 
-        return cells.Count == 0 ? Understood.Not("nothing is said of her; press Enter to leave her as she is") : Understand(cells.ToImmutable(), asked).What;
+        return cells.Count == 0 ? Understood.Not("nothing is said of her") : Understand(cells.ToImmutable(), asked).What;
     }
 
-    public (Understood What, string? Column) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var parts = new List<AnswerPart>();
         var words = new List<string>();
-        foreach (var (column, text) in cells)
+        for (var cell = 0; cell < cells.Length; cell++)
         {
+            var (column, text) = cells[cell];
             var (value, said, whyNot) = column switch
             {
                 "condition" => ReadScore(text),
@@ -106,14 +105,14 @@ internal sealed partial class TeethToesTeats : IPencilSheet
             };
             if (value is null)
             {
-                return (Understood.Not(whyNot!), column);
+                return (Understood.Not(whyNot!), cell);
             }
 
-            parts.Add(new KeyPart(column, value));
+            parts.Add(AnswerPart.Word(column, value));
             words.Add(said!);
         }
 
-        return (Understood.As(string.Join(", ", words), parts), cells[^1].Column);
+        return (Understood.As(string.Join(", ", words), parts), 0);
     }
 
     private static (string? Value, string? Said, string? WhyNot) ReadFinding(string key, string text)

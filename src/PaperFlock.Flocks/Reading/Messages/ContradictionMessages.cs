@@ -61,7 +61,7 @@ internal static partial class FlockMessages
         "check both dates, and the year; both are days away");
 
     public static Diagnostic AbsencesOverlap(SourceSpan at, LocalDate day, int otherLine) => Error("FLK064", at,
-        $"{Day(day)} is also in the absence of line {Number(otherLine)}",
+        $"the absence of line {Number(otherLine)} has {Day(day)} too",
         "let one end the day before the other begins, so that one sitter is in charge");
 
     public static Diagnostic JobPlacement(SourceSpan at, string title, bool isPlacedAtAll) => Error("FLK065", at,
@@ -84,7 +84,7 @@ internal static partial class FlockMessages
     /// <param name="mated">The first day she can have been mated.</param>
     /// <param name="isMark">It is her mark; else the day the tup went in, or the day of the mating.</param>
     public static Diagnostic ScannedTooSoon(SourceSpan at, LocalDate mated, bool isMark, LocalDate today) => Error("FLK071", at,
-        $"{Day(today)} is too soon for lambs to be counted: {(isMark ? "she was marked on" : "she had no tup before")} {Day(mated)}",
+        $"lambs cannot be counted yet on {Day(today)}: {(isMark ? "she was marked on" : "she had no tup before")} {Day(mated)}",
         $"take `scan` out until she is scanned, from {Day(mated.PlusDays(PregnancyScan.EarliestCountableDays))} on; is this last season's count?");
 
     public static Diagnostic TooManyLambs(SourceSpan at, int born, int most) => Error("FLK072", at,

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>What word processors, spreadsheets and web pages make of the hyphens, spaces and quotes that were typed.</summary>
@@ -14,4 +16,22 @@ internal static class PastedMarks
 
     /// <summary>Takes no room and leaves no mark: soft hyphens, marks of direction, joiners.</summary>
     public static bool IsUnseen(char c) => c is '\u00AD' or (>= '\u200B' and <= '\u200F') or '\u2060';
+
+    /// <summary>The text without what word processors and web pages make of quotes, hyphens and spaces.</summary>
+    public static string AsTyped(string text)
+    {
+        var typed = new StringBuilder(text.Length);
+        foreach (var c in text)
+        {
+            _ = c switch
+            {
+                _ when IsDash(c) => typed.Append('-'),
+                _ when IsSpace(c) => typed.Append(' '),
+                _ when Quotes.Contains(c) || IsUnseen(c) => typed,
+                _ => typed.Append(c),
+            };
+        }
+
+        return typed.ToString().Trim(' ');
+    }
 }

@@ -2,7 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
-/// <summary>Dates as people and spreadsheets write them: <c>10/8/26</c>, <c>10 Aug 2026</c>, <c>August 10, 2026</c>, <c>2026-08-10</c>.</summary>
+/// <summary>
+/// Dates as people and spreadsheets write them: <c>10/8/26</c>, <c>Mon 10 Aug 2026</c>, <c>August 10, 2026</c>, <c>2026-08-10</c>. Every date
+/// that is typed anywhere is read here; the flock file takes only the last form, and its advice comes from here.
+/// </summary>
 public static partial class WrittenDate
 {
     private static readonly string[] Months =
@@ -10,14 +13,44 @@ public static partial class WrittenDate
         "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december",
     ];
 
+    /// <summary>Every day that may be meant, the likeliest first: one where the text leaves no doubt, none where it is no date.</summary>
+    public static ImmutableArray<LocalDate> Days(string text)
+    {
+        var (dayFirst, monthFirst) = Read(text);
+        // The usual way with the century left off: likelier than the day first, which people write with strokes.
+        LocalDate? cutYear = YearCut().IsMatch(text.Trim()) ? Read($"20{text.Trim()}").DayFirst : null;
+        return [.. new[] { cutYear, dayFirst, monthFirst }.OfType<LocalDate>().Distinct()];
+    }
+
+    /// <summary>Parts a text from the weekday before it.</summary>
+    /// <returns>Null and the whole text where it begins with none.</returns>
+    public static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var match = Weekday().Match(text);
+        return match.Success
+            ? (Enum.GetValues<IsoDayOfWeek>().First(d => d.ToString().StartsWith(match.Groups["first"].Value, StringComparison.OrdinalIgnoreCase)), text[match.Length..])
+            : (null, text);
+    }
+
     /// <summary>
     /// The day meant, read with the day before the month and the other way about. The two are the same where the text
     /// itself says which is which: the year first, or the month in letters. Two figures of a year are of this century.
     /// </summary>
-    /// <returns>Null for a reading that makes no day.</returns>
+    /// <returns>Null for a reading that makes no day, or another weekday than stands before it.</returns>
     public static (LocalDate? DayFirst, LocalDate? MonthFirst) Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        // A spreadsheet's date at midnight is that day.
+        var (weekday, day) = SplitWeekday(Midnight().Replace(PastedMarks.AsTyped(text), ""));
+        var (dayFirst, monthFirst) = ReadPlain(day);
+        return (OnThat(dayFirst), OnThat(monthFirst));
+
+        LocalDate? OnThat(LocalDate? date) => weekday is null || date?.DayOfWeek == weekday ? date : null;
+    }
+
+    private static (LocalDate? DayFirst, LocalDate? MonthFirst) ReadPlain(string text)
+    {
         var parts = text.Split([' ', '/', '-', '.', ','], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length == 1 && text.Length == 8 && text.All(char.IsAsciiDigit))
         {
@@ -96,6 +129,15 @@ public static partial class WrittenDate
             : text;
         return int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
+
+    [GeneratedRegex("^[0-9]{2}-[0-9]{1,2}-[0-9]{1,2}$")]
+    private static partial Regex YearCut();
+
+    [GeneratedRegex("[T ]0?0:00(:00(\\.0+)?)?$")]
+    private static partial Regex Midnight();
+
+    [GeneratedRegex("^(?:(?<first>mon)|(?<first>tue)s?|(?<first>wed)(?:nes)?|(?<first>thu)(?:rs?)?|(?<first>fri)|(?<first>sat)(?:ur)?|(?<first>sun))(?:day)?[,.]? +", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Weekday();
 
     [GeneratedRegex(@"^\s*((?<month>[a-z]{3,})[ .,-]*)?(?<day>[0-9]{1,2})(st|nd|rd|th)?([ .,-]*(?<month>[a-z]{3,}))?[ .,-]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex DayMonth();

@@ -1,0 +1,32 @@
+namespace PaperFlock.Cli;
+
+/// <summary>Asks which ewe is meant where the end of a tag is that of several.</summary>
+internal static class WhichEwe
+{
+    /// <returns>Null where nobody is meant.</returns>
+    public static Ewe? Ask(string typed, ImmutableArray<Ewe> ewes, Host host)
+    {
+        host.Out.WriteLine($"`{typed}` is the end of {ewes.Length} tags:");
+        for (var i = 0; i < ewes.Length; i++)
+        {
+            host.Out.WriteLine(FormattableString.Invariant($"  {i + 1}  {ewes[i].Tag}  {ewes[i].Name}").TrimEnd());
+        }
+
+        while (true)
+        {
+            host.Out.Write("Which? Type its number, or press Enter for none. > ");
+            host.Out.Flush();
+            if (host.ReadLine()?.Trim() is not { Length: > 0 } answer)
+            {
+                return null;
+            }
+
+            if (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= ewes.Length)
+            {
+                return ewes[number - 1];
+            }
+
+            host.Out.WriteLine($"  there is no number `{answer}`");
+        }
+    }
+}
