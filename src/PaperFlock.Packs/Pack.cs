@@ -18,10 +18,11 @@ public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableA
     internal PackDocument With(PdfAttachment attachment) => this with { Print = Print with { Attachment = attachment } };
 
     /// <summary>The same document gives the same bytes.</summary>
-    public ReadOnlyMemory<byte> ToPdf()
+    /// <param name="printed">Told how many pages there are, after each, for whoever waits.</param>
+    public ReadOnlyMemory<byte> ToPdf(Action<int>? printed = null)
     {
         using var pdf = new MemoryStream();
-        PdfPrinter.Print(Print, pdf);
+        PdfPrinter.Print(Print, pdf, printed);
         return pdf.ToArray();
     }
 }

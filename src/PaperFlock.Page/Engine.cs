@@ -15,10 +15,11 @@ namespace PaperFlock.Page;
 /// <remarks>
 /// What cannot be had is an object with one key, <c>trouble</c>, a sentence for the keeper; any exception is a fault of the program. A call answers from its
 /// arguments alone, but for <see cref="Pdf"/>, which goes with the last pack; a plan is kept for as long as the next calls are about the same text and day.
+/// While a pack is made the page is told how far it is, through <see cref="Progress"/>.
 /// </remarks>
 internal static partial class Engine
 {
-    private static (string Text, string Name, string Today, PlannedFlock Planned)? _planned;
+    private static OpenFlock? _open;
     private static ImmutableArray<PackDocument> _documents = [];
 
     private static void Main()
@@ -43,10 +44,14 @@ internal static partial class Engine
     internal static string Open(byte[] bytes, string name, string today) => Told(() => ScreenFlock.Open(bytes, name, today));
 
     [JSExport]
-    internal static string Read(string text, string name, string today) => Told(() => ScreenFlock.Read(text, name, today));
+    internal static string Read(string text, string name, string today) => Told(() => ScreenFlock.Read(Flock(text, name, today)));
 
     [JSExport]
-    internal static string Apply(string text, string name, string today, string edits) => Told(() => ScreenFlock.Apply(text, name, today, edits));
+    internal static string Apply(string text, string name, string today, string edits) => Told(() =>
+    {
+        (_open, var shown) = ScreenFlock.Apply(text, name, today, edits);
+        return shown;
+    });
 
     [JSExport]
     internal static string ReadDay(string typed, string today) => Told(() => ScreenDay.Read(typed, today));
@@ -58,33 +63,37 @@ internal static partial class Engine
     internal static string Paste(string text, string name, string pasted, int tagColumn) => Told(() => ScreenPaste.Read(text, name, pasted, tagColumn));
 
     [JSExport]
-    internal static string Plan(string text, string name, string today) => Told(() => ScreenPlan.Of(Planned(text, name, today)));
+    internal static string Plan(string text, string name, string today) => Told(() => ScreenPlan.Of(Flock(text, name, today).Plan));
 
     [JSExport]
-    internal static string WhyJob(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyJob(Planned(text, name, today), index));
+    internal static string WhyJob(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyJob(Flock(text, name, today).Plan, index));
 
     [JSExport]
-    internal static string WhyEwe(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyEwe(Planned(text, name, today), index));
+    internal static string WhyEwe(string text, string name, string today, int index) => Told(() => ScreenPlan.WhyEwe(Flock(text, name, today).Plan, index));
 
     [JSExport]
-    internal static string Season(string text, string name, string today) => Told(() => ScreenSeason.Of(Planned(text, name, today)));
+    internal static string Season(string text, string name, string today) => Told(() => ScreenSeason.Of(Flock(text, name, today).Plan));
 
     [JSExport]
-    internal static string Pictures(string text, string name, string today, string sheets) => Told(() => ScreenPictures.Of(Planned(text, name, today), sheets));
+    internal static string Pictures(string text, string name, string today, string sheets) => Told(() => ScreenPictures.Of(Flock(text, name, today).Plan, sheets));
 
     /// <summary>The jobs as a calendar file: <c>text</c> and <c>file</c>, its name.</summary>
     [JSExport]
-    internal static string Calendar(string text, string name, string today) => Told(() => ScreenPlan.Calendar(Planned(text, name, today), name));
+    internal static string Calendar(string text, string name, string today) => Told(() => ScreenPlan.Calendar(Flock(text, name, today).Plan, name));
 
     /// <summary>The lambs born, for the flock book: <c>text</c> and <c>file</c>.</summary>
     [JSExport]
-    internal static string Births(string text, string name, string today) => Told(() => ScreenPlan.Births(Planned(text, name, today), name));
+    internal static string Births(string text, string name, string today) => Told(() => ScreenPlan.Births(Flock(text, name, today).Plan, name));
 
-    /// <param name="earlier">The PDF of the issue in the binder; empty for none.</param>
+    [JSExport]
+    internal static string Issues(string text, string name, string today, byte[] earlier, string earlierName) =>
+        Told(() => ScreenPack.Issues(Flock(text, name, today).Plan, new EarlierFile(earlierName, earlier)));
+
+    /// <param name="earlier">The PDF of the newest issue; empty for none.</param>
     [JSExport]
     internal static string Pack(string text, string name, string today, string options, byte[] earlier, string earlierName) => Told(() =>
     {
-        (_documents, var said) = ScreenPack.Make(Planned(text, name, today), name, options, earlier.Length == 0 ? null : new EarlierFile(earlierName, earlier));
+        (_documents, var said) = ScreenPack.Make(Flock(text, name, today).Plan, name, options, earlier.Length == 0 ? null : new EarlierFile(earlierName, earlier), Progress);
         return said;
     });
 
@@ -97,18 +106,17 @@ internal static partial class Engine
 
     /// <summary>A document of the last pack, or of the last leaf.</summary>
     [JSExport]
-    internal static byte[] Pdf(int document) => _documents[document].ToPdf().ToArray();
-
-    private static PlannedFlock Planned(string text, string name, string today)
+    internal static byte[] Pdf(int document)
     {
-        if (_planned is not { } kept || (kept.Text, kept.Name, kept.Today) != (text, name, today))
-        {
-            kept = (text, name, today, ScreenFlock.Plan(text, name, today));
-            _planned = kept;
-        }
-
-        return kept.Planned;
+        var pages = _documents[document].Pages.Count();
+        return _documents[document].ToPdf(printed => Progress(printed, pages, "")).ToArray();
     }
+
+    /// <summary>Steps done, steps there are, and the page code of the sheet that comes next; empty while pages are printed.</summary>
+    [JSImport("globalThis.progress")]
+    internal static partial void Progress(int done, int of, string sheet);
+
+    private static OpenFlock Flock(string text, string name, string today) => _open = _open is { } open && open.Is(text, name, today) ? open : new OpenFlock(text, name, today);
 
     private static string Told(Func<JsonNode> answer)
     {
@@ -118,7 +126,7 @@ internal static partial class Engine
         }
         catch (PackRequestException trouble)
         {
-            return new JsonObject { ["trouble"] = trouble.Message }.ToJsonString();
+            return new JsonObject { ["trouble"] = ScreenWords.Of(trouble.Message) }.ToJsonString();
         }
     }
 }

@@ -8,10 +8,11 @@ namespace PaperFlock.Pdf;
 public static class PdfPrinter
 {
     /// <summary>Writes the finished PDF to <paramref name="output"/>, which is left open.</summary>
+    /// <param name="printed">Told how many pages are painted, after each.</param>
     /// <exception cref="ArgumentException">There are no pages, or paper is not whole points (the PDF could not say its true size), or an outline entry leads to no page.</exception>
     /// <exception cref="PdfFaultException">Something for which the PDF would lie about itself.</exception>
     /// <exception cref="InvalidOperationException">A page text was not resolved.</exception>
-    public static void Print(PrintDocument document, Stream output)
+    public static void Print(PrintDocument document, Stream output, Action<int>? printed = null)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(output);
@@ -21,18 +22,19 @@ public static class PdfPrinter
         }
 
         CheckOutline(document.Outline, document.Pages.Length);
-        foreach (var printed in document.Pages)
+        foreach (var page in document.Pages)
         {
-            CheckPaper(printed.Page.Paper);
+            CheckPaper(page.Page.Paper);
         }
 
         var canvas = new ContentCanvas();
         var contents = ImmutableArray.CreateBuilder<byte[]>(document.Pages.Length);
-        foreach (var printed in document.Pages)
+        foreach (var page in document.Pages)
         {
-            canvas.BeginPage(printed.Page.Paper.Height);
-            PiecePainter.Paint(printed.Page, canvas);
+            canvas.BeginPage(page.Page.Paper.Height);
+            PiecePainter.Paint(page.Page, canvas);
             contents.Add(Flate.Compress(canvas.EndPage()));
+            printed?.Invoke(contents.Count);
         }
 
         canvas.Tree.Simplify();

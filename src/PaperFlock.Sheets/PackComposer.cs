@@ -26,8 +26,14 @@ public static class PackComposer
     /// <returns>The sheets asked for but the register, which lists them, in binding order, and the planner on larger paper where it is wanted.</returns>
     internal static (ImmutableArray<Sheet> Sheets, Sheet? WholePlanner) Make(SheetContext context, PackRequest request)
     {
-        var sheets = PackSheets.All.Where(request.Wants).SelectMany(s => s.Make(context)).Where(s => s.Use == SheetUse.CutUp || request.Wants(s.Definition, s.Code));
+        var sheets = PackSheets.All.Where(request.Wants).SelectMany(s => Made(s)).Where(s => s.Use == SheetUse.CutUp || request.Wants(s.Definition, s.Code));
         return ([.. sheets], request.Wants(PackSheets.Planner) && request.Wants(PackSheets.Planner, "") ? WallPlannerSheet.Large(context) : null);
+
+        ImmutableArray<Sheet> Made(SheetDefinition sheet)
+        {
+            request.Begins?.Invoke(sheet);
+            return sheet.Make(context);
+        }
     }
 
     internal static string Title(SheetContext context) => $"{context.Plan.Flock.Holding.Name} {context.Mark.Id}";

@@ -17,6 +17,9 @@ public sealed record PackRequest(ImmutableArray<string> Kinds, DateInterval? Day
     /// <summary>To be looked at and never filed: every page says so, and it is no issue.</summary>
     public bool Draft { get; init; }
 
+    /// <summary>Told of each kind of sheet before it is laid out, for whoever waits.</summary>
+    public Action<SheetDefinition>? Begins { get; init; }
+
     /// <summary>Some sheets or leaves, each asked for by its name.</summary>
     public bool IsOfSome => !Kinds.IsEmpty || !Codes.IsEmpty;
 

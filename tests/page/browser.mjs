@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import puppeteer from 'puppeteer-core';
 
-const patience = 120_000;
+const patience = Number(process.env.PATIENCE ?? 120) * 1000;
 
 /** @param {'chrome' | 'firefox'} browser */
 export async function launch(browser) {

@@ -16,6 +16,8 @@ export async function engineOf(html) {
   }
   writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
   const { dotnet } = await import(pathToFileURL(join(folder, 'dotnet.js')).href);
+  // Nobody looks at the bar here.
+  Object.assign(globalThis, { progress() {} });
   const runtime = await dotnet.create();
   return (await runtime.getAssemblyExports('PaperFlock.Page.dll')).PaperFlock.Page.Engine;
 }

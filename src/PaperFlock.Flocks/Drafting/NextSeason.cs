@@ -38,11 +38,11 @@ public sealed record NextSeason(
         ArgumentNullException.ThrowIfNull(last);
         var flock = last.Flock;
         var days = Period.DaysBetween(flock.Season.TupIn, tupIn);
-        var edit = Changed(last, lastName, days);
+        var edit = last.Apply(Changes(last, lastName, days));
         var hasRemarks = !edit.Diagnostics.Any(d => d.Code == FlockEdit.CannotEdit);
         if (!hasRemarks && last.Plain() is var plain)
         {
-            edit = Changed(plain, lastName, days);
+            edit = plain.Apply(Changes(plain, lastName, days));
         }
 
         return new(
@@ -52,13 +52,6 @@ public sealed record NextSeason(
             [.. flock.Ewes.Where(e => e.Gone is not null)],
             [.. flock.OwnJobs.Where(j => j.On is not null)],
             flock.KeeperDays.Away);
-    }
-
-    /// <summary>The ewes first, all at once; then the season and what hangs on it, so that the file is right in between too.</summary>
-    private static FlockEdit Changed(FlockFile last, string lastName, int days)
-    {
-        var edit = last.Apply(last.Flock.Ewes.SelectMany((ewe, i) => ewe.Gone is null ? Ewe(last, ewe, FlockPlace.Ewe(i)) : []));
-        return edit.File is { } cleared ? cleared.Apply(Changes(cleared, lastName, days)) : edit;
     }
 
     private static IEnumerable<FlockChange> Changes(FlockFile file, string lastName, int days)
@@ -72,6 +65,8 @@ public sealed record NextSeason(
             .. Enumerable.Range(0, file.ItemsOf(FlockPlace.Top, "groups").Length).SelectMany(i => Group(file, FlockPlace.Top.Key("groups").Item(i), days)),
             .. file.Has(FlockPlace.Top.Key("keeper-days")) ? [new ClearKey(FlockPlace.Top.Key("keeper-days"), "away")] : Array.Empty<FlockChange>(),
             .. Backwards(flock.OwnJobs, job => job.On is not null).Select(i => new RemoveFromList(FlockPlace.Top, "jobs", i)),
+            // The first change of every ewe, then the second, and so on: those of different ewes are made at once.
+            .. flock.Ewes.SelectMany((ewe, i) => ewe.Gone is null ? Ewe(file, ewe, FlockPlace.Ewe(i)).Index() : []).OrderBy(c => c.Index).Select(c => c.Item),
             .. Backwards(flock.Ewes, ewe => ewe.Gone is not null).Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
         ];
     }
@@ -82,7 +77,7 @@ public sealed record NextSeason(
 
     private static IEnumerable<FlockChange> Moved(FlockFile file, FlockPlace section, string[] keys, int days) =>
         from key in keys
-        let date = file.ValueOf(section, key) is FlockWord { Content: var written } ? WrittenDate.Read(written).DayFirst : null
+        let date = file.ValueOf(section, key) is FlockWord written ? WrittenDate.Read(written.Content).DayFirst : null
         where date is not null
         select new SetKey(section, key, FlockValue.Word(LocalDatePattern.Iso.Format(date.Value.PlusDays(days))));
 

@@ -12,15 +12,15 @@ public static class ScreenDay
     private const int FirstYear = 1900;
     private const int LastYear = 2200;
 
-    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, two such to choose from, or neither when it is no date.</summary>
-    /// <param name="today">What <c>today</c> and <c>yesterday</c> mean, and the year where none is typed.</param>
+    /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, several such to choose from, or neither when it is no date, or has another weekday.</summary>
+    /// <param name="today">What <c>today</c> and <c>yesterday</c> mean; a day without its year is the one nearest to it.</param>
     public static JsonObject Read(string typed, string today)
     {
-        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).Distinct().ToList();
+        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).ToList();
         return days switch
         {
             [var day] => new JsonObject { ["day"] = Of(day) },
-            [_, _] => new JsonObject { ["either"] = Shown.List(days, Of) },
+            [_, _, ..] => new JsonObject { ["either"] = Shown.List(days, Of) },
             _ => [],
         };
     }
@@ -45,9 +45,15 @@ public static class ScreenDay
             return [today.PlusDays(-1)];
         }
 
+        var (weekday, date) = WrittenDate.SplitWeekday(typed);
         return WrittenDate.Days(typed) is { IsEmpty: false } days ? days
-            : WrittenDate.ReadWithoutYear(typed) is (var day, { } month) && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(today.Year, month)
-                ? [new LocalDate(today.Year, month, day)]
+            : WrittenDate.ReadWithoutYear(date) is (var day, { } month)
+                ? Enumerable.Range(today.Year - 1, 3)
+                    .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+                    .Select(year => new LocalDate(year, month, day))
+                    .Where(d => weekday is null || d.DayOfWeek == weekday)
+                    .OrderBy(d => Math.Abs(Period.DaysBetween(today, d)))
+                    .Take(1)
                 : [];
     }
 }

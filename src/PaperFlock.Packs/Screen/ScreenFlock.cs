@@ -25,34 +25,26 @@ public static class ScreenFlock
         var day = ScreenDay.Day(today);
         var reading = PackMaker.Read(name, bytes, _ => day);
         var isText = bytes.Length <= FlockReader.MostBytes && System.Text.Unicode.Utf8.IsValid(bytes) && (reading.Source.Text.Length > 0 || bytes.IsEmpty);
-        var shown = Shown(reading, day);
+        var shown = Shown(reading, PackMaker.Plan(reading, day, forPaper: true), day);
         shown.Add("text", isText ? Encoding.UTF8.GetString(bytes) : null);
         return shown;
     }
 
     /// <summary>What a flock file says, and what <c>check</c> says of it.</summary>
-    public static JsonObject Read(string text, string name, string today) => Shown(Reading(text, name, ScreenDay.Day(today)), ScreenDay.Day(today));
-
-    /// <summary>A flock file planned for a day.</summary>
-    /// <exception cref="PackRequestException">There are mistakes in it.</exception>
-    public static PlannedFlock Plan(string text, string name, string today)
-    {
-        var planned = PackMaker.Plan(Reading(text, name, ScreenDay.Day(today)), ScreenDay.Day(today), forPaper: true);
-        return planned.Plan is null ? throw new PackRequestException("there are mistakes in the flock: put them right first") : planned;
-    }
+    public static JsonObject Read(OpenFlock flock) => Shown(flock.Reading, flock.Planned, flock.Today);
 
     /// <summary>Makes edits of a form, all or none.</summary>
     /// <param name="edits">See <see cref="FormEdits"/>.</param>
-    /// <returns>As <see cref="Read"/>, and <c>text</c>, the file as it is now; <c>refused</c>, why the edits were not made, is empty where they were.</returns>
-    public static JsonObject Apply(string text, string name, string today, string edits)
+    /// <returns>The flock as it is now, and as <see cref="Read"/> with <c>text</c>, the file as it is now; <c>refused</c>, why the edits were not made, is empty where they were.</returns>
+    public static (OpenFlock Now, JsonObject Shown) Apply(string text, string name, string today, string edits)
     {
         var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var before);
         var edit = file is null ? new FlockEdit(null, before.Diagnostics, before.Source) : FormEdits.Apply(file, JsonNode.Parse(edits)!.AsArray());
-        var now = edit.File is { } changed ? Encoding.UTF8.GetString(changed.ToBytes()) : text;
-        var shown = Read(now, name, today);
-        shown.Add("text", now);
+        var now = new OpenFlock(edit.File is { } changed ? Encoding.UTF8.GetString(changed.ToBytes()) : text, name, today);
+        var shown = Read(now);
+        shown.Add("text", now.Text);
         shown.Add("refused", edit.File is null ? Found(edit.Diagnostics, _ => []) : new JsonArray());
-        return shown;
+        return (now, shown);
     }
 
     /// <summary>What was noticed, each with the way to what it is about.</summary>
@@ -68,11 +60,8 @@ public static class ScreenFlock
         ["path"] = pathOf(d.Span),
     });
 
-    private static FlockReading Reading(string text, string name, LocalDate today) => PackMaker.Read(name, Encoding.UTF8.GetBytes(text), _ => today);
-
-    private static JsonObject Shown(FlockReading reading, LocalDate today)
+    private static JsonObject Shown(FlockReading reading, PlannedFlock planned, LocalDate today)
     {
-        var planned = PackMaker.Plan(reading, today, forPaper: true);
         var values = reading.Values();
         var days = new JsonObject();
         AddDays(values, days);

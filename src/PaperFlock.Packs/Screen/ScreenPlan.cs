@@ -9,9 +9,7 @@ namespace PaperFlock.Packs.Screen;
 /// <summary>What a flock file comes to, in words and days a screen can show as they are.</summary>
 public static class ScreenPlan
 {
-    public static JsonObject Of(PlannedFlock planned) => Of(planned.Plan!);
-
-    private static JsonObject Of(SeasonPlan plan) => new()
+    public static JsonObject Of(SeasonPlan plan) => new()
     {
         ["summary"] = Summary(plan),
         ["lambing"] = LambingText.Of(plan.Lambing, plan.Flock.Housing),
@@ -20,6 +18,7 @@ public static class ScreenPlan
         ["weeks"] = Weeks(plan),
         ["gatherings"] = List(plan.Gatherings, g => new JsonObject { ["day"] = ScreenText.Day(g.Date), ["jobs"] = ScreenText.List(g.Jobs.Select(j => JobText.Title(j, plan.Flock))) }),
         ["due"] = List(PencilLists.WhoLambsWhen(plan), row => Due(row.Ewe, plan)),
+        ["feed"] = List(plan.Feeding.Charts, chart => Feed(chart, plan)),
         ["stores"] = List(plan.Stores.OrderBy(s => s.NeededFrom), s => Store(s, plan)),
         ["away"] = List(plan.Flock.KeeperDays.Away, a => new JsonObject
         {
@@ -33,25 +32,25 @@ public static class ScreenPlan
 
     /// <summary>Why a job is on its day: a <c>title</c>, and <c>lines</c> of <c>label</c> and <c>text</c>.</summary>
     /// <param name="index">From 0, in the order of the plan.</param>
-    public static JsonObject WhyJob(PlannedFlock planned, int index) => Explained(JobExplainer.Of(planned.Plan!.Jobs[index], planned.Plan));
+    public static JsonObject WhyJob(SeasonPlan plan, int index) => Explained(JobExplainer.Of(plan.Jobs[index], plan));
 
     /// <summary>What is planned for a ewe, and on what evidence.</summary>
     /// <param name="index">From 0, in the order of the flock file.</param>
-    public static JsonObject WhyEwe(PlannedFlock planned, int index) => Explained(EweExplainer.Of(planned.Plan!.Ewes[index], planned.Plan));
+    public static JsonObject WhyEwe(SeasonPlan plan, int index) => Explained(EweExplainer.Of(plan.Ewes[index], plan));
 
     /// <summary>The jobs as a calendar file: its <c>text</c>, and <c>file</c>, its name.</summary>
     /// <param name="name">Of the flock file.</param>
-    public static JsonObject Calendar(PlannedFlock planned, string name) => new()
+    public static JsonObject Calendar(SeasonPlan plan, string name) => new()
     {
-        ["text"] = Encoding.UTF8.GetString(JobCalendar.Of(planned.Plan!)),
+        ["text"] = Encoding.UTF8.GetString(JobCalendar.Of(plan)),
         ["file"] = PackFileNames.Of(name) + ".ics",
     };
 
     /// <summary>The lambs born, for the flock book: a list for a spreadsheet, and <c>file</c>, its name.</summary>
     /// <param name="name">Of the flock file.</param>
-    public static JsonObject Births(PlannedFlock planned, string name) => new()
+    public static JsonObject Births(SeasonPlan plan, string name) => new()
     {
-        ["text"] = Encoding.UTF8.GetString(PackMaker.Births(planned.Plan!)),
+        ["text"] = Encoding.UTF8.GetString(PackMaker.Births(plan)),
         ["file"] = PackFileNames.Of(name) + "-births.csv",
     };
 
@@ -100,10 +99,29 @@ public static class ScreenPlan
         ["dated"] = ewe.Due is { } dated ? EvidenceText.Of(dated.Evidence) : null,
     };
 
+    /// <summary>The ration of ewes fed alike: <c>who</c>, their names, and the steps, each the day it begins, what a ewe gets a day, and at which rounds.</summary>
+    private static JsonObject Feed(FeedChart chart, SeasonPlan plan)
+    {
+        var amounts = new Sheets.Theme.Amounts(plan.Flock.Print.Units);
+        return new JsonObject
+        {
+            ["code"] = chart.Code,
+            ["who"] = FeedText.Class(chart),
+            ["ewes"] = List(chart.Ewes, e => (JsonNode)e.Ewe.CallName),
+            ["steps"] = List(chart.Steps, step => new JsonObject
+            {
+                ["from"] = ScreenText.Day(step.From),
+                ["each"] = step.KgPerEwePerDay == 0 ? null : amounts.Plain(step.KgPerEwePerDay).Replace('\u00a0', ' '),
+                ["at"] = ScreenText.List(step.FedAt.Select(FeedText.Time)),
+                ["past"] = step.To < plan.AsOf,
+            }),
+        };
+    }
+
     private static JsonObject Store(StoreItem item, SeasonPlan plan) => new()
     {
         ["item"] = StoreText.Name(item, plan.Flock),
-        ["buy"] = item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack) : null,
+        ["buy"] = item is { Packs: { } packs, Pack: { } pack } ? StoreText.Packs(packs, pack).Replace('\u00a0', ' ') : null,
         ["kg"] = item.Kg is { } kg ? Decimals(kg, 0) : null,
         ["orderBy"] = item.OrderBy is { } day ? ScreenText.Day(day) : null,
         ["overdue"] = item.OrderBy < plan.AsOf,

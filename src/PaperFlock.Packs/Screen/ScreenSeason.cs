@@ -6,9 +6,8 @@ namespace PaperFlock.Packs.Screen;
 /// <summary>The rows of the sheets that are filled in by pencil, in the order of the paper. A ewe is her place in the flock file, from 0.</summary>
 public static class ScreenSeason
 {
-    public static JsonObject Of(PlannedFlock planned)
+    public static JsonObject Of(SeasonPlan plan)
     {
-        var plan = planned.Plan!;
         JsonArray Ewes(IEnumerable<EwePlan> ewes) => List(ewes, e => (JsonNode)plan.Ewes.IndexOf(e));
         return new JsonObject
         {
@@ -22,6 +21,8 @@ public static class ScreenSeason
             }),
             ["scan"] = Ewes(PencilLists.ScanDay(plan)),
             ["losses"] = Ewes(plan.Ewes),
+            // What one that lost her lambs calls for.
+            ["care"] = SafeLossText.Long,
             ["lambed"] = List(PencilLists.WhoLambsWhen(plan), row => new JsonObject { ["ewe"] = plan.Ewes.IndexOf(row.Ewe), ["likely"] = ScreenText.Day(row.Window.Likely) }),
         };
     }

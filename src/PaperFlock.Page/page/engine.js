@@ -27,19 +27,22 @@
  * @typedef {{ from: string, jobs: number[], rounds: number | null }} Week the first day of it, which jobs, and the most rounds on a day
  * @typedef {{ ewe: number, called: string, tag: string, lambs: number, standing: string, likely: string | null, between: string | null, dated: string | null }} Due
  * @typedef {{ item: string, buy: string | null, kg: number | null, orderBy: string | null, overdue: boolean, neededFrom: string, basis: string }} Store
+ * @typedef {{ code: string, who: string, ewes: string[], steps: { from: string, each: string | null, at: string, past: boolean }[] }} Feed
  * @typedef {{ from: string, to: string, words: string, sitter: string | null, over: boolean }} Away
- * @typedef {{ summary: string, lambing: string, housing: string, jobs: Job[], weeks: Week[], gatherings: { day: string, jobs: string }[], due: Due[], stores: Store[], away: Away[] }} Plan
+ * @typedef {{ summary: string, lambing: string, housing: string, jobs: Job[], weeks: Week[], gatherings: { day: string, jobs: string }[], due: Due[], feed: Feed[], stores: Store[], away: Away[] }} Plan
  * @typedef {{ title: string, lines: { label: string, text: string }[] }} Why
- * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], losses: number[], lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
+ * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], losses: number[], care: string, lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
  * @typedef {{ text: string, face: number, size: number, x: number, y: number, turns: number } | { d: string, fill: string, stroke: number, round: boolean }} Drawn
  * @typedef {{ label: string, title: string, width: number, height: number, drawn: Drawn[] }} Picture
  * @typedef {{ rows: string[][], columns: number, ask: boolean, taken: number, refused: number, found: Found[], text: string | null }} Pasted
  * @typedef {{ text?: string, name?: string, assumed?: string[], wrong?: { field: string, message: string }[] }} Begun
  * @typedef {{ name?: string, keeper?: string, place?: string, zone?: string, tupIn?: string, lambingFrom?: string, ewes?: string, paper?: string }} Answers
- * @typedef {{ sheets?: string | null, from?: string | null, to?: string | null, changed?: boolean }} PackOptions
+ * @typedef {{ number: number, day: string, what: string, known: boolean, filed: boolean }} Issue
+ * @typedef {{ sheets?: string | null, from?: string | null, to?: string | null, draft?: boolean, changed?: boolean, since?: number | null }} PackOptions see ScreenPack.cs
  * @typedef {{ file: string, size: string, pages: number, howTo: string[], pdf: Uint8Array }} MadeDocument
+ * @typedef {{ name: string, bytes: Uint8Array }} Earlier a PDF somebody chose, and what it is called
  * @typedef {{ documents: MadeDocument[], said: string[], nothing: boolean }} Made
- * @typedef {(done: number, of: number, doing: string) => void} Progress
+ * @typedef {(share: number, doing: string) => void} Progress share from 0 to 1
  */
 
 /** What cannot be had, in a sentence for the keeper. */
@@ -51,7 +54,7 @@ export class Stopped extends Error {}
 export class Engine {
   /** @type {Worker} */
   #worker;
-  /** @type {Map<number, { resolve: (answer: any) => void, reject: (fault: Error) => void }>} */
+  /** @type {Map<number, { resolve: (answer: any) => void, reject: (fault: Error) => void, tell?: (done: number, of: number, sheet: string) => void }>} */
   #waiting = new Map();
   #last = 0;
   #parts;
@@ -128,16 +131,21 @@ export class Engine {
   /** The lambs born, for the flock book. @param {Flock} flock @returns {Promise<{ text: string, file: string }>} */
   births(flock) { return this.#ask('Births', flock.text, flock.name, flock.today); }
 
+  /** The issues a PDF knows, the newest first. @param {Flock} flock @param {Earlier} earlier @returns {Promise<{ issues: Issue[] }>} */
+  issues(flock, earlier) { return this.#ask('Issues', flock.text, flock.name, flock.today, earlier.bytes, earlier.name); }
+
   /**
-   * The next issue of the pack, or some of its sheets.
+   * The next issue of the pack, some of its sheets, or a draft.
    * @param {Flock} flock @param {PackOptions} options
-   * @param {{ name: string, bytes: Uint8Array } | null} earlier the PDF of the issue in the binder
+   * @param {Earlier | null} earlier the PDF of the newest issue
    * @param {Progress} progress
    * @returns {Promise<Made>}
    */
   async pack(flock, options, earlier, progress) {
-    progress(0, 2, 'Working out the sheets');
-    return this.#printed(this.#ask('Pack', flock.text, flock.name, flock.today, JSON.stringify(options), earlier?.bytes ?? new Uint8Array(), earlier?.name ?? ''), progress);
+    progress(0, 'Working out the sheets');
+    return this.#printed(this.#work(
+      (done, of, sheet) => progress(done / of / 2, `Laying out ${sheet}`),
+      'Pack', flock.text, flock.name, flock.today, JSON.stringify(options), earlier?.bytes ?? new Uint8Array(), earlier?.name ?? ''), progress);
   }
 
   /** The printer's test page, or the leaf that says how to use a pack. @param {boolean} isTest @param {boolean} isLetter @param {Progress} progress @returns {Promise<Made>} */
@@ -147,26 +155,28 @@ export class Engine {
   async #printed(asked, progress) {
     const made = await asked;
     for (const [i, document] of made.documents.entries()) {
-      progress(1 + i, 1 + made.documents.length, `Printing ${document.file}`);
-      document.pdf = await this.#ask('Pdf', i);
+      document.pdf = await this.#work((done, of) => progress((1 + (i + done / of) / made.documents.length) / 2, `Printing page ${done} of ${of}`), 'Pdf', i);
     }
     return made;
   }
 
   /** @param {string} call @param {...unknown} args */
-  async #ask(call, ...args) {
+  #ask(call, ...args) { return this.#work(undefined, call, ...args); }
+
+  /** @param {undefined | ((done: number, of: number, sheet: string) => void)} tell how far it is @param {string} call @param {...unknown} args */
+  async #work(tell, call, ...args) {
     await this.ready;
-    const answer = await this.#post({ call, with: args });
+    const answer = await this.#post({ call, with: args }, tell);
     if (typeof answer !== 'string') return answer;
     const told = JSON.parse(answer);
     if (told.trouble) throw new Trouble(told.trouble);
     return told;
   }
 
-  /** @param {object} message @returns {Promise<any>} */
-  #post(message) {
+  /** @param {object} message @param {(done: number, of: number, sheet: string) => void} [tell] @returns {Promise<any>} */
+  #post(message, tell) {
     return new Promise((resolve, reject) => {
-      this.#waiting.set(++this.#last, { resolve, reject });
+      this.#waiting.set(++this.#last, { resolve, reject, tell });
       this.#worker.postMessage({ id: this.#last, ...message });
     });
   }
@@ -175,6 +185,7 @@ export class Engine {
     const worker = new Worker(URL.createObjectURL(new Blob([this.#source], { type: 'text/javascript' })));
     worker.addEventListener('message', ({ data }) => {
       const waiting = this.#waiting.get(data.id);
+      if (data.progress) return waiting?.tell?.(.../** @type {[number, number, string]} */ (data.progress));
       this.#waiting.delete(data.id);
       if (data.fault) waiting?.reject(new Error(data.fault));
       else waiting?.resolve(data.answer);

@@ -7,7 +7,12 @@ import { el } from '#page/dom.js';
 export function sentence(found, show = {}) {
   const where = show.lines && found.line > 0 ? `Line ${found.line}: ` : '';
   const message = where ? found.message : found.message.charAt(0).toUpperCase() + found.message.slice(1);
-  return [el('b', {}, `${where}${message}.`), ` ${found.advice.charAt(0).toUpperCase()}${found.advice.slice(1)}.`];
+  return [el('b', {}, ...coded(`${where}${message}.`)), ' ', ...coded(`${found.advice.charAt(0).toUpperCase()}${found.advice.slice(1)}.`)];
+}
+
+/** What stands between backticks is to be typed as it is. @param {string} words */
+function coded(words) {
+  return words.split('`').map((part, i) => i % 2 === 1 ? el('code', {}, part) : part);
 }
 
 /** @param {Found[]} found @param {{ lines?: boolean }} [show] */

@@ -22,14 +22,14 @@ export class Maker {
     if (this.#isBusy) return;
     this.#isBusy = true;
     const head = el('h2', { tabindex: -1 }, 'Making it');
-    const doing = el('p', { role: 'status' });
+    const doing = el('p');
     const bar = el('progress', { max: 1, 'aria-label': 'How far it is' });
     put(this.element, head, doing, bar, el('p', { class: 'go' }, el('button', { type: 'button', onclick: () => this.state.engine.stop() }, 'Stop')));
     const shown = setTimeout(() => { this.element.hidden = false; }, patience);
     try {
-      const made = await work((done, of, words) => {
+      const made = await work((share, words) => {
         put(doing, `${words}.`);
-        if (done > 0) bar.value = done / of;
+        bar.value = share;
       });
       this.#done(made);
     } catch (fault) {

@@ -28,10 +28,16 @@ async function start(parts) {
 /** @type {Promise<any>} */
 let engine;
 
+/** The call that is being answered: progress is told of it. @type {number | undefined} */
+let current;
+
+Object.assign(globalThis, { progress: (/** @type {number} */ done, /** @type {number} */ of, /** @type {string} */ sheet) => postMessage({ id: current, progress: [done, of, sheet] }) });
+
 addEventListener('message', async ({ data }) => {
   try {
     if (data.parts) engine = start(data.parts);
     const calls = await engine;
+    current = data.id;
     const answer = data.call ? calls[data.call](...data.with) : null;
     postMessage({ id: data.id, answer }, /** @type {any} */ (answer instanceof Uint8Array ? [answer.buffer] : []));
   } catch (fault) {

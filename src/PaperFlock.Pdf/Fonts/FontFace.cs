@@ -5,12 +5,20 @@ namespace PaperFlock.Pdf.Fonts;
 /// <summary>One of the faces in the program: its glyphs for the characters of Unicode, and its metrics. Thread-safe.</summary>
 public sealed class FontFace
 {
+    /// <summary>Latin letters: nearly all that is ever set, and looked up for each letter of it.</summary>
+    private const int MostCommon = 0x180;
+
     private readonly byte[] _bytes;
+    private readonly Glyph[] _common = new Glyph[MostCommon];
 
     private FontFace(string file)
     {
         _bytes = Read(file);
         File = new FontFile(file, _bytes);
+        for (var i = 0; i < MostCommon; i++)
+        {
+            _common[i] = Find(new Rune(i));
+        }
     }
 
     /// <summary>The font file.</summary>
@@ -27,24 +35,23 @@ public sealed class FontFace
 
     internal double CapHeight => (double)File.CapHeight / UnitsPerEm;
 
-    public Glyph this[Rune rune]
-    {
-        get
-        {
-            if (PrintsNothing(rune))
-            {
-                return Glyph.Nothing;
-            }
-
-            var id = File.Characters[StandIn(rune.Value)];
-            return new Glyph(id, File.AdvanceOf(id));
-        }
-    }
+    public Glyph this[Rune rune] => rune.Value < MostCommon ? _common[rune.Value] : Find(rune);
 
     internal static FontFace Load(string file) => new(file);
 
     /// <summary>Whether it cannot be shown. A combining mark is missing in any case: text is set without shaping, so it would not stand over its letter.</summary>
     internal bool IsMissing(Rune rune) => this[rune].IsMissing || Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark;
+
+    private Glyph Find(Rune rune)
+    {
+        if (PrintsNothing(rune))
+        {
+            return Glyph.Nothing;
+        }
+
+        var id = File.Characters[StandIn(rune.Value)];
+        return new Glyph(id, File.AdvanceOf(id));
+    }
 
     private static bool PrintsNothing(Rune rune) => Rune.GetUnicodeCategory(rune)
         is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;

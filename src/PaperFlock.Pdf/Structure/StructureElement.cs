@@ -15,6 +15,9 @@ internal sealed class StructureElement(StructureElement? parent, StructureKind? 
 
     public int Page => page;
 
+    /// <summary>The number of its object in the file, once it has one.</summary>
+    public int Number { get; set; }
+
     public List<StructureKid> Kids { get; } = [];
 
     /// <summary>Of a header cell.</summary>
@@ -32,7 +35,19 @@ internal sealed class StructureElement(StructureElement? parent, StructureKind? 
     /// <summary>Of a figure: where it is, in points from the lower left corner of the paper; <see cref="Bounds.Y"/> is its lower edge.</summary>
     public Bounds Box { get; init; }
 
-    public IEnumerable<StructureElement> Elements => Kids.OfType<StructureKid.Nested>().Select(kid => kid.Inner);
+    public IEnumerable<StructureElement> Elements
+    {
+        get
+        {
+            foreach (var kid in Kids)
+            {
+                if (kid is StructureKid.Nested { Inner: var inner })
+                {
+                    yield return inner;
+                }
+            }
+        }
+    }
 
     /// <summary>Whether words may stand in it, and not only other elements.</summary>
     public bool HoldsContent => kind is StructureKind.Heading or StructureKind.Paragraph or StructureKind.ListItem or StructureKind.Label

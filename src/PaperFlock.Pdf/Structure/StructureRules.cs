@@ -4,18 +4,20 @@ namespace PaperFlock.Pdf.Structure;
 internal static class StructureRules
 {
     /// <returns>What is wrong, with the 0-based page it begins on.</returns>
-    public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree) => Inside(tree.Document).Concat(Headings(tree.Document));
-
-    private static IEnumerable<(int Page, string Problem)> Inside(StructureElement element)
+    public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree)
     {
-        foreach (var problem in Problems(element))
-        {
-            yield return (element.Page, problem);
-        }
+        var all = new List<StructureElement>();
+        Add(tree.Document, all);
+        return all.SelectMany(element => Problems(element).Select(problem => (element.Page, problem))).Concat(Headings(all));
+    }
 
-        foreach (var fault in element.Elements.SelectMany(Inside))
+    /// <summary>Each before what is in it.</summary>
+    private static void Add(StructureElement element, List<StructureElement> all)
+    {
+        all.Add(element);
+        foreach (var inner in element.Elements)
         {
-            yield return fault;
+            Add(inner, all);
         }
     }
 
@@ -50,10 +52,10 @@ internal static class StructureRules
     };
 
     /// <summary>7.4.2: the first is of level 1, and none skips a level on the way down.</summary>
-    private static IEnumerable<(int Page, string Problem)> Headings(StructureElement document)
+    private static IEnumerable<(int Page, string Problem)> Headings(IEnumerable<StructureElement> all)
     {
         var level = 0;
-        foreach (var heading in All(document).Where(element => element.Kind == StructureKind.Heading))
+        foreach (var heading in all.Where(element => element.Kind == StructureKind.Heading))
         {
             if (heading.Level > level + 1)
             {
@@ -63,6 +65,4 @@ internal static class StructureRules
             level = heading.Level;
         }
     }
-
-    private static IEnumerable<StructureElement> All(StructureElement element) => element.Elements.SelectMany(inner => All(inner).Prepend(inner));
 }

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Text;
@@ -8,17 +7,26 @@ namespace PaperFlock.Pdf.Writing;
 /// <summary>Bytes of a PDF in the making. What is added with <c>$"…"</c> is written as PDF writes it, whatever the culture.</summary>
 internal sealed class PdfBuffer
 {
-    private readonly ArrayBufferWriter<byte> _bytes = new();
+    /// <summary>A sign, ten figures, a point and three more.</summary>
+    private const int LongestNumber = 15;
 
-    public ReadOnlySpan<byte> Written => _bytes.WrittenSpan;
+    private byte[] _bytes = new byte[1024];
+    private int _count;
 
-    public void Clear() => _bytes.ResetWrittenCount();
+    public ReadOnlySpan<byte> Written => _bytes.AsSpan(0, _count);
+
+    public void Clear() => _count = 0;
 
     /// <summary>Text of a PDF as it is to stand there: ASCII, with numbers and references between.</summary>
     [SuppressMessage("Performance", "CA1822", Justification = "the handler has written into this buffer by then")]
     public void Add([InterpolatedStringHandlerArgument("")] ref Handler text) => _ = text;
 
-    public void Add(ReadOnlySpan<byte> bytes) => _bytes.Write(bytes);
+    public void Add(ReadOnlySpan<byte> bytes)
+    {
+        MakeRoom(bytes.Length);
+        bytes.CopyTo(_bytes.AsSpan(_count));
+        _count += bytes.Length;
+    }
 
     /// <summary>A number to the nearest thousandth of a point, as short as that can be written (7.3.3): finer than any printer sets a dot.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is none, or far beyond any paper.</exception>
@@ -30,14 +38,25 @@ internal sealed class PdfBuffer
             throw new ArgumentOutOfRangeException(nameof(value), value, "not a number for a page");
         }
 
+        // Figure by figure: a page has thousands of numbers, and a format string would be read for each.
         var thousandths = (long)Math.Round(value * 1000, MidpointRounding.AwayFromZero);
-        Add(thousandths < 0 ? "-"u8 : []);
-        AddWhole(Math.Abs(thousandths / 1000));
-        var rest = Math.Abs((int)(thousandths % 1000));
-        if (rest > 0)
+        MakeRoom(LongestNumber);
+        if (thousandths < 0)
         {
-            ReadOnlySpan<byte> places = [(byte)'.', Digit(rest / 100), Digit(rest / 10), Digit(rest)];
-            Add(places.TrimEnd((byte)'0'));
+            _bytes[_count++] = (byte)'-';
+            thousandths = -thousandths;
+        }
+
+        var (whole, part) = Math.DivRem(thousandths, 1000);
+        AddWhole(whole);
+        if (part > 0)
+        {
+            _bytes[_count++] = (byte)'.';
+            for (var unit = 100L; part > 0; unit /= 10)
+            {
+                (var figure, part) = Math.DivRem(part, unit);
+                _bytes[_count++] = (byte)('0' + figure);
+            }
         }
     }
 
@@ -83,25 +102,43 @@ internal sealed class PdfBuffer
     }
 
     // A return on its own would be read as a line feed.
-    private void AddEscaped(byte value) => Add(value switch
+    private void AddEscaped(byte value)
     {
-        (byte)'(' => @"\("u8,
-        (byte)')' => @"\)"u8,
-        (byte)'\\' => @"\\"u8,
-        (byte)'\r' => @"\r"u8,
-        _ => [value],
-    });
+        MakeRoom(2);
+        if (value is (byte)'(' or (byte)')' or (byte)'\\' or (byte)'\r')
+        {
+            _bytes[_count++] = (byte)'\\';
+        }
 
-    private static byte Digit(int number) => (byte)('0' + (number % 10));
-
-    private void AddWhole(long value)
-    {
-        value.TryFormat(_bytes.GetSpan(20), out var length, default, CultureInfo.InvariantCulture);
-        _bytes.Advance(length);
+        _bytes[_count++] = value == (byte)'\r' ? (byte)'r' : value;
     }
 
-    private void AddAscii(string text) =>
-        _bytes.Write(Ascii.IsValid(text) ? Encoding.ASCII.GetBytes(text) : throw new ArgumentException($"\"{text}\" is not ASCII", nameof(text)));
+    private void AddAscii(string text)
+    {
+        MakeRoom(text.Length);
+        foreach (var c in text)
+        {
+            _bytes[_count++] = char.IsAscii(c) ? (byte)c : throw new ArgumentException($"\"{text}\" is not ASCII", nameof(text));
+        }
+    }
+
+    private void AddWhole(long number)
+    {
+        if (number >= 10)
+        {
+            AddWhole(number / 10);
+        }
+
+        _bytes[_count++] = (byte)('0' + (number % 10));
+    }
+
+    private void MakeRoom(int more)
+    {
+        if (_count + more > _bytes.Length)
+        {
+            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, _count + more));
+        }
+    }
 
     /// <summary>What the compiler turns <c>$"…"</c> into.</summary>
     [InterpolatedStringHandler]

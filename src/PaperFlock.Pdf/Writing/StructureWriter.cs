@@ -8,7 +8,7 @@ internal sealed class StructureWriter
     private readonly PdfFile _file;
     private readonly ImmutableArray<Reference> _pages;
     private readonly ImmutableArray<(Reference Annotation, int Page)> _links;
-    private readonly OrderedDictionary<StructureElement, Reference> _numbers = [];
+    private readonly List<StructureElement> _elements = [];
 
     private StructureWriter(PdfFile file, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links) => (_file, _pages, _links) = (file, pages, links);
 
@@ -20,13 +20,13 @@ internal sealed class StructureWriter
         var writer = new StructureWriter(file, pages, links);
         var root = file.Next();
         writer.Number(tree.Document);
-        foreach (var (element, number) in writer._numbers)
+        foreach (var element in writer._elements)
         {
-            writer.WriteElement(element, number, element.Parent is { } parent ? writer._numbers[parent] : root);
+            writer.WriteElement(element, element.Parent is { } parent ? NumberOf(parent) : root);
         }
 
         var parents = writer.WriteParents(tree, owners);
-        file.Begin(root).Add($"<</Type/StructTreeRoot/K {writer._numbers[tree.Document]}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
+        file.Begin(root).Add($"<</Type/StructTreeRoot/K {NumberOf(tree.Document)}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
         file.End();
         return root;
     }
@@ -37,16 +37,19 @@ internal sealed class StructureWriter
     /// <summary>Parents come before what is in them, as their numbers do.</summary>
     private void Number(StructureElement element)
     {
-        _numbers.Add(element, _file.Next());
+        element.Number = _file.Next().Number;
+        _elements.Add(element);
         foreach (var inner in element.Elements)
         {
             Number(inner);
         }
     }
 
-    private void WriteElement(StructureElement element, Reference number, Reference parent)
+    private static Reference NumberOf(StructureElement element) => new(element.Number);
+
+    private void WriteElement(StructureElement element, Reference parent)
     {
-        var body = _file.Begin(number);
+        var body = _file.Begin(NumberOf(element));
         body.Add($"<</S/{element.Type}/P {parent}");
         AddAttributes(body, element);
         AddKids(body, element);
@@ -110,7 +113,7 @@ internal sealed class StructureWriter
                     body.Add($"<</Type/OBJR/Obj {_links[annotation.Index].Annotation}/Pg {_pages[_links[annotation.Index].Page]}>>");
                     break;
                 case StructureKid.Nested { Inner: var inner }:
-                    body.Add($"{_numbers[inner]} ");
+                    body.Add($"{NumberOf(inner)} ");
                     break;
             }
         }
@@ -126,12 +129,12 @@ internal sealed class StructureWriter
         for (var page = 0; page < _pages.Length; page++)
         {
             body.Add($"{page}");
-            body.AddArray(tree.Contents[page].Select(element => _numbers[element]));
+            body.AddArray(tree.Contents[page].Select(NumberOf));
         }
 
         foreach (var (index, owner) in owners.Index())
         {
-            body.Add($"{KeyOfLink(index, _pages.Length)} {_numbers[owner]} ");
+            body.Add($"{KeyOfLink(index, _pages.Length)} {NumberOf(owner)} ");
         }
 
         body.Add("]>>"u8);

@@ -13,12 +13,8 @@ internal sealed record StoredRecord(string Format, int Version, string Sum, stri
 
         StoredLeaf Place(IssuedLeaf leaf)
         {
-            if (!places.TryGetValue(leaf.Leaf, out var place))
-            {
-                places[leaf.Leaf] = place = places.Count;
-            }
-
-            return new StoredLeaf(place, leaf.Issue, leaf.Replaces);
+            var next = places.Count;
+            return new StoredLeaf(places.TryAdd(leaf.Leaf, next) ? next : places[leaf.Leaf], leaf.Issue, leaf.Replaces);
         }
     }
 

@@ -16,6 +16,8 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private readonly string _forage = FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant();
 
+    private readonly Dictionary<(LogColumn Column, LocalDate Day), ImmutableArray<Round>> _fed = [];
+
     private readonly ImmutableArray<double> _widths = Widths(context, columns);
 
     private double Tick => context.WriteIn.BarnTick + Mm(2);
@@ -108,12 +110,12 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     /// <summary>Without a feed the ewes of a place are counted together.</summary>
     private IEnumerable<TableCell> Cells(ImmutableArray<LogColumn> place, RoundDay day, Round round)
     {
-        if (!place.Any(c => c.IsFedAt(context.Plan, day.Date, round)))
+        if (!place.Any(c => IsFedAt(c, day.Date, round)))
         {
             return [Block.Blank(place.Sum(Tracks))];
         }
 
-        return place.SelectMany(c => c.IsFedAt(context.Plan, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
+        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
     }
 
     /// <summary>A row for each place, for days that have more of them than a page is wide. More rounds than it is wide have a table of their own below.</summary>
@@ -130,7 +132,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 Row("walked at", _ => [Block.Blank(2)]),
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
-                    r => c.IsFedAt(context.Plan, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
+                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
                 .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
@@ -142,7 +144,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private TableCell TimeCell(RoundDay day, Round round)
     {
-        var fed = columns.Any(c => c.IsFedAt(context.Plan, day.Date, round));
+        var fed = columns.Any(c => IsFedAt(c, day.Date, round));
         return new TableCell(
             Block.Column(0, Block.Text(DateText.Clock(round.At), Time, TextAlign.Centre, 1.0), Block.Text(LogText.Round(round, fed), Unit, TextAlign.Centre, 1.0)),
             Padding: Edges.Of(1, 0.5));
@@ -158,6 +160,16 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         new(words is null ? null : Block.Text(words, Small, TextAlign.Centre, 1.05), span, VerticalAlign.Bottom, new Edges(1, 1, 1, 2.5)) { Scope = HeaderScope.Column };
 
     private ImmutableArray<ImmutableArray<LogColumn>> Groups() => [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
+
+    private bool IsFedAt(LogColumn column, LocalDate day, Round round)
+    {
+        if (!_fed.TryGetValue((column, day), out var rounds))
+        {
+            _fed[(column, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
+        }
+
+        return rounds.Contains(round);
+    }
 
     private static int Tracks(LogColumn column) => column.Chart is null ? 1 : 2;
 

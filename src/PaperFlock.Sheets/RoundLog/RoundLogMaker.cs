@@ -7,6 +7,7 @@ internal sealed class RoundLogMaker(SheetContext context)
 
     private readonly Dictionary<(string, double), LogTable> _tables = [];
     private readonly Dictionary<LocalDate, LogTable> _tableOf = [];
+    private readonly Dictionary<LocalDate, (ImmutableArray<LogColumn> Columns, string Key)> _columns = [];
     private readonly Dictionary<RoundReason, bool> _sideways = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
 
@@ -136,14 +137,22 @@ internal sealed class RoundLogMaker(SheetContext context)
     {
         if (!_tableOf.TryGetValue(day, out var table))
         {
-            var columns = LogColumn.On(context.Plan, day);
-            var width = Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why);
-            var key = (string.Join('\n', columns), width);
-            table = _tables.TryGetValue(key, out var same) ? same : _tables[key] = new LogTable(context, columns, width);
+            table = TableOf(day, Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why));
             _tableOf.Add(day, table);
         }
 
         return table;
+    }
+
+    private LogTable TableOf(LocalDate day, double width)
+    {
+        if (!_columns.TryGetValue(day, out var known))
+        {
+            var columns = LogColumn.On(context.Plan, day);
+            _columns[day] = known = (columns, string.Join('\n', columns));
+        }
+
+        return _tables.TryGetValue((known.Key, width), out var same) ? same : _tables[(known.Key, width)] = new LogTable(context, known.Columns, width);
     }
 
     /// <summary>Days of a pace that mostly have more places than an upright side is wide lie on their side.</summary>
@@ -151,9 +160,8 @@ internal sealed class RoundLogMaker(SheetContext context)
     {
         if (!_sideways.TryGetValue(why, out var sideways))
         {
-            var days = Days(why).Select(d => LogColumn.On(context.Plan, d.Date)).ToArray();
-            bool Across(ImmutableArray<LogColumn> columns, double width) => new LogTable(context, columns, width).LiesAcross;
-            sideways = days.Count(c => !Across(c, context.Page.UprightWidth) && Across(c, context.Page.SidewaysBody.Width)) * 2 > days.Length;
+            var days = Days(why);
+            sideways = days.Count(d => !TableOf(d.Date, context.Page.UprightWidth).LiesAcross && TableOf(d.Date, context.Page.SidewaysBody.Width).LiesAcross) * 2 > days.Length;
             _sideways.Add(why, sideways);
         }
 

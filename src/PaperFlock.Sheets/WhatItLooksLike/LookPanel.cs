@@ -39,7 +39,12 @@ internal sealed record LookPanel(string Drawing, string Verdict, string Line, st
             "A hand lies across a ewe's loin behind the last rib. Loins cut across: 2, thin, sharp bones, little flesh; 3, right, rounded; 4, fat, the bones buried."),
     ];
 
-    public LineDrawing Read()
+    private LineDrawing? _read;
+
+    /// <summary>Read once for the process: it is the same in every pack.</summary>
+    public LineDrawing Read() => _read ??= ReadFile();
+
+    private LineDrawing ReadFile()
     {
         using var file = typeof(LookPanel).Assembly.GetManifestResourceStream(Drawing + ".svg") ?? throw new InvalidOperationException($"there is no drawing {Drawing}");
         using var text = new StreamReader(file);

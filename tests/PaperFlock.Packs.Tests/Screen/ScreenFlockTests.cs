@@ -14,7 +14,7 @@ public sealed class ScreenFlockTests
     [Fact]
     public void Values_are_as_written_and_dates_have_their_weekday()
     {
-        var read = ScreenFlock.Read(Samples.TwoEwes, "two.yaml", Today);
+        var read = Read(Samples.TwoEwes);
         Assert.Equal("2", read["values"]!["ewes"]![0]!["scan"]!.GetValue<string>());
         Assert.Equal("Mon 10 Aug 2026", read["days"]!["2026-08-10"]!.GetValue<string>());
         Assert.True(read["ok"]!.GetValue<bool>());
@@ -23,7 +23,7 @@ public sealed class ScreenFlockTests
     [Fact]
     public void A_mistake_leads_to_its_field()
     {
-        var read = ScreenFlock.Read(Samples.TwoEwes.Replace("scan: 2", "scan: many", StringComparison.Ordinal), "two.yaml", Today);
+        var read = Read(Samples.TwoEwes.Replace("scan: 2", "scan: many", StringComparison.Ordinal));
         Assert.False(read["ok"]!.GetValue<bool>());
         Assert.Equal("""["ewes",0,"scan"]""", read["found"]![0]!["path"]!.ToJsonString());
     }
@@ -31,7 +31,7 @@ public sealed class ScreenFlockTests
     [Fact]
     public void What_is_missing_leads_to_where_it_should_stand()
     {
-        var read = ScreenFlock.Read(Samples.TwoEwes.Replace("  tup-in: 2026-08-10\n", "  tup-in:\n", StringComparison.Ordinal), "two.yaml", Today);
+        var read = Read(Samples.TwoEwes.Replace("  tup-in: 2026-08-10\n", "  tup-in:\n", StringComparison.Ordinal));
         Assert.Equal("""["season"]""", read["found"]![0]!["path"]!.ToJsonString());
     }
 
@@ -49,7 +49,7 @@ public sealed class ScreenFlockTests
     public void Sections_on_the_way_are_made()
     {
         var text = Apply(Samples.TwoEwes, """[{"path":["housing","days-in-lambing-pen","twin"],"set":"3"},{"path":["housing","lambing-pens"],"set":"4"},{"path":["holding","contacts"],"add":[{"role":"Vet","phone":"01632 960 202"}]}]""");
-        var values = ScreenFlock.Read(text, "two.yaml", Today)["values"]!;
+        var values = Read(text)["values"]!;
         Assert.Equal("""{"days-in-lambing-pen":{"twin":"3"},"lambing-pens":"4"}""", Sorted(values["housing"]!.AsObject()));
         Assert.Equal("Vet", values["holding"]!["contacts"]![0]!["role"]!.GetValue<string>());
     }
@@ -58,7 +58,7 @@ public sealed class ScreenFlockTests
     public void Ewes_come_and_go()
     {
         var text = Apply(Samples.TwoEwes, """[{"path":["ewes"],"add":[{"tag":"0103","name":"Yes","note":""}]},{"path":["ewes",0],"remove":true}]""");
-        var ewes = ScreenFlock.Read(text, "two.yaml", Today)["values"]!["ewes"]!.AsArray();
+        var ewes = Read(text)["values"]!["ewes"]!.AsArray();
         Assert.Equal(["ZZ 0123456 00102", "0103"], ewes.Select(e => e!["tag"]!.GetValue<string>()));
         Assert.False(ewes[1]!.AsObject().ContainsKey("note"));
     }
@@ -67,7 +67,7 @@ public sealed class ScreenFlockTests
     [Fact]
     public void A_mistake_is_written_down_as_typed_and_can_be_put_right()
     {
-        var wrong = ScreenFlock.Apply(Samples.TwoEwes, "two.yaml", Today, """[{"path":["season","tup-in"],"set":"31 September"}]""");
+        var (_, wrong) = ScreenFlock.Apply(Samples.TwoEwes, "two.yaml", Today, """[{"path":["season","tup-in"],"set":"31 September"}]""");
         Assert.Empty(wrong["refused"]!.AsArray());
         Assert.False(wrong["ok"]!.GetValue<bool>());
         Assert.Equal("31 September", wrong["values"]!["season"]!["tup-in"]!.GetValue<string>());
@@ -78,7 +78,7 @@ public sealed class ScreenFlockTests
     public void What_is_no_yaml_cannot_be_edited_and_stays_as_it_is()
     {
         const string Broken = "holding: {name: Hollin Bank\n";
-        var edited = ScreenFlock.Apply(Broken, "broken.yaml", Today, """[{"path":["holding","name"],"set":"Cold Knap"}]""");
+        var (_, edited) = ScreenFlock.Apply(Broken, "broken.yaml", Today, """[{"path":["holding","name"],"set":"Cold Knap"}]""");
         Assert.Equal(Broken, edited["text"]!.GetValue<string>());
         Assert.NotEmpty(edited["refused"]!.AsArray());
         Assert.Null(edited["values"]);
@@ -103,11 +103,14 @@ public sealed class ScreenFlockTests
         Assert.StartsWith("\ufeff", Apply(text, """[{"path":["ewes",0,"scan"],"set":"1"}]"""), StringComparison.Ordinal);
     }
 
+    private static JsonObject Read(string text) => ScreenFlock.Read(new OpenFlock(text, "two.yaml", Today));
+
     private static string Apply(string text, string edits)
     {
-        var edited = ScreenFlock.Apply(text, "flock.yaml", Today, edits);
+        var (now, edited) = ScreenFlock.Apply(text, "flock.yaml", Today, edits);
         Assert.Empty(edited["refused"]!.AsArray());
-        return edited["text"]!.GetValue<string>();
+        Assert.True(now.Is(edited["text"]!.GetValue<string>(), "flock.yaml", Today));
+        return now.Text;
     }
 
     private static string[] Lines(string text) => text.Split('\n');

@@ -1,8 +1,9 @@
-// Print: the whole pack, the sitter's days, what has changed, some sheets, a test page.
+// Print: the whole pack, the sitter's days, what has changed, some sheets or leaves, a draft, a test page.
 import { el, put, heading } from '#page/dom.js';
 import { todayField } from '#page/today.js';
 import { Maker, wholePackButton } from '#page/make.js';
-import { Trouble } from '#page/engine.js';
+import { changed } from '#page/print/changed.js';
+import { draft, some } from '#page/print/some.js';
 import { textAt } from '#page/values.js';
 
 /** @typedef {import('#page/views.js').App} App */
@@ -31,7 +32,7 @@ export const print = {
           el('button', { type: 'button', onclick: () => maker.make(progress => state.engine.leaf(true, isLetter(app), progress)) }, 'Make a test page'),
           el('button', { type: 'button', onclick: () => maker.make(progress => state.engine.leaf(false, isLetter(app), progress)) }, 'Make the leaf “How to use this pack”'))),
       el('h2', {}, 'Or only a part'),
-      el('div', { class: 'boxes' }, sitter(app, maker, away), changed(app, maker), some(app, maker)));
+      el('div', { class: 'boxes' }, sitter(app, maker, away), changed(app, maker), some(app, maker), draft(app, maker)));
     const update = async () => {
       const plan = state.flock && state.reading?.ok ? await state.engine.plan(state.flock).catch(() => null) : null;
       put(away, ...(plan?.away ?? []).filter(a => !a.over).map(a => el('p', { class: 'go' },
@@ -42,9 +43,9 @@ export const print = {
   },
 };
 
-/** @param {App} app @param {Maker} maker @param {PackOptions} options @param {{ name: string, bytes: Uint8Array } | null} [earlier] */
-function make(app, maker, options, earlier = null) {
-  return maker.make(async progress => app.state.engine.pack(await app.state.current(), options, earlier, progress));
+/** @param {App} app @param {Maker} maker @param {PackOptions} options */
+function make(app, maker, options) {
+  return maker.make(async progress => app.state.engine.pack(await app.state.current(), options, null, progress));
 }
 
 /** Whether the printer holds US Letter. @param {App} app */
@@ -62,7 +63,7 @@ function sitter(app, maker, away) {
     away,
     day(app, 'First day', from),
     day(app, 'Last day', to),
-    el('button', { type: 'button', onclick: () => make(app, maker, { from: from.value || null, to: to.value || null }) }, 'Make the sitter’s pack'));
+    el('p', { class: 'go' }, el('button', { type: 'button', onclick: () => make(app, maker, { from: from.value || null, to: to.value || null }) }, 'Make the sitter’s pack')));
 }
 
 /** A date with its weekday beside it. @param {App} app @param {string} label @param {HTMLInputElement} input */
@@ -70,40 +71,4 @@ function day(app, label, input) {
   const words = el('output', { for: input.id, class: 'words' });
   input.addEventListener('input', async () => put(words, input.value === '' ? null : (await app.state.engine.readDay(input.value, app.state.today)).day?.words));
   return el('div', { class: 'field' }, el('label', { for: input.id }, label), input, words);
-}
-
-/** @param {App} app @param {Maker} maker */
-function changed(app, maker) {
-  const input = el('input', { type: 'file', id: 'earlier', accept: '.pdf' });
-  return el('section', {},
-    el('h3', {}, 'Only what changed'),
-    el('div', { class: 'field' },
-      el('label', { for: 'earlier' }, 'The PDF of the issue in your binder'),
-      el('p', { class: 'hint', id: 'earlier-hint' }, 'The number of the issue stands at the foot of every sheet. The PDF knows what is in it.'),
-      input),
-    el('button', {
-      type: 'button',
-      onclick: async () => {
-        const chosen = input.files?.[0];
-        const bytes = chosen ? new Uint8Array(await chosen.slice(0, app.description.mostPdfBytes + 1).arrayBuffer()) : null;
-        await make(app, maker, { changed: true }, chosen && bytes ? { name: chosen.name, bytes } : null);
-      },
-    }, 'Make the changed sheets'));
-}
-
-/** @param {App} app @param {Maker} maker */
-function some(app, maker) {
-  const boxes = app.description.sheets.map(sheet => ({ sheet, box: el('input', { type: 'checkbox', value: sheet.kind }) }));
-  return el('section', {},
-    el('h3', {}, 'Some sheets'),
-    el('details', {}, el('summary', {}, 'Which?'), el('fieldset', {}, el('legend', { class: 'unseen' }, 'Sheets'),
-      ...boxes.map(({ sheet, box }) => el('div', { class: 'ticks' }, el('label', {}, box, el('span', {}, el('b', {}, sheet.kind), `: ${sheet.purpose}`)))))),
-    el('button', {
-      type: 'button',
-      onclick: () => maker.make(async progress => {
-        const sheets = boxes.filter(({ box }) => box.checked).map(({ box }) => box.value).join(' ');
-        if (sheets === '') throw new Trouble('tick the sheets you want first, under “Which?”');
-        return app.state.engine.pack(await app.state.current(), { sheets }, null, progress);
-      }),
-    }, 'Make these sheets'));
 }

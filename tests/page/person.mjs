@@ -1,0 +1,65 @@
+// What somebody does with the page, by the words they see: presses, types, reads. And what axe says of what is shown.
+import assert from 'node:assert/strict';
+import { mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { named } from './browser.mjs';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** @param page @param {string} prefix of the pictures' names @param {string} [pictures] folder */
+export function personAt(page, prefix, pictures) {
+  let shots = 0;
+  if (pictures) mkdirSync(pictures, { recursive: true });
+  const person = {
+    text: () => page.$eval('main', main => main.innerText),
+    says: words => page.waitForFunction(wanted => document.querySelector('main').innerText.includes(wanted), {}, words),
+    saysNot: words => page.waitForFunction(wanted => !document.querySelector('main').innerText.includes(wanted), {}, words),
+    labelled: words => page.waitForSelector(`::-p-xpath(//*[@id = //label[normalize-space() = "${words}"]/@for])`),
+    async press(name, role = 'button') {
+      const button = await named(page, name, role);
+      // In the middle of the screen, where the foot of the page does not cover it.
+      await button.evaluate(element => element.scrollIntoView({ block: 'center' }));
+      await button.click();
+    },
+    /** In place of what stands there. */
+    async type(field, words) {
+      const input = typeof field === 'string' ? await person.labelled(field) : field;
+      await input.evaluate(element => { element.scrollIntoView({ block: 'center' }); element.focus(); element.select(); });
+      await page.keyboard.press('Backspace');
+      if (words !== '') await page.keyboard.type(words);
+    },
+    /** As the clipboard brings it: at once. */
+    async paste(words, text) {
+      await (await person.labelled(words)).evaluate((box, value) => {
+        box.value = value;
+        box.dispatchEvent(new Event('input', { bubbles: true }));
+      }, text);
+    },
+    async go(id) {
+      await page.evaluate(hash => { location.hash = hash; }, id);
+      await page.waitForFunction(hash => location.hash === `#${hash}` && document.querySelector('main h1'), {}, id);
+    },
+    async openFile(path) {
+      await person.go('open');
+      await (await person.labelled('Open a flock file')).uploadFile(path);
+      await person.says('What it comes to');
+    },
+    /** axe finds nothing, and nothing is scrolled sideways to, at either width. */
+    async look(name) {
+      for (const width of [1280, 360]) {
+        await page.setViewport({ width, height: 900 });
+        await page.evaluate(axe);
+        // The foot that sticks to the screen half covers what lies below it, which axe then takes for small.
+        await page.evaluate(() => { document.querySelector('footer').style.position = 'static'; });
+        const { violations } = await page.evaluate(() => axe.run(document, { resultTypes: ['violations'] }));
+        assert.deepEqual(violations.map(v => `${v.id}: ${v.nodes.slice(0, 5).map(n => n.target).join(' ')}`), [], `axe at ${name}, ${width} px`);
+        assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${name} is wider than ${width} px`);
+        if (pictures) await page.screenshot({ path: join(pictures, `${prefix}-${String(++shots).padStart(2, '0')}-${name}-${width}.png`), fullPage: true });
+        await page.evaluate(() => { document.querySelector('footer').style.position = ''; });
+      }
+      await page.setViewport({ width: 1280, height: 900 });
+    },
+  };
+  return person;
+}
