@@ -200,8 +200,7 @@ const steps = {
     await open('many.yaml', `${head}\newes:${many}\n`);
     await me.go('print');
     await me.press('Make the whole pack');
-    await page.waitForFunction(() => document.querySelector('progress')?.value > 0);
-    assert.match(await me.text(), /Laying out|Printing page/);
+    await page.waitForFunction(() => document.querySelector('progress')?.value > 0 && /Laying out|Printing page/.test(document.querySelector('main').innerText));
     await me.press('Stop');
     await me.says('Nothing was made');
     // It begins afresh by itself, with the flock as it was.
