@@ -88,7 +88,7 @@ function build(app, sheet, known, list, update) {
   }[sheet];
   // On paper each group of the tup has a table of its own, and the numbers go on.
   const groups = new Map(sheet === 'marks' ? known?.marks.map(({ group, tup, with: days, ewes: [first] }) =>
-    [first, el('h3', { class: 'group' }, [group || 'The flock', tup && `tup ${tup}`, days].filter(each => each).join(', '))]) : []);
+    [first, el('h2', { class: 'group' }, [group || 'The flock', tup && `tup ${tup}`, days].filter(each => each).join(', '))]) : []);
   const rows = ewes.map((ewe, i) => row(app, ewe, i + 1, make));
   put(list,
     ...lead,
