@@ -13,6 +13,11 @@ internal static class App
         int status;
         try
         {
+            if (args.Count == 0 && host.WaitBeforeClosing is not null)
+            {
+                return Menu.Run(host);
+            }
+
             status = Guard(args, host, () => CommandLine.Run(args, dropped, host));
         }
         catch (OperationCanceledException) when (host.Stop.IsCancellationRequested)
@@ -21,7 +26,7 @@ internal static class App
             status = ExitStatus.Stopped;
         }
 
-        if ((dropped || args.Count == 0) && host.WaitBeforeClosing is { } wait)
+        if (dropped && host.WaitBeforeClosing is { } wait)
         {
             host.Error.WriteLine();
             host.Error.WriteLine("Press Enter to close this window.");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
@@ -16,10 +17,12 @@ internal static class CommandLine
     /// <param name="dropped">The arguments begin with flock files and no command: a pack is to be made of each, beside it.</param>
     public static int Run(IReadOnlyList<string> args, bool dropped, Host host)
     {
-        var root = Describe(host);
+        var suggest = new SuggestDirective();
+        var root = Describe(suggest, host);
         // No response files: `@` begins no file name a shepherd has heard of.
         var typed = root.Parse(dropped ? ["pack", .. args] : args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (typed.Errors.Count > 0 && typed.Action is not HelpAction)
+        // What is to be completed is not whole yet.
+        if (typed.Errors.Count > 0 && typed.Action is not HelpAction && typed.GetResult(suggest) is null)
         {
             foreach (var complaint in UsageComplaints.Of(typed))
             {
@@ -53,10 +56,11 @@ internal static class CommandLine
         }
     }
 
-    private static RootCommand Describe(Host host)
+    private static RootCommand Describe(SuggestDirective suggest, Host host)
     {
         var root = new RootCommand("Turns one file about a small flock of ewes into a printed pack for the lambing season.");
         root.Directives.Clear();
+        root.Add(suggest);
         root.Options.OfType<VersionOption>().Single().Action = new VersionAction(host.Out);
         root.SetAction(_ => host.Out.WriteLine(
             """
@@ -79,7 +83,10 @@ internal static class CommandLine
         root.Add(PackCommand.Describe(flocks, beside, overwrite, asOf, host));
 
         Add(new Command("check", "read the flock file and say what is wrong with it, or that nothing is") { flocks, asOf }, typed =>
-            ManyFlocks.Run("check", FlockFiles.Find(typed.GetRequiredValue(flocks), host), host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), host)));
+        {
+            var files = FlockFiles.Find(typed.GetRequiredValue(flocks), host);
+            return ManyFlocks.Run("check", files, host, "flock file", "without errors", file => Check(file, typed.GetValue(asOf), saysNext: files.Length == 1, host));
+        });
 
         AddReport(new Command("dates", "show the dates of the jobs, and when each ewe is due") { flock, asOf }, (plan, _) => new ReportWriter(host).Write(PackMaker.Dates(plan)));
 
@@ -103,6 +110,7 @@ internal static class CommandLine
             var unplaced = plan.Jobs.Count(j => j.Date is null);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Jobs.Length, "job")}"
                 + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
+            host.Out.WriteLine("Next: open it with your calendar, on this computer or sent to a telephone; after a change, write it and open it again");
         });
 
         AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, into, asOf }, (plan, typed) =>
@@ -124,6 +132,27 @@ internal static class CommandLine
         {
             host.Out.Write(FlockSchema.Json());
             return ExitStatus.Clean;
+        });
+
+        root.Add(CompletionCommand.Describe(host));
+
+        Add(new Command("version", "say which version this is"), _ =>
+        {
+            host.Out.WriteLine(Messages.Version);
+            return ExitStatus.Clean;
+        });
+
+        var words = new Argument<string[]>("COMMAND") { Description = "what to say more about; all commands if you do not say", Arity = ArgumentArity.ZeroOrMore };
+        Add(new Command("help", "say what a command does, and what may follow it") { words }, typed =>
+        {
+            var asked = typed.GetValue(words) ?? [];
+            Command at = root;
+            foreach (var word in asked)
+            {
+                at = at.Subcommands.FirstOrDefault(c => c.Name == word) ?? throw new UsageException(UsageComplaints.Unknown(word, at));
+            }
+
+            return Run([.. asked, "--help"], dropped: false, host);
         });
         return root;
 
@@ -171,18 +200,24 @@ internal static class CommandLine
         }
     }
 
-    private static int Check(string file, LocalDate? asOf, Host host)
+    /// <param name="saysNext">Say what to type next too: of many files nobody would read that.</param>
+    private static FlockResult Check(string file, LocalDate? asOf, bool saysNext, Host host)
     {
         var planned = FlockLoader.Plan(file, asOf, forPaper: true, host);
         if (planned.Plan is not { } plan)
         {
-            return ExitStatus.FlockErrors;
+            return new FlockResult(ExitStatus.FlockErrors);
         }
 
         var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
         host.Out.WriteLine($"{file}: {ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}");
         host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
-        return ExitStatus.Clean;
+        if (saysNext)
+        {
+            host.Out.WriteLine($"Next: {Messages.Program} pack {Messages.Quoted(file)}");
+        }
+
+        return new FlockResult(ExitStatus.Clean, plan, planned.Diagnostics.Length);
     }
 
     /// <exception cref="UsageException">Another calendar is there, or something else: ours begin alike for one holding, up to the first job.</exception>

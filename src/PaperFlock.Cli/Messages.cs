@@ -9,6 +9,9 @@ internal static class Messages
 
     public static string Version { get; } = $"{Program} {typeof(Messages).Assembly.GetName().Version?.ToString(3)}";
 
+    /// <summary>A file's name as a shell wants it.</summary>
+    public static string Quoted(string file) => file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file;
+
     public static string Complaint(string what) => $"{Program}: {what}";
 
     public static string CannotRead(string path, string reason) => $"cannot read {path}: {reason}";

@@ -44,7 +44,8 @@ internal static class UsageComplaints
         }
     }
 
-    private static string Unknown(string word, Command command)
+    /// <summary>That a word or an option is none the command knows.</summary>
+    public static string Unknown(string word, Command command)
     {
         if (word.StartsWith('-'))
         {

@@ -28,6 +28,9 @@ public sealed record Ewe(string Tag, string Group, SourceSpan Span)
     /// <summary>What she went through in earlier seasons, each once.</summary>
     public ImmutableArray<PastTrouble> History { get; init; } = [];
 
+    /// <summary>What came of last season; null where nothing is known of it.</summary>
+    public LastSeason? Was { get; init; }
+
     /// <summary>Days a fresh raddle mark was seen, in date order.</summary>
     public ImmutableArray<LocalDate> Marks { get; init => field = Require.Ordered(value, day => day); } = [];
 

@@ -1,13 +1,13 @@
+using PaperFlock.Flocks.Places;
+
 namespace PaperFlock.Flocks;
 
-/// <param name="Latitude">Decimal degrees, north positive, -90 to 90.</param>
-/// <param name="Longitude">Decimal degrees, east positive, -180 to 180.</param>
+/// <param name="Location">Where the sheep are; null where the file does not say, and then nothing is said of the sun.</param>
 /// <param name="Contacts">In the order they are to be rung.</param>
 public sealed record Holding(
     string Name,
     string? Keeper,
-    decimal Latitude,
-    decimal Longitude,
+    Place? Location,
     DateTimeZone TimeZone,
     string? GridReference,
     string? Postcode,
@@ -15,13 +15,15 @@ public sealed record Holding(
 {
     public string Name { get; init; } = Require.Text(Name);
 
-    public decimal Latitude { get; init; } = Require.Within(Latitude, -90, 90);
-
-    public decimal Longitude { get; init; } = Require.Within(Longitude, -180, 180);
-
     public DateTimeZone TimeZone { get; init; } = TimeZone ?? throw new ArgumentNullException(nameof(TimeZone));
 
     public ImmutableArray<Contact> Contacts { get; init; } = Require.Made(Contacts);
+
+    /// <summary>Which half of the world has its spring now: by the place, else by the main town of the time zone; a zone of no country is taken for a northern one.</summary>
+    public bool IsSouthern => (Location ?? PlaceZones.MiddleOf(TimeZone.Id))?.IsSouthern ?? false;
+
+    /// <summary>What tells its pages from those of other holdings, in letters and figures; null for the initials of its name.</summary>
+    public string? Code { get; init; }
 
     /// <summary>Where bins, tap, hay, hurdles and scales are.</summary>
     public string? Find { get; init; }

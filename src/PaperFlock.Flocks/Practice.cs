@@ -48,8 +48,11 @@ public sealed record Practice
     /// <summary>More than this with one tup is warned of.</summary>
     public int EwesPerTup { get; init => field = Require.Within(value, 1, int.MaxValue); } = 50;
 
+    /// <summary>When the late round of the day is walked, where the keeper has no time of her own for it.</summary>
+    public static LocalTime UsualLastRound => new(21, 30);
+
     /// <summary>When the late round of the day is walked.</summary>
-    public LocalTime LastRound { get; init; } = new(21, 30);
+    public LocalTime LastRound { get; init; } = UsualLastRound;
 
     /// <summary>First light is walked no earlier than this.</summary>
     public LocalTime FirstRoundNotBefore { get; init; } = new(5, 0);

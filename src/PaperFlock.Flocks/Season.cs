@@ -9,6 +9,9 @@ public sealed record Season(LocalDate TupIn, LocalDate TupOut, int GestationDays
     public LocalDate TupOut { get; init; } = Require.NotBefore(TupOut, TupIn);
 
     public int GestationDays { get; init; } = Require.Within(GestationDays, 130, 165);
+
+    /// <summary>The file of the season before; only said, never opened.</summary>
+    public string? Last { get; init; }
 }
 
 /// <param name="GestationDays">130 to 165; null: the season's figure.</param>

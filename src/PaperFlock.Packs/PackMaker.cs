@@ -44,6 +44,9 @@ public static class PackMaker
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
     }
 
+    /// <summary>What stands at the foot of its pages, such as "HB-2027".</summary>
+    public static string IdOf(SeasonPlan plan) => PackComposer.IdOf(plan);
+
     /// <summary>What is remembered of this pack in the files that lie where it is going to, by their names: see <see cref="PackFileNames.MayRemember"/>.</summary>
     public static EarlierIssue Earlier(SeasonPlan plan, IEnumerable<EarlierFile> files) => EarlierIssue.Newest(plan, files);
 

@@ -6,6 +6,9 @@ namespace PaperFlock.Packs;
 /// <summary>How much paper a document takes, and how to print it.</summary>
 public static class PrintAdvice
 {
+    /// <summary>Of paper and card together.</summary>
+    public static int Sheets(PackDocument document) => PaperRun.Of(document).Sum(r => r.Leaves);
+
     /// <summary>"5 pages on 2 sheets of A4 and 1 sheet of A4 card".</summary>
     public static string Size(PackDocument document)
     {

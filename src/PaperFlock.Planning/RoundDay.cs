@@ -15,6 +15,9 @@ public sealed record RoundDay(
     /// <summary>Why there are so many.</summary>
     public RoundReason Why { get; init; }
 
+    /// <summary>The place is not known, and nothing of the sun with it: the rounds keep fixed times.</summary>
+    public bool IsByClock { get; init; }
+
     /// <summary>The longest that nobody looks, where the next day has the same rounds.</summary>
     public (LocalTime From, LocalTime To, int Minutes) LongestGap => Times
         .Zip([.. Times.Skip(1), Times[0]], (a, b) => (a.At, b.At, Minutes: Minutes(a.At, b.At)))

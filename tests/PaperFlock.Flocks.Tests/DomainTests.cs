@@ -64,7 +64,7 @@ public class DomainTests
     }
 
     private static Holding Holding(string name = "Hollin Bank", decimal latitude = 0, decimal longitude = 0) =>
-        new(name, null, latitude, longitude, DateTimeZone.Utc, null, null, []);
+        new(name, null, new(latitude, longitude, null), DateTimeZone.Utc, null, null, []);
 
     private static TuppingGroup Group(Mating mating, LocalDate from, LocalDate to) => new("", null, mating, from, to, [], default);
 

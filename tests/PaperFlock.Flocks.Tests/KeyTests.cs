@@ -9,6 +9,7 @@ public class KeyTests
     private static readonly Dictionary<string, string> Values = new(StringComparer.Ordinal)
     {
         ["holding.name"] = "Other Bank",
+        ["holding.code"] = "HOB",
         ["holding.keeper"] = "Nell Ashworth",
         ["holding.location.latitude"] = "-43.5",
         ["holding.location.longitude"] = "171.7",
@@ -34,6 +35,7 @@ public class KeyTests
         ["season.lambing-from"] = "2027-01-05",
         ["season.tup-out"] = "2026-09-10",
         ["season.gestation-days"] = "150",
+        ["season.last"] = "hollin-bank-2025.yaml",
         ["breeds[].name"] = "Ryeland",
         ["breeds[].gestation-days"] = "145",
         ["breeds[].mature-weight"] = "70 kg",
@@ -144,6 +146,8 @@ public class KeyTests
         ["ewes[].toes"] = "treated",
         ["ewes[].teats"] = "lost-half",
         ["ewes[].history"] = "[prolapse, mastitis]",
+        ["ewes[].was.scan"] = "2",
+        ["ewes[].was.lambs-alive"] = "1",
         ["ewes[].to-tup"] = "yes",
         ["ewes[].marks"] = "[2026-08-14]",
         ["ewes[].scan"] = "2",

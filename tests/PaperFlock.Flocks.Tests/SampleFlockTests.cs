@@ -48,7 +48,7 @@ public class SampleFlockTests
     {
         var flock = Samples.Read("kanuka-flat").Flock!;
         Assert.Equal(30, flock.Ewes.Length);
-        Assert.True(flock.Holding.Latitude < 0);
+        Assert.True(flock.Holding.IsSouthern);
         Assert.Equal(new LocalDate(2027, 3, 31), flock.Season.TupIn);
         Assert.Equal(LambingPlace.Outdoors, flock.Housing.Lambing);
         Assert.Equal((Paper.Letter, PlannerPaper.Tabloid, UnitSystem.Imperial, Binding.ThreeHole), (flock.Print.Paper, flock.Print.Planner, flock.Print.Units, flock.Print.Binding));

@@ -47,9 +47,11 @@ internal static partial class Samples
     public static byte[] Bytes(string name) => File.ReadAllBytes(Path.Combine(Folder, $"{name}.yaml"));
 
     /// <summary>As of the day the file names among its first lines; of no day where it names none.</summary>
-    public static FlockReading Read(string name)
+    public static FlockReading Read(string name) => Read(name, Bytes(name));
+
+    /// <inheritdoc cref="Read(string)"/>
+    public static FlockReading Read(string name, byte[] bytes)
     {
-        var bytes = Bytes(name);
         var named = AsOf().Match(Encoding.UTF8.GetString(bytes.AsSpan(0, Math.Min(bytes.Length, 1000))));
         return FlockReader.Read($"{name}.yaml", bytes, named.Success ? Today(named.Groups[1].Value) : null);
     }

@@ -30,7 +30,7 @@ internal static class FeedingSample
     };
 
     public static Flock Flock(params IEnumerable<EwePlan> ewes) => new(
-        new Holding("Hollin Bank", "Nell Ashworth", 54.46m, -2.74m, DateTimeZone.Utc, null, null, []),
+        new Holding("Hollin Bank", "Nell Ashworth", new(54.46m, -2.74m, null), DateTimeZone.Utc, null, null, []),
         new PrintSettings(Paper.A4, PlannerPaper.A3, UnitSystem.Metric, IsoDayOfWeek.Monday, true, Binding.TwoHole, Duplex.LongEdge),
         new Season(new LocalDate(2026, 8, 10), new LocalDate(2026, 9, 21), 147, default),
         [],

@@ -38,7 +38,7 @@ internal static class Sample
         [.. ewes]);
 
     public static Holding Holding(decimal latitude = 54.46m, decimal longitude = -2.74m, string zone = "Europe/London") => new(
-        "Hollin Bank", "Nell Ashworth", latitude, longitude, DateTimeZoneProviders.Tzdb[zone], null, null, []);
+        "Hollin Bank", "Nell Ashworth", new(latitude, longitude, null), DateTimeZoneProviders.Tzdb[zone], null, null, []);
 
     public static PrintSettings Print() => new(
         Paper.A4, PlannerPaper.A3, UnitSystem.Metric, IsoDayOfWeek.Monday, Gloves: true, Binding.TwoHole, Duplex.LongEdge);

@@ -35,38 +35,42 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             "--keeper", "What is your name? It goes on the sheet for whoever looks after the ewes when you are away.", "", "leave it out",
             text => Tried(text, FlockDraft.Trial with { Keeper = text }));
 
-        var standIn = StandIn();
-        var stated = asker.Ask<Place?>(
+        var place = asker.Ask<Place?>(
             "--place",
             """
             Where are the sheep? The place gives sunrise and sunset, and is printed for the emergency services.
             Type a grid reference from an Ordnance Survey map (NY 480 046), or latitude and longitude (54.46, -2.74; south and west are negative).
             """,
             null,
-            string.Create(CultureInfo.InvariantCulture, $"{standIn.Latitude}, {standIn.Longitude}, to be put right later"),
+            "leave it out",
             PlaceText.Read);
-        var place = stated ?? standIn;
-        var byPlace = PlaceZones.Of(place, today);
-        var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", byPlace.Id, byPlace.Id, Zone);
-        var country = zone == byPlace.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
+        var byPlace = place is null ? null : PlaceZones.Of(place, today);
+        var usualZone = byPlace?.Id ?? HomeZone();
+        var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", usualZone, usualZone, Zone);
+        var country = zone == byPlace?.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
 
-        var start = Start(SeasonStart.Usual(place.IsSouthern, today));
+        var usual = SeasonStart.Usual((place ?? PlaceZones.MiddleOf(zone))?.IsSouthern ?? false, today);
+        var start = Start(usual);
         var ewes = asker.Ask(
             "--ewes", "How many ewes go to him? Or type the name of a list of them, saved from a spreadsheet as CSV.", DraftEwe.Unnamed(20), "20", text => Ewes(text, start));
         var usualPaper = UsualPaper.In(country);
         var paper = asker.Ask("--paper", "Which paper does the printer hold, A4 or Letter?", usualPaper, usualPaper.ToString(), ReadPaper);
         asker.ThrowIfWrong();
 
-        var draft = new FlockDraft(name, keeper.Length == 0 ? null : keeper, place, stated is null, zone, country, start, ewes, paper);
-        Assumed = [.. Assumptions(draft, byPlace)];
+        var draft = new FlockDraft(name, keeper.Length == 0 ? null : keeper, place, zone, country, start, ewes, paper);
+        Assumed = [.. Assumptions(draft, byPlace, usual)];
         return draft;
     }
 
-    private IEnumerable<string> Assumptions(FlockDraft draft, PlaceZone byPlace)
+    private IEnumerable<string> Assumptions(FlockDraft draft, PlaceZone? byPlace, SeasonStart usual)
     {
-        if (draft.PlaceIsStandIn)
+        if (byPlace is null)
         {
-            yield return "the place is not yours yet, and it is printed for the emergency services: write your own under `location`";
+            yield return "nothing says where the sheep are, so the paper has no sunrise, and a blank line for the emergency services: write `location` under `holding`";
+            if (given("--time-zone") is null)
+            {
+                yield return $"the time zone is taken to be {draft.TimeZone}: if they go by another there, change it under `holding`";
+            }
         }
         else if (given("--time-zone") is null && draft.TimeZone == byPlace.Id)
         {
@@ -75,7 +79,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
                 : $"the time zone is taken to be {byPlace.Id}, by the nearest town: if they go by {string.Join(" or ", byPlace.Others)} there, change it under `holding`";
         }
 
-        if (given("--tup-in") is null && given("--lambing-from") is null && draft.Start == SeasonStart.Usual(draft.Place.IsSouthern, today))
+        if (given("--tup-in") is null && given("--lambing-from") is null && draft.Start == usual)
         {
             yield return "the tup goes in on the usual day: put your own under `season`";
         }
@@ -105,7 +109,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             text => Season(text, isLambing));
     }
 
-    private static (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
+    public static (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
     {
         if (text.StartsWith(Lambs, StringComparison.OrdinalIgnoreCase))
         {
@@ -149,11 +153,8 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             ? (paper, null)
             : (default, $"there is no paper '{text}' here: A4 or Letter");
 
-    /// <summary>Somewhere in the time zone of the command line or of this computer; in Britain when neither says.</summary>
-    private Place StandIn() =>
-        (given("--time-zone") is { } typed && PlaceZones.Named(typed) is { } named ? PlaceZones.MiddleOf(named) : null)
-        ?? (host.HomeZone() is { } home ? PlaceZones.MiddleOf(home) : null)
-        ?? PlaceZones.MiddleOf("Europe/London")!;
+    /// <summary>That of this computer; that of Britain when it does not say.</summary>
+    private string HomeZone() => host.HomeZone() is { } home && PlaceZones.MiddleOf(home) is not null ? home : "Europe/London";
 
     /// <summary>Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.</summary>
     private static (T? Answer, string? WhyNot) Tried<T>(T answer, FlockDraft draft)

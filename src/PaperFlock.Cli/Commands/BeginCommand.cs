@@ -32,7 +32,8 @@ internal static class BeginCommand
         var goodRows = new Option<bool>("--good-rows") { Description = "with a list: take the good rows even if others are refused" };
         var yes = new Option<bool>("--yes") { Description = "ask nothing: take the usual answer to whatever the options leave open" };
         var overwrite = new Option<bool>("--overwrite") { Description = "write over a file that is there already" };
-        var begin = new Command("begin", "write a first flock file: asks a few questions, each with a usual answer") { file };
+        var from = new Option<string?>("--from") { HelpName = "THIS.yaml", Description = "last season's flock file: carry over what stays true of the flock, and leave behind what has been; goes with --tup-in" };
+        var begin = new Command("begin", "write a first flock file: asks a few questions, each with a usual answer; or the next season's, from this one's") { file, from };
         foreach (var (name, value, about) in Answers)
         {
             begin.Add(new Option<string?>(name) { HelpName = value, Description = about });
@@ -43,6 +44,17 @@ internal static class BeginCommand
         {
             string? Given(string option) => option == "--overwrite" ? null : typed.GetValue<string?>(option);
             var asker = new Asker(Given, typed.GetValue(yes), host);
+            if (typed.GetValue(from) is { } last)
+            {
+                if (Answers.FirstOrDefault(a => a.Name != "--tup-in" && Given(a.Name) is not null) is { Name: not null } other)
+                {
+                    throw new UsageException($"--from takes the flock from last season's file: leave out {other.Name}, and change it in the new file");
+                }
+
+                var to = typed.GetValue(file) is { } name ? Named(name) : null;
+                return new CarryOver(last, typed.GetValue(asOf) ?? Today(host), asker, host).Run(to, path => MayOverwrite(path, typed.GetValue(overwrite), asker, host));
+            }
+
             var interview = new Interview(Given, typed.GetValue(goodRows), typed.GetValue(asOf) ?? Today(host), asker, host);
             return Run(typed.GetValue(file), typed.GetValue(overwrite), interview, asker, host);
         });
@@ -78,13 +90,11 @@ internal static class BeginCommand
             host.Out.WriteLine($"  {sentence}");
         }
 
-        // As a shell wants it.
-        var quoted = file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file;
         host.Out.WriteLine(
             $"""
              Next:
-               {Messages.Program} check {quoted}
-               {Messages.Program} pack {quoted}
+               {Messages.Program} check {Messages.Quoted(file)}
+               {Messages.Program} pack {Messages.Quoted(file)}
              """);
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }

@@ -78,21 +78,46 @@ internal static class PackCommand
     {
         var outputs = files.ToDictionary(f => f, f => new PackPaths(f, options.Out, host), StringComparer.Ordinal);
         PackPaths.RefuseClashes(outputs.Values, PackFileNames.Suffixes(options.Request));
-        return ManyFlocks.Run("pack", files, host, "pack", "made", file => Make(outputs[file], options, withAdvice: files.Length == 1, host));
+        var holdings = new Dictionary<string, (string Holding, string File)>(StringComparer.Ordinal);
+        return ManyFlocks.Run("pack", files, host, "pack", "made", file => Make(outputs[file], options, withAdvice: files.Length == 1, holdings, host));
     }
 
     /// <param name="withAdvice">How to print it is said too: of many packs nobody would read that.</param>
-    private static int Make(PackPaths output, PackOptions options, bool withAdvice, Host host)
+    /// <param name="holdings">Of the packs made so far in this run, by what stands at the foot of their pages.</param>
+    private static FlockResult Make(PackPaths output, PackOptions options, bool withAdvice, Dictionary<string, (string Holding, string File)> holdings, Host host)
     {
-        if (FlockLoader.Plan(output.Flock, options.AsOf, forPaper: true, host).Plan is not { } plan)
+        var planned = FlockLoader.Plan(output.Flock, options.AsOf, forPaper: true, host);
+        if (planned.Plan is not { } plan)
         {
-            return ExitStatus.FlockErrors;
+            return new FlockResult(ExitStatus.FlockErrors);
         }
 
+        RefuseAnotherHoldingsMark(plan, output.Flock, holdings);
+        var (status, sheets) = Make(plan, output, options, withAdvice, host);
+        return new FlockResult(status, plan, planned.Diagnostics.Length, sheets);
+    }
+
+    /// <exception cref="UsageException">Pages of two holdings would bear one mark, and one might be filed in the binder of the other.</exception>
+    private static void RefuseAnotherHoldingsMark(SeasonPlan plan, string file, Dictionary<string, (string Holding, string File)> holdings)
+    {
+        var (id, holding) = (PackMaker.IdOf(plan), plan.Flock.Holding.Name);
+        if (holdings.TryAdd(id, (holding, file)) || holdings[id].Holding == holding)
+        {
+            return;
+        }
+
+        throw new UsageException(
+            $"{file}: the pages of {holding} would bear {id}, as those of {holdings[id].Holding} do ({holdings[id].File}), and could get into the wrong binder; "
+                + $"nothing was written: add a line such as `code: {id[..id.IndexOf('-', StringComparison.Ordinal)]}2` under `holding` in one of them");
+    }
+
+    /// <returns>How many sheets of paper were written; null for none to be written.</returns>
+    private static (int Status, int? Sheets) Make(SeasonPlan plan, PackPaths output, PackOptions options, bool withAdvice, Host host)
+    {
         var before = Before(plan, output, options, host);
         if (options.Printed)
         {
-            return FileIssue(output, before, before.Since?.Number ?? before.Record?.Last.Number, host);
+            return (FileIssue(output, before, before.Since?.Number ?? before.Record?.Last.Number, host), null);
         }
 
         if (before is { IsCountLost: true, Record: null } && options is { Overwrite: false, Request: { IsOfAll: true, Draft: false } })
@@ -122,7 +147,7 @@ internal static class PackCommand
         if (options.DryRun || pack.Documents.IsEmpty)
         {
             // What was answered holds though there is nothing to print.
-            return !options.DryRun && before.Record is { Filed: { } filed } && filed == before.Since?.Number && options.Since is null ? FileIssue(output, before, filed, host) : ExitStatus.Clean;
+            return (!options.DryRun && before.Record is { Filed: { } filed } && filed == before.Since?.Number && options.Since is null ? FileIssue(output, before, filed, host) : ExitStatus.Clean, 0);
         }
 
         foreach (var document in pack.Documents)
@@ -149,7 +174,7 @@ internal static class PackCommand
             host.Out.WriteLine($"Once issue {record.Last.Number} is in your binder, say so: {Messages.Program} pack {output.Flock} --printed");
         }
 
-        return ExitStatus.Clean;
+        return (ExitStatus.Clean, pack.Documents.Sum(PrintAdvice.Sheets));
     }
 
     /// <summary>What is known of earlier issues, with the one to compare with.</summary>

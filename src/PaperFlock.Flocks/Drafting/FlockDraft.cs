@@ -4,13 +4,12 @@ using PaperFlock.Flocks.Places;
 namespace PaperFlock.Flocks.Drafting;
 
 /// <summary>All that the first flock file says.</summary>
-/// <param name="PlaceIsStandIn">Nobody has said where the sheep are: <paramref name="Place"/> is somewhere in the time zone.</param>
+/// <param name="Place">Null where nobody has said where the sheep are: none is made up.</param>
 /// <param name="CountryCode">ISO 3166; null when the time zone is nobody's.</param>
 public sealed record FlockDraft(
     string Name,
     string? Keeper,
-    Place Place,
-    bool PlaceIsStandIn,
+    Place? Place,
     string TimeZone,
     string? CountryCode,
     SeasonStart Start,
@@ -23,7 +22,7 @@ public sealed record FlockDraft(
 
     /// <summary>Of one ewe to stand in for all, so that a single answer can be tried on the reader before the others are known.</summary>
     public static FlockDraft Trial { get; } = new(
-        "My flock", null, new Place(54, -2, null), false, "Europe/London", "GB", new SeasonStart(new LocalDate(2026, 11, 5), IsLambing: false), DraftEwe.Unnamed(1), Paper.A4);
+        "My flock", null, new Place(54, -2, null), "Europe/London", "GB", new SeasonStart(new LocalDate(2026, 11, 5), IsLambing: false), DraftEwe.Unnamed(1), Paper.A4);
 }
 
 /// <summary>The one date of a season that is chosen; the others follow.</summary>

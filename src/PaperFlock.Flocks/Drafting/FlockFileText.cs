@@ -100,18 +100,18 @@ public static class FlockFileText
         return string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Select(WithRemark));
     }
 
-    private static string Location(FlockDraft draft)
-    {
-        var (place, isStandIn) = (draft.Place, draft.PlaceIsStandIn);
-        return string.Create(CultureInfo.InvariantCulture, $"location: {{latitude: {place.Latitude}, longitude: {place.Longitude}}}{To}")
-            + (isStandIn ? "NOT YOUR PLACE YET: put your own here" : place.GridReference is null ? "south and west are negative" : "worked out from the grid reference");
-    }
+    /// <summary>What is printed for the emergency services is never made up: without a place both lines are switched off.</summary>
+    private static string Location(FlockDraft draft) => draft.Place is { } place
+        ? string.Create(CultureInfo.InvariantCulture, $"location: {{latitude: {place.Latitude}, longitude: {place.Longitude}}}{To}")
+            + (place.GridReference is null ? "south and west are negative" : "worked out from the grid reference")
+        : $"# location: {{latitude: 54.46, longitude: -2.74}}{To}YOUR OWN figures, for sunrise and for the emergency services; south and west are negative";
 
-    /// <summary>It is printed above the figures of the place, where somebody would read them out on the telephone: so it says so where they are not hers.</summary>
-    private static string GridReference(FlockDraft draft) =>
-        draft.PlaceIsStandIn ? $"  grid-reference: NOT WRITTEN IN YET{To}or take this line away; printed for the emergency services\n"
-        : draft.Place.GridReference is { } grid ? $"  grid-reference: {Yaml(grid)}{To}printed for the emergency services\n"
-        : "";
+    private static string GridReference(FlockDraft draft) => draft.Place switch
+    {
+        null => $"  # grid-reference: NY 480 046{To}YOUR OWN, printed for the emergency services\n",
+        { GridReference: { } grid } => $"  grid-reference: {Yaml(grid)}{To}printed for the emergency services\n",
+        _ => "",
+    };
 
     private static string Season(SeasonStart start) => start.IsLambing
         ? $"lambing-from: {Iso(start.Day)}{To}the tup goes in 147 days before: {Day(start.TupIn)}"

@@ -56,15 +56,15 @@ public sealed class FlockFile
     public FlockEdit Apply(params IEnumerable<FlockChange> changes)
     {
         var (source, root) = (_source, _root);
-        foreach (var round in Rounds(changes))
+        foreach (var wave in Waves([.. changes]))
         {
-            if (round.Length > 1 && Together(round, source, root) is { } together)
+            if (wave.Count > 1 && Together(source, root, wave) is { } all)
             {
-                (source, root) = together;
+                (source, root) = all;
                 continue;
             }
 
-            foreach (var change in round)
+            foreach (var change in wave)
             {
                 var (before, tree) = (source, root);
                 var ways = Ways(change, new Layout(source.Text), root);
@@ -82,50 +82,15 @@ public sealed class FlockFile
         return new FlockEdit(file, reading.Diagnostics, reading.Source);
     }
 
-    /// <summary>Changes of many ewes are made in a few rounds, each of no ewe twice: the text is read again after each round, not after each of thousands of changes.</summary>
-    private static IEnumerable<FlockChange[]> Rounds(IEnumerable<FlockChange> changes)
-    {
-        var all = changes.ToList();
-        return all.All(c => c.Section.IsEwe)
-            ? all.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Select((change, round) => (change, round))).GroupBy(c => c.round, c => c.change).Select(round => round.ToArray())
-            : all.Select(change => new[] { change });
-    }
-
-    /// <returns>Null where one of them cannot be made so, or the changed text does not say what it should: then each is to be tried alone.</returns>
-    private static (SourceText Source, Node Root)? Together(FlockChange[] changes, SourceText source, Node root)
-    {
-        var layout = new Layout(source.Text);
-        var splices = changes.Select(c => (Change: c, Splice: Ways(c, layout, root).FirstOrDefault())).ToList();
-        if (splices.Any(s => s.Splice is null))
-        {
-            return null;
-        }
-
-        var ewes = (Sequence)Places.Find(root, FlockPlace.Ewes);
-        var (text, items, at) = (new StringBuilder(source.Text.Length), ewes.Items.ToBuilder(), 0);
-        foreach (var (change, splice) in splices.OrderBy(s => s.Splice!.Start))
-        {
-            items[change.Section.Index] = Places.Find(splice!.Expected, change.Section);
-            if (splice is { Text: "" } && splice.Start == splice.End)
-            {
-                continue;
-            }
-
-            if (splice.Start < at)
-            {
-                return null;
-            }
-
-            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
-            at = splice.End;
-        }
-
-        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, Places.With(root, FlockPlace.Ewes, ewes with { Items = items.ToImmutable() })) ? (changed, tree) : null;
-    }
+    /// <summary>The same file without its remarks, each key on a line of its own: a layout in which any change can be made.</summary>
+    public FlockFile Plain() => new(FlockReader.Read(new SourceText(_source.Path, PlainText.Of(_root))), hasByteOrderMark: false, _mayBeWrong);
 
     /// <summary>Whether a section or a list, right or wrong, is written there.</summary>
     public bool Has(FlockPlace place) => Places.TryFind(_root, place) is Mapping or Sequence;
+
+    /// <summary>Whether anything is written after a key.</summary>
+    /// <exception cref="ArgumentException">There is no such section.</exception>
+    public bool IsGiven(FlockPlace section, string key) => Entry(section, key) is not (null or Scalar { IsBlank: true });
 
     /// <summary>What is written for a key, to be written again; null where nothing is.</summary>
     /// <exception cref="ArgumentException">There is no such section.</exception>
@@ -143,6 +108,72 @@ public sealed class FlockFile
     public byte[] ToBytes() => BytesOf(_source.Text);
 
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
+
+    /// <summary>Changes in their order, gathered where they follow one another and are of keys of different items of one list: none of them moves what another is about.</summary>
+    private static IEnumerable<IReadOnlyList<FlockChange>> Waves(IReadOnlyList<FlockChange> changes)
+    {
+        // Those of ewes alone do not wait for one another: the first of each ewe, then the second, and so on.
+        if (changes.All(c => c is SetKey or ClearKey && c.Section.IsEwe))
+        {
+            foreach (var round in changes.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Index()).GroupBy(c => c.Index, c => c.Item))
+            {
+                yield return [.. round];
+            }
+
+            yield break;
+        }
+
+        var (wave, places) = (new List<FlockChange>(), new HashSet<string>(StringComparer.Ordinal));
+        foreach (var change in changes)
+        {
+            var isItem = change is SetKey or ClearKey && change.Section is { Above: not null, Name: null };
+            if (wave.Count > 0 && !(isItem && wave[0].Section.Above?.ToString() == change.Section.Above!.ToString() && !places.Contains(change.Section.ToString())))
+            {
+                yield return wave;
+                (wave, places) = ([], new HashSet<string>(StringComparer.Ordinal));
+            }
+
+            wave.Add(change);
+            places.Add(change.Section.ToString());
+        }
+
+        if (wave.Count > 0)
+        {
+            yield return wave;
+        }
+    }
+
+    /// <summary>Makes the changes of a wave at once: reading the text again after each would take a flock of 300 ewes a minute.</summary>
+    /// <returns>Null when one of them cannot be made in its tidiest way, or two touch.</returns>
+    private static (SourceText Source, Node Root)? Together(SourceText source, Node root, IReadOnlyList<FlockChange> wave)
+    {
+        var (layout, expected, splices) = (new Layout(source.Text), root, new List<Splice>());
+        foreach (var change in wave)
+        {
+            if (Ways(change, layout, expected).FirstOrDefault() is not { } way)
+            {
+                return null;
+            }
+
+            expected = way.Expected;
+            splices.Add(way);
+        }
+
+        var (text, at) = (new StringBuilder(), 0);
+        foreach (var splice in splices.Where(s => s.Start < s.End || s.Text.Length > 0).OrderBy(s => s.Start))
+        {
+            if (splice.Start < at)
+            {
+                return null;
+            }
+
+            text.Append(source.Text, at, splice.Start - at).Append(splice.Text);
+            at = splice.End;
+        }
+
+        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
+        return Tree(changed) is { } tree && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
+    }
 
     /// <returns>Null when the changed text does not say what it should.</returns>
     private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)

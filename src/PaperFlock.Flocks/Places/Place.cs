@@ -1,11 +1,15 @@
 namespace PaperFlock.Flocks.Places;
 
 /// <summary>Where a holding is.</summary>
-/// <param name="Latitude">Decimal degrees on WGS84, north positive; with as many decimals as the place is known by.</param>
-/// <param name="Longitude">Decimal degrees on WGS84, east positive.</param>
+/// <param name="Latitude">Decimal degrees on WGS84, north positive, -90 to 90; with as many decimals as the place is known by.</param>
+/// <param name="Longitude">Decimal degrees on WGS84, east positive, -180 to 180.</param>
 /// <param name="GridReference">As an emergency service would be told it; null when the place was not given so.</param>
 public sealed record Place(decimal Latitude, decimal Longitude, string? GridReference)
 {
+    public decimal Latitude { get; init; } = Require.Within(Latitude, -90, 90);
+
+    public decimal Longitude { get; init; } = Require.Within(Longitude, -180, 180);
+
     public bool IsSouthern => Latitude < 0;
 
     /// <summary>Great-circle kilometres, on a sphere of 6,371 km: near enough to tell which of two towns is nearer.</summary>

@@ -51,8 +51,9 @@ internal static class FlockKeys
     public static KeyTable Holding { get; } = new("holding",
     [
         Must("name", Text(), "what the holding is called", "Hollin Bank"),
+        May("code", Text(TextValues.LongestCode), null, "letters and figures at the foot of every page; default: the initials of the holding"),
         May("keeper", Text(), null, "the name on the handover sheet"),
-        Must("location", Section("holding.location"), "the place, for sunrise and for the emergency services", "{latitude: 54.46, longitude: -2.74}"),
+        May("location", Section("holding.location"), null, "the place, for sunrise and for the emergency services; without it rounds keep fixed times", "{latitude: 54.46, longitude: -2.74}"),
         Must("time-zone", Zone, "the time kept there", "Europe/London"),
         May("grid-reference", Text(), null, "printed for the emergency services"),
         May("postcode", Text(TextValues.LongestTag), null, "printed for the emergency services"),
@@ -111,6 +112,7 @@ internal static class FlockKeys
         May("lambing-from", Date, null, "the day the first lambs are wanted; tup-in is that day less gestation-days"),
         May("tup-out", Date, null, "the day he leaves; default: tup-in and 42 days, two and a half cycles"),
         May("gestation-days", Gestation, "147", "days in lamb, where a breed gives no figure of its own"),
+        May("last", Text(TextValues.LongestTitle), null, "the file of the season before, from which this one was begun"),
     ])
     {
         ExactlyOneOf = ["tup-in", "lambing-from"],
@@ -376,6 +378,7 @@ internal static class FlockKeys
             ListOf(Choice(("caesarean", PastTrouble.Caesarean), ("prolapse", PastTrouble.Prolapse), ("mastitis", PastTrouble.Mastitis))),
             null,
             "of earlier seasons; each keeps her from the tup, unless to-tup says otherwise"),
+        May("was", Section("ewes[].was"), null, "what came of last season, carried over by begin --from"),
         May("to-tup", Flag, null, "the keeper's own decision, whatever her history, teeth, toes and teats say"),
         May("marks", ListOf(Date), null, "days a fresh raddle mark was seen"),
         May("scan", Whole(0, 5), null, "lambs counted; leave out until scanned"),
@@ -389,6 +392,12 @@ internal static class FlockKeys
         May("lost-lambs", Date, null, "the day she was seen to have lost the lambs she carried"),
         May("gone", Section("ewes[].gone"), null, "if she has left the flock; she stays in the file"),
         May("note", new TextForm(TextValues.LongestNote, MayRunOn: true), null, "anything a stranger should know"),
+    ]);
+
+    public static KeyTable LastSeason { get; } = new("ewes[].was",
+    [
+        May("scan", Whole(0, 5), null, "lambs counted"),
+        May("lambs-alive", Whole(0, LambingResult.MostLambs), null, "lambs born alive"),
     ]);
 
     public static KeyTable Lamb { get; } = new("ewes[].lambs[]",
@@ -407,7 +416,7 @@ internal static class FlockKeys
     public static IEnumerable<KeyTable> All =>
     [
         Top, Holding, Location, Contact, Print, Season, Breed, Group, TupTurn, Fields, KeeperDays, Absence, Practice, FeedingWeeks, ChecksPerDay, GestationByLitter,
-        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe, Lamb, Gone,
+        Job, Feeds, Forage, Concentrate, LambedFeeds, Buckets, Housing, Pen, PenAt, DaysInLambingPen, Ewe, LastSeason, Lamb, Gone,
     ];
 
     /// <param name="path">Of a table that is there.</param>

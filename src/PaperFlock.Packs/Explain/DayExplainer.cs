@@ -61,6 +61,11 @@ internal static class DayExplainer
 
     private static string Daylight(RoundDay day)
     {
+        if (day.IsByClock)
+        {
+            return "not known: nothing says where the sheep are, so the rounds keep fixed times; add `location` under `holding`";
+        }
+
         if (day is not { Sunrise: { } sunrise, Sunset: { } sunset })
         {
             return "the sun does not rise and set on this day";

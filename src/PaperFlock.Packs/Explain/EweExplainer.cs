@@ -17,6 +17,7 @@ internal static class EweExplainer
                 ("marked", ewe.Marks.IsEmpty ? null : ScreenText.List(ewe.Marks.Select(ScreenText.Day))),
                 ("scanned", Scanned(ewe)),
                 ("sire", SireText.Of(plan) is { Length: > 0 } sire ? sire : null),
+                ("last season", RemarkText.Was(ewe)?["Last season ".Length..]),
                 ("for the tup", TupAdviceText.Of(plan)),
                 ("due", plan.Due is { } due ? $"most likely {ScreenText.Day(due.Likely)}; 9 in 10 such ewes lamb {ScreenText.Span(due.Earliest, due.Latest)}" : null),
                 ("dated by", plan.Due is { } dated ? EvidenceText.Of(dated.Evidence) : null),

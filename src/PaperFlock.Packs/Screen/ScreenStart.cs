@@ -24,13 +24,12 @@ public static class ScreenStart
         var wrong = new List<(string Field, string Message)>();
 
         var name = Answer("name") is { Length: > 0 } said ? said : "My flock";
-        var (stated, whyNot) = Answer("place") is { Length: > 0 } written ? PlaceText.Read(written) : (null, null);
+        var (place, whyNot) = Answer("place") is { Length: > 0 } written ? PlaceText.Read(written) : (null, null);
         Refuse("place", whyNot);
-        var place = stated ?? PlaceZones.MiddleOf(PlaceZones.Named(Answer("zone")) ?? "Europe/London")!;
-        var zone = Answer("zone").Length == 0 ? PlaceZones.Of(place, ScreenDay.Day(today)).Id : PlaceZones.Named(Answer("zone"));
+        var zone = Answer("zone").Length > 0 ? PlaceZones.Named(Answer("zone")) : place is null ? "Europe/London" : PlaceZones.Of(place, ScreenDay.Day(today)).Id;
         Refuse("zone", zone is null ? $"'{Answer("zone")}' is no time zone: write a name such as Europe/London or Pacific/Auckland" : null);
         var country = zone is null ? null : PlaceZones.CountryOf(zone);
-        var start = Start(Answer("lambingFrom"), isLambing: true, "lambingFrom") ?? Start(Answer("tupIn"), isLambing: false, "tupIn") ?? SeasonStart.Usual(place.IsSouthern, ScreenDay.Day(today));
+        var start = Start(Answer("lambingFrom"), isLambing: true, "lambingFrom") ?? Start(Answer("tupIn"), isLambing: false, "tupIn") ?? SeasonStart.Usual((place ?? PlaceZones.MiddleOf(zone ?? ""))?.IsSouthern ?? false, ScreenDay.Day(today));
         var count = Answer("ewes").Length == 0 ? 20 : int.TryParse(Answer("ewes"), NumberStyles.None, CultureInfo.InvariantCulture, out var ewes) && ewes is >= 1 and <= MostEwes ? ewes : 0;
         Refuse("ewes", count == 0 ? $"'{Answer("ewes")}' is no number of ewes from 1 to {MostEwes}" : null);
         var paper = Answer("paper").Length == 0 ? UsualPaper.In(country) : Answer("paper").Equals("Letter", StringComparison.OrdinalIgnoreCase) ? Paper.Letter : Paper.A4;
@@ -44,7 +43,7 @@ public static class ScreenStart
             return new JsonObject { ["wrong"] = Figures.Shown.List(wrong, w => new JsonObject { ["field"] = w.Field, ["message"] = w.Message }) };
         }
 
-        var draft = new FlockDraft(name, keeper, place, stated is null, zone!, country, start, DraftEwe.Unnamed(count), paper);
+        var draft = new FlockDraft(name, keeper, place, zone!, country, start, DraftEwe.Unnamed(count), paper);
         var file = FileName(name);
         return new JsonObject { ["text"] = FlockFileText.Of(draft, file), ["name"] = file, ["assumed"] = Figures.Shown.List(Assumed(draft, Answer("zone")), line => (JsonNode)line) };
 
@@ -79,13 +78,14 @@ public static class ScreenStart
 
     private static IEnumerable<string> Assumed(FlockDraft draft, string zone)
     {
-        if (draft.PlaceIsStandIn)
+        if (draft.Place is null)
         {
-            yield return "the place is not yours yet, and it is printed for the emergency services: write your own";
+            yield return "nothing says where the sheep are: the paper has no sunrise, and a blank line for the emergency services";
         }
-        else if (zone.Length == 0)
+
+        if (zone.Length == 0)
         {
-            yield return $"the time zone is {draft.TimeZone}, by the place";
+            yield return draft.Place is null ? $"the time zone is taken to be {draft.TimeZone}" : $"the time zone is {draft.TimeZone}, by the place";
         }
 
         yield return "each tag is a line to write on: type what is on the ears in their place, or write it on the cards";

@@ -5,7 +5,7 @@ internal static class AutumnJobs
 {
     public static IEnumerable<Job> Of(Flock flock, IReadOnlyList<GroupAnchors> groups)
     {
-        var month = flock.Holding.Latitude < 0 ? 4 : 10;
+        var month = flock.Holding.IsSouthern ? 4 : 10;
         var (first, last) = (groups.Min(g => g.Group.TupIn).PlusDays(-63), groups.Max(g => g.Due?.First.Day));
         return from year in Enumerable.Range(first.Year, 2)
                let day = new LocalDate(year, month, 1)

@@ -19,7 +19,7 @@ internal static class RoundPlanner
         var days = ImmutableArray.CreateBuilder<RoundDay>();
         for (var date = from; date <= to; date = date.PlusDays(1))
         {
-            var sun = SunDay.At(flock.Holding, date);
+            var sun = flock.Holding.Location is null ? null : SunDay.At(flock.Holding, date);
             var why = lambing?.Contains(date) == true ? RoundReason.Lambing
                 : date >= heavyFrom && (date <= dates.LastDue || date <= lambing?.End) ? RoundReason.HeavyWeeks
                 : quiet;
@@ -27,13 +27,14 @@ internal static class RoundPlanner
             var nights = why == RoundReason.Lambing ? Math.Clamp(rounds - 2, 0, ByNight) : 0;
             days.Add(new(
                 date,
-                sun.Dawn?.TimeOfDay,
-                sun.Sunrise?.TimeOfDay,
-                sun.Sunset?.TimeOfDay,
-                sun.Dusk?.TimeOfDay,
+                sun?.Dawn?.TimeOfDay,
+                sun?.Sunrise?.TimeOfDay,
+                sun?.Sunset?.TimeOfDay,
+                sun?.Dusk?.TimeOfDay,
                 times.For(date, sun, rounds - nights, fedAt(date), nights))
             {
                 Why = why,
+                IsByClock = sun is null,
             });
         }
 

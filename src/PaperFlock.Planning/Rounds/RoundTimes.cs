@@ -9,16 +9,23 @@ internal sealed class RoundTimes(Practice practice)
     /// <summary>First round where no dawn ever comes to set it.</summary>
     private static readonly LocalTime PolarNightStart = new(8, 0);
 
+    // Where the place is not known: the first, midday, dusk, and the late round where the file has no time of its own for it.
+    private static readonly LocalTime FixedFirst = new(7, 0);
+    private static readonly LocalTime FixedMidday = new(12, 0);
+    private static readonly LocalTime FixedDusk = new(17, 0);
+    private static readonly LocalTime FixedLate = new(22, 0);
+
     /// <summary>Midday and dusk keep so far from each other and from the first and the late round.</summary>
     private const int LeastMinutesApart = 90;
 
     /// <summary>A round is named to the nearest this many minutes: nobody walks it to the minute.</summary>
     private const int Step = 10;
 
+    /// <param name="sun">Null where the place is not known.</param>
     /// <param name="checks">Rounds wanted by day; fewer come back when the day between first light and the late round is too short for them.</param>
     /// <param name="feeds">Each has a round of its own, whatever number is wanted.</param>
     /// <param name="nights">Rounds between the last of the day and first light.</param>
-    public ImmutableArray<Round> For(LocalDate date, SunDay sun, int checks, ImmutableArray<FeedTime> feeds, int nights)
+    public ImmutableArray<Round> For(LocalDate date, SunDay? sun, int checks, ImmutableArray<FeedTime> feeds, int nights)
     {
         var slots = Slots(date, sun, feeds.Length > 1);
         var wanted = feeds.Select(RoundDay.PartOf).ToHashSet();
@@ -49,31 +56,32 @@ internal sealed class RoundTimes(Practice practice)
 
     /// <summary>The parts of the day that have a time by the sun or the clock, in order.</summary>
     /// <param name="makeRoom">There must be all of them.</param>
-    private List<(int At, PartOfDay Part)> Slots(LocalDate date, SunDay sun, bool makeRoom)
+    private List<(int At, PartOfDay Part)> Slots(LocalDate date, SunDay? sun, bool makeRoom)
     {
         var first = First(date, sun);
-        var last = Math.Max(Minutes(practice.LastRound), makeRoom ? first + (3 * LeastMinutesApart) : 0);
+        var last = Math.Max(Minutes(sun is null && practice.LastRound == Practice.UsualLastRound ? FixedLate : practice.LastRound), makeRoom ? first + (3 * LeastMinutesApart) : 0);
         if (last <= first)
         {
             return [(first, PartOfDay.FirstLight)];
         }
 
         var roomy = last - first >= 3 * LeastMinutesApart;
-        var noon = sun.Noon.Date == date ? Minutes(sun.Noon.TimeOfDay) : (first + last) / 2;
+        var noon = sun is null ? Minutes(FixedMidday) : sun.Noon.Date == date ? Minutes(sun.Noon.TimeOfDay) : (first + last) / 2;
         var midday = roomy ? Math.Clamp(ToStep(noon), first + LeastMinutesApart, last - (2 * LeastMinutesApart)) : ToStep(first + ((last - first) / 3.0));
-        var sunset = sun.Sunset is { } set && set.Date == date ? Minutes(set.TimeOfDay) : (midday + last) / 2;
+        var sunset = sun is null ? Minutes(FixedDusk) : sun.Sunset is { } set && set.Date == date ? Minutes(set.TimeOfDay) : (midday + last) / 2;
         var dusk = roomy ? Math.Clamp(ToStep(sunset), midday + LeastMinutesApart, last - LeastMinutesApart) : ToStep(first + ((last - first) * 2 / 3.0));
         List<(int At, PartOfDay Part)> slots = [(first, PartOfDay.FirstLight), (midday, PartOfDay.Midday), (dusk, PartOfDay.Dusk), (last, PartOfDay.Late)];
         return [.. slots.Where((s, i) => i is 0 or 3 || (slots[i - 1].At < s.At && s.At < last))];
     }
 
-    private int First(LocalDate date, SunDay sun)
+    private int First(LocalDate date, SunDay? sun)
     {
         var notBefore = Minutes(practice.FirstRoundNotBefore);
-        return sun.Dawn switch
+        return sun switch
         {
-            { } dawn when dawn.Date == date => Math.Max(notBefore, Minutes(dawn.TimeOfDay) / Step * Step),
-            null when sun.DarkAllDay => Minutes(PolarNightStart),
+            null => Math.Max(notBefore, Minutes(FixedFirst)),
+            { Dawn: { } dawn } when dawn.Date == date => Math.Max(notBefore, Minutes(dawn.TimeOfDay) / Step * Step),
+            { Dawn: null, DarkAllDay: true } => Minutes(PolarNightStart),
             _ => notBefore,
         };
     }

@@ -14,10 +14,12 @@ internal sealed record SunDay(
     LocalDateTime? Dusk,
     bool DarkAllDay)
 {
+    /// <param name="holding">Of which the place is known.</param>
     public static SunDay At(Holding holding, LocalDate date)
     {
-        var sky = new Sky((double)holding.Latitude, (double)holding.Longitude);
-        var noon = sky.Noon(date.At(LocalTime.Noon).InZoneLeniently(holding.TimeZone).ToInstant());
+        var (place, zone) = (holding.Location!, holding.TimeZone);
+        var sky = new Sky((double)place.Latitude, (double)place.Longitude);
+        var noon = sky.Noon(date.At(LocalTime.Noon).InZoneLeniently(zone).ToInstant());
         return new(
             Maybe(sky.Rising(noon, Sky.CivilTwilight)),
             Maybe(sky.Rising(noon, Sky.RiseAndSet)),
@@ -29,6 +31,6 @@ internal sealed record SunDay(
         LocalDateTime? Maybe(Instant? time) => time is { } known ? Local(known) : null;
 
         LocalDateTime Local(Instant time) =>
-            time.Plus(Duration.FromSeconds(30)).InZone(holding.TimeZone).LocalDateTime.With(TimeAdjusters.TruncateToMinute);
+            time.Plus(Duration.FromSeconds(30)).InZone(zone).LocalDateTime.With(TimeAdjusters.TruncateToMinute);
     }
 }

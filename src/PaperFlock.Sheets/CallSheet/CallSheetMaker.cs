@@ -42,10 +42,15 @@ internal static class CallSheetMaker
     private static Text Line(params (string What, string? Where)[] parts) => new(
         [.. parts.SelectMany(p => new[] { new Run($"{p.What} ", TypeScale.BodyBold), new Run($"{p.Where ?? Blank}     ", TypeScale.Body) })], Leading: 1.35);
 
-    private static string Coordinates(Holding holding)
+    private static string? Coordinates(Holding holding)
     {
-        var latitude = Math.Abs(holding.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Latitude < 0 ? "S" : "N");
-        var longitude = Math.Abs(holding.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (holding.Longitude < 0 ? "W" : "E");
+        if (holding.Location is not { } place)
+        {
+            return null;
+        }
+
+        var latitude = Math.Abs(place.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (place.Latitude < 0 ? "S" : "N");
+        var longitude = Math.Abs(place.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (place.Longitude < 0 ? "W" : "E");
         return $"{latitude}, {longitude}";
     }
 

@@ -17,7 +17,7 @@ internal static class CardFront
     public static Element Of(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
         // What the feed chart says too gives way before what only her card says, and a long note last of all.
-        var note = RemarkText.Of(ewe.Ewe);
+        var note = string.Join(". ", new[] { RemarkText.Of(ewe.Ewe), RemarkText.Was(ewe.Ewe) }.Where(said => !string.IsNullOrEmpty(said)));
         IEnumerable<(bool Ration, Text Note)> shorter =
         [
             (true, Block.Text(note, TypeScale.BodyBold)),

@@ -38,8 +38,8 @@ internal static class LogText
             : null;
     }
 
-    /// <summary>"sun 08:31 to 15:52".</summary>
-    public static string Sun(RoundDay day) => day is { Sunrise: { } rise, Sunset: { } set }
+    /// <summary>"sun 08:31 to 15:52"; empty where the place is not known.</summary>
+    public static string Sun(RoundDay day) => day.IsByClock ? "" : day is { Sunrise: { } rise, Sunset: { } set }
         ? $"sun {DateText.Clock(rise)} to {DateText.Clock(set)}"
         : "no sunrise or sunset";
 

@@ -25,7 +25,7 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate NotAft
     public static string IdOf(SeasonPlan plan)
     {
         var year = (plan.Dates.FirstDue ?? plan.Dates.TupIn.PlusDays(plan.Flock.Season.GestationDays)).Year;
-        return $"{Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}";
+        return $"{plan.Flock.Holding.Code ?? Initials(plan.Flock.Holding.Name)}-{year.ToString(CultureInfo.InvariantCulture)}";
     }
 
     public int Issue => Issues.Number;

@@ -15,7 +15,16 @@ public sealed class ManyFlocksTests
         var outcome = bench.Run("pack", "c.yaml", "b.yaml", "nope.yaml", "a.yaml", "--sheets", "jobs");
 
         Assert.EndsWith(
-            "\n\n2 packs made, 2 failed\n  c.yaml: done\n  b.yaml: there are errors in it\n  nope.yaml: could not be read or written\n  a.yaml: done\n",
+            """
+
+            2 packs made, 2 failed
+            flock      came to                       pack     sheets  warnings  first due
+            c.yaml     done                          HB-2027  1       3         Mon 4 Jan 2027
+            b.yaml     there are errors in it
+            nope.yaml  could not be read or written
+            a.yaml     done                          HB-2027  1       3         Mon 4 Jan 2027
+
+            """,
             outcome.Out,
             StringComparison.Ordinal);
         Assert.Contains("b.yaml:7:11: error FLK", outcome.Error, StringComparison.Ordinal);
@@ -47,7 +56,7 @@ public sealed class ManyFlocksTests
         bench.Write("b.yaml", Samples.TwoEwes);
         var outcome = bench.Run("pack", "b.yaml", "a.yaml", "--sheets", "jobs");
         Assert.Equal(ExitStatus.Fault, outcome.Status);
-        Assert.Contains("  b.yaml: failed by a fault of the program\n  a.yaml: done\n", outcome.Out, StringComparison.Ordinal);
+        Assert.Matches("\nb.yaml +failed by a fault of the program\na.yaml +done ", outcome.Out);
         Assert.Contains("a-JOBS.pdf", bench.Everything());
         Assert.DoesNotContain("b-JOBS.pdf", bench.Everything());
     }
@@ -130,6 +139,25 @@ public sealed class ManyFlocksTests
         var outcome = bench.Run("pack", typed);
         Assert.Equal(ExitStatus.WrongUse, outcome.Status);
         Assert.Contains(complaint, outcome.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>Two holdings with the same initials: the second is not made, and what to type is said; with it, both are.</summary>
+    [Fact]
+    public void Pages_of_two_holdings_never_bear_one_mark()
+    {
+        using var bench = new Workbench();
+        Write(bench, "a.yaml");
+        bench.Write("b.yaml", Samples.TwoEwes.Replace("Hollin Bank", "Hare Brow", StringComparison.Ordinal));
+        var outcome = bench.Run("pack", "a.yaml", "b.yaml", "--sheets", "jobs");
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains("the pages of Hare Brow would bear HB-2027, as those of Hollin Bank do (a.yaml)", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("`code: HB2` under `holding`", outcome.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("b-JOBS.pdf", bench.Everything());
+
+        bench.Write("b.yaml", Samples.TwoEwes.Replace("name: Hollin Bank", "name: Hare Brow\n  code: hb2", StringComparison.Ordinal));
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", "a.yaml", "b.yaml", "--sheets", "jobs").Status);
+        using var pdf = new PackPdf(bench.PathOf("b-JOBS.pdf"));
+        Assert.Contains("HB2-2027", string.Concat(pdf.Texts), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -111,7 +111,6 @@ public sealed class OutsideTests
     [InlineData("flock.yaml", true)]
     [InlineData("bad.yaml", true)]
     [InlineData("nope.yaml", true)]
-    [InlineData("", true)]
     [InlineData("check flock.yaml", false)]
     [InlineData("pakc flock.yaml", false)]
     public void A_window_of_its_own_stays_open_until_what_happened_has_been_read(string args, bool waits)

@@ -34,7 +34,9 @@ internal static partial class FlockMessages
         tupIn == tupOut
             ? $"she cannot have been marked on {Day(mark)}: her group was mated on {Day(tupIn)}"
             : $"she cannot have been marked on {Day(mark)}: the tup was with her group from {Day(tupIn)} to {Day(tupOut)}",
-        "check the date, its year, and the group she ran with");
+        tupIn.PlusMonths(-6) > mark
+            ? "take last season's marks out, or begin the season from its file, which leaves them behind: `paperflock begin NEXT.yaml --from THIS.yaml`"
+            : "check the date, its year, and the group she ran with");
 
     public static Diagnostic MarkTwice(SourceSpan at, LocalDate mark) => Error("FLK058", at, $"the mark of {Day(mark)} is written twice", "keep one of them");
 

@@ -93,6 +93,10 @@ internal static partial class FlockMessages
         $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
         $"check both; this reference is {Location(square.Latitude, square.Longitude)}");
 
+    public static Diagnostic NoLocation(SourceSpan at) => Warning("FLK164", at,
+        "nothing says where the sheep are, so the paper has no sunrise, and rounds keep to 07:00, 12:00, 17:00 and 22:00",
+        "add a line `location:` with your own figures, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both");
+
     private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
         $"{those} get {Number(rounds)} rounds a day, and {others} {Number(more)}", advice);
 }

@@ -73,6 +73,10 @@ internal static partial class FlockMessages
         $"`{name}` holds {Code(value)}, a character that prints nothing, as text pasted from elsewhere may have",
         "type the text again by hand");
 
+    public static Diagnostic NotACode(SourceSpan at, string found) => Error("FLK046", at,
+        $"`code` is letters and figures without spaces, not `{Shown(found)}`",
+        found.Where(char.IsAsciiLetterOrDigit).ToArray() is { Length: > 0 } plain ? $"write `code: {new string(plain).ToUpperInvariant()}`" : "write such as `code: HB2`");
+
     public static Diagnostic CurlyQuotes(SourceSpan at, string name, string bare) => Error("FLK044", at,
         $"`{name}` stands in curly quotes, as text pasted from a document does, and they would be printed",
         $"write it without quotes, or in straight ones: `\"{Shown(bare)}\"`");

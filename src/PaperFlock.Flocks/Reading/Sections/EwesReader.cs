@@ -60,6 +60,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             Toes = ewe.Find("toes")?.AsChoice<Toes>() ?? Toes.Unchecked,
             Teats = ewe.Find("teats")?.AsChoice<Teats>() ?? Teats.Unchecked,
             History = [.. (ewe.Find("history")?.AsItems() ?? []).Select(i => i.AsChoice<PastTrouble>()).OfType<PastTrouble>().Distinct().Order()],
+            Was = Was(ewe.Below("was")),
             Marks = mating.Marks,
             Scan = mating.Scan,
             ScanStage = mating.ScanStage,
@@ -73,6 +74,9 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         };
         return tag is not null && group is not null ? read : null;
     }
+
+    private static LastSeason? Was(Section was) =>
+        (was.Find("scan")?.AsWhole(), was.Find("lambs-alive")?.AsWhole()) is var (scan, alive) && (scan ?? alive) is not null ? new(scan, alive) : null;
 
     private ImmutableArray<Lamb> Lambs(Section ewe)
     {

@@ -10,31 +10,45 @@ internal static class HoldingReader
     public static Holding? Read(Section holding)
     {
         var name = holding.Require("name")?.AsText();
-        var location = holding.RequireBelow("location");
-        var (latitudeField, longitudeField) = (location.Require("latitude"), location.Require("longitude"));
-        var areSwapped = AreSwapped(latitudeField, longitudeField);
-        var latitude = areSwapped ? null : latitudeField?.AsNumber();
-        var longitude = longitudeField?.AsNumber();
+        var location = Location(holding);
         var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
         ImmutableArray<Contact> contacts = [.. Contacts(holding)];
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
-        if (latitude is not { } north || longitude is not { } east || zone is null)
+        if (location is not null && gridReference is not null)
+        {
+            PlaceCheck.GridReference(location, holding.Find("grid-reference")!, gridReference);
+        }
+
+        if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, holding.Below("location").Find("latitude")!.Span, holding.Bag))
         {
             return null;
         }
 
-        var place = new Place(north, east, null);
-        if (gridReference is not null)
+        return name is not null && zone is not null
+            ? new Holding(name, keeper, location, zone, gridReference, postcode, contacts) { Code = Code(holding), Find = find, Signal = signal, SickPen = sickPen }
+            : null;
+    }
+
+    /// <summary>It stands in the names of leaves, of which each is one word.</summary>
+    private static string? Code(Section holding) =>
+        holding.Find("code") is { } field && field.AsText() is { } code
+            ? code.All(char.IsAsciiLetterOrDigit) ? code.ToUpperInvariant() : field.Refuse<string>(FlockMessages.NotACode(field.Span, code))
+            : null;
+
+    private static Place? Location(Section holding)
+    {
+        if (holding.IsThere && !holding.IsGiven("location") && !holding.IsMistyped("location"))
         {
-            PlaceCheck.GridReference(place, holding.Find("grid-reference")!, gridReference);
+            holding.Bag.Add(FlockMessages.NoLocation(holding.Span));
         }
 
-        return PlaceCheck.IsPossible(place, zone, latitudeField!.Span, holding.Bag) && name is not null
-            ? new Holding(name, keeper, north, east, zone, gridReference, postcode, contacts) { Find = find, Signal = signal, SickPen = sickPen }
-            : null;
+        var location = holding.Below("location");
+        var (latitude, longitude) = (location.Require("latitude"), location.Require("longitude"));
+        var areSwapped = AreSwapped(latitude, longitude);
+        return (areSwapped ? null : latitude?.AsNumber(), longitude?.AsNumber()) is ({ } north, { } east) ? new Place(north, east, null) : null;
     }
 
     /// <summary>A latitude that only a longitude can be, and beside it a longitude that may be a latitude; reported.</summary>

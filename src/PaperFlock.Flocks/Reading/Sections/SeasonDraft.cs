@@ -5,5 +5,7 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <param name="Span">Where the file says when the tup goes in.</param>
 internal sealed record SeasonDraft(LocalDate? TupIn, LocalDate? TupOut, LocalDate? StatedTupOut, int GestationDays, SourceSpan Span)
 {
-    public Season? Made => TupIn is { } tupIn && TupOut is { } tupOut ? new Season(tupIn, tupOut, GestationDays, Span) : null;
+    public string? Last { get; init; }
+
+    public Season? Made => TupIn is { } tupIn && TupOut is { } tupOut ? new Season(tupIn, tupOut, GestationDays, Span) { Last = Last } : null;
 }

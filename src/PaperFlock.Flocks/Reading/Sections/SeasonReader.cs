@@ -53,7 +53,7 @@ internal static class SeasonReader
             season.Bag.Add(FlockMessages.AnotherSeason(span, day, now));
         }
 
-        return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, span);
+        return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, span) { Last = season.Find("last")?.AsText() };
     }
 
     /// <summary>Reports, at the field of the day he leaves, a stay that ends before it begins or never seems to end.</summary>

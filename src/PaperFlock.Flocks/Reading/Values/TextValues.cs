@@ -9,6 +9,9 @@ internal static class TextValues
     /// <summary>A name a card, a chart or a list has room for.</summary>
     public const int LongestName = 40;
 
+    /// <summary>It stands at the foot of every page, beside much else.</summary>
+    public const int LongestCode = 6;
+
     /// <summary>A tag is never broken across lines, so its length is what the narrowest box holds.</summary>
     public const int LongestTag = 20;
 

@@ -1,0 +1,95 @@
+using NodaTime.Text;
+using PaperFlock.Cli.Files;
+using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Editing;
+using PaperFlock.Planning;
+
+namespace PaperFlock.Cli.Begin;
+
+/// <summary>Begins a season from the flock file of the one before.</summary>
+internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host host)
+{
+    /// <summary>The same day of the week, a year on.</summary>
+    private const int UsualDays = 52 * 7;
+
+    /// <param name="file">Where to write, as typed; null for a name made from that of the old file.</param>
+    /// <param name="mayOverwrite">Whether a file of that name may be replaced, if there is one; throws where nobody says so.</param>
+    /// <returns>One of <see cref="ExitStatus"/>.</returns>
+    /// <exception cref="UsageException">The day is none, or the old file would be written over.</exception>
+    public int Run(string? file, Func<string, bool> mayOverwrite)
+    {
+        var bytes = InputFile.Read(from, host);
+        var planned = PackMaker.Plan(PackMaker.Read(from, bytes, _ => today), today, forPaper: false);
+        if (planned.Plan is not { } last || FlockFile.Open(from, bytes, out _) is not { } lastFile)
+        {
+            DiagnosticsOut.Write(planned.Source, planned.Diagnostics, host);
+            return ExitStatus.FlockErrors;
+        }
+
+        if (last.Flock.Ewes.All(e => e.Gone is not null))
+        {
+            throw new UsageException($"no ewe of {from} is still there: begin a new flock with {Messages.Program} begin");
+        }
+
+        var tupIn = TupIn(last.Flock.Season.TupIn);
+        asker.ThrowIfWrong();
+        file ??= NameOf(tupIn);
+        if (string.Equals(host.FullPath(file), host.FullPath(from), StringComparison.OrdinalIgnoreCase))
+        {
+            throw new UsageException($"{file} is last season's own file, and stays as it is: give the next one another name, such as {NameOf(tupIn)}");
+        }
+
+        var overwrite = mayOverwrite(file);
+        var next = NextSeason.After(lastFile, Path.GetFileName(from), tupIn);
+        if (next.Edit.File is not { } made)
+        {
+            DiagnosticsOut.Write(next.Edit.Source, next.Edit.Diagnostics, host);
+            host.Error.WriteLine(Messages.Complaint($"the next season would begin with these errors, so nothing was written: put them right in {from} first"));
+            return ExitStatus.FlockErrors;
+        }
+
+        StagedFiles.Write(new OutputFile(host.FullPath(file), file), made.ToBytes(), host, overwrite);
+        Say(file, next, last, made.Flock);
+        return ExitStatus.Clean;
+    }
+
+    private LocalDate TupIn(LocalDate last)
+    {
+        var usual = new SeasonStart(last.PlusDays(UsualDays), IsLambing: false);
+        return asker.Ask("--tup-in", "On which day does the tup go in? Type a date, such as 2027-11-05.", usual, LocalDatePattern.Iso.Format(usual.TupIn), text => Interview.Season(text, isLambing: false) switch
+        {
+            ({ } start, null) when start.TupIn <= last => (null, $"the tup went in on {ScreenText.Day(last)} last season: the next season's day comes after it"),
+            var read => read,
+        }).TupIn;
+    }
+
+    /// <summary>"hollin-bank-2027.yaml" after "hollin-bank.yaml" or "hollin-bank-2026.yaml", beside it.</summary>
+    private string NameOf(LocalDate tupIn)
+    {
+        var name = Path.GetFileNameWithoutExtension(from);
+        var plain = name.Length > 5 && name[^5] == '-' && name[^4..].All(char.IsAsciiDigit) ? name[..^5] : name;
+        return Path.Combine(Path.GetDirectoryName(from) ?? "", string.Create(CultureInfo.InvariantCulture, $"{plain}-{tupIn.Year}{Path.GetExtension(from)}"));
+    }
+
+    private void Say(string file, NextSeason next, SeasonPlan last, Flock flock)
+    {
+        host.Out.WriteLine($"wrote {file}: {ScreenText.Count(flock.Ewes.Length, "ewe")}, tup in {ScreenText.Day(flock.Season.TupIn)}; the dates of all tups have moved by {ScreenText.Count(next.Days, "day")}");
+        host.Out.WriteLine(next.HasRemarks
+            ? "  what you wrote behind # is still there, and so are the notes: look for what was of last season"
+            : $"  what you wrote behind # could not be kept, the way {from} is laid out; the notes are still there: look for what was of last season");
+        foreach (var said in CarriedOver.Of(next, last))
+        {
+            host.Out.WriteLine();
+            host.Out.WriteLine(said.Heading);
+            foreach (var line in said.Lines)
+            {
+                host.Out.WriteLine($"  {line}");
+            }
+        }
+
+        host.Out.WriteLine();
+        host.Out.WriteLine("Next:");
+        host.Out.WriteLine($"  {Messages.Program} add ewes {Messages.Quoted(file)} LIST.csv   for ewes you have bought or kept");
+        host.Out.WriteLine($"  {Messages.Program} check {Messages.Quoted(file)}");
+    }
+}
