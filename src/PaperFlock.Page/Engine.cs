@@ -60,7 +60,17 @@ internal static partial class Engine
     internal static string Begin(string answers, string today) => Told(() => ScreenStart.Begin(answers, today));
 
     [JSExport]
-    internal static string Paste(string text, string name, string pasted, int tagColumn) => Told(() => ScreenPaste.Read(text, name, pasted, tagColumn));
+    internal static string Paste(string text, string name, string pasted, int tagColumn, int nameColumn) =>
+        Told(() => ScreenPaste.Read(text, name, pasted, tagColumn, nameColumn));
+
+    [JSExport]
+    internal static string OpenList(byte[] bytes, string name) => Told(() => ScreenPaste.Open(bytes, name));
+
+    [JSExport]
+    internal static string Number(string text, string name, string ewes) => Told(() => ScreenStart.Number(text, name, ewes));
+
+    [JSExport]
+    internal static string ReadPlace(string typed, string today) => Told(() => ScreenPlace.Read(typed, today));
 
     [JSExport]
     internal static string Plan(string text, string name, string today) => Told(() => ScreenPlan.Of(Flock(text, name, today).Plan));

@@ -134,9 +134,11 @@ const steps = {
   async 'a reload in mid-work loses nothing'() {
     page.on('dialog', dialog => dialog.accept());
     await go('open');
+    await (await named(page, 'Start a new flock', 'link')).click();
     await (await labelled('What is the holding called?')).type('Cold Knap');
-    await press('Start a new flock');
-    await says('The flock');
+    await (await labelled('Where is it?')).type('NY 480 046');
+    await press('Go on: the ewes');
+    await says('20 ewes with a line for the tag');
     await page.reload();
     await page.waitForSelector('html[data-ready]');
     await go('open');

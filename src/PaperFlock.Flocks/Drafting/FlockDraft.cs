@@ -62,6 +62,9 @@ public sealed record SeasonStart(LocalDate Day, bool IsLambing)
 /// <param name="IsUnnamed">What stands for her tag is on no ear.</param>
 public sealed record DraftEwe(ImmutableArray<(string Key, FlockValue Value)> Lines, bool IsUnnamed = false)
 {
+    /// <summary>How a line to write a tag on begins.</summary>
+    public const string TagLine = "____________";
+
     /// <summary>
     /// Ewes whose tags nobody has typed. Each has a line to write her tag on, which a card then shows large, and a number that tells
     /// her from the others: nothing on an ear looks like it.
@@ -70,6 +73,6 @@ public sealed record DraftEwe(ImmutableArray<(string Key, FlockValue Value)> Lin
     {
         var digits = count < 100 ? "00" : "000";
         return [.. Enumerable.Range(1, count).Select(n =>
-            new DraftEwe([("tag", FlockValue.Text($"____________ {n.ToString(digits, CultureInfo.InvariantCulture)}"))], IsUnnamed: true))];
+            new DraftEwe([("tag", FlockValue.Text($"{TagLine} {n.ToString(digits, CultureInfo.InvariantCulture)}"))], IsUnnamed: true))];
     }
 }

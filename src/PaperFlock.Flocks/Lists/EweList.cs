@@ -8,6 +8,9 @@ namespace PaperFlock.Flocks.Lists;
 /// <param name="Found">What is wrong with it or left out.</param>
 public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, ImmutableArray<Diagnostic> Found)
 {
+    /// <summary>The key of a ewe that each column fills, in the order of the columns; null for one that is left out.</summary>
+    public ImmutableArray<string?> Keys { get; private init; } = [];
+
     public ImmutableArray<DraftEwe> Good => [.. Rows.Select(r => r.Ewe).OfType<DraftEwe>()];
 
     public bool HasErrors => Found.Any(d => d.Severity == Severity.Error);
@@ -26,7 +29,14 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
         }
 
         var rows = table is null ? [] : ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
-        return new EweList(csv.Source, rows, bag.ToSorted());
+        return new EweList(csv.Source, rows, bag.ToSorted()) { Keys = table is null ? [] : KeysOf(table) };
+    }
+
+    private static ImmutableArray<string?> KeysOf(HeadedTable table)
+    {
+        var columns = EweColumn.Of(table.Headings, table.Tag);
+        return [.. Enumerable.Range(0, Math.Max(table.Tag + 1, table.Headings.Length)).Select(at =>
+            at == table.Tag ? "tag" : columns.FirstOrDefault(c => c.At == at)?.Key is var key && key == EweColumn.Age ? "born" : key)];
     }
 }
 

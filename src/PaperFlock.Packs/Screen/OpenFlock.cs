@@ -3,17 +3,14 @@ using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Packs.Screen;
 
-/// <summary>A flock file as it stands on a screen, read and planned once for all that is asked of it.</summary>
+/// <summary>A flock file as it stands on a screen, read once for all that is asked of it, and planned once when the plan is asked for.</summary>
 /// <param name="name">What the file is called.</param>
 /// <param name="today">Such as <c>2026-11-25</c>.</param>
 public sealed class OpenFlock(string text, string name, string today)
 {
-    private readonly Lazy<(FlockReading Reading, PlannedFlock Planned)> _known = new(() =>
-    {
-        var day = ScreenDay.Day(today);
-        var reading = PackMaker.Read(name, Encoding.UTF8.GetBytes(text), _ => day);
-        return (reading, PackMaker.Plan(reading, day, forPaper: true));
-    });
+    private readonly Lazy<FlockReading> _reading = new(() => PackMaker.Read(name, Encoding.UTF8.GetBytes(text), _ => ScreenDay.Day(today)));
+
+    private PlannedFlock? _planned;
 
     public string Text => text;
 
@@ -24,10 +21,10 @@ public sealed class OpenFlock(string text, string name, string today)
 
     internal LocalDate Today => ScreenDay.Day(today);
 
-    internal FlockReading Reading => _known.Value.Reading;
+    internal FlockReading Reading => _reading.Value;
 
     /// <summary>With mistakes in it there is no plan.</summary>
-    internal PlannedFlock Planned => _known.Value.Planned;
+    internal PlannedFlock Planned => _planned ??= PackMaker.Plan(Reading, Today, forPaper: true);
 
     /// <summary>Whether it is that text, on that day.</summary>
     public bool Is(string thatText, string thatName, string thatToday) => (text, name, today) == (thatText, thatName, thatToday);

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using NodaTime.Text;
+using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Reading;
 
@@ -16,6 +17,8 @@ public static class ScreenFlock
         ["sheets"] = Figures.Shown.List(PackSheets.All, s => new JsonObject { ["kind"] = s.Kind, ["code"] = s.Code, ["purpose"] = s.Purpose }),
         ["mostBytes"] = FlockReader.MostBytes,
         ["mostPdfBytes"] = EarlierFile.MostBytes,
+        // How a line to write a tag on begins, where nobody has typed the tag yet.
+        ["tagLine"] = DraftEwe.TagLine,
     };
 
     /// <summary>A file somebody chose, and its <c>text</c>: null where it is none to go on with, and why is among what was found.</summary>
@@ -33,7 +36,7 @@ public static class ScreenFlock
     /// <summary>What a flock file says, and what <c>check</c> says of it.</summary>
     public static JsonObject Read(OpenFlock flock) => Shown(flock.Reading, flock.Planned, flock.Today);
 
-    /// <summary>Makes edits of a form, all or none.</summary>
+    /// <summary>Makes edits of a form, all or none. For somebody who is typing: nothing is planned, so what <c>check</c> would only warn of in the plan is not found.</summary>
     /// <param name="edits">See <see cref="FormEdits"/>.</param>
     /// <returns>The flock as it is now, and as <see cref="Read"/> with <c>text</c>, the file as it is now; <c>refused</c>, why the edits were not made, is empty where they were.</returns>
     public static (OpenFlock Now, JsonObject Shown) Apply(string text, string name, string today, string edits)
@@ -41,7 +44,7 @@ public static class ScreenFlock
         var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var before);
         var edit = file is null ? new FlockEdit(null, before.Diagnostics, before.Source) : FormEdits.Apply(file, JsonNode.Parse(edits)!.AsArray());
         var now = new OpenFlock(edit.File is { } changed ? Encoding.UTF8.GetString(changed.ToBytes()) : text, name, today);
-        var shown = Read(now);
+        var shown = Shown(now.Reading, null, now.Today);
         shown.Add("text", now.Text);
         shown.Add("refused", edit.File is null ? Found(edit.Diagnostics, _ => []) : new JsonArray());
         return (now, shown);
@@ -57,25 +60,39 @@ public static class ScreenFlock
         ["length"] = d.Span.Length,
         ["message"] = d.Message,
         ["advice"] = d.Advice,
-        ["path"] = pathOf(d.Span),
+        ["path"] = ToField(pathOf(d.Span), d),
     });
 
-    private static JsonObject Shown(FlockReading reading, PlannedFlock planned, LocalDate today)
+    /// <summary>What is missing has no place in the file, but a field: the message begins with its key.</summary>
+    private static JsonArray ToField(JsonArray path, Diagnostic found)
     {
+        if (found.Code == "FLK022" && found.Message.Split('`') is ["", var key, ..] && path.LastOrDefault()?.ToJsonString().Trim('"') != key)
+        {
+            path.Add((JsonNode)key);
+        }
+
+        return path;
+    }
+
+    /// <param name="planned">Null where there is no time for it.</param>
+    private static JsonObject Shown(FlockReading reading, PlannedFlock? planned, LocalDate today)
+    {
+        var flock = planned is null ? reading.Flock : planned.Plan?.Flock;
         var values = reading.Values();
         var days = new JsonObject();
         AddDays(values, days);
         return new JsonObject
         {
-            ["ok"] = planned.Plan is not null,
-            ["found"] = Found(planned.Diagnostics, reading.PathOf),
+            ["ok"] = flock is not null,
+            ["planned"] = planned is not null,
+            ["found"] = Found(planned?.Diagnostics ?? reading.Diagnostics, reading.PathOf),
             ["values"] = values,
             ["days"] = days,
             ["today"] = ScreenText.Day(today),
-            ["holding"] = planned.Plan?.Flock.Holding.Name,
-            ["ewes"] = planned.Plan?.Flock.Ewes.Length,
+            ["holding"] = flock?.Holding.Name,
+            ["ewes"] = flock?.Ewes.Length,
             // What tells this pack from those of other flocks and seasons.
-            ["pack"] = planned.Plan is { } plan ? PackComposer.IdOf(plan) : null,
+            ["pack"] = planned?.Plan is { } plan ? PackComposer.IdOf(plan) : null,
         };
     }
 

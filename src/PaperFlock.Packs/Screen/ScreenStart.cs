@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Drafting;
+using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
 using PaperFlock.Flocks.Reading;
 
@@ -74,6 +75,26 @@ public static class ScreenStart
             FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock"))).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } error
                 ? $"{error.Message}: {error.Advice}"
                 : null);
+    }
+
+    /// <summary>So many ewes whose tags are to be written on their cards, in place of those that are in the flock.</summary>
+    /// <returns><c>text</c>, the flock file.</returns>
+    /// <exception cref="PackRequestException">It is no such number, or the file is laid out in a way that cannot be changed.</exception>
+    public static JsonObject Number(string text, string name, string ewes)
+    {
+        if (!int.TryParse(ewes.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > MostEwes)
+        {
+            throw new PackRequestException($"'{ewes}' is no number of ewes from 1 to {MostEwes}");
+        }
+
+        var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var reading);
+        var before = reading.Values()?["ewes"] as JsonArray;
+        var edit = file?.Apply(
+        [
+            AddToList.Ewes(DraftEwe.Unnamed(count).Select(ewe => FlockValue.Section(ewe.Lines))),
+            .. Enumerable.Range(0, before?.Count ?? 0).Reverse().Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
+        ]);
+        return edit?.File is { } changed ? new JsonObject { ["text"] = Encoding.UTF8.GetString(changed.ToBytes()) } : throw new PackRequestException("the list of ewes in the file cannot be changed here");
     }
 
     private static IEnumerable<string> Assumed(FlockDraft draft, string zone)

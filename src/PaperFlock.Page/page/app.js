@@ -45,7 +45,15 @@ async function start() {
   }
 
   state.listen(() => { foot(); update?.(); });
-  find('undo').addEventListener('click', () => state.undo());
+  find('undo').addEventListener('click', async () => {
+    await state.undo();
+    if (!state.canUndo) main.focus();
+  });
+  document.querySelector('.skip')?.addEventListener('click', event => {
+    // The address says which view is shown.
+    event.preventDefault();
+    main.focus();
+  });
   addEventListener('hashchange', show);
   addEventListener('keydown', event => {
     if ((event.ctrlKey || event.metaKey) && event.key === 's' && state.flock) {

@@ -10,6 +10,7 @@
  * @typedef {string | null | Section | any[]} Value as written; null where nothing is. A list holds values
  * @typedef {object} Reading what a flock file says, and what is wrong with it
  * @property {boolean} ok no errors: it can be planned
+ * @property {boolean} planned whether it has been, so that what is found has the warnings of the plan too
  * @property {Found[]} found in the order of the file
  * @property {Value} values null where the file is no YAML
  * @property {Record<string, string>} days every date the file says, in words
@@ -20,9 +21,10 @@
  * @typedef {{ path: Path, set?: Value, add?: Value[], remove?: true }} Edit see FormEdits.cs
  * @typedef {{ kind: string, longest?: number, runsOn?: boolean, whole?: boolean, least?: string, most?: string | number, units?: string[], words?: string[], item?: Form, fewest?: number, path?: string, one?: Form, other?: Form }} Form
  * @typedef {{ name: string, form: Form, required: boolean, help: string, default: string | null, example: string | null }} Key
- * @typedef {{ form: Record<string, { keys: Key[], exactlyOneOf: string[] }>, sheets: { kind: string, code: string, purpose: string }[], mostBytes: number, mostPdfBytes: number }} Description
+ * @typedef {{ form: Record<string, { keys: Key[], exactlyOneOf: string[] }>, sheets: { kind: string, code: string, purpose: string }[], mostBytes: number, mostPdfBytes: number, tagLine: string }} Description
  * @typedef {{ iso: string, words: string }} Day
  * @typedef {{ day?: Day, either?: Day[] }} DayRead neither: it is no date
+ * @typedef {{ latitude?: string, longitude?: string, grid?: string | null, zone?: string, words?: string, wrong?: string }} PlaceRead
  * @typedef {{ day: string, past: boolean, title: string, group: string | null, window: string, why: string, trouble: string | null }} Job
  * @typedef {{ from: string, jobs: number[], rounds: number | null }} Week the first day of it, which jobs, and the most rounds on a day
  * @typedef {{ ewe: number, called: string, tag: string, lambs: number, standing: string, likely: string | null, between: string | null, dated: string | null }} Due
@@ -34,7 +36,7 @@
  * @typedef {{ teeth: number[], marks: { group: string, tup: string | null, with: string, ewes: number[] }[], scan: number[], losses: number[], care: string, lambed: { ewe: number, likely: string }[] }} Season ewes by their place in values.ewes, in the order of the paper
  * @typedef {{ text: string, face: number, size: number, x: number, y: number, turns: number } | { d: string, fill: string, stroke: number, round: boolean }} Drawn
  * @typedef {{ label: string, title: string, width: number, height: number, drawn: Drawn[] }} Picture
- * @typedef {{ rows: string[][], columns: number, ask: boolean, taken: number, refused: number, found: Found[], text: string | null }} Pasted
+ * @typedef {{ rows: string[][], of: number, columns: number, keys: (string | null)[], hasHeading: boolean, ask: boolean, taken: number, refused: number, found: Found[], text: string | null }} Pasted
  * @typedef {{ text?: string, name?: string, assumed?: string[], wrong?: { field: string, message: string }[] }} Begun
  * @typedef {{ name?: string, keeper?: string, place?: string, zone?: string, tupIn?: string, lambingFrom?: string, ewes?: string, paper?: string }} Answers
  * @typedef {{ number: number, day: string, what: string, known: boolean, filed: boolean }} Issue
@@ -98,7 +100,7 @@ export class Engine {
   /** @param {Flock} flock @returns {Promise<Reading>} */
   read(flock) { return this.#ask('Read', flock.text, flock.name, flock.today); }
 
-  /** All edits or none. @param {Flock} flock @param {Edit[]} edits @returns {Promise<Reading & { text: string, refused: Found[] }>} */
+  /** All edits or none; the answer is quick, and of a flock that is not planned. @param {Flock} flock @param {Edit[]} edits @returns {Promise<Reading & { text: string, refused: Found[] }>} */
   apply(flock, edits) { return this.#ask('Apply', flock.text, flock.name, flock.today, JSON.stringify(edits)); }
 
   /** What somebody typed as a date. @param {string} typed @param {string} today @returns {Promise<DayRead>} */
@@ -107,8 +109,17 @@ export class Engine {
   /** @param {Answers} answers @param {string} today @returns {Promise<Begun>} */
   begin(answers, today) { return this.#ask('Begin', JSON.stringify(answers), today); }
 
-  /** @param {Flock} flock @param {string} pasted @param {number} tagColumn from 0; -1 to find it by its heading @returns {Promise<Pasted>} */
-  paste(flock, pasted, tagColumn = -1) { return this.#ask('Paste', flock.text, flock.name, pasted, tagColumn); }
+  /** @param {Flock} flock @param {string} pasted @param {number} tagColumn from 0; -1 to find it by its heading @param {number} nameColumn as tagColumn @returns {Promise<Pasted>} */
+  paste(flock, pasted, tagColumn = -1, nameColumn = -1) { return this.#ask('Paste', flock.text, flock.name, pasted, tagColumn, nameColumn); }
+
+  /** A list that a spreadsheet saved, to go on with as if it had been pasted. @param {Uint8Array} bytes @param {string} name @returns {Promise<{ text: string }>} */
+  openList(bytes, name) { return this.#ask('OpenList', bytes, name); }
+
+  /** So many ewes with a line for the tag, in place of those in the flock. @param {Flock} flock @param {string} ewes @returns {Promise<{ text: string }>} */
+  number(flock, ewes) { return this.#ask('Number', flock.text, flock.name, ewes); }
+
+  /** What somebody typed as a place. @param {string} typed @param {string} today @returns {Promise<PlaceRead>} */
+  readPlace(typed, today) { return this.#ask('ReadPlace', typed, today); }
 
   /** @param {Flock} flock @returns {Promise<Plan>} */
   plan(flock) { return this.#ask('Plan', flock.text, flock.name, flock.today); }

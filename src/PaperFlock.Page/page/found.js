@@ -3,9 +3,9 @@ import { el } from '#page/dom.js';
 
 /** @typedef {import('#page/engine.js').Found} Found */
 
-/** @param {Found} found @param {{ lines?: boolean }} [show] lines: where in the text it stands */
+/** @param {Found} found @param {{ lines?: boolean, rows?: boolean }} [show] lines: where in the text it stands; rows: in a table */
 export function sentence(found, show = {}) {
-  const where = show.lines && found.line > 0 ? `Line ${found.line}: ` : '';
+  const where = (show.lines || show.rows) && found.line > 0 ? `${show.rows ? 'Row' : 'Line'} ${found.line}: ` : '';
   const message = where ? found.message : found.message.charAt(0).toUpperCase() + found.message.slice(1);
   return [el('b', {}, ...coded(`${where}${message}.`)), ' ', ...coded(`${found.advice.charAt(0).toUpperCase()}${found.advice.slice(1)}${/[.?!]$/.test(found.advice) ? '' : '.'}`)];
 }
@@ -15,7 +15,7 @@ function coded(words) {
   return words.split('`').map((part, i) => i % 2 === 1 ? el('code', {}, part) : part);
 }
 
-/** @param {Found[]} found @param {{ lines?: boolean }} [show] */
+/** @param {Found[]} found @param {{ lines?: boolean, rows?: boolean }} [show] */
 export function foundList(found, show) {
   return el('ul', {}, ...found.map(each => el('li', {}, ...sentence(each, show))));
 }

@@ -1,5 +1,6 @@
 // The views of the page, in the order of the work. One is shown at a time; the address says which (#print).
 import { open } from '#page/views/open.js';
+import { begin } from '#page/views/begin.js';
 import { flock } from '#page/views/flock.js';
 import { season } from '#page/views/season.js';
 import { plan } from '#page/views/plan.js';
@@ -25,7 +26,7 @@ import { mend } from '#page/views/mend.js';
  */
 
 /** @type {View[]} */
-export const views = [open, flock, season, plan, print, save, mend];
+export const views = [open, begin, flock, season, plan, print, save, mend];
 
 /** The view that follows by itself once a flock is open. */
 export const afterOpening = 'plan';

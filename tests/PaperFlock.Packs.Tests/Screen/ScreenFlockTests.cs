@@ -29,10 +29,10 @@ public sealed class ScreenFlockTests
     }
 
     [Fact]
-    public void What_is_missing_leads_to_where_it_should_stand()
+    public void What_is_missing_leads_to_its_field()
     {
         var read = Read(Samples.TwoEwes.Replace("  tup-in: 2026-08-10\n", "  tup-in:\n", StringComparison.Ordinal));
-        Assert.Equal("""["season"]""", read["found"]![0]!["path"]!.ToJsonString());
+        Assert.Equal("""["season","tup-in"]""", read["found"]![0]!["path"]!.ToJsonString());
     }
 
     [Fact]
@@ -72,6 +72,17 @@ public sealed class ScreenFlockTests
         Assert.False(wrong["ok"]!.GetValue<bool>());
         Assert.Equal("31 September", wrong["values"]!["season"]!["tup-in"]!.GetValue<string>());
         Assert.Equal(Samples.TwoEwes, Apply(wrong["text"]!.GetValue<string>(), """[{"path":["season","tup-in"],"set":"2026-08-10"}]"""));
+    }
+
+    /// <summary>The plan takes as long as all else, and nobody waits for it between two keys.</summary>
+    [Fact]
+    public void An_edit_finds_mistakes_and_leaves_the_plan_for_later()
+    {
+        var (now, edited) = ScreenFlock.Apply(HollinBank, "flock.yaml", Today, """[{"path":["ewes",0,"name"],"set":"Yes"}]""");
+        Assert.False(edited["planned"]!.GetValue<bool>());
+        Assert.True(edited["ok"]!.GetValue<bool>());
+        Assert.Equal("Hollin Bank", edited["holding"]!.GetValue<string>());
+        Assert.True(ScreenFlock.Read(now)["planned"]!.GetValue<bool>());
     }
 
     [Fact]

@@ -20,7 +20,7 @@ export const open = {
       el('p', {}, el('b', {}, 'Nothing you type leaves this computer.'), ' No internet, no account, nothing to install.'),
       store.keeps ? null : el('p', { class: 'note' }, el('b', {}, 'This browser keeps nothing.'), ' It may be a private window. All else works: save the flock file before you close this page.'),
       trouble,
-      el('div', { class: 'boxes' }, ...store.kept().map(kept => goOn(app, kept)), begin(app, trouble), file(app, trouble), sample(app)));
+      el('div', { class: 'boxes' }, ...store.kept().map(kept => goOn(app, kept)), begin(), file(app, trouble), sample(app)));
   },
 };
 
@@ -35,23 +35,10 @@ function goOn(app, kept) {
     el('p', {}, `${kept.name}, kept in this browser`, when, kept.saved ? '.' : ', and not in a file yet.'));
 }
 
-/** @param {import('#page/views.js').App} app @param {Element} trouble */
-function begin(app, trouble) {
-  const name = el('input', { id: 'new-name', autocomplete: 'off' });
-  const form = el('form', { novalidate: true },
-    el('h2', {}, 'Start a new flock'),
-    el('p', {}, 'Ten minutes. Have to hand the day the tup goes in, and your tag numbers, in a list or a notebook.'),
-    el('div', { class: 'field' }, el('label', { for: 'new-name' }, 'What is the holding called?'), name),
-    el('button', { type: 'submit' }, 'Start a new flock'));
-  form.addEventListener('submit', async event => {
-    event.preventDefault();
-    const begun = await app.state.engine.begin({ name: name.value }, app.state.today);
-    if (begun.wrong) return put(trouble, el('div', { class: 'note alarm' }, ...begun.wrong.map(each => el('p', {}, `${each.message}.`))));
-    const free = store.look(begun.name ?? '') ? store.freeName(begun.name ?? '') : begun.name ?? '';
-    await app.state.open(begun.text ?? '', free, { saved: false });
-    app.go('flock');
-  });
-  return el('section', {}, form);
+function begin() {
+  return el('section', {},
+    el('a', { class: 'button big', href: '#begin' }, 'Start a new flock'),
+    el('p', {}, 'Ten minutes. Have to hand the day the tup goes in, and your tag numbers, in a list or a notebook.'));
 }
 
 /** @param {import('#page/views.js').App} app @param {Element} trouble */
