@@ -79,13 +79,14 @@ const steps = {
 
   async 'raddle marks of one day'() {
     await open('marked.yaml', hollinBank.replace('    marks: [2026-08-14]\n', ''));
-    await setDay('2026-08-20');
+    await setDay('2026-11-25');
     await me.go('season/marks');
     await me.type('The day you looked', '14 Aug');
     await page.keyboard.press('Tab');
     await page.waitForFunction(() => document.querySelector('#sheet-day').value === 'Fri 14 Aug 2026');
     await (await inRow('Bracken', 'input')).evaluate(input => input.click());
     await rowSays('Bracken', 'marked Fri 14 Aug 2026');
+    await me.says('Paddock, tup Damson, Mon 17 Aug 2026 to Mon 21 Sep 2026');
     await me.look('marks');
     assert.match(await file(), /name: Bracken\n(.*\n)*?    marks: \[2026-08-14\]\n/);
   },
@@ -200,8 +201,7 @@ const steps = {
     await open('many.yaml', `${head}\newes:${many}\n`);
     await me.go('print');
     await me.press('Make the whole pack');
-    await page.waitForFunction(() => document.querySelector('progress')?.value > 0);
-    assert.match(await me.text(), /Laying out|Printing page/);
+    await page.waitForFunction(() => document.querySelector('progress')?.value > 0 && /Laying out|Printing page/.test(document.querySelector('main').innerText));
     await me.press('Stop');
     await me.says('Nothing was made');
     // It begins afresh by itself, with the flock as it was.

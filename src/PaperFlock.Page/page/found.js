@@ -7,7 +7,7 @@ import { el } from '#page/dom.js';
 export function sentence(found, show = {}) {
   const where = (show.lines || show.rows) && found.line > 0 ? `${show.rows ? 'Row' : 'Line'} ${found.line}: ` : '';
   const message = where ? found.message : found.message.charAt(0).toUpperCase() + found.message.slice(1);
-  return [el('b', {}, ...coded(`${where}${message}.`)), ' ', ...coded(`${found.advice.charAt(0).toUpperCase()}${found.advice.slice(1)}.`)];
+  return [el('b', {}, ...coded(`${where}${message}.`)), ' ', ...coded(`${found.advice.charAt(0).toUpperCase()}${found.advice.slice(1)}${/[.?!]$/.test(found.advice) ? '' : '.'}`)];
 }
 
 /** What stands between backticks is to be typed as it is. @param {string} words */

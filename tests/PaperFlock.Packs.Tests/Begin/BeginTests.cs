@@ -45,7 +45,7 @@ public sealed partial class BeginTests
         var made = Assert.Single(bench.Everything(), f => f.EndsWith(".pdf", StringComparison.Ordinal));
         using var pdf = new PackPdf(bench.PathOf(made));
         var text = string.Concat(pdf.Texts);
-        Assert.Matches("Latitude, longitude ?_{10}", text);
+        Assert.Matches("Latitude, longitude\\s*_{10}", text);
         Assert.DoesNotContain("sunrise", text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("54.46", text, StringComparison.Ordinal);
 

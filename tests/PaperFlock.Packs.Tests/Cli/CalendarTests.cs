@@ -134,7 +134,7 @@ public sealed class CalendarTests
         var flock = bench.Write("flock.yaml", Awkward);
         var outcome = bench.Run("calendar", flock, "--as-of", "2026-10-01", "--out", "one");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.Matches("^wrote one.flock\\.ics: [0-9]+ jobs, 1 of them without a day: marked, and put where they would best be done\n$", outcome.Out);
+        Assert.Matches("^wrote one.flock\\.ics: [0-9]+ jobs, 1 of them without a day: marked, and put where they would best be done\nNext: open it with your calendar[^\n]*\n$", outcome.Out);
         bench.Now += Duration.FromDays(3);
         bench.Run("calendar", flock, "--as-of", "2026-10-01", "--out", "two");
         Assert.Equal(File.ReadAllBytes(bench.PathOf("one/flock.ics")), File.ReadAllBytes(bench.PathOf("two/flock.ics")));

@@ -11,28 +11,32 @@ import { Trouble } from '#page/engine.js';
 export function changed(app, maker) {
   const input = el('input', { type: 'file', id: 'earlier', accept: '.pdf', 'aria-describedby': 'earlier-hint' });
   const which = el('div', { role: 'status' });
-  /** @type {Earlier | null} */
-  let earlier = null;
-  input.addEventListener('change', async () => {
-    earlier = null;
+  /** The file that was chosen, once it has been read; null where it is none to go by. @type {Promise<Earlier | null>} */
+  let earlier = Promise.resolve(null);
+  input.addEventListener('change', () => { earlier = read(input.files?.[0]); });
+
+  /** @param {File | undefined} chosen */
+  async function read(chosen) {
     put(which);
-    const chosen = input.files?.[0];
-    if (!chosen) return;
+    if (!chosen) return null;
     try {
       // Of a larger file, a byte too many is enough to say so.
       const file = { name: chosen.name, bytes: new Uint8Array(await chosen.slice(0, app.description.mostPdfBytes + 1).arrayBuffer()) };
       const { issues } = await app.state.engine.issues(await app.state.current(), file);
-      earlier = file;
       put(which, ask(issues));
+      return file;
     } catch (fault) {
       put(which, el('p', { class: 'wrong' }, fault instanceof Trouble ? `${fault.message.charAt(0).toUpperCase()}${fault.message.slice(1)}.` : `${chosen.name} cannot be read. Is it a file, and is the stick still in?`));
+      return null;
     }
-  });
+  }
+
   /** @param {boolean} onlyChanged */
   const make = onlyChanged => maker.make(async progress => {
+    const file = await earlier;
     const since = /** @type {HTMLInputElement | null} */ (which.querySelector(':checked'))?.value;
-    if (!onlyChanged && !earlier) throw new Trouble('choose the PDF of the newest issue first: its number is followed by the next');
-    return app.state.engine.pack(await app.state.current(), { changed: onlyChanged, since: since ? Number(since) : null }, earlier, progress);
+    if (!onlyChanged && !file) throw new Trouble('choose the PDF of the newest issue first: its number is followed by the next');
+    return app.state.engine.pack(await app.state.current(), { changed: onlyChanged, since: since ? Number(since) : null }, file, progress);
   });
   return el('section', {},
     el('h3', {}, 'Only what changed'),

@@ -86,11 +86,14 @@ function build(app, sheet, known, list, update) {
     losses: { lead: [common.element, el('p', {}, 'She stays in the file, and on her card.'), known ? el('p', {}, el('b', {}, 'Lost her lambs? '), `${known.care}.`) : null], ewes: known?.losses ?? all, make: lossesRow(() => day) },
     lambings: { lead: [el('p', {}, 'In the order of the sheet, as they were due.'), births(app)], ewes: lambed.map(each => each.ewe), make: lambingsRow(new Map(lambed.map(each => [each.ewe, each.likely]))) },
   }[sheet];
+  // On paper each group of the tup has a table of its own, and the numbers go on.
+  const groups = new Map(sheet === 'marks' ? known?.marks.map(({ group, tup, with: days, ewes: [first] }) =>
+    [first, el('h2', { class: 'group' }, [group || 'The flock', tup && `tup ${tup}`, days].filter(each => each).join(', '))]) : []);
   const rows = ewes.map((ewe, i) => row(app, ewe, i + 1, make));
   put(list,
     ...lead,
     known ? null : el('p', { class: 'wrong' }, 'There are mistakes in the flock. Until they are put right the rows stand in the order of the file, not of the paper.'),
-    ...rows.map(each => each.element),
+    ...rows.flatMap((each, i) => [groups.get(ewes[i]) ?? null, each.element]),
     rows.length === 0 ? el('p', {}, el('b', {}, sheet === 'marks' ? 'No tup wears raddle in this flock: there is no such sheet.' : 'No ewe is on this sheet.')) : null);
   movesByKeys(list, rows);
   return rows;
