@@ -182,7 +182,7 @@ const steps = {
     await me.says('own file (.xlsx)');
     await list.uploadFile(file('photo.csv', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70])));
     await me.says('This is a picture');
-    await list.uploadFile(file('utf16.csv', Buffer.from('\ufefftag;name\nZZ 0123456 00901;Wŷn\n', 'utf16le')));
+    await list.uploadFile(file('utf16.csv', Buffer.from('\ufefftag;name;group\nZZ 0123456 00901;Wŷn;Orchard\n', 'utf16le')));
     await me.says('1 ewe will be taken in');
     await me.says('Wŷn');
     await me.press('Not now');
