@@ -77,7 +77,7 @@ public static class ScreenPaste
         }
 
         var text = CsvTable.Read(name, bytes.ToArray(), new DiagnosticBag()).Source.Text;
-        return bytes.StartsWith("%PDF"u8) || text.Any(c => c < ' ' && c is not ('\t' or '\r' or '\n'))
+        return bytes.StartsWith("%PDF"u8) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8]) || text.Any(c => c < ' ' && c is not ('\t' or '\r' or '\n'))
             ? throw new PackRequestException($"the file {name} is no list: save the rows as CSV in the spreadsheet, or copy them and paste them here")
             : new JsonObject { ["text"] = text };
     }
