@@ -71,13 +71,15 @@ public static class ScreenPaste
     /// <exception cref="PackRequestException">It is no such list.</exception>
     public static JsonObject Open(ReadOnlySpan<byte> bytes, string name)
     {
-        if (bytes.StartsWith("PK"u8))
+        var bag = new DiagnosticBag();
+        var text = CsvTable.Read(name, bytes.ToArray(), bag).Source.Text;
+        if (text.Length == 0 && bag.ToSorted() is [var other, ..])
         {
-            throw new PackRequestException($"the file {name} is a workbook: open it in the spreadsheet, and copy the rows from there, or save it as CSV");
+            // What follows is for whoever types file names.
+            throw new PackRequestException($"{other.Message}: {other.Advice.Split('\n')[0]}");
         }
 
-        var text = CsvTable.Read(name, bytes.ToArray(), new DiagnosticBag()).Source.Text;
-        return bytes.StartsWith("%PDF"u8) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8]) || text.Any(c => c < ' ' && c is not ('\t' or '\r' or '\n'))
+        return text.Any(c => c < ' ' && c is not ('\t' or '\r' or '\n'))
             ? throw new PackRequestException($"the file {name} is no list: save the rows as CSV in the spreadsheet, or copy them and paste them here")
             : new JsonObject { ["text"] = text };
     }

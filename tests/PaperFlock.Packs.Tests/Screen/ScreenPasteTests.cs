@@ -106,9 +106,10 @@ public sealed class ScreenPasteTests
     }
 
     [Theory]
-    [InlineData("PK\u0003\u0004", "is a workbook")]
-    [InlineData("%PDF-1.7\n", "is no list")]
-    [InlineData("\u00ff\u00d8\u00ff\u00e0\0\u0010JFIF", "is no list")]
+    [InlineData("PK\u0003\u0004 xl/", "this is a spreadsheet’s own file (.xlsx)")]
+    [InlineData("%PDF-1.7\n", "this is a PDF")]
+    [InlineData("\u00ff\u00d8\u00ff\u00e0\0\u0010JFIF", "this is a picture")]
+    [InlineData("GIF89a\u0001\u0000", "is no list")]
     public void What_is_no_list_is_refused_in_a_sentence(string latin, string says) =>
         Assert.Contains(says, Assert.Throws<PackRequestException>(() => ScreenPaste.Open(Encoding.Latin1.GetBytes(latin), "photo.csv")).Message, StringComparison.Ordinal);
 

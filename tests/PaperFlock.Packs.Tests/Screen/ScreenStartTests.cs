@@ -21,11 +21,12 @@ public sealed class ScreenStartTests
 
     /// <summary>What is printed for the emergency services is never made up.</summary>
     [Fact]
-    public void No_answer_at_all_makes_a_file_that_asks_for_the_place_and_tags_to_come()
+    public void No_answer_at_all_makes_a_flock_without_a_place_and_with_tags_to_come()
     {
         var line = ScreenFlock.Describe()["tagLine"]!.GetValue<string>();
         var read = ScreenFlock.Read(new OpenFlock(ScreenStart.Begin("{}", Today)["text"]!.GetValue<string>(), "flock.yaml", Today));
-        Assert.Equal("""["holding"]""", Assert.Single(read["found"]!.AsArray())!["path"]!.ToJsonString());
+        Assert.Null(read["values"]!["holding"]!["location"]);
+        Assert.True(read["ok"]!.GetValue<bool>());
         Assert.All(read["values"]!["ewes"]!.AsArray(), ewe => Assert.StartsWith(line, ewe!["tag"]!.GetValue<string>(), StringComparison.Ordinal));
     }
 

@@ -28,10 +28,6 @@ export const begin = {
         put(wrong, ...messages.map(each => el('p', { class: 'wrong' }, el('b', {}, `${each.message.charAt(0).toUpperCase()}${each.message.slice(1)}.`))));
         input.setAttribute('aria-invalid', String(messages.length > 0));
       }
-      if (isAll && !answers.place) {
-        put(where.wrong, el('p', { class: 'wrong' }, el('b', {}, 'Say where it is.'), ' Without the place nothing can be planned.'));
-        where.input.setAttribute('aria-invalid', 'true');
-      }
       const isWrong = Object.values(places).some(({ input }) => input.getAttribute('aria-invalid') === 'true');
       if (isAll && isWrong) (Object.values(places).find(({ input }) => input.getAttribute('aria-invalid') === 'true')?.input ?? form).focus();
       return isWrong ? null : begun;
@@ -65,6 +61,6 @@ export const begin = {
       await state.open(begun.text, store.look(begun.name) ? store.freeName(begun.name) : begun.name, { saved: false });
       app.go('flock/ewes');
     });
-    put(root, heading('A new flock', null), el('p', {}, 'Four answers, then the ewes. Everything can be changed later, and all but the place may be left blank.'), form);
+    put(root, heading('A new flock', null), el('p', {}, 'Four answers, then the ewes. Everything can be changed later, and what you do not know yet may be left blank.'), form);
   },
 };

@@ -77,6 +77,7 @@ function standing(app, step, errors) {
   if (wrong > 0) return `${wrong} to put right`;
   const values = app.state.reading?.values;
   if (step.id === 'ewes') return listAt(values, ['ewes']).some((_, i) => textAt(values, ['ewes', i, 'tag']).startsWith(app.description.tagLine)) ? 'tags to come' : count(listAt(values, ['ewes']).length, 'ewe');
+  if (step.id === 'place' && at(values, ['holding', 'location']) === null) return 'needed';
   const isSaid = step.id === 'people' ? textAt(values, ['holding', 'keeper']) !== '' : step.parts.some(part => part.path.length > 0 ? at(values, part.path) !== null : part.keys.some(key => at(values, [key]) !== null));
   return isSaid ? '✓ done' : 'can wait';
 }
