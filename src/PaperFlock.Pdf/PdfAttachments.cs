@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Net;
 using System.Text;
 using PaperFlock.Pdf.Writing;
 
@@ -53,7 +52,7 @@ public static class PdfAttachments
         }
 
         var title = pdf[(before + Metadata.BeforeTitle.Length)..];
-        return title.IndexOf("<"u8) is > 0 and var end ? WebUtility.HtmlDecode(Encoding.UTF8.GetString(title[..end])) : null;
+        return title.IndexOf("<"u8) is > 0 and var end ? Encoding.UTF8.GetString(title[..end]).Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal).Replace("&amp;", "&", StringComparison.Ordinal) : null;
     }
 
     /// <summary>Both stand in the clear in each of our files.</summary>

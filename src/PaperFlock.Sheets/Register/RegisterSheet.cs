@@ -97,8 +97,8 @@ internal static class RegisterSheet
     }
 
     private static Table SheetTable(SheetContext context, Registered registered) => new(
-        [context.Columns.Fit(Mm(28), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), context.Columns.Fit(Mm(24), TypeScale.Label, "cut, in a box"), context.Columns.Fit(Mm(12), TypeScale.Label, "issue", "below"), Track.Fixed(context.WriteIn.TableTick + 10)],
-        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("sheet", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("issue", TypeScale.Label, TextAlign.Centre), Block.Cell("filed", TypeScale.Label, TextAlign.Centre)])],
+        [context.Columns.Fit(Mm(28), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), context.Columns.Fit(Mm(24), TypeScale.Label, "cut, in a box"), context.Columns.Fit(Mm(12), TypeScale.Label, "leaves"), context.Columns.Fit(Mm(12), TypeScale.Label, "issue", "below"), Track.Fixed(context.WriteIn.TableTick + 10)],
+        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("sheet", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("leaves", TypeScale.Label, TextAlign.Centre), Block.Cell("issue", TypeScale.Label, TextAlign.Centre), Block.Cell("filed", TypeScale.Label, TextAlign.Centre)])],
         [.. Rows(context, registered)])
     { Name = "list of sheets", RowHeaders = true };
 
@@ -111,10 +111,10 @@ internal static class RegisterSheet
             // Printed apart, what is pinned, cut or carried is in another file, where no link can lead.
             var target = (context.IsSplit && sheet.Use != SheetUse.Binder) || !printed.Contains(sheet.Code) ? null : sheet.Code;
             var issue = registered.IssueOf(sheet);
-            yield return SheetRow(context, sheet.Code, Told(sheet), Where(sheet), issue, target);
+            yield return SheetRow(context, sheet.Code, Block.Text(sheet.Title, TypeScale.Label, leading: 1.1), Where(sheet), sheet.Leaves, issue, target);
             var parts = issue is null
-                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(p.Names), "", p.Issue, null))
-                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(s.Contents), "", issue, null));
+                ? registered.ByIssue(sheet).Select(p => SheetRow(context, p.Label, p.Names.IsEmpty ? Block.Text(sheet.Title, TypeScale.Label) : CardNames(p.Names), "", p.Leaves, p.Issue, null))
+                : sheet.Sides.Where(s => !s.Contents.IsEmpty).Select(s => SheetRow(context, s.Label, CardNames(s.Contents), "", 1, issue, null));
             foreach (var part in parts)
             {
                 yield return part;
@@ -122,14 +122,11 @@ internal static class RegisterSheet
         }
     }
 
-    private static Text Told(Sheet sheet) =>
-        Block.Text($"{sheet.Title}{(sheet.Leaves > 1 ? $", {sheet.Leaves} leaves" : "")}", TypeScale.Label, leading: 1.1);
-
     /// <summary>Whose cards a leaf holds; a ewe without a name goes by her tag.</summary>
     private static Text CardNames(ImmutableArray<Phrase> names) =>
         new(Phrase.Join(", ", names).Runs(TypeScale.Label), Leading: 1.2);
 
-    private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? issue, string? target)
+    private static TableRow SheetRow(SheetContext context, string code, Element title, string where, int? leaves, int? issue, string? target)
     {
         Element codeText = new Text([new Run(code, CodeStyle)]);
         return new TableRow(
@@ -137,12 +134,16 @@ internal static class RegisterSheet
                 Block.Cell(target is null ? codeText : new Link(codeText, target)),
                 Block.Cell(title),
                 Block.Cell(where, TypeScale.Label),
-                issue is { } number ? Block.Cell(number.ToString(CultureInfo.InvariantCulture), TypeScale.Body, TextAlign.Centre) : Block.Cell("below", TypeScale.Label, TextAlign.Centre),
+                Figure(leaves, "-"),
+                Figure(issue, "below"),
                 Block.Cell(Block.Tick(context.WriteIn.TableTick)),
             ],
             context.WriteIn.TableTick + 2,
             Name: code);
     }
+
+    private static TableCell Figure(int? figure, string none) =>
+        Block.Cell(figure is { } n ? n.ToString(CultureInfo.InvariantCulture) : none, figure is null ? TypeScale.Label : TypeScale.Body, TextAlign.Centre);
 
     private static string Where(Sheet sheet) => sheet.Use switch
     {

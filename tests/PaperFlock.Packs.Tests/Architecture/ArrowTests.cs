@@ -44,10 +44,10 @@ public sealed partial class ArrowTests
         Assert.All(knowing, t => Assert.StartsWith("PaperFlock.Flocks.Reading", t.Namespace, StringComparison.Ordinal));
     }
 
-    /// <summary>What a page in a browser could not do either. Pictures are the command line's own.</summary>
+    /// <summary>What a page in a browser could not do either. The record of an issue is handed out at the door. Pictures are the command line's own.</summary>
     [Theory]
     [InlineData("PaperFlock.Sheets.PackComposer")]
-    [InlineData("PaperFlock.Sheets.Issues")]
+    [InlineData("PaperFlock.Sheets.IssueComposer")]
     [InlineData("PaperFlock.Pdf")]
     public void The_command_line_makes_packs_by_the_front_door_alone(string room)
     {

@@ -21,7 +21,7 @@ public sealed class SamplePackTests
     {
         using var bench = new Workbench();
         var flock = Path.Combine(Samples.Root, "flocks", name + ".yaml");
-        var outcome = bench.Run("pack", flock, "--as-of", asOf);
+        var outcome = bench.Run("pack", flock, "--as-of", asOf, "--out", ".");
         Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
         Assert.Equal(files, bench.Everything());
 
@@ -46,7 +46,8 @@ public sealed class SamplePackTests
         Assert.Equal(File.ReadAllBytes(bench.PathOf("once/hollin-bank.pdf")), File.ReadAllBytes(bench.PathOf("again/hollin-bank.pdf")));
     }
 
-    public static TheoryData<string> Kinds => [.. PackSheets.All.Select(s => s.Kind)];
+    /// <summary>How it went is told when the last has lambed.</summary>
+    public static TheoryData<string> Kinds => [.. PackSheets.All.Select(s => s.Kind).Where(kind => kind != "year")];
 
     [Theory]
     [MemberData(nameof(Kinds))]

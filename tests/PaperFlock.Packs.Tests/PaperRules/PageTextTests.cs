@@ -8,7 +8,8 @@ namespace PaperFlock.Packs.Tests.PaperRules;
 /// <summary>The words of Hollin Bank's pack, so that a change of wording shows in review: the first page of each kind of sheet, and a card's back.</summary>
 public sealed class PageTextTests
 {
-    public static TheoryData<string> Kinds => [.. PackSheets.All.Select(s => s.Kind)];
+    /// <summary>The season is not over there, so nothing says how it went.</summary>
+    public static TheoryData<string> Kinds => [.. PackSheets.All.Select(s => s.Kind).Where(kind => kind != "year")];
 
     [Theory]
     [MemberData(nameof(Kinds))]

@@ -53,7 +53,7 @@ public sealed class ScreenPackTests
     [Fact]
     public void No_message_speaks_of_the_command_line()
     {
-        var muchChanged = Samples.TwoEwes.Replace("tup-in: 2026-08-10", "tup-in: 2026-07-20", StringComparison.Ordinal).Replace("2026-08-14", "2026-07-24", StringComparison.Ordinal).Replace("Bracken", "Brindle", StringComparison.Ordinal).Replace("Sorrel", "Sage", StringComparison.Ordinal);
+        var muchChanged = Samples.TwoEwes.Replace("tup-in: 2026-08-10", "tup-in: 2026-08-20", StringComparison.Ordinal).Replace("2026-08-14", "2026-08-29", StringComparison.Ordinal).Replace("scan: 2", "scan: 3", StringComparison.Ordinal).Replace("Bracken", "Brindle", StringComparison.Ordinal).Replace("Sorrel", "Sage", StringComparison.Ordinal);
         string[] said =
         [
             .. Lines(Make("""{"changed":true}""", First, muchChanged).Said),
