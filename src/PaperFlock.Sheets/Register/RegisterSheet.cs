@@ -13,7 +13,7 @@ internal static class RegisterSheet
         Purpose = "which sheets there are and which issue of each is right",
     };
 
-    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 10);
+    private static readonly TextStyle CodeStyle = new(Face.MonoBold, 11);
 
     public static Sheet Make(SheetContext context, Registered registered)
     {
