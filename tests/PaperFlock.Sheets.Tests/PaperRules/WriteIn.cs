@@ -28,16 +28,15 @@ internal static class WriteIn
 
     /// <summary>
     /// Nobody writes in the cells left over at the end of a list: of the weeks on a card's front, of the ewes that go into a pen, of ewes of whom there is nothing to remark, and
-    /// where the register has said of all cards at once where they live.
+    /// on the roll and in the list of the register, where they live being said of all cards at once.
     /// </summary>
     private static bool IsLeftOver(SideInPack side, Area cell) => side.Sheet.Kind switch
     {
         "cards" => side.IsFront,
-        "handover" => side.Ink.Words.Any(w => w.IsMono && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
+        "handover" or "register" => side.Ink.Words.Any(w => w.IsMono && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         "housing" => true,
         // Days of the chart are not written in.
         "due" => side.Ink.Words.Single(w => w.Text == "lambed").Core.Left - 30 > cell.Left,
-        "register" => side.Ink.Words.Any(w => w.IsMono && w.Text.StartsWith("CARD ", StringComparison.Ordinal) && cell.Top < w.Baseline && w.Baseline < cell.Bottom),
         _ => false,
     };
 
