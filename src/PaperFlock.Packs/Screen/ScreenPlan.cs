@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Calendar;
+using PaperFlock.Packs.Explain;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Screen;

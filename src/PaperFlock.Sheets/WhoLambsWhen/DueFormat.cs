@@ -108,8 +108,8 @@ internal sealed class DueFormat
         var result = row.Ewe.Ewe.Lambing;
         return new TableRow(
             [
-                Struck(row, new Row([new RowCell(Track.Fixed(Who.NumberWidth), Who.RowNumber(row.Number), VerticalAlign.Middle), new RowCell(Track.Share(), NameOf(row))])),
-                Struck(row, new Text([new Run(row.Ewe.Ewe.Tag, _tag, Whole: true)])),
+                new TableCell(new Row([new RowCell(Track.Fixed(Who.NumberWidth), Who.RowNumber(row.Number), VerticalAlign.Middle), new RowCell(Track.Share(), Struck(row, NameOf(row)))]), Padding: Padding),
+                new TableCell(Struck(row, new Text([new Run(row.Ewe.Ewe.Tag, _tag, Whole: true)])), Padding: Padding),
                 new TableCell(new Text([new Run(row.Ewe.IsScanned ? Dots.Of(row.Ewe) : "?", row.Ewe.IsScanned ? Dots.Beside(TypeScale.Body) : TypeScale.Body)], TextAlign.Centre, 1), Padding: Padding),
                 new TableCell(DueBar.Of(row, days, height - 1), Padding: Edges.None, Align: VerticalAlign.Top),
                 Written(Ended(row.Ewe)),
@@ -128,8 +128,7 @@ internal sealed class DueFormat
         _ => ewe.Ewe.Lambed is { } day ? DateText.Short(day) : null,
     };
 
-    private static TableCell Struck(DueRow row, Element words) => new(
-        row.Ewe.Standing != Standing.ToLamb ? new Layers(words, Over: DueBar.Strike()) : words, Padding: Padding);
+    private static Element Struck(DueRow row, Text words) => row.Ewe.Standing != Standing.ToLamb ? new Layers(words, Over: DueBar.Strike()) : words;
 
     /// <summary>On the paper in the shed it is written in by hand.</summary>
     private static TableCell Written(string? words) =>

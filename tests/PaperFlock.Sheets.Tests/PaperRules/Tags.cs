@@ -15,7 +15,7 @@ internal static class Tags
         {
             var said = words.Text.Trim();
             // Beside each name on the roll.
-            var isEnd = side.Sheet.Kind is "handover" or "register" && tags.Any(t => t.EndsWith(said, StringComparison.Ordinal));
+            var isEnd = side.Sheet.Kind is "handover" or "register" && tags.Any(t => t.Replace(' ', '-').EndsWith(said, StringComparison.Ordinal));
             if (words.IsMono && !isEnd && !tags.Contains(said) && !codes.Contains(said) && !side.IsControlLine(words))
             {
                 yield return $"“{said}” is mono but no whole tag, page code or control line";

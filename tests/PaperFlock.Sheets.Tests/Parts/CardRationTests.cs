@@ -21,8 +21,8 @@ public sealed class CardRationTests
         Assert.True(steps.Count > 8, $"{steps.Count} steps fit the card");
 
         var words = composed.InHand.Sides.Where(s => s.IsCards).SelectMany(s => s.Ink.Words).Select(w => w.Text).ToList();
-        Assert.Contains(DateText.DayMonth(steps[^1].From), words);
+        Assert.Contains(DateText.Short(steps[^1].From), words);
         Assert.Contains(steps[^1].KgPerEwePerDay.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture), words);
-        Assert.DoesNotContain(DateText.DayMonth(steps[0].From), words);
+        Assert.DoesNotContain(DateText.Short(steps[0].From), words);
     }
 }
