@@ -30,6 +30,12 @@ internal static class Tags
 
     public static IEnumerable<string> WithoutName(SideInPack side)
     {
+        // On its roll stand ends of tags, and one may be all of another's.
+        if (side.Sheet.Kind == "register")
+        {
+            yield break;
+        }
+
         var ewes = side.Plan.Ewes.Select(e => e.Ewe).ToDictionary(e => e.Tag, StringComparer.Ordinal);
         foreach (var words in side.Ink.Words.Where(w => w.IsMono))
         {
