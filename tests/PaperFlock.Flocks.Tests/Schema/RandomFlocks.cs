@@ -152,7 +152,7 @@ internal static class RandomFlocks
     /// <summary>What a flock file must have, written down once more by hand.</summary>
     private static bool IsRequired(YamlMappingNode map, YamlScalarNode key) => key.Value switch
     {
-        "paperflock" or "holding" or "season" or "ewes" or "time-zone" or "location" or "latitude" or "longitude" or "role" or "title" or "tag" or "from" or "to" => true,
+        "paperflock" or "holding" or "season" or "ewes" or "time-zone" or "latitude" or "longitude" or "role" or "title" or "tag" or "from" or "to" => true,
         "length" or "width" => true,
         "name" => map.Children.ContainsKey("location") || map.Children.ContainsKey("length") || map.Children.ContainsKey("mature-weight") || map.Children.ContainsKey("raddle"),
         "on" => true,
