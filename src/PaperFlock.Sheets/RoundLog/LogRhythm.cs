@@ -2,7 +2,11 @@ namespace PaperFlock.Sheets.RoundLog;
 
 /// <summary>Days that share a side of the log.</summary>
 /// <param name="Days">Consecutive, at least one; those that are over by the day of printing too.</param>
-internal sealed record LogSide(ImmutableArray<RoundDay> Days);
+internal sealed record LogSide(ImmutableArray<RoundDay> Days)
+{
+    /// <summary>Of all its days, but for those on which nobody is in lamb yet.</summary>
+    public RoundReason Why => Days[0].Why;
+}
 
 /// <summary>The front and the back of one leaf.</summary>
 /// <param name="Sides">One or two.</param>

@@ -6,7 +6,6 @@ internal sealed class RoundLogMaker(SheetContext context)
     private const double Apart = 6;
 
     private readonly Dictionary<(string, double), LogTable> _tables = [];
-    private readonly Dictionary<LocalDate, LogTable> _tableOf = [];
     private readonly Dictionary<LocalDate, (ImmutableArray<LogColumn> Columns, string Key)> _columns = [];
     private readonly Dictionary<RoundReason, bool> _sideways = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
@@ -25,7 +24,7 @@ internal sealed class RoundLogMaker(SheetContext context)
         pages = pages.Length == sides.Length ? pages : Pages(sides, code, Even(pages.Length));
         if (Even(pages.Length) is var all && all > pages.Length)
         {
-            pages = pages.Add(MoreRoom(sides[0].Days[0].Why, code, all));
+            pages = pages.Add(MoreRoom(sides[0].Why, code, all));
         }
 
         var title = LogText.Title(Shown(sides[0])[0].Date, leaf.Last).Replace("Rounds", "Round log", StringComparison.Ordinal);
@@ -41,9 +40,9 @@ internal sealed class RoundLogMaker(SheetContext context)
         foreach (var side in sides)
         {
             var before = pages.Count;
-            var design = Design(side.Days[0].Why, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
+            var design = Design(side.Why, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
             var startsOn = before % 2 == 0 || context.LogsOnFronts ? PageSide.Front : PageSide.Back;
-            pages.AddRange(Binder.Pages(context, code, Body(side, Room(side.Days[0].Why, design)), design, startsOn, context.LogsOnFronts)
+            pages.AddRange(Binder.Pages(context, code, Body(side, Room(side.Why, design)), design, startsOn, context.LogsOnFronts)
                 .Select(p => p with
                 {
                     Number = p.Number with { Number = p.Number.Number + before, Of = of },
@@ -100,7 +99,7 @@ internal sealed class RoundLogMaker(SheetContext context)
             }
         }
 
-        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(side.Days[0].Why), context) + Apart) - Apart;
+        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(side.Why), context) + Apart) - Apart;
         var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
         var row = Math.Clamp(LeastRow + ((room - least - 1) / rows), LeastRow, context.WriteIn.BarnRow);
         return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
@@ -132,18 +131,9 @@ internal sealed class RoundLogMaker(SheetContext context)
         return _daysASide[why] = most;
     }
 
+    private LogTable TableOf(LocalDate day) => TableOf(day, Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why));
+
     /// <summary>Days with the same columns have one table.</summary>
-    private LogTable TableOf(LocalDate day)
-    {
-        if (!_tableOf.TryGetValue(day, out var table))
-        {
-            table = TableOf(day, Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why));
-            _tableOf.Add(day, table);
-        }
-
-        return table;
-    }
-
     private LogTable TableOf(LocalDate day, double width)
     {
         if (!_columns.TryGetValue(day, out var known))
