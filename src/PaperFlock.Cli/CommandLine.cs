@@ -113,9 +113,9 @@ internal static class CommandLine
             host.Out.WriteLine("Next: open it with your calendar, on this computer or sent to a telephone; after a change, write it and open it again");
         });
 
-        AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, into, asOf }, (plan, typed) =>
+        AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, beside, asOf }, (plan, typed) =>
         {
-            var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(into), host).Of("-births.csv");
+            var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(beside), host).Of("-births.csv");
             StagedFiles.Write(file, PackMaker.Births(plan), host);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Outcome.BornAlive + plan.Outcome.BornDead, "lamb")} of {ScreenText.Count(plan.Outcome.Lambings.Length, "ewe")}");
         });
