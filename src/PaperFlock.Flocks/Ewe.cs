@@ -48,6 +48,9 @@ public sealed record Ewe(string Tag, string Group, SourceSpan Span)
     /// <summary>Lambs born alive, for the flock book; empty until they are written down.</summary>
     public ImmutableArray<Lamb> Lambs { get; init; } = [];
 
+    /// <summary>Lambs born alive, by their number or else by how many are listed; null where nobody wrote either down.</summary>
+    public int? BornAlive => Lambing.Alive ?? (Lambs.IsEmpty ? null : Lambs.Length);
+
     /// <summary>The day she was seen to have lost the lambs she carried; null when she has not.</summary>
     public LocalDate? LostLambs { get; init; }
 

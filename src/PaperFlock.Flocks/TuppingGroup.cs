@@ -27,11 +27,14 @@ public sealed record TuppingGroup(
     /// <summary>The field they run in until they are sorted, housed or lambed; null where the file does not say.</summary>
     public string? Field { get; init; }
 
+    /// <summary>The days of each tup that is named, whether one took over from another or not.</summary>
+    public ImmutableArray<TupTurn> Turns => !Tups.IsEmpty ? Tups : Tup is { } tup ? [new(tup, TupIn, TupOut)] : [];
+
     /// <summary>Null where there is none by name, or more than one.</summary>
     public string? OneTup => Tups.Length > 1 ? null : Tup;
 
     /// <summary>The tup that was put in last by that day, or the first to come; null where there is none by name.</summary>
-    public string? TupOn(LocalDate day) => Tups.IsEmpty ? Tup : (Tups.LastOrDefault(t => t.In <= day) ?? Tups[0]).Name;
+    public string? TupOn(LocalDate day) => (Turns.LastOrDefault(t => t.In <= day) ?? Turns.FirstOrDefault())?.Name;
 
     public bool IsOneDay => Mating != Mating.Natural;
 }

@@ -15,13 +15,13 @@ internal static class BirthsTable
     private static IEnumerable<string[]> Rows(EwePlan dam)
     {
         var (ewe, result) = (dam.Ewe, dam.Ewe.Lambing);
-        var alive = result.Alive ?? (ewe.Lambs.IsEmpty ? (int?)null : ewe.Lambs.Length);
+        var alive = ewe.BornAlive;
         string[] Row(string born, Lamb? lamb) =>
         [
             ewe.Tag,
             ewe.Name ?? "",
             SireText.Of(dam),
-            dam.Sires switch { [] => "", [{ IsCertain: true }, ..] => "certain", _ => "either" },
+            dam.Sires.IsEmpty ? "" : dam.CertainSire is null ? "either" : "certain",
             LocalDatePattern.Iso.Format(ewe.Lambed!.Value),
             result.Time is { } time ? DateText.Clock(time) : "",
             alive is { } here ? (here + (result.Dead ?? 0)).ToString(CultureInfo.InvariantCulture) : "",

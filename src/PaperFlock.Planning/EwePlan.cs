@@ -29,6 +29,9 @@ public sealed record EwePlan(
     /// <summary>Who the sire of her lambs is, likeliest first; empty where no tup is named, or she carries none.</summary>
     public ImmutableArray<Sire> Sires { get; init; } = [];
 
+    /// <summary>Null where it may be either of two, or none is named.</summary>
+    public string? CertainSire => Sires is [{ IsCertain: true } sire, ..] ? sire.Tup : null;
+
     public bool IsScanned => Ewe.Scan is not null;
 
     /// <summary>She has lost her lambs, or left the flock.</summary>

@@ -25,12 +25,12 @@ public sealed record SeasonOutcome(
     /// <summary>Lambs counted at the scan in all that were to lamb and were scanned.</summary>
     public int LambsScanned { get; init; }
 
-    public int BornAlive => Lambings.Sum(l => l.Ewe.Ewe.Lambing.Alive ?? l.Ewe.Ewe.Lambs.Length);
+    public int BornAlive => Lambings.Sum(l => l.Ewe.Ewe.BornAlive ?? 0);
 
     public int BornDead => Lambings.Sum(l => l.Ewe.Ewe.Lambing.Dead ?? 0);
 
     /// <summary>Lambings of which nobody wrote down the lambs.</summary>
-    public int Uncounted => Lambings.Count(l => l.Ewe.Ewe is { Lambing.Alive: null, Lambs.IsEmpty: true });
+    public int Uncounted => Lambings.Count(l => l.Ewe.Ewe.BornAlive is null);
 
     public int InsideSpan => Lambings.Count(l => l.IsInsideSpan);
 

@@ -94,7 +94,7 @@ public sealed record NextSeason(
             yield return new ClearKey(place, "teats");
         }
 
-        var alive = ewe.LostLambs is not null ? 0 : ewe.Lambing.Alive ?? (ewe.Lambs.IsEmpty ? null : ewe.Lambs.Length);
+        var alive = ewe.LostLambs is not null ? 0 : ewe.BornAlive;
         (string Key, int? Count)[] was = [("scan", ewe.Scan), ("lambs-alive", alive)];
         if (was.Where(w => w.Count is not null).Select(w => (w.Key, FlockValue.Word(w.Count!.Value.ToString(CultureInfo.InvariantCulture)))).ToList() is { Count: > 0 } known)
         {

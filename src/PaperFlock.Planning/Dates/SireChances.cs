@@ -7,9 +7,9 @@ internal static class SireChances
     public static ImmutableArray<Sire> Of(Flock flock, Ewe ewe)
     {
         var group = flock.GroupOf(ewe);
-        if (group.Tups.IsEmpty)
+        if (group.Turns is [] or [_])
         {
-            return group.Tup is { } only ? [new(only, 1)] : [];
+            return [.. group.Turns.Select(only => new Sire(only.Name, 1))];
         }
 
         var days = Conceived(flock, ewe, group);

@@ -85,8 +85,8 @@ internal static class HowItWentSheet
     /// <summary>Only where there is more than one; who may be of either is told apart.</summary>
     private static IEnumerable<string> BySire(SeasonOutcome outcome)
     {
-        var sires = outcome.Lambings.GroupBy(l => l.Ewe.Sires switch { [] => "", [{ IsCertain: true } sire, ..] => sire.Tup, _ => "of either" }).Where(g => g.Key.Length > 0).ToArray();
-        return sires.Length < 2 ? [] : sires.Select(g => $"{g.Key} {g.Sum(l => l.Ewe.Ewe.Lambing.Alive ?? l.Ewe.Ewe.Lambs.Length)} alive of {English.CountLoose(g.Count(), "ewe", "ewes")}");
+        var sires = outcome.Lambings.Where(l => !l.Ewe.Sires.IsEmpty).GroupBy(l => l.Ewe.CertainSire ?? "of either").ToArray();
+        return sires.Length < 2 ? [] : sires.Select(g => $"{g.Key} {g.Sum(l => l.Ewe.Ewe.BornAlive ?? 0)} alive of {English.CountLoose(g.Count(), "ewe", "ewes")}");
     }
 
     private static string Named(string[] names) =>

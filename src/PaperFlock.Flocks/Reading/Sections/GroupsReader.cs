@@ -58,9 +58,9 @@ internal static class GroupsReader
 
         var elsewhere = before.Select(g => g.Made).OfType<TuppingGroup>()
             .Where(g => g.Mating != Mating.Artificial && (made.Field is null || made.Field != g.Field))
-            .SelectMany(g => Turns(g).Select(turn => (Group: g.Name, Turn: turn)))
+            .SelectMany(g => g.Turns.Select(turn => (Group: g.Name, Turn: turn)))
             .ToList();
-        foreach (var turn in Turns(made))
+        foreach (var turn in made.Turns)
         {
             var (group, other) = elsewhere.FirstOrDefault(e => TagKey.Of(e.Turn.Name) == TagKey.Of(turn.Name) && turn.In < e.Turn.Out && e.Turn.In < turn.Out);
             if (other is not null)
@@ -70,9 +70,6 @@ internal static class GroupsReader
             }
         }
     }
-
-    private static IEnumerable<TupTurn> Turns(TuppingGroup group) =>
-        !group.Tups.IsEmpty ? group.Tups : group.Tup is { } tup ? [new(tup, group.TupIn, group.TupOut)] : [];
 
     private static GroupsDraft Unlisted(SeasonDraft season)
     {
