@@ -18,9 +18,9 @@ internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host 
     /// <exception cref="UsageException">The day is none, or the old file would be written over.</exception>
     public int Run(string? file, Func<string, bool> mayOverwrite)
     {
-        var bytes = InputFile.Read(from, host);
-        var planned = PackMaker.Plan(PackMaker.Read(from, bytes, _ => today), today, forPaper: false);
-        if (planned.Plan is not { } last || FlockFile.Open(from, bytes, out _) is not { } lastFile)
+        var lastFile = FlockFile.Open(from, InputFile.Read(from, host), out var reading, _ => today);
+        var planned = PackMaker.Plan(reading, today, forPaper: false);
+        if (planned.Plan is not { } last || lastFile is null)
         {
             DiagnosticsOut.Write(planned.Source, planned.Diagnostics, host);
             return ExitStatus.FlockErrors;

@@ -1,10 +1,8 @@
-using System.Text;
 using NodaTime.Text;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Lists;
 using PaperFlock.Flocks.Places;
-using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Cli.Begin;
@@ -16,9 +14,6 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
 {
     private const string UsualName = "My flock";
     private const string Lambs = "lambs";
-
-    /// <summary>More is a commercial flock, or a slip.</summary>
-    private const int MostEwes = 2000;
 
     /// <summary>What was taken for granted and should be looked at, a sentence each. After <see cref="Ask"/>.</summary>
     public ImmutableArray<string> Assumed { get; private set; } = [];
@@ -128,16 +123,14 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
     {
         if (!File.Exists(host.FullPath(text)))
         {
-            return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= MostEwes
-                ? (DraftEwe.Unnamed(count), null)
-                : ([], $"'{text}' is neither a number of ewes from 1 to {MostEwes} nor a file that is there");
+            return DraftEwe.Counted(text) is { } counted ? (counted, null) : ([], $"'{text}' is neither a number of ewes from 1 to {DraftEwe.MostUnnamed} nor a file that is there");
         }
 
         var bag = new DiagnosticBag();
         var (csv, table) = ListTables.Open(text, given(ListTables.Option), EweList.IsKnown, bag, host);
         var list = EweList.Read(csv, table, start.TupIn.Year, bag, ewes =>
         {
-            var reading = Read(FlockDraft.Trial with { Start = start, Ewes = [.. ewes] }, _ => today);
+            var reading = (FlockDraft.Trial with { Start = start, Ewes = [.. ewes] }).Read(_ => today);
             return (reading.Source, reading.Diagnostics);
         });
         HasLeftOut = list.HasErrors;
@@ -156,14 +149,9 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
     /// <summary>That of this computer; that of Britain when it does not say.</summary>
     private string HomeZone() => host.HomeZone() is { } home && PlaceZones.MiddleOf(home) is not null ? home : "Europe/London";
 
-    /// <summary>Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.</summary>
     private static (T? Answer, string? WhyNot) Tried<T>(T answer, FlockDraft draft)
         where T : class =>
-        Read(draft).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong ? (null, $"{wrong.Message}: {wrong.Advice}") : (answer, null);
+        draft.WhyNot() is { } whyNot ? (null, whyNot) : (answer, null);
 
     private static (SeasonStart? Answer, string? WhyNot) Tried(SeasonStart start) => Tried(start, FlockDraft.Trial with { Start = start });
-
-    /// <param name="today">Null holds nothing against the calendar.</param>
-    private static FlockReading Read(FlockDraft draft, Func<DateTimeZone, LocalDate>? today = null) =>
-        FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock")), today);
 }

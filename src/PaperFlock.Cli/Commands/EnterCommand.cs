@@ -93,9 +93,9 @@ internal static class EnterCommand
     {
         var bag = new DiagnosticBag();
         var (csv, table) = open(bag);
-        if (table is null && !bag.HasErrors)
+        if (table is null)
         {
-            bag.Add(csv.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(csv.Rows[0]));
+            HeadedTable.SayMissing(csv, bag);
         }
 
         Ewe? Which(string typed, ImmutableArray<Ewe> ewes) => host.InIsTerminal ? WhichEwe.Ask(typed, ewes, host) : null;

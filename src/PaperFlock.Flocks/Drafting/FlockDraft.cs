@@ -1,5 +1,7 @@
+using System.Text;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
+using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Drafting;
 
@@ -16,6 +18,13 @@ public sealed record FlockDraft(
     ImmutableArray<DraftEwe> Ewes,
     Paper Paper)
 {
+    /// <summary>As the reader of flock files would have it.</summary>
+    /// <param name="today">The day it is in a time zone; null holds nothing against the calendar.</param>
+    public FlockReading Read(Func<DateTimeZone, LocalDate>? today = null) => FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(this, "flock")), today);
+
+    /// <summary>Why the reader would refuse it, in the reader's words: what may be answered is laid down in one place. Null where it would not.</summary>
+    public string? WhyNot() => Read().Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } wrong ? $"{wrong.Message}: {wrong.Advice}" : null;
+
     /// <summary>The groups the ewes are in, in the order they come, as YAML; none when the ewes name none.</summary>
     public ImmutableArray<string> Groups =>
         [.. Ewes.SelectMany(e => e.Lines).Where(l => l.Key == "group").Select(l => l.Value.ToYaml()).Distinct(StringComparer.Ordinal)];
@@ -64,6 +73,14 @@ public sealed record DraftEwe(ImmutableArray<(string Key, FlockValue Value)> Lin
 {
     /// <summary>How a line to write a tag on begins.</summary>
     public const string TagLine = "____________";
+
+    /// <summary>More is a commercial flock, or a slip.</summary>
+    public const int MostUnnamed = 2000;
+
+    /// <summary>As many ewes without a tag as somebody typed.</summary>
+    /// <returns>Null where that is no number of ewes.</returns>
+    public static ImmutableArray<DraftEwe>? Counted(string typed) =>
+        int.TryParse(typed.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= MostUnnamed ? Unnamed(count) : null;
 
     /// <summary>
     /// Ewes whose tags nobody has typed. Each has a line to write her tag on, which a card then shows large, and a number that tells

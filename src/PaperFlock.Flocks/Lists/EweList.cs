@@ -23,9 +23,9 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
     /// <param name="read">What the reader of flock files says of one with these ewes after those it has, and of which text: what it would refuse is left out at its cell.</param>
     public static EweList Read(CsvTable csv, HeadedTable? table, int tupping, DiagnosticBag bag, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read)
     {
-        if (table is null && !bag.HasErrors)
+        if (table is null)
         {
-            bag.Add(csv.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(csv.Rows[0]));
+            HeadedTable.SayMissing(csv, bag);
         }
 
         var rows = table is null ? [] : ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);

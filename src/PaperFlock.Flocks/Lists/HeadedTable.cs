@@ -45,6 +45,17 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
         return null;
     }
 
+    /// <summary>Why there is none, where nothing else has been said of the list.</summary>
+    public static void SayMissing(CsvTable table, DiagnosticBag bag)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        ArgumentNullException.ThrowIfNull(bag);
+        if (!bag.HasErrors)
+        {
+            bag.Add(table.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(table.Rows[0]));
+        }
+    }
+
     /// <summary>A list may have no headings at all: then its first row is a ewe, and nothing but the tag is known of her.</summary>
     private static HeadedTable? Said(CsvTable table, HeadingRows all, string column)
     {

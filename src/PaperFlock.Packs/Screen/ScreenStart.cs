@@ -3,16 +3,12 @@ using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Packs.Screen;
 
 /// <summary>A first flock file from a few answers, as <c>begin</c> makes it.</summary>
 public static class ScreenStart
 {
-    /// <summary>More is a commercial flock, or a slip.</summary>
-    private const int MostEwes = 2000;
-
     /// <param name="answers">
     /// Texts as typed: <c>name</c>, <c>keeper</c>, <c>place</c> (a grid reference, or latitude and longitude), <c>zone</c> (empty to go by the place), <c>tupIn</c> or <c>lambingFrom</c> (a date; neither for the usual day), <c>ewes</c> (how
     /// many), <c>paper</c> (A4 or Letter; empty for what is usual there). What is left out has its usual answer.
@@ -31,8 +27,8 @@ public static class ScreenStart
         Refuse("zone", zone is null ? $"'{Answer("zone")}' is no time zone: write a name such as Europe/London or Pacific/Auckland" : null);
         var country = zone is null ? null : PlaceZones.CountryOf(zone);
         var start = Start(Answer("lambingFrom"), isLambing: true, "lambingFrom") ?? Start(Answer("tupIn"), isLambing: false, "tupIn") ?? SeasonStart.Usual((place ?? PlaceZones.MiddleOf(zone ?? ""))?.IsSouthern ?? false, ScreenDay.Day(today));
-        var count = Answer("ewes").Length == 0 ? 20 : int.TryParse(Answer("ewes"), NumberStyles.None, CultureInfo.InvariantCulture, out var ewes) && ewes is >= 1 and <= MostEwes ? ewes : 0;
-        Refuse("ewes", count == 0 ? $"'{Answer("ewes")}' is no number of ewes from 1 to {MostEwes}" : null);
+        var ewes = DraftEwe.Counted(Answer("ewes") is { Length: > 0 } many ? many : "20");
+        Refuse("ewes", ewes is null ? NoNumber(Answer("ewes")) : null);
         var paper = Answer("paper").Length == 0 ? UsualPaper.In(country) : Answer("paper").Equals("Letter", StringComparison.OrdinalIgnoreCase) ? Paper.Letter : Paper.A4;
         var keeper = Answer("keeper") is { Length: > 0 } who ? who : null;
 
@@ -44,7 +40,7 @@ public static class ScreenStart
             return new JsonObject { ["wrong"] = Figures.Shown.List(wrong, w => new JsonObject { ["field"] = w.Field, ["message"] = w.Message }) };
         }
 
-        var draft = new FlockDraft(name, keeper, place, zone!, country, start, DraftEwe.Unnamed(count), paper);
+        var draft = new FlockDraft(name, keeper, place, zone!, country, start, ewes!.Value, paper);
         var file = FileName(name);
         return new JsonObject { ["text"] = FlockFileText.Of(draft, file), ["name"] = file, ["assumed"] = Figures.Shown.List(Assumed(draft, Answer("zone")), line => (JsonNode)line) };
 
@@ -69,12 +65,7 @@ public static class ScreenStart
             }
         }
 
-        // Whatever the reader would refuse is refused here, in its words: what it takes is laid down in one place.
-        void Try(string field, FlockDraft draft) => Refuse(
-            field,
-            FlockReader.Read("flock", Encoding.UTF8.GetBytes(FlockFileText.Of(draft, "flock"))).Diagnostics.FirstOrDefault(d => d.Severity == Severity.Error) is { } error
-                ? $"{error.Message}: {error.Advice}"
-                : null);
+        void Try(string field, FlockDraft draft) => Refuse(field, draft.WhyNot());
     }
 
     /// <summary>So many ewes whose tags are to be written on their cards, in place of those that are in the flock.</summary>
@@ -82,20 +73,18 @@ public static class ScreenStart
     /// <exception cref="PackRequestException">It is no such number, or the file is laid out in a way that cannot be changed.</exception>
     public static JsonObject Number(string text, string name, string ewes)
     {
-        if (!int.TryParse(ewes.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > MostEwes)
-        {
-            throw new PackRequestException($"'{ewes}' is no number of ewes from 1 to {MostEwes}");
-        }
-
+        var counted = DraftEwe.Counted(ewes) ?? throw new PackRequestException(NoNumber(ewes));
         var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var reading);
         var before = reading.Values()?["ewes"] as JsonArray;
         var edit = file?.Apply(
         [
-            AddToList.Ewes(DraftEwe.Unnamed(count).Select(ewe => FlockValue.Section(ewe.Lines))),
+            AddToList.Ewes(counted.Select(ewe => FlockValue.Section(ewe.Lines))),
             .. Enumerable.Range(0, before?.Count ?? 0).Reverse().Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
         ]);
         return edit?.File is { } changed ? new JsonObject { ["text"] = Encoding.UTF8.GetString(changed.ToBytes()) } : throw new PackRequestException("the list of ewes in the file cannot be changed here");
     }
+
+    private static string NoNumber(string typed) => $"'{typed}' is no number of ewes from 1 to {DraftEwe.MostUnnamed}";
 
     private static IEnumerable<string> Assumed(FlockDraft draft, string zone)
     {
