@@ -15,7 +15,7 @@ export function drawFlock(seed) {
   const [latitude, longitude, zone] = one(places);
   const day = (month, date) => `2026-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`;
   const lines = [
-    'paperflock: 1', 'holding:', `  name: Drawn ${seed}`, `  location: {latitude: ${latitude}, longitude: ${longitude}}`, `  time-zone: ${zone}`,
+    'paperflock: 1', 'holding:', `  name: Drawn ${seed}`, `  code: D${seed}`, `  location: {latitude: ${latitude}, longitude: ${longitude}}`, `  time-zone: ${zone}`,
     'print:', `  paper: ${one(['A4', 'Letter'])}`, `  units: ${one(['metric', 'imperial', 'both'])}`, `  duplex: ${one(['long-edge', 'short-edge', 'single-sided'])}`,
     'season:', '  tup-in: 2026-08-10', `  gestation-days: ${145 + draw(6)}`,
   ];

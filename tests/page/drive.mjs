@@ -1,62 +1,37 @@
 // Somebody with a mouse and a memory stick, in a browser of Debian's: opens the page from a file, makes packs, breaks things. Every view is looked at by axe, at two widths.
 // Usage: node drive.mjs chrome|firefox PAGE.html [FOLDER FOR PICTURES]
 import assert from 'node:assert/strict';
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { downloaded, launch, named, openPage } from './browser.mjs';
+import { personAt, take } from './person.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 // While sheets are being changed, packs made by the command line of the same day stand in for those in packs/.
 const packs = process.env.PACKS ?? join(root, 'packs');
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const [, , browser, html, pictures] = process.argv;
 const scratch = mkdtempSync(join(tmpdir(), 'paperflock-drive-'));
 const hollinBank = readFileSync(join(root, 'flocks/hollin-bank.yaml'), 'utf8');
-if (pictures) mkdirSync(pictures, { recursive: true });
 
 const launched = await launch(browser);
 const { page, asked, complaints, seconds } = await openPage(launched, html);
-let shots = 0;
+const me = personAt(page, browser, pictures);
+const { labelled, says, press, go, text } = me;
+const look = name => me.look(name, true);
 
 const file = (name, content) => {
   writeFileSync(join(scratch, name), content);
   return join(scratch, name);
 };
-const text = async () => page.$eval('main', main => main.innerText);
-const says = words => page.waitForFunction(wanted => document.querySelector('main').innerText.includes(wanted), {}, words);
-// In the middle of the screen, where the foot of the page does not cover it.
-const press = async name => {
-  const button = await named(page, name, 'button');
-  await button.evaluate(element => element.scrollIntoView({ block: 'center' }));
-  await button.click();
-};
-const labelled = words => page.waitForSelector(`::-p-xpath(//*[@id = //label[normalize-space() = "${words}"]/@for])`);
 const setDay = async (label, day) => (await labelled(label)).evaluate((input, value) => { input.value = value; input.dispatchEvent(new Event('input', { bubbles: true })); }, day);
-const go = async id => {
-  await page.evaluate(hash => { location.hash = hash; }, id);
-  await page.waitForFunction(hash => location.hash === `#${hash}` && document.querySelector('main h1'), {}, id);
-};
+/** Whatever comes of it. */
 const openFile = async path => {
   await go('open');
   await (await labelled('Open a flock file')).uploadFile(path);
 };
 const made = () => page.waitForFunction(() => ['Ready', 'Nothing to print', 'That cannot be made'].includes(document.querySelector('main section.note h2')?.textContent ?? ''));
-
-/** axe finds nothing serious, and nothing is scrolled sideways to, at either width. */
-async function look(name) {
-  for (const width of [1280, 360]) {
-    await page.setViewport({ width, height: 900 });
-    await page.evaluate(axe);
-    const { violations } = await page.evaluate(() => axe.run(document, { resultTypes: ['violations'] }));
-    assert.deepEqual(violations.map(v => `${v.id}: ${v.nodes.map(n => n.target).join(' ')}`), [], `axe at ${name}, ${width} px`);
-    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${name} is wider than ${width} px`);
-    if (pictures) await page.screenshot({ path: join(pictures, `${browser}-${String(++shots).padStart(2, '0')}-${name}-${width}.png`), fullPage: true });
-  }
-  await page.setViewport({ width: 1280, height: 900 });
-}
 
 const steps = {
   async 'it is ready, and asked for nothing but itself'() {
@@ -170,18 +145,7 @@ const steps = {
   },
 };
 
-let failed = 0;
-for (const [name, step] of Object.entries(steps)) {
-  const began = Date.now();
-  try {
-    await step();
-    console.log(`ok    ${browser}: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`);
-  } catch (fault) {
-    failed++;
-    console.log(`FAIL  ${browser}: ${name}\n${fault.stack}\nThe page says: ${await text().catch(() => '?')}`);
-    if (pictures) await page.screenshot({ path: join(pictures, `${browser}-failed-${failed}.png`) }).catch(() => {});
-  }
-}
+const failed = await take(steps, browser, page, me, pictures && join(pictures, `${browser}-failed`));
 console.log(`ready after ${seconds.toFixed(1)} s`);
 await launched.browser.close();
 process.exitCode = failed > 0 ? 1 : 0;

@@ -45,13 +45,13 @@ export function personAt(page, prefix, pictures) {
       await (await person.labelled('Open a flock file')).uploadFile(path);
       await person.says('What it comes to');
     },
-    /** axe finds nothing, and nothing is scrolled sideways to, at either width. */
-    async look(name) {
+    /** axe finds nothing, and nothing is scrolled sideways to, at either width. @param {string} name @param {boolean} [footSticks] as on the screen */
+    async look(name, footSticks = false) {
       for (const width of [1280, 360]) {
         await page.setViewport({ width, height: 900 });
         await page.evaluate(axe);
         // The foot that sticks to the screen half covers what lies below it, which axe then takes for small.
-        await page.evaluate(() => { document.querySelector('footer').style.position = 'static'; });
+        if (!footSticks) await page.evaluate(() => { document.querySelector('footer').style.position = 'static'; });
         const { violations } = await page.evaluate(() => axe.run(document, { resultTypes: ['violations'] }));
         assert.deepEqual(violations.map(v => `${v.id}: ${v.nodes.slice(0, 5).map(n => n.target).join(' ')}`), [], `axe at ${name}, ${width} px`);
         assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${name} is wider than ${width} px`);
@@ -62,4 +62,27 @@ export function personAt(page, prefix, pictures) {
     },
   };
   return person;
+}
+
+/**
+ * Takes the steps one after another and says how each went; at one that fails, what the page says.
+ * @param {Record<string, () => Promise<void>>} steps by what they show @param {string} browser @param page
+ * @param {{ text(): Promise<string> }} person @param {string} picture what a picture of a failure is called, without its number; empty for none
+ * @returns {Promise<number>} how many failed
+ */
+export async function take(steps, browser, page, person, picture) {
+  let failed = 0;
+  for (const [name, step] of Object.entries(steps)) {
+    if (process.env.ONLY && !new RegExp(process.env.ONLY).test(name)) continue;
+    const began = Date.now();
+    try {
+      await step();
+      console.log(`ok    ${browser}: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`);
+    } catch (fault) {
+      failed++;
+      console.log(`FAIL  ${browser}: ${name}\n${fault.stack}\nThe page says: ${await person.text().catch(() => '?')}`);
+      if (picture) await page.screenshot({ path: `${picture}-${failed}.png` }).catch(() => {});
+    }
+  }
+  return failed;
 }

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { downloaded, launch, openPage } from './browser.mjs';
-import { personAt } from './person.mjs';
+import { personAt, take } from './person.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const [, , browser, html, pictures] = process.argv;
@@ -216,18 +216,6 @@ const steps = {
   },
 };
 
-let failed = 0;
-for (const [name, step] of Object.entries(steps)) {
-  if (process.env.ONLY && !name.includes(process.env.ONLY)) continue;
-  const began = Date.now();
-  try {
-    await step();
-    console.log(`ok    ${browser}: ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`);
-  } catch (fault) {
-    failed++;
-    console.log(`FAIL  ${browser}: ${name}\n${fault.stack}\nThe page says: ${await me.text().catch(() => '?')}`);
-    if (pictures) await page.screenshot({ path: join(pictures, `${browser}-season-failed-${failed}.png`) }).catch(() => {});
-  }
-}
+const failed = await take(steps, browser, page, me, pictures && join(pictures, `${browser}-season-failed`));
 await launched.browser.close();
 process.exitCode = failed > 0 ? 1 : 0;
