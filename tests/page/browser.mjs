@@ -14,7 +14,7 @@ export async function launch(browser) {
     ? { browser, executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'], protocolTimeout: patience }
     : {
       browser, executablePath: '/usr/bin/firefox-esr', protocolTimeout: patience,
-      extraPrefsFirefox: { 'browser.download.folderList': 2, 'browser.download.dir': downloads, 'browser.download.useDownloadDir': true, 'browser.download.always_ask_before_handling_new_types': false, 'pdfjs.disabled': true, 'browser.helperApps.neverAsk.saveToDisk': 'application/pdf,application/yaml,text/calendar' },
+      extraPrefsFirefox: { 'browser.download.folderList': 2, 'browser.download.dir': downloads, 'browser.download.useDownloadDir': true, 'browser.download.always_ask_before_handling_new_types': false, 'browser.download.alwaysOpenPanel': false, 'pdfjs.disabled': true, 'browser.helperApps.neverAsk.saveToDisk': 'application/pdf,application/yaml,text/calendar' },
     });
   return { browser: launched, downloads };
 }
