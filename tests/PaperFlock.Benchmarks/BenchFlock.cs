@@ -21,7 +21,7 @@ internal static class BenchFlock
             """
             paperflock: 1
             holding: {name: Hollin Bank, keeper: Nell Ashworth, location: {latitude: 54.46, longitude: -2.74}, time-zone: Europe/London}
-            season: {tup-in: 2026-10-12}
+            season: {tup-in: 2026-08-24}
             groups:
 
             """.ReplaceLineEndings("\n"));
@@ -30,7 +30,7 @@ internal static class BenchFlock
             Line($"  - {{name: {GroupName(i)}, tup: {(i < Trees.Length ? Trees[i] : $"Tup {i + 1}")}}}");
         }
 
-        Line($"keeper-days: {{free: [saturday, sunday], away: [{{from: 2027-02-20, to: 2027-02-27, sitter: Jo Finch}}]}}");
+        Line($"keeper-days: {{free: [saturday, sunday], away: [{{from: 2027-01-02, to: 2027-01-09, sitter: Jo Finch}}]}}");
         for (var i = 0; i < jobs; i++)
         {
             Line($"{(i == 0 ? "jobs:\n" : "")}  - {{title: Own job {i + 1}, on: {AsOf.PlusDays(1 + (i * 17 % 89)):uuuu-MM-dd}}}");
@@ -40,7 +40,7 @@ internal static class BenchFlock
         for (var i = 0; i < ewes; i++)
         {
             // Strides without a common factor with their ranges: neighbours differ, and the whole flock is spread evenly.
-            var marked = new LocalDate(2026, 10, 13).PlusDays(i * 17 % 41);
+            var marked = new LocalDate(2026, 8, 25).PlusDays(i * 17 % 41);
             Line($"  - {{tag: ZZ 0123456 {i:00000}, name: Ewe {i}, group: {GroupName(i % groups)}, weight: {58 + (i * 7 % 27)} kg, marks: [{marked:uuuu-MM-dd}], scan: {i * 5 % 4}}}");
         }
 
