@@ -1,3 +1,5 @@
+using PaperFlock.Planning.Pens;
+
 namespace PaperFlock.Planning;
 
 /// <param name="Pens">One for each pen in the file, in its order; empty where the ewes lamb outdoors.</param>
@@ -32,9 +34,6 @@ public sealed record PenPlan(
     int Capacity,
     int CapacityWithLambs)
 {
-    /// <summary>Metres of trough at which nobody can stand where a hurdle meets it: Irish Farmers Journal, on walk-through troughs and barriers.</summary>
-    private const decimal LostAtAHurdle = 0.6m;
-
     /// <summary>Whether all can still eat at once when hurdles part it; so where no trough is given.</summary>
-    public bool HoldsHurdles(int hurdles) => TroughThere is not { } there || TroughNeeded + (hurdles * LostAtAHurdle) <= there;
+    public bool HoldsHurdles(int hurdles) => PenRoom.Of(Pen).Less(new RoomNeeded(FloorNeeded, TroughNeeded)).TakesHurdles(hurdles);
 }

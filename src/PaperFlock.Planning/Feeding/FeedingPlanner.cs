@@ -1,4 +1,5 @@
 using PaperFlock.Planning.Dates;
+using PaperFlock.Planning.Pens;
 using PaperFlock.Planning.Places;
 
 namespace PaperFlock.Planning.Feeding;
@@ -31,10 +32,6 @@ internal static class FeedingPlanner
             FeedWarnings.Of(flock, fed, classes, made));
     }
 
-    /// <summary>Where a class is parted from others a hurdle stands across the trough, and takes its length: Irish Farmers Journal, "Ticking
-    /// all the right boxes when housing sheep", takes off 600 mm where a walk-through trough meets a barrier.</summary>
-    public const decimal HurdleMetres = 0.6m;
-
     /// <summary>Who is fed alike, by who stands together.</summary>
     /// <param name="classes">To begin with.</param>
     public static ImmutableArray<FeedClass> Classes(Flock flock, ImmutableArray<FedEwe> fed, ImmutableArray<FeedClass> classes, Whereabouts ifNobodyLambed)
@@ -56,13 +53,13 @@ internal static class FeedingPlanner
 
     private static bool FitsParted(Flock flock, Place place, ImmutableArray<Ewe> company, int troughs)
     {
-        if (place.Kind != PlaceKind.Pen || flock.Housing.Pens.FirstOrDefault(p => p.Name == place.Name)?.Trough is not { } trough)
+        if (place.Kind != PlaceKind.Pen || flock.Housing.Pens.FirstOrDefault(p => p.Name == place.Name) is not { } pen)
         {
             return true;
         }
 
-        var needed = company.Sum(e => Pens.RoomNeeded.For(EweWeights.Of(flock, e), flock.Feeds.Ground, flock.Practice.Shear == Shearing.AtHousing).Trough);
-        return needed + (HurdleMetres * (troughs - 1)) <= trough.Metres;
+        var left = company.Aggregate(PenRoom.Of(pen), (room, e) => room.Less(RoomNeeded.For(EweWeights.Of(flock, e), flock.Feeds.Ground, flock.Practice.Shear == Shearing.AtHousing)));
+        return left.TakesHurdles(troughs - 1);
     }
 
     /// <summary>Read off where they go: from one field to another after the tup.</summary>

@@ -1,6 +1,6 @@
 namespace PaperFlock.Planning.Pens;
 
-/// <summary>Puts whole feeding classes into pens, splitting as few as can be, and then sharing as few pens as can be.</summary>
+/// <summary>Puts whole feeding classes into pens: splitting as few as can be, then sharing as few pens as can be, then sharing those in which a hurdle leaves trough enough.</summary>
 /// <remarks>A class that is split is split by due date: those due first stand together, so that one pen empties before the
 /// next and nobody is moved twice. Depth-first over the order of the classes and the pen each next part goes to, filling
 /// a pen as far as the class goes; the first way found that neither splits nor shares more than it must ends the search. When the
@@ -19,7 +19,7 @@ internal sealed class PenAllocation
     private int _parts;
     private int _steps;
     private int[][]? _best;
-    private (int Parts, int Shared) _bestCost = (int.MaxValue, int.MaxValue);
+    private (int Parts, int Shared, int Unparted) _bestCost = (int.MaxValue, int.MaxValue, int.MaxValue);
 
     private PenAllocation(ImmutableArray<ImmutableArray<RoomNeeded>> classes, ImmutableArray<PenRoom> pens)
     {
@@ -40,18 +40,21 @@ internal sealed class PenAllocation
         return allocation._best;
     }
 
-    private bool IsDone => _steps > MostSteps || _bestCost == (_classes.Length, Math.Max(0, _classes.Length - _left.Length));
+    private bool IsDone => _steps > MostSteps || _bestCost == (_classes.Length, Math.Max(0, _classes.Length - _left.Length), 0);
 
     // Pens that hold more than one part hold ewes that want different rations.
     private int Shared => _partsIn.Sum(n => Math.Max(0, n - 1));
+
+    // Where hurdles would take trough that the ewes need, all of them eat one ration.
+    private int Unparted => _left.Where((pen, p) => _partsIn[p] > 1 && !pen.TakesHurdles(_partsIn[p] - 1)).Count();
 
     private void NextClass(ImmutableArray<int> waiting)
     {
         if (waiting.IsEmpty)
         {
-            if ((_parts, Shared).CompareTo(_bestCost) < 0)
+            if ((_parts, Shared, Unparted).CompareTo(_bestCost) < 0)
             {
-                _bestCost = (_parts, Shared);
+                _bestCost = (_parts, Shared, Unparted);
                 _best = [.. _penOf.Select(p => p.ToArray())];
             }
 
@@ -67,7 +70,7 @@ internal sealed class PenAllocation
     private void NextPart(int feeding, int from, ImmutableArray<int> waiting)
     {
         // What is done, this part, and one for each class waiting: never fewer parts than that.
-        if (IsDone || ++_steps > MostSteps || (_parts + 1 + waiting.Length, Shared).CompareTo(_bestCost) >= 0)
+        if (IsDone || ++_steps > MostSteps || (_parts + 1 + waiting.Length, Shared, Unparted).CompareTo(_bestCost) >= 0)
         {
             return;
         }

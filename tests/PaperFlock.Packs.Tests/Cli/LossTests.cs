@@ -2,7 +2,7 @@ using PaperFlock.Cli;
 
 namespace PaperFlock.Packs.Tests.Cli;
 
-/// <summary>What is printed again when a ewe dies, and what is only struck through.</summary>
+/// <summary>What is printed again when a ewe dies or was scanned wrongly, and what is only struck through.</summary>
 public sealed class LossTests
 {
     private const string Comfrey = "    marks: [2026-08-23]\n    scan: 2\n";
@@ -25,6 +25,23 @@ public sealed class LossTests
         Assert.Equal(
             ["WALL-11JAN", "DUE", "JOBS", "FEED-TWINS-1", "HOUS 1 and 2"],
             outcome.Split('\n').Where(line => line.Contains("stays: strike through", StringComparison.Ordinal)).Select(line => line[..line.IndexOf("  ", StringComparison.Ordinal)]));
+    }
+
+    /// <summary>From two lambs to one: her own sheets, and those of the classes she leaves and joins. No other ewe changes her pen, her chart or her card.</summary>
+    [Fact]
+    public void A_scan_put_right_prints_what_says_something_else_now()
+    {
+        using var bench = new Workbench();
+        var flock = File.ReadAllText(Samples.HollinBank);
+        bench.Write("flock.yaml", flock);
+        Assert.Equal(ExitStatus.Clean, bench.Run("pack", "flock.yaml", "--as-of", "2026-11-25").Status);
+        var bryony = flock.IndexOf("scan: 2", flock.IndexOf("name: Bryony", StringComparison.Ordinal), StringComparison.Ordinal);
+        bench.Write("flock.yaml", flock.Remove(bryony, "scan: 2".Length).Insert(bryony, "scan: 1"));
+
+        var outcome = bench.Run("pack", "flock.yaml", "--changed", "--dry-run", "--as-of", "2026-11-26").Out;
+        Assert.Equal(
+            ["HAND-27DEC 1 and 2", "WALL-23NOV", "WALL-11JAN", "DUE", "JOBS", "FEED-SINGLES-1", "FEED-TWINS-1", "STOR 1 and 2", "HOUS 1 and 2", "CARD-00106"],
+            outcome.Split('\n').Where(line => line.EndsWith("replaces issue 1", StringComparison.Ordinal)).Select(line => line[..line.IndexOf("  ", StringComparison.Ordinal)]));
     }
 
     [Fact]
