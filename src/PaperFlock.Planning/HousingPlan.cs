@@ -35,5 +35,5 @@ public sealed record PenPlan(
     int CapacityWithLambs)
 {
     /// <summary>Whether all can still eat at once when hurdles part it; so where no trough is given.</summary>
-    public bool HoldsHurdles(int hurdles) => PenRoom.Of(Pen).Less(new RoomNeeded(FloorNeeded, TroughNeeded)).TakesHurdles(hurdles);
+    public bool HoldsHurdles(int hurdles) => new PenRoom(FloorThere, TroughThere).Less(new RoomNeeded(FloorNeeded, TroughNeeded)).TakesHurdles(hurdles);
 }

@@ -29,7 +29,7 @@ public sealed record SheetPart(string Id, string Label, Phrase Title, ImmutableA
 
 /// <param name="Label">What a reader of the PDF calls the page.</param>
 /// <param name="Contents">What is on it where one sheet holds several things, such as the ewes of a leaf of cards.</param>
-/// <param name="IsBlank">A back that only says it is blank: needed where both sides are printed, and waste where one is.</param>
+/// <param name="IsBlank">A back that says nothing, blank or ruled to write on: needed where both sides are printed, and waste where one is.</param>
 public sealed record SheetSide(Page Page, string Label, ImmutableArray<Phrase> Contents, bool IsBlank = false);
 
 public enum SheetUse

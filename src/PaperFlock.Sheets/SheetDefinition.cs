@@ -18,8 +18,11 @@ public sealed record SheetDefinition(string Kind, string Code, SheetUse Use)
     /// <summary>A pack for some days only may hold it: it is needed by whoever has the flock for those days.</summary>
     public bool IsForSitter { get; init; }
 
-    /// <summary>Every page is the front of a leaf and its back is blank: it is pinned up, and nobody turns a pinned sheet over.</summary>
+    /// <summary>Every page is the front of a leaf and nothing to be read is on its back: it is pinned up, and nobody turns a pinned sheet over.</summary>
     internal bool IsFrontsOnly { get; init; }
+
+    /// <summary>What a back without a page of its own is ruled for; null where it is left blank.</summary>
+    internal RuledBack? OnBack { get; init; }
 
     /// <summary>All pages of a sheet are put in and taken out together: rows move from page to page as others fall away.</summary>
     internal bool IsOneLeaf { get; init; }

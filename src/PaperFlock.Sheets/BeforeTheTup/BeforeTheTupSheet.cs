@@ -8,6 +8,7 @@ internal static class BeforeTheTupSheet
     public static readonly SheetDefinition Definition = new("before-tup", "TTT", SheetUse.Binder)
     {
         Lives = "binder",
+        OnBack = new("what else was found", [("ewe", 2), ("what was found", 4), ("what was done, by whom", 4)]),
         Purpose = "before the tup: teeth, toes, teats; circle what you find",
         Make = Make,
     };

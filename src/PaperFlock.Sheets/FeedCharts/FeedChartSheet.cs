@@ -11,6 +11,7 @@ internal static class FeedChartSheet
         IsOneLeaf = true,
         IsStruckByHand = true,
         Together = "Feed charts",
+        OnBack = new("fed otherwise", [("from which feed", 2), ("heads, where", 2), ("how much for all of them", 2), ("why, who said so", 3)]),
         Make = Make,
     };
 

@@ -10,6 +10,7 @@ internal static class JobsSheet
         IsForSitter = true,
         IsOneLeaf = true,
         IsStruckByHand = true,
+        OnBack = new("more jobs", [("day", 2), ("job", 6), ("who, which day", 3)]),
         Make = Make,
     };
 

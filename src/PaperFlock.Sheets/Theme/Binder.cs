@@ -13,7 +13,7 @@ internal static class Binder
 
     public static Sheet Bind(SheetContext context, SheetDefinition sheet, string code, string title, Element body, PageDesign design)
     {
-        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.Page.SingleSided));
+        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.Page.SingleSided), ruled: sheet.OnBack);
         return new Sheet(sheet, code, title, sides)
         {
             Parts = sheet.IsOneLeaf ? [new SheetPart(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)])] : [],
@@ -22,7 +22,8 @@ internal static class Binder
 
     /// <summary>Adds the blank backs that keep every later sheet on the front of a leaf, and turns backs for a printer that flips on the short edge.</summary>
     /// <param name="isMarked">What changed since the last issue is marked already.</param>
-    public static ImmutableArray<SheetSide> Sides(SheetContext context, string code, ImmutableArray<Page> pages, bool isMarked = false)
+    /// <param name="ruled">What such backs are ruled for; null for nothing.</param>
+    public static ImmutableArray<SheetSide> Sides(SheetContext context, string code, ImmutableArray<Page> pages, bool isMarked = false, RuledBack? ruled = null)
     {
         var sides = ImmutableArray.CreateBuilder<SheetSide>();
         for (var i = 0; i < pages.Length; i++)
@@ -34,7 +35,7 @@ internal static class Binder
             var backFollows = i + 1 < pages.Length && pages[i + 1].Side == PageSide.Back;
             if (pages[i].Side == PageSide.Front && !backFollows && !context.Page.SingleSided)
             {
-                sides.Add(new SheetSide(Turn(context, BlankBack(context, code, pages[i])), $"{label} back", [], IsBlank: true));
+                sides.Add(new SheetSide(Turn(context, Back(context, code, pages[i], ruled)), $"{label} back", [], IsBlank: true));
             }
         }
 
@@ -58,15 +59,20 @@ internal static class Binder
     }
 
     /// <summary>An empty back says so, so that a page that failed to print shows.</summary>
-    private static Page BlankBack(SheetContext context, string code, Page front)
+    private static Page Back(SheetContext context, string code, Page front, RuledBack? ruled)
     {
         var upright = front.Paper.Width <= front.Paper.Height;
         var back = upright ? context.Page.Upright(PageSide.Back) : context.Page.Sideways(PageSide.Back);
-        var body = new Align(
-            Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
-            TextAlign.Centre,
-            VerticalAlign.Middle);
-        var design = new PageDesign(front.Paper, back, back, null, null, Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { About = NotContent.Instance }, 6);
+        var foot = Block.Text(context.Mark.CardLine(code, "back"), TypeScale.Control) with { About = NotContent.Instance };
+        var design = new PageDesign(front.Paper, back, back, ruled?.Heading(code), null, foot, 6);
+        var width = front.Paper.Width - back.Horizontal;
+        var room = front.Paper.Height - back.Vertical - Heights.Of(foot, width, context) - (design.Head is { } head ? Heights.Of(head, width, context) + design.Gap : 0) - design.Gap;
+        Element body = ruled is not null
+            ? ruled.Lines(context, new Size(width, room))
+            : new Align(
+                Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
+                TextAlign.Centre,
+                VerticalAlign.Middle);
         return Paginate(code, body, design, context, singleSided: true)[0] with { Side = PageSide.Back };
     }
 

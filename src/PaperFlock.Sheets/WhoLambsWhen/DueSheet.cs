@@ -10,6 +10,7 @@ internal static class DueSheet
         IsForSitter = true,
         IsOneLeaf = true,
         IsStruckByHand = true,
+        OnBack = new("what was seen at lambing", [("night of, time", 2), ("ewe", 2), ("what was seen, what was done, who helped", 6)]),
         Make = Make,
     };
 

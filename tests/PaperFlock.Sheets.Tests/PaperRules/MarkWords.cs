@@ -20,7 +20,4 @@ internal sealed class MarkWords()
     public string CheckBar { get; } = "must measure 100 mm; if not, print again at actual size";
 
     public string Leaves { get; } = "leaves";
-
-    public string LeftBlank { get; } = "pose.";
-
 }

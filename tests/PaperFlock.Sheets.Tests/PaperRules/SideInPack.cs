@@ -21,7 +21,8 @@ internal sealed record SideInPack(SeasonPlan Plan, ComposedPack Pack, Sheet Shee
 
     public bool IsFront => Side.Page.Side == PageSide.Front;
 
-    public bool IsBlankBack => !IsFront && Ink.Words.Any(w => w.Text.EndsWith(Says.LeftBlank, StringComparison.Ordinal) && w.Text.Contains(Sheet.Code, StringComparison.Ordinal));
+    /// <summary>With nothing on it to read: it says that it is blank, or has lines to write on.</summary>
+    public bool IsBlankBack => Side.IsBlank;
 
     public bool IsSideways => Ink.Paper.Width > Ink.Paper.Height;
 
