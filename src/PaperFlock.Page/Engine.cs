@@ -59,6 +59,10 @@ internal static partial class Engine
     [JSExport]
     internal static string Begin(string answers, string today) => Told(() => ScreenStart.Begin(answers, today));
 
+    /// <param name="tupIn">As typed; empty for the usual day.</param>
+    [JSExport]
+    internal static string NextSeason(string text, string name, string today, string tupIn) => Told(() => ScreenNext.Begin(Flock(text, name, today), tupIn));
+
     [JSExport]
     internal static string Paste(string text, string name, string pasted, int tagColumn, int nameColumn) =>
         Told(() => ScreenPaste.Read(text, name, pasted, tagColumn, nameColumn));

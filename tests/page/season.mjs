@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { downloaded, launch, openPage } from './browser.mjs';
+import { downloaded, launch, named, openPage } from './browser.mjs';
 import { personAt, take } from './person.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
@@ -192,6 +192,37 @@ const steps = {
     assert.match(await me.text(), /issue 2: [1-9].* to take out since issue 1 of Wed 25 Nov 2026/i);
     await me.look('print');
     assert.doesNotMatch(await me.text(), /`|--\w/);
+  },
+
+  async 'the pack made here last is what changes are counted from'() {
+    await open('again.yaml');
+    await setDay('2026-11-25');
+    await me.go('print');
+    await me.press('Make the whole pack');
+    await me.says('Ready');
+    await me.says('Issue 1, Wed 25 Nov 2026');
+    await me.press('Make the changed sheets');
+    await me.says('Nothing to print');
+  },
+
+  async 'the next season is begun from this one'() {
+    await open('hollin-bank.yaml', hollinBank.replace('    scan: 2\n', '    scan: 2\n    gone: {on: 2026-11-20, why: sold}\n'));
+    await setDay('2027-03-01');
+    await me.go('save');
+    await (await named(page, 'Begin the next season', 'link')).click();
+    await me.type('The day the tup goes in', '1 Aug 2026');
+    await me.press('Begin the next season');
+    await me.says('The tup went in on Mon 10 Aug 2026 last season');
+    await me.look('next-wrong');
+    await me.type('The day the tup goes in', '9 Aug 2027');
+    await me.press('Begin the next season');
+    await me.says('hollin-bank-2027.yaml is begun');
+    await me.says('23 ewes, tup in Mon 9 Aug 2027');
+    await me.says('Left behind');
+    await me.look('next');
+    const begun = await file();
+    assert.match(begun, /tup-in: 2027-08-09/);
+    assert.doesNotMatch(begun, /^ {4}(marks: \[|scan: \d)/m);
   },
 
   async 'three hundred ewes: how far it is can be seen, and it can be stopped'() {

@@ -9,9 +9,6 @@ namespace PaperFlock.Cli.Begin;
 /// <summary>Begins a season from the flock file of the one before.</summary>
 internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host host)
 {
-    /// <summary>The same day of the week, a year on.</summary>
-    private const int UsualDays = 52 * 7;
-
     /// <param name="file">Where to write, as typed; null for a name made from that of the old file.</param>
     /// <param name="mayOverwrite">Whether a file of that name may be replaced, if there is one; throws where nobody says so.</param>
     /// <returns>One of <see cref="ExitStatus"/>.</returns>
@@ -31,12 +28,12 @@ internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host 
             throw new UsageException($"no ewe of {from} is still there: begin a new flock with {Messages.Program} begin");
         }
 
-        var tupIn = TupIn(last.Flock.Season.TupIn);
+        var tupIn = TupIn(last.Flock);
         asker.ThrowIfWrong();
-        file ??= NameOf(tupIn);
+        file ??= SeasonAfter.FileName(from, tupIn);
         if (string.Equals(host.FullPath(file), host.FullPath(from), StringComparison.OrdinalIgnoreCase))
         {
-            throw new UsageException($"{file} is last season's own file, and stays as it is: give the next one another name, such as {NameOf(tupIn)}");
+            throw new UsageException($"{file} is last season's own file, and stays as it is: give the next one another name, such as {SeasonAfter.FileName(from, tupIn)}");
         }
 
         var overwrite = mayOverwrite(file);
@@ -53,22 +50,14 @@ internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host 
         return ExitStatus.Clean;
     }
 
-    private LocalDate TupIn(LocalDate last)
+    private LocalDate TupIn(Flock last)
     {
-        var usual = new SeasonStart(last.PlusDays(UsualDays), IsLambing: false);
+        var usual = new SeasonStart(SeasonAfter.UsualTupIn(last), IsLambing: false);
         return asker.Ask("--tup-in", "On which day does the tup go in? Type a date, such as 2027-11-05.", usual, LocalDatePattern.Iso.Format(usual.TupIn), text => Interview.Season(text, isLambing: false) switch
         {
-            ({ } start, null) when start.TupIn <= last => (null, $"the tup went in on {ScreenText.Day(last)} last season: the next season's day comes after it"),
+            ({ } start, null) when SeasonAfter.WhyNot(last, start.TupIn) is { } whyNot => (null, whyNot),
             var read => read,
         }).TupIn;
-    }
-
-    /// <summary>"hollin-bank-2027.yaml" after "hollin-bank.yaml" or "hollin-bank-2026.yaml", beside it.</summary>
-    private string NameOf(LocalDate tupIn)
-    {
-        var name = Path.GetFileNameWithoutExtension(from);
-        var plain = name.Length > 5 && name[^5] == '-' && name[^4..].All(char.IsAsciiDigit) ? name[..^5] : name;
-        return Path.Combine(Path.GetDirectoryName(from) ?? "", string.Create(CultureInfo.InvariantCulture, $"{plain}-{tupIn.Year}{Path.GetExtension(from)}"));
     }
 
     private void Say(string file, NextSeason next, SeasonPlan last, Flock flock)

@@ -25,6 +25,12 @@ public static class ScreenDay
         };
     }
 
+    /// <returns>Why what was typed is no one day; null where it is.</returns>
+    internal static string? WhyNone(string typed, JsonObject read) =>
+        read["day"] is not null ? null
+        : read["either"] is JsonArray either ? $"'{typed}' could be two days: {ScreenText.List(either.Select(d => d!["words"]!.GetValue<string>()), "or")}"
+        : $"'{typed}' is no date: write it year first, such as 2026-11-05";
+
     /// <exception cref="PackRequestException">It is no day that can be planned for.</exception>
     internal static LocalDate Day(string iso) =>
         LocalDatePattern.Iso.Parse(iso) is { Success: true, Value: { Year: >= FirstYear and <= LastYear } day }

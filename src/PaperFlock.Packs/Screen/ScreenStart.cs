@@ -52,8 +52,7 @@ public static class ScreenStart
             }
 
             var read = ScreenDay.Read(text, today);
-            Refuse(field, read["either"] is JsonArray either ? $"'{text}' could be two days: {ScreenText.List(either.Select(d => d!["words"]!.GetValue<string>()), "or")}"
-                : read.Count == 0 ? $"'{text}' is no date: write it year first, such as 2026-11-05" : null);
+            Refuse(field, ScreenDay.WhyNone(text, read));
             return read["day"] is { } day ? new SeasonStart(ScreenDay.Day(day["iso"]!.GetValue<string>()), isLambing) : null;
         }
 

@@ -38,6 +38,7 @@
  * @typedef {{ label: string, title: string, width: number, height: number, drawn: Drawn[] }} Picture
  * @typedef {{ rows: string[][], of: number, columns: number, keys: (string | null)[], hasHeading: boolean, ask: boolean, taken: number, refused: number, found: Found[], text: string | null }} Pasted
  * @typedef {{ text?: string, name?: string, assumed?: string[], wrong?: { field: string, message: string }[] }} Begun
+ * @typedef {{ text?: string, name?: string, summary?: string, said?: { heading: string, lines: string[] }[], wrong?: string }} Next the season after, or what is wrong with its day
  * @typedef {{ name?: string, keeper?: string, place?: string, zone?: string, tupIn?: string, lambingFrom?: string, ewes?: string, paper?: string }} Answers
  * @typedef {{ number: number, day: string, what: string, known: boolean, filed: boolean }} Issue
  * @typedef {{ sheets?: string | null, from?: string | null, to?: string | null, draft?: boolean, changed?: boolean, since?: number | null }} PackOptions see ScreenPack.cs
@@ -108,6 +109,9 @@ export class Engine {
 
   /** @param {Answers} answers @param {string} today @returns {Promise<Begun>} */
   begin(answers, today) { return this.#ask('Begin', JSON.stringify(answers), today); }
+
+  /** The season after that of the flock. @param {Flock} flock @param {string} tupIn as typed; empty for the same day of the week a year on @returns {Promise<Next>} */
+  nextSeason(flock, tupIn) { return this.#ask('NextSeason', flock.text, flock.name, flock.today, tupIn); }
 
   /** @param {Flock} flock @param {string} pasted @param {number} tagColumn from 0; -1 to find it by its heading @param {number} nameColumn as tagColumn @returns {Promise<Pasted>} */
   paste(flock, pasted, tagColumn = -1, nameColumn = -1) { return this.#ask('Paste', flock.text, flock.name, pasted, tagColumn, nameColumn); }

@@ -77,6 +77,13 @@ export function wholePackButton(state, maker) {
   return el('button', {
     type: 'button',
     class: 'main big',
-    onclick: () => maker.make(async progress => state.engine.pack(await state.current(), {}, null, progress)),
+    onclick: () => maker.make(async progress => issueOf(state, await state.engine.pack(await state.current(), {}, null, progress))),
   }, 'Make the whole pack');
+}
+
+/** The newest issue of the pack, by which what changes after it is known. @param {State} state @param {Made} made @returns {Made} */
+export function issueOf(state, made) {
+  const [{ file, pdf } = { file: '', pdf: null }] = made.documents;
+  if (pdf) state.setNewest({ name: file, bytes: pdf });
+  return made;
 }

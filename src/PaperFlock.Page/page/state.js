@@ -35,6 +35,8 @@ export class State {
   saved = null;
   /** What became of the last autosave. @type {'kept' | 'elsewhere' | 'no room' | 'forbidden' | null} */
   keeping = null;
+  /** The newest issue of the pack that was made since it was opened. @type {import('#page/engine.js').Earlier | null} */
+  newest = null;
   /** The day that counts as today; the page asks for it. */
   today = clockDay();
   /** Why an edit could not be made, by its path as JSON. @type {Map<string, Found[]>} */
@@ -73,6 +75,7 @@ export class State {
     this.reading = await this.engine.read(this.flock);
     this.saved = saved ? text : null;
     this.#undo = [];
+    this.newest = null;
     this.refused.clear();
     store.take(name);
     this.#keep();
@@ -166,6 +169,12 @@ export class State {
     this.flock = { ...this.flock, name };
     this.saved = this.flock.text;
     this.#keep();
+    this.#tell();
+  }
+
+  /** @param {import('#page/engine.js').Earlier} newest */
+  setNewest(newest) {
+    this.newest = newest;
     this.#tell();
   }
 

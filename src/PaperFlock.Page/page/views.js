@@ -6,6 +6,7 @@ import { season } from '#page/views/season.js';
 import { plan } from '#page/views/plan.js';
 import { print } from '#page/views/print.js';
 import { save } from '#page/views/save.js';
+import { next } from '#page/views/next.js';
 import { mend } from '#page/views/mend.js';
 
 /**
@@ -26,7 +27,7 @@ import { mend } from '#page/views/mend.js';
  */
 
 /** @type {View[]} */
-export const views = [open, begin, flock, season, plan, print, save, mend];
+export const views = [open, begin, flock, season, plan, print, save, next, mend];
 
 /** The view that follows by itself once a flock is open. */
 export const afterOpening = 'plan';

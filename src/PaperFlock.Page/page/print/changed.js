@@ -1,6 +1,7 @@
 // Only what changed: the PDF in which the newest issue came knows all that were made, and somebody says which of them is in the binder.
 import { el, put } from '#page/dom.js';
 import { Trouble } from '#page/engine.js';
+import { issueOf } from '#page/make.js';
 
 /** @typedef {import('#page/views.js').App} App */
 /** @typedef {import('#page/make.js').Maker} Maker */
@@ -11,9 +12,11 @@ import { Trouble } from '#page/engine.js';
 export function changed(app, maker) {
   const input = el('input', { type: 'file', id: 'earlier', accept: '.pdf', 'aria-describedby': 'earlier-hint' });
   const which = el('div', { role: 'status' });
-  /** The file that was chosen, once it has been read; null where it is none to go by. @type {Promise<Earlier | null>} */
+  /** The file that was chosen, once it has been read, or the pack made here last; null where there is none to go by. @type {Promise<Earlier | null>} */
   let earlier = Promise.resolve(null);
   input.addEventListener('change', () => { earlier = read(input.files?.[0]); });
+  /** @type {Earlier | null} */
+  let shown = null;
 
   /** @param {File | undefined} chosen */
   async function read(chosen) {
@@ -21,14 +24,26 @@ export function changed(app, maker) {
     if (!chosen) return null;
     try {
       // Of a larger file, a byte too many is enough to say so.
-      const file = { name: chosen.name, bytes: new Uint8Array(await chosen.slice(0, app.description.mostPdfBytes + 1).arrayBuffer()) };
-      const { issues } = await app.state.engine.issues(await app.state.current(), file);
-      put(which, ask(issues));
-      return file;
+      return await known({ name: chosen.name, bytes: new Uint8Array(await chosen.slice(0, app.description.mostPdfBytes + 1).arrayBuffer()) });
     } catch (fault) {
       put(which, el('p', { class: 'wrong' }, fault instanceof Trouble ? `${fault.message.charAt(0).toUpperCase()}${fault.message.slice(1)}.` : `${chosen.name} cannot be read. Is it a file, and is the stick still in?`));
       return null;
     }
+  }
+
+  /** @param {Earlier} file */
+  async function known(file) {
+    const { issues } = await app.state.engine.issues(await app.state.current(), file);
+    put(which, ask(issues));
+    return file;
+  }
+
+  /** Until somebody chooses a file, the pack made here last is the newest there is. */
+  function update() {
+    const { newest } = app.state;
+    if (newest === null || newest === shown || input.files?.length) return;
+    shown = newest;
+    earlier = known(newest).catch(() => null);
   }
 
   /** @param {boolean} onlyChanged */
@@ -36,9 +51,10 @@ export function changed(app, maker) {
     const file = await earlier;
     const since = /** @type {HTMLInputElement | null} */ (which.querySelector(':checked'))?.value;
     if (!onlyChanged && !file) throw new Trouble('choose the PDF of the newest issue first: its number is followed by the next');
-    return app.state.engine.pack(await app.state.current(), { changed: onlyChanged, since: since ? Number(since) : null }, file, progress);
+    return issueOf(app.state, await app.state.engine.pack(await app.state.current(), { changed: onlyChanged, since: since ? Number(since) : null }, file, progress));
   });
-  return el('section', {},
+  update();
+  const element = el('section', {},
     el('h3', {}, 'Only what changed'),
     el('div', { class: 'field' },
       el('label', { for: 'earlier' }, 'The PDF you made last'),
@@ -48,6 +64,7 @@ export function changed(app, maker) {
     el('p', { class: 'go' },
       el('button', { type: 'button', onclick: () => make(true) }, 'Make the changed sheets'),
       el('button', { type: 'button', onclick: () => make(false) }, 'Make all of them anew, as the next issue')));
+  return { element, update };
 }
 
 /** @param {Issue[]} issues */

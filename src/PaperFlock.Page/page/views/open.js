@@ -38,7 +38,8 @@ function goOn(app, kept) {
 function begin() {
   return el('section', {},
     el('a', { class: 'button big', href: '#begin' }, 'Start a new flock'),
-    el('p', {}, 'Ten minutes. Have to hand the day the tup goes in, and your tag numbers, in a list or a notebook.'));
+    el('p', {}, 'Ten minutes. Have to hand the day the tup goes in, and your tag numbers, in a list or a notebook.'),
+    el('p', {}, 'Were they in here last season? Open that file, and begin the next season under ', el('b', {}, 'Save'), '.'));
 }
 
 /** @param {import('#page/views.js').App} app @param {Element} trouble */

@@ -19,6 +19,7 @@ export const print = {
     const { state } = app;
     const maker = new Maker(state);
     const away = el('div');
+    const changes = changed(app, maker);
     put(
       root,
       heading('Print', state.reading?.holding),
@@ -32,8 +33,9 @@ export const print = {
           el('button', { type: 'button', onclick: () => maker.make(progress => state.engine.leaf(true, isLetter(app), progress)) }, 'Make a test page'),
           el('button', { type: 'button', onclick: () => maker.make(progress => state.engine.leaf(false, isLetter(app), progress)) }, 'Make the leaf “How to use this pack”'))),
       el('h2', {}, 'Or only a part'),
-      el('div', { class: 'boxes' }, sitter(app, maker, away), changed(app, maker), some(app, maker), draft(app, maker)));
+      el('div', { class: 'boxes' }, sitter(app, maker, away), changes.element, some(app, maker), draft(app, maker)));
     const update = async () => {
+      changes.update();
       const plan = state.flock && state.reading?.ok ? await state.engine.plan(state.flock).catch(() => null) : null;
       put(away, ...(plan?.away ?? []).filter(a => !a.over).map(a => el('p', { class: 'go' },
         el('button', { type: 'button', onclick: () => make(app, maker, { from: a.from, to: a.to }) }, `Make the pack for ${a.sitter ?? 'the sitter'}, ${a.words}`))));

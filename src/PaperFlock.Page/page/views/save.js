@@ -63,7 +63,11 @@ export const save = {
             }
           },
         }, 'Save a calendar file'),
-        calendar));
+        calendar),
+      el('section', { class: 'note' },
+        el('h2', {}, 'When the season is over'),
+        el('p', {}, 'The ewes that are still here, with all that goes on being true of them, in a file of their own.'),
+        el('p', {}, el('a', { class: 'button', href: '#next' }, 'Begin the next season'))));
   },
 };
 

@@ -1,0 +1,29 @@
+namespace PaperFlock.Packs;
+
+/// <summary>When the season after another begins, and what its file is called.</summary>
+public static class SeasonAfter
+{
+    /// <summary>The same day of the week, a year on.</summary>
+    private const int UsualDays = 52 * 7;
+
+    public static LocalDate UsualTupIn(Flock last)
+    {
+        ArgumentNullException.ThrowIfNull(last);
+        return last.Season.TupIn.PlusDays(UsualDays);
+    }
+
+    /// <returns>Why the tup cannot go in on that day; null where it can.</returns>
+    public static string? WhyNot(Flock last, LocalDate tupIn)
+    {
+        ArgumentNullException.ThrowIfNull(last);
+        return tupIn > last.Season.TupIn ? null : $"the tup went in on {ScreenText.Day(last.Season.TupIn)} last season: the next season's day comes after it";
+    }
+
+    /// <returns><c>hollin-bank-2027.yaml</c> after <c>hollin-bank.yaml</c> or <c>hollin-bank-2026.yaml</c>, in the same folder if one is given.</returns>
+    public static string FileName(string last, LocalDate tupIn)
+    {
+        var name = Path.GetFileNameWithoutExtension(last);
+        var plain = name.Length > 5 && name[^5] == '-' && name[^4..].All(char.IsAsciiDigit) ? name[..^5] : name;
+        return Path.Combine(Path.GetDirectoryName(last) ?? "", string.Create(CultureInfo.InvariantCulture, $"{plain}-{tupIn.Year}{Path.GetExtension(last)}"));
+    }
+}
