@@ -11,7 +11,7 @@ export function sentence(found, show = {}) {
 }
 
 /** What stands between backticks is to be typed as it is. @param {string} words */
-function coded(words) {
+export function coded(words) {
   return words.split('`').map((part, i) => i % 2 === 1 ? el('code', {}, part) : part);
 }
 

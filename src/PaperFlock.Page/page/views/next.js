@@ -2,6 +2,7 @@
 import { el, put, heading } from '#page/dom.js';
 import { dayField } from '#page/day-field.js';
 import { Trouble } from '#page/engine.js';
+import { coded } from '#page/found.js';
 import * as store from '#page/store.js';
 
 /** @type {import('#page/views.js').View} */
@@ -58,7 +59,7 @@ function told(begun) {
   return [
     el('h2', { tabindex: -1 }, `${begun.name} is begun`),
     el('p', {}, begun.summary ?? ''),
-    ...(begun.said ?? []).flatMap(({ heading: head, lines }) => [el('h3', {}, head.replace(/:$/, '')), el('ul', {}, ...lines.map(line => el('li', {}, line)))]),
+    ...(begun.said ?? []).flatMap(({ heading: head, lines }) => [el('h3', {}, head.replace(/:$/, '')), el('ul', {}, ...lines.map(line => el('li', {}, ...coded(line))))]),
     el('p', { class: 'go' }, el('a', { class: 'button main', href: '#flock' }, 'Look the flock over'), el('a', { class: 'button', href: '#save' }, 'Save the flock file')),
   ];
 }
