@@ -10,7 +10,7 @@ internal sealed class LineBreaker
     private readonly double _width;
     private readonly LayoutContext _context;
     private readonly WordSplitter _splitter;
-    private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>();
+    private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
 
     // The line being filled, and the spaces after its last word, which count only if another word follows.
     private readonly List<Fragment> _line = [];
@@ -27,7 +27,18 @@ internal sealed class LineBreaker
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
         IsBlank(runs) ? new BrokenText([]) : new LineBreaker(runs, width, context).Break();
 
-    private static bool IsBlank(ImmutableArray<Run> runs) => runs.All(run => run.Words.All(c => c is ' ' or '\t' or '\r' or '\n'));
+    private static bool IsBlank(ImmutableArray<Run> runs)
+    {
+        foreach (var run in runs)
+        {
+            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private BrokenText Break()
     {
@@ -51,7 +62,7 @@ internal sealed class LineBreaker
             EndLine(default, spaceFollows: false);
         }
 
-        return new BrokenText(_lines.ToImmutable());
+        return new BrokenText(_lines.DrainToImmutable());
     }
 
     private BrokenText? AddWord(Word word)
