@@ -16,7 +16,10 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private readonly string _forage = FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant();
 
-    private readonly Dictionary<(LogColumn Column, LocalDate Day), ImmutableArray<Round>> _fed = [];
+    private readonly Dictionary<(string Chart, LocalDate Day), ImmutableArray<Round>> _fed = [];
+
+    /// <summary>The columns of each place.</summary>
+    private readonly ImmutableArray<ImmutableArray<LogColumn>> _places = [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
 
     private readonly ImmutableArray<double> _widths = Widths(context, columns);
 
@@ -34,7 +37,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private double Spare => width - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
 
-    private double Amount => AmountWidth(context);
+    private double Amount { get; } = AmountWidth(context);
 
     private static double AmountWidth(SheetContext context) => Math.Max(Mm(11), context.Measurer.WidthOf(context.Amounts.AtFeedMark, Unit) + 5);
 
@@ -75,7 +78,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         var hasKinds = columns.Any(c => c.Kind is not null);
         if (hasKinds)
         {
-            yield return new TableRow([Head(null, 2), .. Groups().Select(g => Head(g[0].Place, g.Sum(Tracks))), Head(null, 3)], About: about);
+            yield return new TableRow([Head(null, 2), .. _places.Select(g => Head(g[0].Place, g.Sum(Tracks))), Head(null, 3)], About: about);
         }
 
         yield return new TableRow(
@@ -95,7 +98,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         foreach (var round in day.Times)
         {
             yield return new TableRow(
-                [TimeCell(day, round), Block.Blank(), .. Groups().SelectMany(g => Cells(g, day, round)), tick, tick, tick],
+                [TimeCell(day, round), Block.Blank(), .. _places.SelectMany(g => Cells(g, day, round)), tick, tick, tick],
                 row,
                 KeepWithNext: round != day.Times[^1],
                 About: Key(day, RoundText.Name(round)));
@@ -159,13 +162,16 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     private static TableCell Head(string? words, int span = 1) =>
         new(words is null ? null : Block.Text(words, Small, TextAlign.Centre, 1.05), span, VerticalAlign.Bottom, new Edges(1, 1, 1, 2.5)) { Scope = HeaderScope.Column };
 
-    private ImmutableArray<ImmutableArray<LogColumn>> Groups() => [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
-
     private bool IsFedAt(LogColumn column, LocalDate day, Round round)
     {
-        if (!_fed.TryGetValue((column, day), out var rounds))
+        if (column.Chart is not { } chart)
         {
-            _fed[(column, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
+            return false;
+        }
+
+        if (!_fed.TryGetValue((chart, day), out var rounds))
+        {
+            _fed[(chart, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
         }
 
         return rounds.Contains(round);
