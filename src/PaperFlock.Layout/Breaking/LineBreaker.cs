@@ -13,8 +13,8 @@ internal sealed class LineBreaker
     private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
 
     // The line being filled, and the spaces after its last word, which count only if another word follows.
-    private readonly List<Fragment> _line = [];
-    private readonly List<Fragment> _spaces = [];
+    private readonly List<Fragment> _line;
+    private readonly List<Fragment> _spaces = new(1);
     private double _used;
     private double _spaceWidth;
 
@@ -22,6 +22,7 @@ internal sealed class LineBreaker
     {
         (_runs, _width, _context) = (runs, width, context);
         _splitter = new WordSplitter(runs, context);
+        _line = new List<Fragment>(runs.Length);
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>

@@ -99,7 +99,7 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             y += line.Height(Leading);
         }
 
-        return new Piece(new Size(width, y), items.ToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
+        return new Piece(new Size(width, y), items.DrainToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
     }
 
     private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>

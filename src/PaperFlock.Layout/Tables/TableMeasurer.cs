@@ -60,7 +60,12 @@ internal static class TableMeasurer
 
     private static void Check(TableRow row, int columns)
     {
-        var covered = row.Cells.Sum(cell => cell.Span);
+        var covered = 0;
+        foreach (var cell in row.Cells)
+        {
+            covered += cell.Span;
+        }
+
         if (covered != columns)
         {
             throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {columns} columns");

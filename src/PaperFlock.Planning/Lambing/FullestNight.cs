@@ -22,10 +22,14 @@ internal static class FullestNight
             Array.Clear(change);
             foreach (var (from, upTo, penDays) in drawn)
             {
-                var found = Array.BinarySearch(upTo, Next(ref lot));
-                var night = from + Math.Min(found < 0 ? ~found : found, upTo.Length - 1);
-                change[night]++;
-                change[night + penDays]--;
+                var (chance, day) = (Next(ref lot), 0);
+                while (day < upTo.Length - 1 && upTo[day] < chance)
+                {
+                    day++;
+                }
+
+                change[from + day]++;
+                change[from + day + penDays]--;
             }
 
             var (held, most) = (0, 0);
