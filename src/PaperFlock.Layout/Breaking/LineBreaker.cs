@@ -26,7 +26,21 @@ internal sealed class LineBreaker
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : new LineBreaker(runs, width, context).Break();
+        IsBlank(runs) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+
+    /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
+    /// <returns>Null where there is more to do.</returns>
+    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, LayoutContext context)
+    {
+        var (words, style, _) = runs[0];
+        if (runs.Length > 1 || words.AsSpan().ContainsAny(WordSplitter.MayBreak))
+        {
+            return null;
+        }
+
+        var (taken, metrics) = (context.Measurer.WidthOf(words, style), context.Measurer.MetricsOf(style));
+        return taken > width + Space.Epsilon ? null : new BrokenText([new TextLine([new LinePart(words, style, 0, taken)], taken, style.Size, metrics.Ascent, metrics.Descent)]);
+    }
 
     private static bool IsBlank(ImmutableArray<Run> runs)
     {

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>
@@ -8,6 +10,9 @@ internal sealed class WordSplitter
 {
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
+
+    /// <summary>A run with none of these is one word.</summary>
+    public static readonly SearchValues<char> MayBreak = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\t', '\r', '\n']);
 
     private readonly ImmutableArray<Run> _runs;
     private readonly string[] _words;

@@ -23,6 +23,8 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private readonly ImmutableArray<double> _widths = Widths(context, columns);
 
+    private readonly TableCell _amountCell = new(Block.Text(context.Amounts.AtFeedMark, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
+
     private double Tick => context.WriteIn.BarnTick + Mm(2);
 
     public bool LiesAcross => Spare >= 0;
@@ -118,7 +120,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             return [Block.Blank(place.Sum(Tracks))];
         }
 
-        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
+        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), _amountCell] : new[] { Block.Blank(Tracks(c)) });
     }
 
     /// <summary>A row for each place, for days that have more of them than a page is wide. More rounds than it is wide have a table of their own below.</summary>
@@ -135,7 +137,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 Row("walked at", _ => [Block.Blank(2)]),
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
-                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
+                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), _amountCell] : [Block.Blank(2)])),
                 .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
@@ -152,8 +154,6 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             Block.Column(0, Block.Text(DateText.Clock(round.At), Time, TextAlign.Centre, 1.0), Block.Text(LogText.Round(round, fed), Unit, TextAlign.Centre, 1.0)),
             Padding: Edges.Of(1, 0.5));
     }
-
-    private TableCell AmountCell() => new(Block.Text(context.Amounts.AtFeedMark, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
 
     private static TableCell Name(string words) => new(Block.Text(words, TypeScale.BodyBold, leading: 1.05), Padding: Edges.Of(4, 1));
 
