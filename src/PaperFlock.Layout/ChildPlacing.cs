@@ -27,9 +27,7 @@ internal static class ChildPlacing
             throw new InvalidOperationException($"{Called(child)} made no progress on a fresh page of {Points.Of(width)} by {Points.Of(height)}");
         }
 
-        // All parts of a child that splits are about the same.
-        placement = Tagged(child, placement);
-        return child.About is { } about ? placement.With(piece => piece.Concerning(about), rest => rest with { About = about }) : placement;
+        return Said(child, placement);
     }
 
     /// <summary>Offers space to a child that must not be split: a split becomes a wrap.</summary>
@@ -40,16 +38,30 @@ internal static class ChildPlacing
         return placement is Placement.Splits ? new Placement.Wraps(WhyNotWhole(child, space, context), child.Name is null ? [] : [child.Name]) : placement;
     }
 
-    /// <summary>The parts of a child that splits stay one thing, however many pages they are on.</summary>
-    private static Placement Tagged(Element child, Placement placement)
+    /// <summary>What the child is, and what it is about, said of what it places. The parts of a child that splits stay one thing, however many pages they are on.</summary>
+    private static Placement Said(Element child, Placement placement)
     {
-        if ((child.Tag ?? child.UsualTag) is not { } tag)
+        var (tag, about) = (child.Tag ?? child.UsualTag, child.About);
+        if ((tag is null && about is null) || placement.Here is not { } piece)
         {
             return placement;
         }
 
-        var id = child.TagId ?? (placement is Placement.Splits ? new StructureId() : null);
-        return placement.With(piece => piece.As(tag, id), rest => rest with { Tag = tag, TagId = id });
+        var rest = (placement as Placement.Splits)?.Rest;
+        if (tag is not null)
+        {
+            var id = child.TagId ?? (rest is null ? null : new StructureId());
+            piece = piece.As(tag, id);
+            rest = rest is null or Empty ? rest : rest with { Tag = tag, TagId = id };
+        }
+
+        if (about is not null)
+        {
+            piece = piece.Concerning(about);
+            rest = rest is null or Empty ? rest : rest with { About = about };
+        }
+
+        return rest is null ? new Placement.Fits(piece) : new Placement.Splits(piece, rest);
     }
 
     /// <summary>Says how high the child is when nothing stops it, found by offering ever taller slots: only errors and page ends pay for this.</summary>

@@ -12,6 +12,9 @@ public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue 
 /// <param name="Uses">What becomes of each page of <paramref name="Print"/>, one for each: what is cut up is printed on card.</param>
 public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableArray<SheetUse> Uses)
 {
+    /// <summary>About as many as one takes in the PDF.</summary>
+    private const int BytesOfAPage = 10_000;
+
     /// <summary>To be painted, or counted.</summary>
     public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);
 
@@ -21,8 +24,8 @@ public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableA
     /// <param name="printed">Told how many pages there are, after each, for whoever waits.</param>
     public ReadOnlyMemory<byte> ToPdf(Action<int>? printed = null)
     {
-        using var pdf = new MemoryStream();
+        using var pdf = new MemoryStream(BytesOfAPage * Print.Pages.Length);
         PdfPrinter.Print(Print, pdf, printed);
-        return pdf.ToArray();
+        return pdf.GetBuffer().AsMemory(0, (int)pdf.Length);
     }
 }

@@ -24,7 +24,7 @@ public sealed record FeedChart(
     ImmutableArray<FeedRow> Rows)
 {
     /// <summary>Stable for the season: <c>FEED-TWINS-1</c>.</summary>
-    public string Code => FeedCodes.Of(Kind, Number);
+    public string Code { get; } = FeedCodes.Of(Kind, Number);
 
     public LocalDate Start => Rows[0].From;
 

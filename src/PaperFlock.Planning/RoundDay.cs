@@ -25,7 +25,19 @@ public sealed record RoundDay(
 
     /// <summary>The round at which such a feed is given.</summary>
     /// <returns>Null where nobody is fed then on that day, and nobody walks.</returns>
-    public Round? At(FeedTime feed) => Times.Where(r => r.Part == PartOf(feed)).Select(r => (Round?)r).FirstOrDefault();
+    public Round? At(FeedTime feed)
+    {
+        var part = PartOf(feed);
+        foreach (var round in Times)
+        {
+            if (round.Part == part)
+            {
+                return round;
+            }
+        }
+
+        return null;
+    }
 
     internal static PartOfDay PartOf(FeedTime feed) => feed switch
     {

@@ -13,12 +13,12 @@ public sealed record Whereabouts(LocalDate From, LocalDate To, ImmutableArray<Ew
     public ImmutableArray<Stay> Of(Ewe ewe) => _byTag[ewe.Tag].Stays;
 
     /// <returns>Null on a day that is not known.</returns>
-    public Stay? On(Ewe ewe, LocalDate day) => Of(ewe).FirstOrDefault(s => s.From <= day && day <= s.To);
+    public Stay? On(Ewe ewe, LocalDate day) => _byTag[ewe.Tag].On(day);
 
     /// <summary>Who is where on a day: places in the order the first of their ewes has in the file, ewes in the file's order.</summary>
     public ImmutableArray<(Place Place, ImmutableArray<Ewe> Ewes)> On(LocalDate day) =>
     [
-        .. Ewes.Select(e => (e.Ewe, Stay: On(e.Ewe, day)))
+        .. Ewes.Select(e => (e.Ewe, Stay: e.On(day)))
             .Where(e => e.Stay is not null)
             .GroupBy(e => e.Stay!.Place, e => e.Ewe)
             .Select(g => (g.Key, g.ToImmutableArray())),
@@ -26,4 +26,19 @@ public sealed record Whereabouts(LocalDate From, LocalDate To, ImmutableArray<Ew
 }
 
 /// <param name="Stays">In date order.</param>
-public sealed record EweStays(Ewe Ewe, ImmutableArray<Stay> Stays);
+public sealed record EweStays(Ewe Ewe, ImmutableArray<Stay> Stays)
+{
+    /// <returns>Null on a day that is not known.</returns>
+    public Stay? On(LocalDate day)
+    {
+        foreach (var stay in Stays)
+        {
+            if (stay.From <= day && day <= stay.To)
+            {
+                return stay;
+            }
+        }
+
+        return null;
+    }
+}

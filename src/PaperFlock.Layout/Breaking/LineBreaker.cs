@@ -10,11 +10,11 @@ internal sealed class LineBreaker
     private readonly double _width;
     private readonly LayoutContext _context;
     private readonly WordSplitter _splitter;
-    private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>();
+    private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
 
     // The line being filled, and the spaces after its last word, which count only if another word follows.
-    private readonly List<Fragment> _line = [];
-    private readonly List<Fragment> _spaces = [];
+    private readonly List<Fragment> _line;
+    private readonly List<Fragment> _spaces = new(1);
     private double _used;
     private double _spaceWidth;
 
@@ -22,12 +22,38 @@ internal sealed class LineBreaker
     {
         (_runs, _width, _context) = (runs, width, context);
         _splitter = new WordSplitter(runs, context);
+        _line = new List<Fragment>(runs.Length);
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : new LineBreaker(runs, width, context).Break();
+        IsBlank(runs) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
 
-    private static bool IsBlank(ImmutableArray<Run> runs) => runs.All(run => run.Words.All(c => c is ' ' or '\t' or '\r' or '\n'));
+    /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
+    /// <returns>Null where there is more to do.</returns>
+    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, LayoutContext context)
+    {
+        var (words, style, _) = runs[0];
+        if (runs.Length > 1 || words.AsSpan().ContainsAny(WordSplitter.MayBreak))
+        {
+            return null;
+        }
+
+        var (taken, metrics) = (context.Measurer.WidthOf(words, style), context.Measurer.MetricsOf(style));
+        return taken > width + Space.Epsilon ? null : new BrokenText([new TextLine([new LinePart(words, style, 0, taken)], taken, style.Size, metrics.Ascent, metrics.Descent)]);
+    }
+
+    private static bool IsBlank(ImmutableArray<Run> runs)
+    {
+        foreach (var run in runs)
+        {
+            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private BrokenText Break()
     {
@@ -51,7 +77,7 @@ internal sealed class LineBreaker
             EndLine(default, spaceFollows: false);
         }
 
-        return new BrokenText(_lines.ToImmutable());
+        return new BrokenText(_lines.DrainToImmutable());
     }
 
     private BrokenText? AddWord(Word word)

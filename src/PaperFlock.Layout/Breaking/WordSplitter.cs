@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>
@@ -9,12 +11,15 @@ internal sealed class WordSplitter
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
 
+    /// <summary>A run with none of these is one word.</summary>
+    public static readonly SearchValues<char> MayBreak = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\t', '\r', '\n']);
+
     private readonly ImmutableArray<Run> _runs;
     private readonly string[] _words;
     private readonly LayoutContext _context;
 
-    private readonly List<Fragment> _fragments = [];
-    private readonly List<Word> _found = [];
+    private readonly List<Fragment> _fragments;
+    private readonly List<Word> _found;
     private int _first;
     private int _letters;
     private double _width;
@@ -22,11 +27,20 @@ internal sealed class WordSplitter
     public WordSplitter(ImmutableArray<Run> runs, LayoutContext context)
     {
         (_runs, _context) = (runs, context);
-        _words = [.. runs.Select(Plain)];
+        _words = new string[runs.Length];
+        var letters = 0;
+        for (var i = 0; i < runs.Length; i++)
+        {
+            _words[i] = Plain(runs[i]);
+            letters += _words[i].Length;
+        }
+
+        // Most words have four letters or more and a space behind them, which is a fragment of its own.
+        (_fragments, _found) = (new List<Fragment>((letters / 2) + 1), new List<Word>((letters / 4) + 1));
     }
 
     /// <summary>The words of each run as they are set: tabs and, in whole runs, line feeds are spaces.</summary>
-    public IReadOnlyList<string> Texts => _words;
+    public string[] Texts => _words;
 
     public List<Fragment> Fragments => _fragments;
 

@@ -23,7 +23,7 @@ public sealed record Board(Size Size, ImmutableArray<BoardPlace> Places) : Eleme
             }
         }
 
-        return Fit(Size, items.ToImmutable());
+        return Fit(Size, items.DrainToImmutable());
     }
 }
 

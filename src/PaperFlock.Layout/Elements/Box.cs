@@ -36,7 +36,7 @@ public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides
         var size = new Size(
             Math.Max(least.Width, inset.Horizontal + (piece?.Size.Width ?? 0)),
             Math.Max(least.Height, inset.Vertical + (piece?.Size.Height ?? 0)));
-        var items = ImmutableArray.CreateBuilder<Item>();
+        var items = ImmutableArray.CreateBuilder<Item>(2);
         if (piece is not null)
         {
             items.Add(new PieceItem(inset.Left, inset.Top, piece));
@@ -47,7 +47,7 @@ public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides
             AddBorder(size, items);
         }
 
-        return new Piece(size, items.ToImmutable(), Name);
+        return new Piece(size, items.DrainToImmutable(), Name);
     }
 
     private void AddBorder(Size size, ImmutableArray<Item>.Builder items)

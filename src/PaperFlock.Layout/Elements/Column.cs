@@ -9,7 +9,7 @@ public sealed record Column(ImmutableArray<Element> Children, double Spacing = 0
     /// <param name="carried">What is left of that child, where some of it is on an earlier page.</param>
     internal Placement PlaceFrom(int next, Element? carried, Space space, LayoutContext context)
     {
-        var items = ImmutableArray.CreateBuilder<Item>();
+        var items = ImmutableArray.CreateBuilder<Item>(Math.Min(8, Children.Length - next));
         double width = 0, used = 0;
         for (var i = next; i < Children.Length; i++)
         {
@@ -44,7 +44,7 @@ public sealed record Column(ImmutableArray<Element> Children, double Spacing = 0
             used = takesRoom ? y + piece.Size.Height : used;
         }
 
-        Piece Stack() => new(new Size(width, used), items.ToImmutable(), Name);
+        Piece Stack() => new(new Size(width, used), items.DrainToImmutable(), Name);
     }
 
     private Element Rest(int child, Element left) =>

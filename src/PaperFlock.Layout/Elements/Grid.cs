@@ -14,7 +14,7 @@ public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double? Ce
         var rows = (Cells.Length + Columns - 1) / Columns;
         var cell = new Size(space.Width / Columns, CellHeight ?? (space.Height / rows));
         var size = new Size(space.Width, rows * cell.Height);
-        var items = ImmutableArray.CreateBuilder<Item>();
+        var items = ImmutableArray.CreateBuilder<Item>(Cells.Length);
         for (var i = 0; i < Cells.Length; i++)
         {
             int row = i / Columns, column = i % Columns;
@@ -28,6 +28,6 @@ public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double? Ce
             }
         }
 
-        return TooLarge(size, space) ?? (Placement)Fit(size, items.ToImmutable());
+        return TooLarge(size, space) ?? (Placement)Fit(size, items.DrainToImmutable());
     }
 }

@@ -38,7 +38,7 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
             }
         }
 
-        return items.Count == 0 ? Placement.Nothing.Instance : Fit(new Size(edges[^1] + gaps, height), items.ToImmutable());
+        return items.Count == 0 ? Placement.Nothing.Instance : Fit(new Size(edges[^1] + gaps, height), items.DrainToImmutable());
     }
 
     // Frames side by side end level: a box shorter than its neighbour is placed again, now as high as the row.

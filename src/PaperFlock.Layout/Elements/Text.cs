@@ -54,7 +54,12 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             return Wrap(Points.Needs(lines[first..least].Sum(line => line.Height(Leading)), space.Height));
         }
 
-        var width = lines[first..].Max(line => line.Width);
+        var width = 0.0;
+        for (var i = first; i < lines.Length; i++)
+        {
+            width = Math.Max(width, lines[i].Width);
+        }
+
         var piece = Set(lines, first, end, Align == TextAlign.Left ? width : space.Width);
         return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, new TextRest(this, lines, end, width) { Name = Name });
     }
@@ -94,7 +99,7 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             y += line.Height(Leading);
         }
 
-        return new Piece(new Size(width, y), items.ToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
+        return new Piece(new Size(width, y), items.DrainToImmutable(), Name) { Words = first == 0 && end == lines.Length ? Words : PartOf(lines, first, end) };
     }
 
     private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>

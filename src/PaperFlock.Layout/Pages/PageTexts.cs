@@ -4,18 +4,24 @@ namespace PaperFlock.Layout.Pages;
 internal static class PageTexts
 {
     /// <exception cref="LayoutException">The words are wider than the room kept for them.</exception>
-    public static Piece Resolve(Piece piece, PageNumber number, LayoutContext context) => piece with
+    public static Piece Resolve(Piece piece, PageNumber number, LayoutContext context)
     {
-        Items =
-        [
-            .. piece.Items.Select(item => item switch
+        var items = piece.Items;
+        for (var i = 0; i < items.Length; i++)
+        {
+            // Most pieces have no page text in them and stay as they are.
+            if (items[i] is PageTextItem text)
             {
-                PageTextItem text => Resolve(text, number, context, piece.Name),
-                PieceItem nested => nested with { Piece = Resolve(nested.Piece, number, context) },
-                _ => item,
-            }),
-        ],
-    };
+                items = items.SetItem(i, Resolve(text, number, context, piece.Name));
+            }
+            else if (items[i] is PieceItem nested && Resolve(nested.Piece, number, context) is var resolved && !ReferenceEquals(resolved, nested.Piece))
+            {
+                items = items.SetItem(i, nested with { Piece = resolved });
+            }
+        }
+
+        return items == piece.Items ? piece : piece with { Items = items };
+    }
 
     private static TextItem Resolve(PageTextItem item, PageNumber number, LayoutContext context, string? name)
     {

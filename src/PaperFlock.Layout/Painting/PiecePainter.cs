@@ -47,10 +47,10 @@ public static class PiecePainter
             case PathItem { Points.IsEmpty: true }:
                 break;
             case PathItem path:
-                canvas.Path([.. path.Points.Select(point => transform.Apply(point.X, point.Y))], path.Closed, path.Thickness == 0 ? 0 : Thickness(path.Thickness));
+                canvas.Path(Moved(path.Points, transform), path.Closed, path.Thickness == 0 ? 0 : Thickness(path.Thickness));
                 break;
             case OutlineItem outline:
-                canvas.Outline(outline.Steps, [.. outline.Points.Select(point => transform.Apply(point.X, point.Y))], outline.Fill, outline.Thickness);
+                canvas.Outline(outline.Steps, Moved(outline.Points, transform), outline.Fill, outline.Thickness);
                 break;
             case CircleItem circle:
                 var centre = transform.Apply(circle.X, circle.Y);
@@ -70,6 +70,9 @@ public static class PiecePainter
                 throw new InvalidOperationException($"{item.GetType().Name} cannot be painted: pages must be finished first");
         }
     }
+
+    private static (double X, double Y)[] Moved(ImmutableArray<(double X, double Y)> points, Transform transform) =>
+        [.. points.Select(point => transform.Apply(point.X, point.Y))];
 
     // A width of nothing means "the thinnest the device can" (ISO 32000-1, 8.4.3.2): invisible at 1200 dpi.
     private static double Thickness(double thickness)

@@ -27,7 +27,7 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
     public string? Words { get; init; }
 
     /// <summary>The same piece, which is about something. What a part of it is about already, that part stays.</summary>
-    public Piece Concerning(Subject about) => (About is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { About = about };
+    public Piece Concerning(Subject about) => About is null ? this with { About = about } : new Piece(Size, [new PieceItem(0, 0, this)], Name) { About = about };
 
     /// <summary>
     /// The same drawing with every item in this piece's own coordinates. Nested pieces and their tags are gone but for one kind:
@@ -37,5 +37,5 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
 
     /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that.</summary>
     public Piece As(StructureTag tag, StructureId? id = null) =>
-        (Tag is null ? this : new Piece(Size, [new PieceItem(0, 0, this)], Name)) with { Tag = tag, TagId = id };
+        Tag is null ? this with { Tag = tag, TagId = id } : new Piece(Size, [new PieceItem(0, 0, this)], Name) { Tag = tag, TagId = id };
 }

@@ -43,6 +43,8 @@ public sealed record StructureTag
     /// <summary>Not to be read out: what is there for whoever cuts, punches or checks the paper.</summary>
     public static StructureTag PrintersMark { get; } = new(StructureKind.PrintersMark);
 
+    private static StructureTag OneCell { get; } = new(StructureKind.Cell);
+
     public StructureKind Kind { get; }
 
     /// <summary>1 for the heading of a sheet, 2 for a part of it, and so on; 0 for what is no heading.</summary>
@@ -70,7 +72,7 @@ public sealed record StructureTag
 
     public static StructureTag HeaderCell(HeaderScope scope, int columns = 1) => new(StructureKind.HeaderCell) { Scope = scope, Columns = columns };
 
-    public static StructureTag Cell(int columns = 1) => new(StructureKind.Cell) { Columns = columns };
+    public static StructureTag Cell(int columns = 1) => columns == 1 ? OneCell : new(StructureKind.Cell) { Columns = columns };
 
     /// <summary>A drawing with all that is in it, its words as well.</summary>
     /// <param name="says">What somebody sees in it, in words that take its place.</param>

@@ -48,10 +48,9 @@ internal static class TableMeasurer
             var cell = row.Cells[i];
             var padding = cell.Padding ?? Table.UsualPadding;
             var width = Math.Max(0, edges[column + cell.Span] - edges[column] - padding.Horizontal);
-            var piece = pieces[i] ?? new Piece(new Size(width, 0), []);
-            var y = padding.Top + cell.Align.Offset(piece.Size.Height, height - padding.Vertical);
+            var y = padding.Top + cell.Align.Offset(pieces[i]?.Size.Height ?? 0, height - padding.Vertical);
             var tag = (cell.Scope ?? (i == 0 ? first : others)) is { } scope ? StructureTag.HeaderCell(scope, cell.Span) : StructureTag.Cell(cell.Span);
-            items.Add(new PieceItem(edges[column] + padding.Left, y, piece.As(tag)));
+            items.Add(new PieceItem(edges[column] + padding.Left, y, pieces[i]?.As(tag) ?? new Piece(new Size(width, 0), []) { Tag = tag }));
             column += cell.Span;
         }
 
@@ -60,7 +59,12 @@ internal static class TableMeasurer
 
     private static void Check(TableRow row, int columns)
     {
-        var covered = row.Cells.Sum(cell => cell.Span);
+        var covered = 0;
+        foreach (var cell in row.Cells)
+        {
+            covered += cell.Span;
+        }
+
         if (covered != columns)
         {
             throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {columns} columns");

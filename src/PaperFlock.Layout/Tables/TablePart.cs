@@ -97,7 +97,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
         }
 
         TableRules.Draw(table, edges, _rows, items);
-        return new Piece(new Size(edges[^1], height), items.ToImmutable(), table.Name);
+        return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), table.Name);
     }
 }
 

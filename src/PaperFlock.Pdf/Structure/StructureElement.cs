@@ -18,7 +18,7 @@ internal sealed class StructureElement(StructureElement? parent, StructureKind? 
     /// <summary>The number of its object in the file, once it has one.</summary>
     public int Number { get; set; }
 
-    public List<StructureKid> Kids { get; } = [];
+    public List<StructureKid> Kids { get; } = new(1);
 
     /// <summary>Of a header cell.</summary>
     public HeaderScope? Scope { get; init; }

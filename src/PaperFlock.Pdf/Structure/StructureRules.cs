@@ -8,36 +8,45 @@ internal static class StructureRules
     {
         var all = new List<StructureElement>();
         Add(tree.Document, all);
-        return all.SelectMany(element => Problems(element).Select(problem => (element.Page, problem))).Concat(Headings(all));
+        var faults = new List<(int Page, string Problem)>();
+        foreach (var element in all)
+        {
+            Check(element, faults);
+        }
+
+        return faults.Concat(Headings(all));
     }
 
     /// <summary>Each before what is in it.</summary>
     private static void Add(StructureElement element, List<StructureElement> all)
     {
         all.Add(element);
-        foreach (var inner in element.Elements)
+        foreach (var kid in element.Kids)
         {
-            Add(inner, all);
+            if (kid is StructureKid.Nested { Inner: var inner })
+            {
+                Add(inner, all);
+            }
         }
     }
 
-    private static IEnumerable<string> Problems(StructureElement element)
+    private static void Check(StructureElement element, List<(int Page, string Problem)> faults)
     {
         if (!IsInItsPlace(element))
         {
-            yield return $"{element.Type} stands in {element.Parent?.Type}";
+            faults.Add((element.Page, $"{element.Type} stands in {element.Parent?.Type}"));
         }
 
         // 7.3 and 7.18.5: what replaces them for whoever does not see them.
         if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Says))
         {
-            yield return "a figure without words for what it shows";
+            faults.Add((element.Page, "a figure without words for what it shows"));
         }
 
         // 7.5: so that every cell has the header of its column.
         if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
         {
-            yield return $"the rows of a table cover {string.Join(" or ", widths)} columns";
+            faults.Add((element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns"));
         }
     }
 

@@ -149,9 +149,12 @@ internal sealed class StructureTree
             }
         }
 
-        foreach (var inner in element.Elements)
+        foreach (var kid in element.Kids)
         {
-            Simplify(inner);
+            if (kid is StructureKid.Nested { Inner: var inner })
+            {
+                Simplify(inner);
+            }
         }
     }
 }

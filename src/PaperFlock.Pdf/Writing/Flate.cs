@@ -10,7 +10,7 @@ internal static class Flate
 
     public static byte[] Compress(ReadOnlySpan<byte> bytes)
     {
-        using var compressed = new MemoryStream();
+        using var compressed = new MemoryStream(bytes.Length / 4);
         using (var zip = new ZLibStream(compressed, CompressionLevel.Optimal, leaveOpen: true))
         {
             zip.Write(bytes);

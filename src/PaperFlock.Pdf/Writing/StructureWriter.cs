@@ -39,9 +39,12 @@ internal sealed class StructureWriter
     {
         element.Number = _file.Next().Number;
         _elements.Add(element);
-        foreach (var inner in element.Elements)
+        foreach (var kid in element.Kids)
         {
-            Number(inner);
+            if (kid is StructureKid.Nested { Inner: var inner })
+            {
+                Number(inner);
+            }
         }
     }
 
@@ -92,7 +95,7 @@ internal sealed class StructureWriter
             return;
         }
 
-        var page = element.Kids.OfType<StructureKid.Content>().FirstOrDefault()?.Page;
+        var page = (element.Kids.Find(kid => kid is StructureKid.Content) as StructureKid.Content)?.Page;
         if (page is { } usual)
         {
             body.Add($"/Pg {_pages[usual]}");

@@ -16,15 +16,20 @@ internal static class FullestNight
         var drawn = ewes.Select(e => (From: Period.DaysBetween(first, e.Chances.First), UpTo: Summed(e.Chances.Chances), e.PenDays)).ToArray();
         var nights = drawn.Max(e => e.From + e.UpTo.Length + e.PenDays) + 1;
         var seasons = new double[ewes.Length + 1];
+        var change = new int[nights];
         for (var season = 0; season < Seasons; season++)
         {
-            var change = new int[nights];
+            Array.Clear(change);
             foreach (var (from, upTo, penDays) in drawn)
             {
-                var found = Array.BinarySearch(upTo, Next(ref lot));
-                var night = from + Math.Min(found < 0 ? ~found : found, upTo.Length - 1);
-                change[night]++;
-                change[night + penDays]--;
+                var (chance, day) = (Next(ref lot), 0);
+                while (day < upTo.Length - 1 && upTo[day] < chance)
+                {
+                    day++;
+                }
+
+                change[from + day]++;
+                change[from + day + penDays]--;
             }
 
             var (held, most) = (0, 0);

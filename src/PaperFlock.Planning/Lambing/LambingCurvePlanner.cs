@@ -22,7 +22,8 @@ internal static class LambingCurvePlanner
             return new LambingCurve(0, [], [], null);
         }
 
-        var pens = flock.Housing.Lambing == LambingPlace.Indoors ? flock.Housing.LambingPens : null;
+        var indoors = flock.Housing.Lambing == LambingPlace.Indoors;
+        var pens = indoors ? flock.Housing.LambingPens : null;
         var first = carrying.Min(e => e.Chances.First);
         var last = carrying.Max(e => e.Chances.First.PlusDays(e.Chances.Chances.Length - 1));
         var days = Enumerable.Range(0, Period.DaysBetween(first, last) + 1)
@@ -31,11 +32,11 @@ internal static class LambingCurvePlanner
 
         var most = days.Max(d => d.ExpectedEwes);
         ImmutableArray<LocalDate> busiest = [.. days.Where(d => d.ExpectedEwes > most - TooCloseToRank).Select(d => d.Date)];
-        var fullest = FullestNight.Of(carrying);
+        var fullest = indoors ? FullestNight.Of(carrying) : [];
         return new LambingCurve(carrying.Length, days, busiest, pens is null ? null : days.Max(d => d.ChanceOverPens))
         {
             ChanceTooFewPensOnSomeNight = pens is { } there ? fullest.Skip(there + 1).Sum() : null,
-            PensForTheSeason = flock.Housing.Lambing == LambingPlace.Indoors ? Quantiles.Of([.. fullest], High) : 0,
+            PensForTheSeason = indoors ? Quantiles.Of([.. fullest], High) : 0,
         };
     }
 

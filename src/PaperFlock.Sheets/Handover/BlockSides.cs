@@ -60,7 +60,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
     private Side Alone(TroughBlock block)
     {
         var side = new Side(1, width, room.Later);
-        side.Add(block, context);
+        side.Add(block);
         return side;
     }
 
@@ -70,7 +70,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
         for (var columns = MostColumns; columns > 0; columns--)
         {
             var side = new Side(columns, width, height);
-            if (blocks.All(b => side.Add(b, context)) && (columns == 1 || side.IsWideEnough))
+            if (blocks.All(side.Add) && (columns == 1 || side.IsWideEnough))
             {
                 return side;
             }
@@ -104,10 +104,10 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
 
         /// <summary>Into the first of the shortest columns.</summary>
         /// <returns>False where it does not fit; an empty side takes anything.</returns>
-        public bool Add(TroughBlock block, SheetContext context)
+        public bool Add(TroughBlock block)
         {
             var column = Array.IndexOf(_used, _used.Min());
-            if (!Add(block.Content, column, block.Least, context))
+            if (!Add(block.Content, column, block.Height))
             {
                 return false;
             }
@@ -119,7 +119,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
         public bool Add(Element note, SheetContext context)
         {
             var column = Array.IndexOf(_used, _used.Min());
-            return Add(note, column, Widths[column], context);
+            return Add(note, column, Heights.Of(note, Widths[column], context));
         }
 
         /// <summary>Its board, as high as what stands on it.</summary>
@@ -147,9 +147,8 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
             return Block.Column(Gap, [.. all]);
         }
 
-        private bool Add(Element element, int column, double at, SheetContext context)
+        private bool Add(Element element, int column, double high)
         {
-            var high = Heights.Of(element, at, context);
             var top = _used[column] > 0 ? _used[column] + Gap : 0;
             if (top + high > height && _used.Any(u => u > 0))
             {

@@ -4,7 +4,8 @@ namespace PaperFlock.Sheets.Handover;
 
 /// <summary>One trough: how many stand at it, what goes into it for the heads that are counted, and who they are.</summary>
 /// <param name="Least">The narrowest it can be, in points.</param>
-internal sealed record TroughBlock(double Least, Element Content)
+/// <param name="Height">Points; at that width.</param>
+internal sealed record TroughBlock(double Least, double Height, Element Content)
 {
     private const double Inside = 3.5;
     private const double Frame = (2 * Inside) + (2 * Lines.Box) + 1;
@@ -22,7 +23,7 @@ internal sealed record TroughBlock(double Least, Element Content)
         var feeds = company.Feeds(part.From, part.To);
         if (company.WithLambs)
         {
-            return company.Ewes.Chunk(LambedBlock.Most).Select((ewes, i) => Boxed(Mm(84), Top(context, company, i == 0), LambedBlock.Lines(context, part, ewes, names)));
+            return company.Ewes.Chunk(LambedBlock.Most).Select((ewes, i) => Boxed(context, Mm(84), Top(context, company, i == 0), LambedBlock.Lines(context, part, ewes, names)));
         }
 
         if (feeds.All(f => f.FedAt.IsEmpty))
@@ -33,7 +34,7 @@ internal sealed record TroughBlock(double Least, Element Content)
         if (company.Ewes.Length <= 2)
         {
             var byName = ByName(context, part, company, feeds, names, saysTimes);
-            return [Boxed(Math.Max(byName.Columns.Sum(c => c.Points), Mm(70)), Top(context, company), byName)];
+            return [Boxed(context, Math.Max(byName.Columns.Sum(c => c.Points), Mm(70)), Top(context, company), byName)];
         }
 
         const double rule = 8;
@@ -49,7 +50,7 @@ internal sealed record TroughBlock(double Least, Element Content)
             Apart);
         return
         [
-            Boxed(tableWidth + Apart + rule + (columns * names.Width), Top(context, company), beside),
+            Boxed(context, tableWidth + Apart + rule + (columns * names.Width), Top(context, company), beside),
             .. Listed(context, company, here.Count, names, width),
         ];
     }
@@ -125,12 +126,15 @@ internal sealed record TroughBlock(double Least, Element Content)
         return company.Ewes.Skip(from).Chunk(most * names.Rows).Select((ewes, i) =>
         {
             var columns = Math.Min(most, ewes.Length <= 8 ? 2 : Math.Max(3, names.Columns(ewes.Length, width)));
-            return Boxed(Math.Max(columns * names.Width, Mm(70)), Top(context, company, from + i == 0), names.Of(ewes, columns));
+            return Boxed(context, Math.Max(columns * names.Width, Mm(70)), Top(context, company, from + i == 0), names.Of(ewes, columns));
         });
     }
 
-    private static TroughBlock Boxed(double inside, params ImmutableArray<Element> parts) =>
-        new(inside + Frame, new Box(Block.Column(2, parts), Edges.Of(Inside, 3), Lines.Box));
+    private static TroughBlock Boxed(SheetContext context, double inside, params ImmutableArray<Element> parts)
+    {
+        var (least, box) = (inside + Frame, new Box(Block.Column(2, parts), Edges.Of(Inside, 3), Lines.Box));
+        return new TroughBlock(least, Heights.Of(box, least, context), box);
+    }
 
     /// <summary>What the block is called, how many there are, and room for how many there are now.</summary>
     /// <param name="isFirst">Not one that goes on with the names of the block before.</param>

@@ -40,7 +40,7 @@ internal sealed partial class IssueRecordJson : JsonSerializerContext
         var unsummed = Bytes(Issues.StoredRecord.Of(record, Format, Version));
         // No text can hold this: quotes in one are escaped.
         var at = unsummed.AsSpan().IndexOf("\"sum\":\"\""u8) + "\"sum\":\"".Length;
-        return [.. unsummed[..at], .. Encoding.ASCII.GetBytes(Sum(unsummed)), .. unsummed[at..]];
+        return [.. unsummed.AsSpan(0, at), .. Encoding.ASCII.GetBytes(Sum(unsummed)), .. unsummed.AsSpan(at)];
     }
 
     public static RecordReading Read(ReadOnlySpan<byte> bytes)

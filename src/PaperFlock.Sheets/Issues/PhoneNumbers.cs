@@ -16,15 +16,46 @@ internal sealed partial class PhoneNumbers(Flock flock)
     public Leaf HiddenIn(Leaf leaf) => leaf with
     {
         Title = AreIn(leaf.Title) ? leaf.Label : leaf.Title,
-        Rows = [.. leaf.Rows.Select(r => new LeafRow(HiddenIn(r.Key), [.. r.Cells.Select(c => c with { Words = HiddenIn(c.Words) })]))],
+        Rows = [.. leaf.Rows.Select(HiddenIn)],
     };
+
+    private LeafRow HiddenIn(LeafRow row)
+    {
+        var key = HiddenIn(row.Key);
+        var cells = row.Cells;
+        for (var i = 0; i < cells.Length; i++)
+        {
+            if (AreIn(cells[i].Words))
+            {
+                cells = cells.SetItem(i, cells[i] with { Words = HiddenWords.Of(cells[i].Words) });
+            }
+        }
+
+        return ReferenceEquals(key, row.Key) && cells == row.Cells ? row : new LeafRow(key, cells);
+    }
 
     private RowKey HiddenIn(RowKey key) => AreIn(key.Id) || AreIn(key.Name) ? key with { Id = HiddenWords.Of(key.Id), Name = string.Empty } : key;
 
-    private string HiddenIn(string words) => AreIn(words) ? HiddenWords.Of(words) : words;
+    private bool AreIn(string words)
+    {
+        foreach (var number in _given)
+        {
+            if (words.Contains(number, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
 
-    private bool AreIn(string words) =>
-        _given.Any(number => words.Contains(number, StringComparison.Ordinal)) || NineFigures().Matches(words).Any(m => !_tags.Contains(m.Value));
+        foreach (var match in NineFigures().EnumerateMatches(words))
+        {
+            if (!_tags.Contains(words.Substring(match.Index, match.Length)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Nine or more with nothing but spaces and the usual marks between them; dates, places and amounts have fewer.</summary>
     [GeneratedRegex(@"\d(?:[\s()/-]{0,2}\d){8,}")]

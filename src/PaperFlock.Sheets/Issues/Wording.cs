@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Sheets.Issues;
 
 /// <summary>What a cell of a table says, however it is laid out.</summary>
@@ -11,20 +9,20 @@ internal static class Wording
     /// <summary>One plain space wherever there is space of any kind.</summary>
     public static string Tidy(string words)
     {
-        var tidy = new StringBuilder(words.Length);
+        var (tidy, length) = (new char[words.Length], 0);
         foreach (var c in words)
         {
             if (!char.IsWhiteSpace(c))
             {
-                tidy.Append(c);
+                tidy[length++] = c;
             }
-            else if (tidy.Length > 0 && tidy[^1] != ' ')
+            else if (length > 0 && tidy[length - 1] != ' ')
             {
-                tidy.Append(' ');
+                tidy[length++] = ' ';
             }
         }
 
-        return tidy.ToString().TrimEnd(' ');
+        return new string(tidy, 0, length > 0 && tidy[length - 1] == ' ' ? length - 1 : length);
     }
 
     private static IEnumerable<string> Parts(Element? element) => element switch

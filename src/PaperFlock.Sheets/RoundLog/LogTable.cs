@@ -16,9 +16,14 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private readonly string _forage = FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant();
 
-    private readonly Dictionary<(LogColumn Column, LocalDate Day), ImmutableArray<Round>> _fed = [];
+    private readonly Dictionary<(string Chart, LocalDate Day), ImmutableArray<Round>> _fed = [];
+
+    /// <summary>The columns of each place.</summary>
+    private readonly ImmutableArray<ImmutableArray<LogColumn>> _places = [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
 
     private readonly ImmutableArray<double> _widths = Widths(context, columns);
+
+    private readonly TableCell _amountCell = new(Block.Text(context.Amounts.AtFeedMark, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
 
     private double Tick => context.WriteIn.BarnTick + Mm(2);
 
@@ -34,7 +39,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private double Spare => width - TimeWidth - WalkedWidth - (3 * Tick) - _widths.Sum();
 
-    private double Amount => AmountWidth(context);
+    private double Amount { get; } = AmountWidth(context);
 
     private static double AmountWidth(SheetContext context) => Math.Max(Mm(11), context.Measurer.WidthOf(context.Amounts.AtFeedMark, Unit) + 5);
 
@@ -75,7 +80,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         var hasKinds = columns.Any(c => c.Kind is not null);
         if (hasKinds)
         {
-            yield return new TableRow([Head(null, 2), .. Groups().Select(g => Head(g[0].Place, g.Sum(Tracks))), Head(null, 3)], About: about);
+            yield return new TableRow([Head(null, 2), .. _places.Select(g => Head(g[0].Place, g.Sum(Tracks))), Head(null, 3)], About: about);
         }
 
         yield return new TableRow(
@@ -95,7 +100,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         foreach (var round in day.Times)
         {
             yield return new TableRow(
-                [TimeCell(day, round), Block.Blank(), .. Groups().SelectMany(g => Cells(g, day, round)), tick, tick, tick],
+                [TimeCell(day, round), Block.Blank(), .. _places.SelectMany(g => Cells(g, day, round)), tick, tick, tick],
                 row,
                 KeepWithNext: round != day.Times[^1],
                 About: Key(day, RoundText.Name(round)));
@@ -115,7 +120,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             return [Block.Blank(place.Sum(Tracks))];
         }
 
-        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), AmountCell()] : new[] { Block.Blank(Tracks(c)) });
+        return place.SelectMany(c => IsFedAt(c, day.Date, round) ? [Block.Blank(), _amountCell] : new[] { Block.Blank(Tracks(c)) });
     }
 
     /// <summary>A row for each place, for days that have more of them than a page is wide. More rounds than it is wide have a table of their own below.</summary>
@@ -132,7 +137,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
                 Row("walked at", _ => [Block.Blank(2)]),
                 .. columns.Select(c => Row(
                     c.Kind is null ? c.Place : $"{c.Place}, {c.Kind}",
-                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), AmountCell()] : [Block.Blank(2)])),
+                    r => IsFedAt(c, day.Date, r) ? [Block.Blank(), _amountCell] : [Block.Blank(2)])),
                 .. new[] { "all well", "water", _forage }.Select(what => Row(what, _ => [tick])),
                 new TableRow(Written(day, (2 * rounds.Length) + 1), row, About: RowKey.Of(day.Date)),
             ])
@@ -150,8 +155,6 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             Padding: Edges.Of(1, 0.5));
     }
 
-    private TableCell AmountCell() => new(Block.Text(context.Amounts.AtFeedMark, Unit, TextAlign.Right, 1.1), Align: VerticalAlign.Bottom, Padding: Edges.Of(2, 1));
-
     private static TableCell Name(string words) => new(Block.Text(words, TypeScale.BodyBold, leading: 1.05), Padding: Edges.Of(4, 1));
 
     private static TableCell Caption(string words, int span) => new(Block.Text(words, Unit, leading: 1.05), span, VerticalAlign.Top, Edges.Of(3, 1.5));
@@ -159,13 +162,16 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
     private static TableCell Head(string? words, int span = 1) =>
         new(words is null ? null : Block.Text(words, Small, TextAlign.Centre, 1.05), span, VerticalAlign.Bottom, new Edges(1, 1, 1, 2.5)) { Scope = HeaderScope.Column };
 
-    private ImmutableArray<ImmutableArray<LogColumn>> Groups() => [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
-
     private bool IsFedAt(LogColumn column, LocalDate day, Round round)
     {
-        if (!_fed.TryGetValue((column, day), out var rounds))
+        if (column.Chart is not { } chart)
         {
-            _fed[(column, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
+            return false;
+        }
+
+        if (!_fed.TryGetValue((chart, day), out var rounds))
+        {
+            _fed[(chart, day)] = rounds = [.. context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Times.Where(r => column.IsFedAt(context.Plan, day, r))];
         }
 
         return rounds.Contains(round);

@@ -139,7 +139,7 @@ internal sealed class RoundLogMaker(SheetContext context)
         if (!_columns.TryGetValue(day, out var known))
         {
             var columns = LogColumn.On(context.Plan, day);
-            _columns[day] = known = (columns, string.Join('\n', columns));
+            _columns[day] = known = (columns, string.Join('\n', columns.Select(c => $"{c.Place}\t{c.Kind}\t{c.Chart}")));
         }
 
         return _tables.TryGetValue((known.Key, width), out var same) ? same : _tables[(known.Key, width)] = new LogTable(context, known.Columns, width);

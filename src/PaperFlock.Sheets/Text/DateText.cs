@@ -6,19 +6,21 @@ namespace PaperFlock.Sheets;
 /// <remarks>Two letters are never used for a weekday: Tu and Th are too alike in the cold.</remarks>
 public static partial class DateText
 {
+    private static readonly string[] Weekdays = ["", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+
     private static readonly string[] Months = ["", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
     private static readonly string[] LongMonths =
         ["", "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
 
     /// <summary>"Mon".</summary>
-    public static string Weekday(IsoDayOfWeek day) => day.ToString()[..3];
+    public static string Weekday(IsoDayOfWeek day) => Weekdays[(int)day];
 
     /// <summary>"4 Jan", with a no-break space.</summary>
     public static string DayMonth(LocalDate date) => $"{date.Day}\u00a0{Months[date.Month]}";
 
     /// <summary>"Mon 4 Jan", with no-break spaces.</summary>
-    public static string Short(LocalDate date) => $"{Weekday(date.DayOfWeek)}\u00a0{DayMonth(date)}";
+    public static string Short(LocalDate date) => $"{Weekday(date.DayOfWeek)}\u00a0{date.Day}\u00a0{Months[date.Month]}";
 
     /// <summary>"Mon 4 Jan" with plain spaces, for sentences that may break there.</summary>
     public static string Loose(LocalDate date) => Short(date).Replace('\u00a0', ' ');
