@@ -25,7 +25,7 @@ public sealed record RoundDay(
 
     /// <summary>The round at which such a feed is given.</summary>
     /// <returns>Null where nobody is fed then on that day, and nobody walks.</returns>
-    public Round? At(FeedTime feed) => Times.Where(r => r.Part == PartOf(feed)).Select(r => (Round?)r).FirstOrDefault();
+    public Round? At(FeedTime feed) => Times.Where(r => r.Part == (IsByClock && feed == FeedTime.FirstLight ? PartOfDay.Morning : PartOf(feed))).Select(r => (Round?)r).FirstOrDefault();
 
     internal static PartOfDay PartOf(FeedTime feed) => feed switch
     {
