@@ -59,6 +59,7 @@ public static class PackMaker
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(request);
         before ??= EarlierIssue.None;
+        request = SheetChoice.WithCardsByTag(request, plan);
         if (request.Changed && before.Record is null)
         {
             throw new PackRequestException($"no earlier issue of {plan.Flock.Holding.Name} {PackComposer.IdOf(plan)} was found: nothing was written");
