@@ -103,21 +103,29 @@ internal static class CommandLine
             var calendar = PackMaker.Calendar(plan);
             if (!typed.GetValue(overwrite))
             {
-                RefuseToReplaceCalendar(file, calendar, host);
+                // Ours begin alike for one holding, up to the first job.
+                var head = calendar.AsMemory(0, Math.Max(0, calendar.AsSpan().IndexOf("BEGIN:VEVENT"u8)));
+                PackPaths.RefuseToReplace(file, there => there.AsSpan().StartsWith(head.Span) ? null : "is no calendar of this holding", host);
             }
 
             StagedFiles.Write(file, calendar, host);
             var unplaced = plan.Jobs.Count(j => j.Date is null);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Jobs.Length, "job")}"
                 + (unplaced == 0 ? "" : $", {unplaced} of them without a day: marked, and put where they would best be done"));
-            host.Out.WriteLine("Next: open it with your calendar, on this computer or sent to a telephone; after a change, write it and open it again");
+            host.Out.WriteLine(Messages.Next("open it with your calendar, on this computer or sent to a telephone; after a change, write it and open it again"));
         });
 
-        AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, beside, asOf }, (plan, typed) =>
+        AddReport(new Command("births", "write the lambs born, for the flock book, as rows for a spreadsheet") { flock, beside, overwrite, asOf }, (plan, typed) =>
         {
             var file = new PackPaths(typed.GetRequiredValue(flock), typed.GetValue(beside), host).Of("-births.csv");
+            if (!typed.GetValue(overwrite))
+            {
+                PackPaths.RefuseToReplace(file, there => PackMaker.WhyNotReplaceBirths(there, plan), host);
+            }
+
             StagedFiles.Write(file, PackMaker.Births(plan), host);
             host.Out.WriteLine($"wrote {file.Shown}: {ScreenText.Count(plan.Outcome.BornAlive + plan.Outcome.BornDead, "lamb")} of {ScreenText.Count(plan.Outcome.Lambings.Length, "ewe")}");
+            host.Out.WriteLine(Messages.Next("open it with your spreadsheet; after another lambing, write it again"));
         });
 
         root.Add(EnterCommand.Describe(flock, asOf, host));
@@ -214,20 +222,10 @@ internal static class CommandLine
         host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
         if (saysNext)
         {
-            host.Out.WriteLine($"Next: {Messages.Program} pack {Messages.Quoted(file)}");
+            host.Out.WriteLine(Messages.Next(Messages.Typed("pack", file)));
         }
 
         return new FlockResult(ExitStatus.Clean, plan, planned.Diagnostics.Length);
-    }
-
-    /// <exception cref="UsageException">Another calendar is there, or something else: ours begin alike for one holding, up to the first job.</exception>
-    private static void RefuseToReplaceCalendar(OutputFile file, byte[] calendar, Host host)
-    {
-        var head = calendar.AsSpan(0, Math.Max(0, calendar.AsSpan().IndexOf("BEGIN:VEVENT"u8)));
-        if (File.Exists(file.Full) && (new FileInfo(file.Full).Length == 0 || !InputFile.Read(file.Shown, host).AsSpan().StartsWith(head)))
-        {
-            throw new UsageException($"{file.Shown} is no calendar of this holding; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
-        }
     }
 
     /// <summary>A leaf that belongs to no flock.</summary>

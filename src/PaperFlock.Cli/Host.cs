@@ -38,6 +38,9 @@ internal sealed record Host(
     /// <exception cref="OperationCanceledException">Thrown by it when the user wants the program to end.</exception>
     public Func<CancellationToken, ConsoleKeyInfo>? ReadKey { get; init; }
 
+    /// <summary>Measures how long work takes, for <see cref="Progress"/> alone.</summary>
+    public TimeProvider Watch { get; init; } = TimeProvider.System;
+
     /// <summary>The IANA time zone this computer is set to; null when it does not say. Looked up when asked for, which takes longer than checking a flock.</summary>
     public Func<string?> HomeZone { get; init; } = () => null;
 

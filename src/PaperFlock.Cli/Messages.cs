@@ -12,6 +12,12 @@ internal static class Messages
     /// <summary>A file's name as a shell wants it.</summary>
     public static string Quoted(string file) => file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file;
 
+    /// <summary>What to do next, each after the one before: a command with its file, or a few words.</summary>
+    public static string Next(params string[] steps) => $"Next: {string.Join(", and then ", steps)}";
+
+    /// <summary>A command for that file, as it is typed.</summary>
+    public static string Typed(string command, string file) => $"{Program} {command} {Quoted(file)}";
+
     public static string Complaint(string what) => $"{Program}: {what}";
 
     public static string CannotRead(string path, string reason) => $"cannot read {path}: {reason}";

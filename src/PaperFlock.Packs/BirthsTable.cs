@@ -6,13 +6,24 @@ namespace PaperFlock.Packs;
 internal static class BirthsTable
 {
     private static readonly string[] Headings =
-        ["dam tag", "dam name", "sire", "sire is", "born on", "time", "born as", "born", "reared by her", "sex", "lamb tag", "birth weight kg", "help"];
+        ["dam tag", "dam name", "sire", "sire is", "born on", "time", "born as", "born", "reared by her", "sex", "lamb tag", "birth weight kg", "help", "holding"];
 
     /// <summary>In the order they were born; of a lambing nobody counted there is one row, with the lambs left blank.</summary>
     public static string Of(SeasonPlan plan) =>
-        string.Concat(new[] { Headings }.Concat(plan.Outcome.Lambings.Select(l => l.Ewe).OrderBy(e => e.Ewe.Lambed).ThenBy(e => e.Ewe.Lambing.Time).SelectMany(Rows)).Select(row => string.Join(',', row.Select(Cell)) + "\r\n"));
+        string.Concat(new[] { Headings }.Concat(plan.Outcome.Lambings.Select(l => l.Ewe).OrderBy(e => e.Ewe.Lambed).ThenBy(e => e.Ewe.Lambing.Time).SelectMany(dam => Rows(dam, plan.Flock.Holding))).Select(Line));
 
-    private static IEnumerable<string[]> Rows(EwePlan dam)
+    /// <inheritdoc cref="PackMaker.WhyNotReplaceBirths"/>
+    public static string? WhyNotReplace(string there, Holding holding)
+    {
+        var lines = there.TrimStart('\uFEFF').Split('\n', 3);
+        return lines[0] + '\n' != Line(Headings) ? "is no list of births that this program has made"
+            : lines.Length < 2 || lines[1].Length == 0 || lines[1].TrimEnd('\r').EndsWith($",{Cell(holding.Name)}", StringComparison.Ordinal) ? null
+            : "is of another holding";
+    }
+
+    private static string Line(IEnumerable<string> row) => string.Join(',', row.Select(Cell)) + "\r\n";
+
+    private static IEnumerable<string[]> Rows(EwePlan dam, Holding holding)
     {
         var (ewe, result) = (dam.Ewe, dam.Ewe.Lambing);
         var alive = ewe.BornAlive;
@@ -31,6 +42,7 @@ internal static class BirthsTable
             lamb?.Tag ?? "",
             lamb?.Weight is { } weight ? weight.Kilograms.ToString("0.###", CultureInfo.InvariantCulture) : "",
             result.Help?.ToString().ToLowerInvariant() ?? "",
+            holding.Name,
         ];
         if (alive is not { } living)
         {

@@ -22,7 +22,7 @@ public sealed record CarriedOver(string Heading, ImmutableArray<string> Lines)
 
     private static string Who(Ewe ewe) => ewe.Name is null ? ewe.Tag : $"{ewe.Tag} {ewe.Name}";
 
-    private static string Gone(Ewe ewe) => $"{Who(ewe)}: {ewe.Gone!.Why.ToString().ToLowerInvariant()}, {ScreenText.Day(ewe.Gone.On)}";
+    private static string Gone(Ewe ewe) => $"{Who(ewe)}: {LossText.Why(ewe.Gone!.Why)}, {ScreenText.Day(ewe.Gone.On)}";
 
     private static string Away(Absence away) => $"days away, {ScreenText.Span(away.From, away.To)}{(away.Sitter is null ? "" : $", {away.Sitter}")}";
 

@@ -59,6 +59,7 @@ public static class PackMaker
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(request);
         before ??= EarlierIssue.None;
+        request = SheetChoice.WithCardsByTag(request, plan);
         if (request.Changed && before.Record is null)
         {
             throw new PackRequestException($"no earlier issue of {plan.Flock.Holding.Name} {PackComposer.IdOf(plan)} was found: nothing was written");
@@ -124,6 +125,10 @@ public static class PackMaker
 
     /// <summary>The lambs born, for the flock book: rows for a spreadsheet (RFC 4180), in UTF-8 with a mark at its head, without which some take it for something else.</summary>
     public static byte[] Births(SeasonPlan plan) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(BirthsTable.Of(plan))];
+
+    /// <summary>Whether such a list of births may be replaced by one of that flock, whatever its season: no other is ever lost by chance.</summary>
+    /// <returns>Null where it may; else what it is, to follow its name.</returns>
+    public static string? WhyNotReplaceBirths(ReadOnlySpan<byte> there, SeasonPlan plan) => BirthsTable.WhyNotReplace(Encoding.UTF8.GetString(there), plan.Flock.Holding);
 
     /// <summary>The jobs as an iCalendar file (RFC 5545).</summary>
     public static byte[] Calendar(SeasonPlan plan) => JobCalendar.Of(plan);

@@ -1,3 +1,5 @@
+using PaperFlock.Sheets.EweCards;
+
 namespace PaperFlock.Packs;
 
 /// <summary>The sheets and leaves of a pack by the words people ask for them with.</summary>
@@ -26,6 +28,27 @@ public static class SheetChoice
         var others = PackSheets.All.Where(s => request.IsOfSome && (request with { Days = null }).Wants(s) && !s.IsForSitter).Select(s => s.Kind).ToList();
         return others.Count == 0 ? null
             : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";
+    }
+
+    /// <summary>Cards by whatever somebody typed of a tag, as after any command; a code as it stands on a card is that card's before all others.</summary>
+    /// <returns>The request with the codes of those cards. What is no tag of the flock stays as it was.</returns>
+    /// <exception cref="SeveralTagsException">More than one ewe may be meant.</exception>
+    internal static PackRequest WithCardsByTag(PackRequest request, SeasonPlan plan)
+    {
+        var codes = CardCodes.Of(plan.Ewes);
+        var finder = new TagFinder(plan.Flock.Ewes);
+        return request with { Codes = [.. request.Codes.Select(Code).Distinct(StringComparer.OrdinalIgnoreCase)] };
+
+        string Code(string typed)
+        {
+            if (!typed.StartsWith(CardCodes.Start, StringComparison.OrdinalIgnoreCase) || codes.Values.Contains(typed, StringComparer.OrdinalIgnoreCase))
+            {
+                return typed;
+            }
+
+            var ewes = finder.Find(typed[CardCodes.Start.Length..]);
+            return ewes.Length switch { 0 => typed, 1 => codes[ewes[0].Tag], _ => throw new SeveralTagsException(typed, ewes) };
+        }
     }
 
     /// <summary>A line for each single leaf that was asked for and is not there.</summary>

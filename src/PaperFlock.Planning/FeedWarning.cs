@@ -35,7 +35,7 @@ public enum FeedWarningKind
     /// <summary>Half as large again as the energy sum, or more. Kilograms a day, and by the sum.</summary>
     OverEnergySum,
 
-    /// <summary>Under three quarters of the energy sum. Kilograms a day, and by the sum.</summary>
+    /// <summary>The keeper's figure a lamb leaves her under three quarters of the energy sum. Kilograms a day, and by the sum.</summary>
     UnderEnergySum,
 
     /// <summary>Over a pound a lamb, no figure of the keeper's holding it. Kilograms a lamb, and a pound.</summary>

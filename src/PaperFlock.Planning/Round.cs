@@ -6,6 +6,7 @@ public readonly record struct Round(LocalTime At, PartOfDay Part, int Number = 1
 
 public enum PartOfDay
 {
+    /// <summary>Only where the place is known: without it nobody can say when that is, and the first round is one of the morning.</summary>
     FirstLight,
     Morning,
     Midday,

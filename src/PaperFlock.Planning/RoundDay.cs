@@ -27,7 +27,7 @@ public sealed record RoundDay(
     /// <returns>Null where nobody is fed then on that day, and nobody walks.</returns>
     public Round? At(FeedTime feed)
     {
-        var part = PartOf(feed);
+        var part = IsByClock && feed == FeedTime.FirstLight ? PartOfDay.Morning : PartOf(feed);
         foreach (var round in Times)
         {
             if (round.Part == part)

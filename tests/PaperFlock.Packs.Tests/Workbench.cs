@@ -28,6 +28,8 @@ internal sealed class Workbench : IDisposable
 
     public Action? WaitBeforeClosing { get; init; }
 
+    public TimeProvider Watch { get; init; } = TimeProvider.System;
+
     /// <summary>What is typed, or piped in; null where nobody can answer.</summary>
     public string? Answers { get; set; }
 
@@ -58,6 +60,7 @@ internal sealed class Workbench : IDisposable
             InIsTerminal = AtAKeyboard,
             ReadKey = Keys is null ? null : new PressedKeys(Keys, Stop).Read,
             HomeZone = () => HomeZone,
+            Watch = Watch,
         };
         var status = App.Run(args, host);
         return new Outcome(status, output.ToString(), error.ToString());

@@ -1,4 +1,5 @@
 using NodaTime.Text;
+using PaperFlock.Cli.Commands;
 using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
@@ -77,8 +78,6 @@ internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host 
         }
 
         host.Out.WriteLine();
-        host.Out.WriteLine("Next:");
-        host.Out.WriteLine($"  {Messages.Program} add ewes {Messages.Quoted(file)} LIST.csv   for ewes you have bought or kept");
-        host.Out.WriteLine($"  {Messages.Program} check {Messages.Quoted(file)}");
+        host.Out.WriteLine(Messages.Next($"{Messages.Typed("add ewes", file)} {AddEwesCommand.ListArgument} for ewes you have bought or kept", Messages.Typed("check", file)));
     }
 }

@@ -85,6 +85,7 @@ internal static class AddEwesCommand
             host.Out.WriteLine($"  {ScreenText.Count(unnamed, "ewe")} without a tag {(unnamed == 1 ? "is" : "are")} still in the file: take the lines `- tag: ____` away if they are the same sheep");
         }
 
+        host.Out.WriteLine(Messages.Next(Messages.Typed("check", path), Messages.Typed("pack", path)));
         return list.HasErrors ? ExitStatus.FlockErrors : ExitStatus.Clean;
 
         FlockEdit With(IEnumerable<DraftEwe> ewes) => file.Apply(AddToList.Ewes(ewes.Select(e => FlockValue.Section(e.Lines))));

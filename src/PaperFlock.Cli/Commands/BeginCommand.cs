@@ -90,12 +90,7 @@ internal static class BeginCommand
             host.Out.WriteLine($"  {sentence}");
         }
 
-        host.Out.WriteLine(
-            $"""
-             Next:
-               {Messages.Program} check {Messages.Quoted(file)}
-               {Messages.Program} pack {Messages.Quoted(file)}
-             """);
+        host.Out.WriteLine(Messages.Next(Messages.Typed("check", file), Messages.Typed("pack", file)));
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }
 

@@ -60,7 +60,7 @@ internal static class EnterCommand
         {
             host.Out.WriteLine(changes.All.IsEmpty
                 ? "Nothing was entered; the file is as it was."
-                : $"{changes.Entered} entered, {changes.Changed} changed.\nNext: {Messages.Program} check {path}, and then {Messages.Program} pack {path}");
+                : $"{changes.Entered} entered, {changes.Changed} changed.\n{Messages.Next(Messages.Typed("check", path), Messages.Typed("pack", path))}");
         }
     }
 

@@ -126,13 +126,13 @@ internal static class PackCommand
         }
 
         using var staged = new StagedFiles();
-        var pack = Progress.Show(host, step =>
+        var pack = Progress.Show(host, progress =>
         {
-            step(Messages.Composing);
-            var made = PackMaker.Make(plan, options.Request, before);
+            var (done, all) = (0, PackSheets.All.Count(options.Request.Wants));
+            var made = PackMaker.Make(plan, options.Request with { Begins = _ => progress.Begin(Messages.Composing, done++, all) }, before);
             if (!options.DryRun)
             {
-                Stage(made, plan.Flock.Holding.Name, output, options, staged, step);
+                Stage(made, plan.Flock.Holding.Name, output, options, staged, progress, host);
             }
 
             return made;
@@ -225,30 +225,31 @@ internal static class PackCommand
         return ExitStatus.Clean;
     }
 
-    private static void Stage(Pack pack, string holding, PackPaths output, PackOptions options, StagedFiles staged, Action<string> step)
+    private static void Stage(Pack pack, string holding, PackPaths output, PackOptions options, StagedFiles staged, Progress progress, Host host)
     {
         if (!options.Overwrite)
         {
             foreach (var document in pack.Documents)
             {
-                output.RefuseToReplace(output.Of(document), holding);
+                PackPaths.RefuseToReplace(output.Of(document), there => PackFileNames.WhyNotReplace(there, holding), host);
             }
         }
 
         if (options.Pictures)
         {
-            foreach (var (page, name) in pack.Documents.SelectMany(d => d.Pages).Zip(PackFileNames.Pictures(pack.Documents)))
+            var pages = pack.Documents.SelectMany(d => d.Pages).Zip(PackFileNames.Pictures(pack.Documents)).ToList();
+            foreach (var (i, (page, name)) in pages.Index())
             {
-                step($"painting {name}");
+                progress.Begin($"painting {name}", i, pages.Count);
                 staged.Add(output.Picture(name), PngPrinter.Paint(page, PictureDotsPerInch));
             }
         }
 
         // The first remembers the issue, so it is put in place last: until then the pack is the old one, and the next run makes all of it again.
-        foreach (var document in pack.Documents.Reverse())
+        foreach (var (i, document) in pack.Documents.Reverse().Index())
         {
             var file = output.Of(document);
-            step($"printing {file.Shown}");
+            progress.Begin($"printing {file.Shown}", i, pack.Documents.Length);
             staged.Add(file, document.ToPdf());
         }
     }

@@ -53,8 +53,9 @@ internal sealed class PackPaths
     public static EarlierFile Earlier(string path, Host host) => new(path, InputFile.Read(path, host, EarlierFile.MostBytes + 1));
 
     /// <summary>What is there and does not belong to that holding is left alone.</summary>
-    /// <exception cref="UsageException">It is something else, or a pack of another holding.</exception>
-    public void RefuseToReplace(OutputFile file, string holding)
+    /// <param name="whyNot">What a file with such bytes in it is, to follow its name; null for one that may be replaced. One too large or too small to be ours comes as no bytes.</param>
+    /// <exception cref="UsageException">It is something else, or of another holding.</exception>
+    public static void RefuseToReplace(OutputFile file, Func<byte[], string?> whyNot, Host host)
     {
         // Where there is a link, it is the link that is replaced, and nothing is lost.
         if (new FileInfo(file.Full) is not { Exists: true, LinkTarget: null, Length: var length })
@@ -63,10 +64,9 @@ internal sealed class PackPaths
         }
 
         // What is empty may be a pipe or a device, which would keep us waiting.
-        var whyNot = length is 0 or > EarlierFile.MostBytes ? "is no pack that this program has made" : PackFileNames.WhyNotReplace(InputFile.Read(file.Shown, _host, EarlierFile.MostBytes + 1), holding);
-        if (whyNot is not null)
+        if (whyNot(length is 0 or > EarlierFile.MostBytes ? [] : InputFile.Read(file.Shown, host, EarlierFile.MostBytes + 1)) is { } what)
         {
-            throw new UsageException($"{file.Shown} {whyNot}; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
+            throw new UsageException($"{file.Shown} {what}; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
         }
     }
 

@@ -86,7 +86,7 @@ internal static class DayExplainer
             var row = chart.On(day)!;
             var together = row.FedAt.IsEmpty
                 ? "forage alone"
-                : $"{amounts.Plain(row.KgPerFeedByHeads[trough.Ewes.Length - 1])} for all of them at {string.Join(" and ", row.FedAt.Select(FeedText.Time))}";
+                : $"{amounts.Plain(row.KgPerFeedByHeads[trough.Ewes.Length - 1])} for all of them at {string.Join(" and ", row.FedAt.Select(t => FeedText.Time(t, plan.Flock.Holding)))}";
             return $"{FeedText.Trough(trough, plan.Feeding)}, {ScreenText.Count(trough.Ewes.Length, "ewe")}: {together}, by {chart.Code}, {RationText.Before(chart, row)}";
         });
     }

@@ -35,7 +35,7 @@ internal static class EweExplainer
         PaperFlock.Planning.Standing.ToLamb => $"planned to lamb, fed for {ScreenText.Count(plan.Litter, "lamb")}{(plan.IsScanned ? string.Empty : ", since nobody has scanned her")}",
         PaperFlock.Planning.Standing.Empty => "empty: not fed for lambs, not due",
         PaperFlock.Planning.Standing.LostLambs => $"no longer in lamb: she lost her lambs on {ScreenText.Day(plan.Ewe.LostLambs!.Value)}. {SafeLossText.Long}",
-        PaperFlock.Planning.Standing.Gone => $"gone since {ScreenText.Day(plan.Ewe.Gone!.On)}: {plan.Ewe.Gone.Why.ToString().ToLowerInvariant()}",
+        PaperFlock.Planning.Standing.Gone => $"gone since {ScreenText.Day(plan.Ewe.Gone!.On)}: {LossText.Why(plan.Ewe.Gone.Why)}",
         PaperFlock.Planning.Standing.LeftOut => "left out of the tup: not fed for lambs, not due",
         _ => $"lambed{(plan.Ewe.Lambed is { } day ? $" on {ScreenText.Day(day)}" : string.Empty)}: her card is closed",
     };
@@ -67,7 +67,7 @@ internal static class EweExplainer
         [
             ("fed by", $"{chart.Code} ({FeedText.Class(chart)}), {ScreenText.Count(chart.Ewes.Length, "ewe")}"),
             ("ration", RationText.Method(season.Flock.Feeds, amounts)),
-            .. Explanation.List("from", chart.Rows.Select(r => RationText.Row(chart, r, amounts))),
+            .. Explanation.List("from", chart.Rows.Select(r => RationText.Row(chart, r, season.Flock))),
             .. Explanation.List("mind", season.Feeding.Warnings.Where(w => w.Chart == chart.Code && w.Span != plan.Ewe.Span).Select(w => WarningText.Of(w, season.Flock).Message)),
         ];
     }

@@ -15,9 +15,10 @@ internal static class RationText
         _ => $"stepped: the energy sum of each week, never less than the week before, made up with {feeds.Concentrate.Name}",
     };
 
-    public static string Row(FeedChart chart, FeedRow row, Amounts amounts)
+    public static string Row(FeedChart chart, FeedRow row, Flock flock)
     {
-        var feeds = row.FedAt.IsEmpty ? "" : $" at {string.Join(" and ", row.FedAt.Select(FeedText.Time))}";
+        var amounts = new Amounts(flock.Print.Units);
+        var feeds = row.FedAt.IsEmpty ? "" : $" at {string.Join(" and ", row.FedAt.Select(t => FeedText.Time(t, flock.Holding)))}";
         return $"{ScreenText.Day(row.From)}, {Before(chart, row)}: {amounts.Plain(row.KgPerEwePerDay)} a day{feeds}{(row.IsStep ? ", a step" : "")} (energy sum {amounts.Plain(row.EnergyBalanceKg)}, by the lamb {amounts.Plain(row.PerLambKg)}); "
             + $"needs {Mega(row.Need.Energy)} MJ and {Grams(row.Need.Protein)} g protein, gets up to {Mega(row.Supply.Energy)} MJ and {Grams(row.Supply.Protein)} g; "
             + $"eats {Percent(row.DryMatterShare)} of her weight, {Percent(row.ConcentrateShare)} of it concentrate";

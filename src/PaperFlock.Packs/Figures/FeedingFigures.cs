@@ -41,7 +41,7 @@ internal static class FeedingFigures
     {
         var ewes = chart.Ewes.Select(e => e.Ewe).Where(ewe => plan.Whereabouts.Of(ewe).Any(s => s.State == EweState.InLamb && s.From <= row.To && row.From <= s.To));
         return Row(
-            chart.Code, FeedText.Class(chart), EweState.InLamb, chart.Lambs, ewes, Decimals(row.KgPerEwePerDay, 3), row.FedAt, row.KgPerFeedByHeads, (row.From, row.To), reckoned: row);
+            plan, chart.Code, FeedText.Class(chart), EweState.InLamb, chart.Lambs, ewes, Decimals(row.KgPerEwePerDay, 3), row.FedAt, row.KgPerFeedByHeads, (row.From, row.To), reckoned: row);
     }
 
     private static JsonObject Lambed(SeasonPlan plan, LambedRow row)
@@ -49,7 +49,7 @@ internal static class FeedingFigures
         var ewes = plan.Feeding.Troughs.Where(t => t.LambsAtFoot == row.Lambs).SelectMany(t => t.Ewes);
         ImmutableArray<decimal> feeds = row.KgPerFeed is { } feed ? [feed] : [];
         return Row(
-            FeedCodes.Lambed, FeedText.AtFoot(row.Lambs), EweState.Lambed, row.Lambs, ewes, Decimals(row.KgPerDay, 3), row.FedAt, feeds, daysLambed: (row.DayFrom, row.DayTo));
+            plan, FeedCodes.Lambed, FeedText.AtFoot(row.Lambs), EweState.Lambed, row.Lambs, ewes, Decimals(row.KgPerDay, 3), row.FedAt, feeds, daysLambed: (row.DayFrom, row.DayTo));
     }
 
     /// <summary>From the first day anybody is fed to the end of the plan.</summary>
@@ -59,11 +59,12 @@ internal static class FeedingFigures
         if (troughs.Count > 0)
         {
             var (from, to) = (troughs.Min(t => t.From), troughs.Max(t => t.To));
-            yield return (from, Row(FeedCodes.NotInLamb, "Not in lamb", EweState.NotInLamb, 0, troughs.SelectMany(t => t.Ewes), 0, [], [], (from, to)));
+            yield return (from, Row(plan, FeedCodes.NotInLamb, "Not in lamb", EweState.NotInLamb, 0, troughs.SelectMany(t => t.Ewes), 0, [], [], (from, to)));
         }
     }
 
     private static JsonObject Row(
+        SeasonPlan plan,
         string chart,
         string fed,
         EweState state,
@@ -89,7 +90,7 @@ internal static class FeedingFigures
             ["tags"] = List(ewes.Select(e => e.Tag).Distinct(), tag => tag),
             // Null where she goes on with what she had before.
             ["kgPerEwePerDay"] = kilograms,
-            ["fedAt"] = List(fedAt, time => FeedText.Time(time)),
+            ["fedAt"] = List(fedAt, time => FeedText.Time(time, plan.Flock.Holding)),
             // For one head, two, and so on, all together.
             ["kgPerFeedByHeads"] = List(kilogramsByHeads, kg => Decimals(kg, 3)),
             ["energyNeedMJ"] = reckoned?.Need.Energy,

@@ -112,7 +112,7 @@ public static class ScreenPlan
             {
                 ["from"] = ScreenText.Day(step.From),
                 ["each"] = step.KgPerEwePerDay == 0 ? null : amounts.Plain(step.KgPerEwePerDay).Replace('\u00a0', ' '),
-                ["at"] = ScreenText.List(step.FedAt.Select(FeedText.Time)),
+                ["at"] = ScreenText.List(step.FedAt.Select(t => FeedText.Time(t, plan.Flock.Holding))),
                 ["past"] = step.To < plan.AsOf,
             }),
         };

@@ -108,7 +108,8 @@ internal static class FeedWarnings
         }
 
         if (Worst(full, r => r.EnergyBalanceKg - r.KgPerEwePerDay) is var least
-            && least.KgPerEwePerDay < Under * least.EnergyBalanceKg && least.EnergyBalanceKg - least.KgPerEwePerDay >= Worth)
+            && least.KgPerEwePerDay < Under * least.EnergyBalanceKg && least.EnergyBalanceKg - least.KgPerEwePerDay >= Worth
+            && HeldByFigure(flock, feeding, least))
         {
             yield return Warn(FeedWarningKind.UnderEnergySum, spans.PerLamb, least.KgPerEwePerDay, least.EnergyBalanceKg);
         }

@@ -48,8 +48,8 @@ internal sealed class RoundTimes(Practice practice)
         var byNight = Enumerable.Range(1, nights).Select(i => (At: ToStep(last + (night * i / (nights + 1.0))) % NodaConstants.MinutesPerDay, Part: PartOfDay.Night));
         return
         [
-            .. rounds.Concat(byNight).DistinctBy(r => r.At).GroupBy(r => r.Part)
-                .SelectMany(part => part.OrderBy(r => r.At).Select((r, i) => new Round(LocalTime.Midnight.PlusMinutes(r.At), r.Part, i + 1)))
+            .. rounds.Concat(byNight).DistinctBy(r => r.At).GroupBy(r => sun is null && r.Part == PartOfDay.FirstLight ? PartOfDay.Morning : r.Part)
+                .SelectMany(part => part.OrderBy(r => r.At).Select((r, i) => new Round(LocalTime.Midnight.PlusMinutes(r.At), part.Key, i + 1)))
                 .OrderBy(r => r.At),
         ];
     }

@@ -23,7 +23,8 @@ internal static class EweWarnings
             yield break;
         }
 
-        if (!plan.Advice.Unfit.IsEmpty)
+        // The keeper has looked at her and said so.
+        if (ewe.ToTup is null && !plan.Advice.Unfit.IsEmpty)
         {
             yield return new PlanWarning.UnfitForTup(plan);
         }

@@ -40,7 +40,7 @@ internal static class LambedChart
             TextAlign.Left,
             1.2),
         Table(context, isSmall: false, narrow),
-        .. narrow ? [Block.Text("\u00d71 is first light; \u00d72 dusk too; \u00d73 midday too; \u00d74 late too.", TypeScale.Body)] : Array.Empty<Element>(),
+        .. narrow ? [Block.Text($"\u00d71 is {FeedText.Time(FeedTime.FirstLight, context.Flock.Holding)}; \u00d72 dusk too; \u00d73 midday too; \u00d74 late too.", TypeScale.Body)] : Array.Empty<Element>(),
         Block.Text(
             "If she had more before, she comes down to this on the third morning. A lamb dies or is fostered: read off the lambs that are left. Turned out: she gets no more of it.",
             TypeScale.Body),
@@ -88,7 +88,7 @@ internal static class LambedChart
             new Text(
                 [
                     new Run(context.Amounts.AtFeed(kilograms), isSmall ? new TextStyle(Layout.Face.TextBold, 13) : TypeScale.Cap(Layout.Face.TextBold, 4.7)),
-                    new Run(isSmall || narrow ? $"\u00a0\u00d7{row.FedAt.Length}" : "   " + string.Join(", ", row.FedAt.Select(FeedText.Time)), TypeScale.Label),
+                    new Run(isSmall || narrow ? $"\u00a0\u00d7{row.FedAt.Length}" : "   " + string.Join(", ", row.FedAt.Select(t => FeedText.Time(t, context.Flock.Holding))), TypeScale.Label),
                 ],
                 TextAlign.Centre,
                 1),

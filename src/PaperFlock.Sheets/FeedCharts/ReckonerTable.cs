@@ -84,7 +84,7 @@ internal static class ReckonerTable
             [
                 new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
                 Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
-                Block.Cell(Times(row)),
+                Block.Cell(Times(context, row)),
                 .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
                 Block.Cell(DateText.Short(row.From), Fed),
             ],
@@ -94,7 +94,7 @@ internal static class ReckonerTable
     }
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
-    private static Text Times(FeedRow row)
+    private static Text Times(SheetContext context, FeedRow row)
     {
         var runs = ImmutableArray.CreateBuilder<Run>();
         for (var i = 0; i < row.FedAt.Length; i++)
@@ -104,7 +104,7 @@ internal static class ReckonerTable
                 runs.Add(new Run(" and ", Block.Bold(Fed)));
             }
 
-            runs.Add(new Run(FeedText.Time(row.FedAt[i]).Replace(' ', '\u00a0'), Fed));
+            runs.Add(new Run(FeedText.Time(row.FedAt[i], context.Flock.Holding).Replace(' ', '\u00a0'), Fed));
         }
 
         return new(runs.ToImmutable(), TextAlign.Centre, 1);

@@ -57,5 +57,5 @@ internal sealed class EweNames
         return new([ewe.Ewe.Name is { Length: > LongName } name ? called with { Words = name } : called, new Run(Dots.After(Lambs(ewe)), TypeScale.BodyBold)], Leading: 1.05);
     }
 
-    private static int Lambs(EwePlan ewe) => ewe.Standing == Standing.Lambed ? ewe.Ewe.Lambing.Alive ?? ewe.Ewe.Scan ?? 0 : ewe.IsScanned ? ewe.Litter : 0;
+    private static int Lambs(EwePlan ewe) => ewe.Standing == Standing.Lambed ? ewe.Ewe.BornAlive ?? ewe.Ewe.Scan ?? 0 : ewe.IsScanned ? ewe.Litter : 0;
 }

@@ -5,7 +5,7 @@ internal static class RoundsOfDay
 {
     /// <summary>"07:40", "15:50"; where the day has no such round what it is called.</summary>
     public static IEnumerable<string> FedAt(SeasonPlan plan, LocalDate day, ImmutableArray<FeedTime> fedAt) =>
-        fedAt.Select(feed => On(plan, day)?.At(feed) is { } round ? DateText.Clock(round.At) : FeedText.Time(feed));
+        fedAt.Select(feed => On(plan, day)?.At(feed) is { } round ? DateText.Clock(round.At) : FeedText.Time(feed, plan.Flock.Holding));
 
     /// <summary>"07:40 FEED · 12:10 look · 15:50 FEED".</summary>
     public static IEnumerable<Run> Of(SeasonPlan plan, StayPart part)

@@ -75,7 +75,7 @@ internal static class HowItWentSheet
         (string What, string[] Who)[] lists =
         [
             ("Lost their lambs:", [.. outcome.LostLambs.Select(e => $"{e.Ewe.CallName}, {DateText.Long(e.Ewe.LostLambs!.Value)}")]),
-            ("Gone:", [.. outcome.Gone.Select(e => $"{e.Ewe.CallName}, {e.Ewe.Gone!.Why.ToString().ToLowerInvariant()} {DateText.Long(e.Ewe.Gone.On)}")]),
+            ("Gone:", [.. outcome.Gone.Select(e => $"{e.Ewe.CallName}, {LossText.Why(e.Ewe.Gone!.Why)} {DateText.Long(e.Ewe.Gone.On)}")]),
             ("Scanned empty:", [.. outcome.Empty.Select(e => e.Ewe.CallName)]),
             ("Lambs by tup:", [.. BySire(outcome)]),
         ];

@@ -42,9 +42,9 @@ public static class FeedText
     public static string Times(int feeds) => feeds switch { 1 => "once", 2 => "twice", _ => $"{feeds.ToString(CultureInfo.InvariantCulture)} times" };
 
     /// <summary>As the rounds are called.</summary>
-    public static string Time(FeedTime time) => time switch
+    public static string Time(FeedTime time, Holding holding) => time switch
     {
-        FeedTime.FirstLight => "first light",
+        FeedTime.FirstLight => holding.Location is null ? "morning" : "first light",
         FeedTime.Midday => "midday",
         FeedTime.Dusk => "dusk",
         _ => "late",

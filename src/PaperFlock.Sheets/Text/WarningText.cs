@@ -25,7 +25,7 @@ public static class WarningText
         PlanWarning.UnfitForTup w => (
             "FLK101",
             $"{w.Ewe.Ewe.CallName} should not go to the tup ({TupAdviceText.Unfit(w.Ewe)}){Yet(w.Ewe)}",
-            "look at her again, then say `to-tup: yes` or `to-tup: no`"),
+            Mated(w.Ewe.Ewe) is null ? "look at her again, then say `to-tup: yes` or `to-tup: no`" : "look at her again; if she is right after all, say `to-tup: yes`"),
         PlanWarning.KeptBackYetMated w => (
             "FLK102",
             $"{w.Ewe.CallName} is kept back from the tup, yet {Mated(w.Ewe)}: she is left out of feeding, housing and lambing",

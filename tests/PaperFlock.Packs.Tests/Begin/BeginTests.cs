@@ -23,6 +23,7 @@ public sealed partial class BeginTests
         Assert.Equal(["my-flock.yaml"], bench.Everything());
         Assert.Empty(begun.Error);
         Assert.Contains("wrote my-flock.yaml: 20 ewes, tup in Thu 5 Nov 2026, first lambs Thu 1 Apr 2027", begun.Out, StringComparison.Ordinal);
+        Assert.EndsWith("Next: paperflock check my-flock.yaml, and then paperflock pack my-flock.yaml\n", begun.Out, StringComparison.Ordinal);
 
         var check = bench.Run("check", "my-flock.yaml");
         Assert.Equal(ExitStatus.Clean, check.Status);
@@ -50,7 +51,7 @@ public sealed partial class BeginTests
         Assert.DoesNotContain("54.46", text, StringComparison.Ordinal);
 
         var day = bench.Run("explain", "my-flock.yaml", "2027-03-20", "--as-of", "2026-11-25");
-        Assert.Contains("07:00 first light, 12:00 midday, 17:00 dusk and 22:00 late", day.Out, StringComparison.Ordinal);
+        Assert.Contains("07:00 morning, 12:00 midday, 17:00 dusk and 22:00 late", day.Out, StringComparison.Ordinal);
     }
 
     [Fact]

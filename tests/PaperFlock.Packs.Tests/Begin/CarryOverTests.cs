@@ -110,7 +110,7 @@ public sealed class CarryOverTests
             "ZZ 0123456 00103 Sorrel: scanned empty",
             "ZZ 0123456 00104: lost her lambs on Mon 30 Nov 2026",
             "write `to-tup: yes` again",
-            "paperflock check next.yaml",
+            "Next: paperflock add ewes next.yaml LIST.csv for ewes you have bought or kept, and then paperflock check next.yaml",
         })
         {
             Assert.Contains(line, said, StringComparison.Ordinal);

@@ -141,6 +141,15 @@ public sealed class IssueTests
         Assert.Contains("CARD-00101 front · issue 1, Wed 25 Nov 2026", pdf.Text.Replace('\u00a0', ' '), StringComparison.Ordinal);
         Assert.DoesNotContain("CARD-00102", pdf.Text, StringComparison.Ordinal);
 
+        foreach (var typed in new[] { "card-101", "CARD-ZZ 0123456 00101", "card-zz0123456-00101", "CARD-00101,CARD-101" })
+        {
+            File.Delete(bench.PathOf("flock-CARD-00101.pdf"));
+            Must(bench, "pack", "flock.yaml", "--sheets", typed);
+            Assert.True(File.Exists(bench.PathOf("flock-CARD-00101.pdf")), typed);
+        }
+
+        var unsure = bench.Run("pack", "flock.yaml", "--sheets", "CARD-00101,CARD-10");
+        Assert.Contains("there is no leaf 'CARD-10' in this pack", unsure.Error, StringComparison.Ordinal);
         var unknown = bench.Run("pack", "flock.yaml", "--sheets", "CARD-00109");
         Assert.Equal(ExitStatus.WrongUse, unknown.Status);
         Assert.Contains("there is no leaf 'CARD-00109' in this pack: did you mean 'CARD-0010", unknown.Error, StringComparison.Ordinal);
@@ -194,6 +203,9 @@ public sealed class IssueTests
     [Theory]
     [InlineData("flock.pdf", "my own", "pack flock.yaml", "flock.pdf is no pack that this program has made")]
     [InlineData("flock.ics", "my own", "calendar flock.yaml", "flock.ics is no calendar of this holding")]
+    [InlineData("flock.ics", "", "calendar flock.yaml", "flock.ics is no calendar of this holding")]
+    [InlineData("flock-births.csv", "my own", "births flock.yaml", "flock-births.csv is no list of births that this program has made")]
+    [InlineData("flock-births.csv", "", "births flock.yaml", "flock-births.csv is no list of births that this program has made")]
     public void What_is_not_ours_is_left_alone(string file, string text, string command, string said)
     {
         using var bench = new Workbench();
@@ -204,6 +216,21 @@ public sealed class IssueTests
         Assert.Contains(said, outcome.Error, StringComparison.Ordinal);
         Assert.Equal(text, File.ReadAllText(bench.PathOf(file)));
         Must(bench, [.. command.Split(' '), "--overwrite"]);
+    }
+
+    /// <summary>What stands on a card is that card's, though another tag ends so too.</summary>
+    [Fact]
+    public void A_tag_that_two_ewes_may_have_names_both()
+    {
+        using var bench = new Workbench();
+        bench.Write("flock.yaml", Samples.TwoEwes.Replace("ZZ 0123456 00102", "ZZ 0123456 900101", StringComparison.Ordinal));
+        var outcome = bench.Run("pack", "flock.yaml", "--sheets", "CARD-0101", "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.WrongUse, outcome.Status);
+        Assert.Contains("'CARD-0101' could be any of 2: ZZ 0123456 00101 Bracken and ZZ 0123456 900101 Sorrel; type more of the tag", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(["flock.yaml"], bench.Everything());
+
+        Must(bench, "pack", "flock.yaml", "--sheets", "CARD-00101", "--as-of", "2026-11-25");
+        Assert.Equal(["flock-CARD-00101.pdf", "flock.yaml"], bench.Everything());
     }
 
     /// <summary>A record that cannot be read may be of any issue: nobody begins to count anew without saying so.</summary>

@@ -38,13 +38,16 @@ public sealed class PackTests
         Assert.DoesNotContain("\r", outcome.Out + outcome.Error, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void On_a_terminal_the_steps_are_named()
+    /// <summary>By a watch on which it takes a minute between one look and the next, or no time at all.</summary>
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(0, false)]
+    public void On_a_terminal_the_steps_are_named_where_they_take_long(int seconds, bool named)
     {
-        using var bench = new Workbench { OnATerminal = true };
-        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs");
+        using var bench = new Workbench { OnATerminal = true, Watch = new SlowWatch(TimeSpan.FromSeconds(seconds)) };
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes), "--sheets", "jobs,register,due");
         Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.Contains("printing flock-JOBS.pdf", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(named, outcome.Error.Contains("laying out the sheets", StringComparison.Ordinal) || outcome.Error.Contains("printing flock-", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -145,5 +148,14 @@ public sealed class PackTests
         var old = File.ReadAllBytes(bench.PathOf("flock.pdf"));
         Assert.Equal(ExitStatus.Clean, bench.Run("pack", bench.Write("flock.yaml", Samples.TwoEwes + "\n    note: Lame behind\n")).Status);
         Assert.NotEqual(old, File.ReadAllBytes(bench.PathOf("flock.pdf")));
+    }
+
+    private sealed class SlowWatch(TimeSpan each) : TimeProvider
+    {
+        private TimeSpan _now;
+
+        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+        public override long GetTimestamp() => (_now += each).Ticks;
     }
 }

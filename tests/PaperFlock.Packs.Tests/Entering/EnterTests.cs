@@ -82,6 +82,15 @@ public sealed class EnterTests
         Assert.Equal("+ scan: 2", FourEwes.Difference(FourEwes.Text, FourEwes.After(bench)));
     }
 
+    /// <summary>As a shell wants it.</summary>
+    [Fact]
+    public void A_name_with_a_space_is_quoted_in_what_comes_next()
+    {
+        using var bench = new Workbench { Answers = "2\nq\n" };
+        bench.Write("my flock.yaml", FourEwes.Text);
+        Assert.EndsWith("Next: paperflock check \"my flock.yaml\", and then paperflock pack \"my flock.yaml\"\n", bench.Run("enter", "scan", "my flock.yaml").Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void It_is_taken_up_again_at_the_first_ewe_without_an_answer()
     {

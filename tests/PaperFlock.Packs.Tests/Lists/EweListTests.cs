@@ -251,7 +251,7 @@ public sealed class EweListTests
         bench.Write("ewes.csv", "tag,name,born,weight lb\nZZ 0123456 00103,Fern: the second,2021,158\nZZ 0123456 00104,,2022,\n");
         var added = bench.Run("add", "ewes", "flock.yaml", "ewes.csv");
         Assert.True(added.Status == ExitStatus.Clean, added.Error);
-        Assert.Contains("wrote flock.yaml: 2 ewes added, 4 in all", added.Out, StringComparison.Ordinal);
+        Assert.EndsWith("wrote flock.yaml: 2 ewes added, 4 in all\nNext: paperflock check flock.yaml, and then paperflock pack flock.yaml\n", added.Out, StringComparison.Ordinal);
         var after = File.ReadAllText(bench.PathOf("flock.yaml"));
         Assert.StartsWith(before.TrimEnd('\n'), after, StringComparison.Ordinal);
         var flock = Flock(bench, "flock.yaml");

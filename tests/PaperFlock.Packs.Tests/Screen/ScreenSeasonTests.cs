@@ -48,7 +48,7 @@ public sealed class ScreenSeasonTests
         Assert.Equal("""[{"sex":"ewe","weight":"4.5 kg"},{"sex":"wether"}]""", shown["values"]!["ewes"]![0]!["lambs"]!.ToJsonString());
         var births = ScreenPlan.Births(new OpenFlock(text, "hollin-bank.yaml", Today).Plan, "hollin-bank.yaml");
         Assert.Equal("hollin-bank-births.csv", births["file"]!.GetValue<string>());
-        Assert.Contains(",2027-01-08,03:20,2,alive,2,ewe,,4.5,hand\r\n", births["text"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.Contains(",2027-01-08,03:20,2,alive,2,ewe,,4.5,hand,Hollin Bank\r\n", births["text"]!.GetValue<string>(), StringComparison.Ordinal);
 
         // Taken back one by one, the file is the one there was.
         Assert.Equal(HollinBank, new[] { "lambed-time", "lambs-alive", "lambs-dead", "lambing-help", "lambs", "lambed" }.Aggregate(text, (now, key) => Apply(now, $$"""[{"path":["ewes",0,"{{key}}"],"set":""}]""")));

@@ -36,6 +36,19 @@ public class RoundTimesTests
         Assert.Equal(rounds, Words(new RoundTimes(Sample.Practice()).For(Date, sun, checks, [], 0)));
     }
 
+    /// <summary>Nobody knows when it gets light there, so no round may say that it is at first light.</summary>
+    [Theory]
+    [InlineData(1, "07:00 Morning")]
+    [InlineData(4, "07:00 Morning, 12:00 Midday, 17:00 Dusk, 22:00 Late")]
+    [InlineData(6, "07:00 Morning, 09:30 Morning 2, 12:00 Midday, 14:30 Afternoon, 17:00 Dusk, 22:00 Late")]
+    public void Without_a_place_the_first_round_is_one_of_the_morning(int checks, string rounds)
+    {
+        var times = new RoundTimes(Sample.Practice()).For(Date, null, checks, [FeedTime.FirstLight], 0);
+
+        Assert.Equal(rounds, Words(times));
+        Assert.Equal(times[0], (new RoundDay(Date, null, null, null, null, times) { IsByClock = true }).At(FeedTime.FirstLight));
+    }
+
     [Theory]
     [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 09:40 Morning, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
     [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 12:10 Midday, 16:40 Dusk, 21:00 Late")]

@@ -21,7 +21,9 @@ public sealed class WarningTextTests
     {
         var ewe = Ewe(marks, scan) with { Teeth = teeth, Toes = toes, Teats = teats };
 
-        Is(Flock(ewe), Before, Warn("FLK101", ewe.Span, message, "look at her again, then say `to-tup: yes` or `to-tup: no`"));
+        Is(Flock(ewe), Before, Warn(
+            "FLK101", ewe.Span, message,
+            marks.Length == 0 && scan is null ? "look at her again, then say `to-tup: yes` or `to-tup: no`" : "look at her again; if she is right after all, say `to-tup: yes`"));
     }
 
     [Fact]
