@@ -10,6 +10,7 @@ internal static class Flate
 
     public static byte[] Compress(ReadOnlySpan<byte> bytes)
     {
+        // A page comes down to about a quarter.
         using var compressed = new MemoryStream(bytes.Length / 4);
         using (var zip = new ZLibStream(compressed, CompressionLevel.Optimal, leaveOpen: true))
         {
