@@ -18,7 +18,7 @@ internal sealed class RoundLogMaker(SheetContext context)
     private Sheet Leaf(LogLeaf leaf)
     {
         var code = $"{RoundLogSheet.Definition.Code}-{DateText.Code(leaf.From)}";
-        var sides = leaf.Sides.Where(side => !Shown(side).IsEmpty).ToArray();
+        var sides = leaf.Sides.Where(side => !Shown(side).IsEmpty).SelectMany(side => Fitting(side, code)).ToArray();
         var pages = Pages(sides, code, Even(sides.Length));
         // Each side has a head of its own, so pages are made again with their numbers where one did not hold all that it should.
         pages = pages.Length == sides.Length ? pages : Pages(sides, code, Even(pages.Length));
@@ -83,10 +83,41 @@ internal sealed class RoundLogMaker(SheetContext context)
             ]);
     }
 
+    /// <summary>Days that one side does not hold go on as many as they need, each with rows as high as it has room for.</summary>
+    private IEnumerable<LogSide> Fitting(LogSide side, string code)
+    {
+        var room = Room(side.Why, Design(side.Why, code, Head(Shown(side), side.Days, code)));
+        var days = new List<RoundDay>();
+        foreach (var day in side.Days)
+        {
+            if (days.Count > 0 && Shown(new LogSide([.. days])) is { IsEmpty: false } shown && LeastHeight(Runs([.. shown, day]), side.Why) > room)
+            {
+                yield return new LogSide([.. days]);
+                days.Clear();
+            }
+
+            days.Add(day);
+        }
+
+        yield return new LogSide([.. days]);
+    }
+
     private Column Body(LogSide side, double room)
     {
+        var runs = Runs(Shown(side));
+        var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
+        var row = Math.Clamp(LeastRow + ((room - LeastHeight(runs, side.Why) - 1) / rows), LeastRow, context.WriteIn.BarnRow);
+        return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
+    }
+
+    private double LeastHeight(List<(LogTable Table, List<RoundDay> Days)> runs, RoundReason why) =>
+        runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(why), context) + Apart) - Apart;
+
+    /// <summary>Days that follow one another and have the same places share a table.</summary>
+    private List<(LogTable Table, List<RoundDay> Days)> Runs(ImmutableArray<RoundDay> days)
+    {
         var runs = new List<(LogTable Table, List<RoundDay> Days)>();
-        foreach (var day in Shown(side))
+        foreach (var day in days)
         {
             var table = TableOf(day.Date);
             if (runs.Count > 0 && runs[^1].Table == table)
@@ -99,10 +130,7 @@ internal sealed class RoundLogMaker(SheetContext context)
             }
         }
 
-        var least = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(side.Why), context) + Apart) - Apart;
-        var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
-        var row = Math.Clamp(LeastRow + ((room - least - 1) / rows), LeastRow, context.WriteIn.BarnRow);
-        return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
+        return runs;
     }
 
     private ImmutableArray<RoundDay> Shown(LogSide side) => context.OnlyDays is null ? [.. side.Days.Where(d => d.Date >= context.Plan.AsOf)] : side.Days;
