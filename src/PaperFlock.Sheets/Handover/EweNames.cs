@@ -30,16 +30,24 @@ internal sealed class EweNames
     /// <summary>The most below one another.</summary>
     public int Rows { get; }
 
+    /// <summary>Of so many columns.</summary>
+    public double WidthOf(int columns) => (columns * (Width + Between)) - Between;
+
+    /// <summary>Columns that stand beside one another.</summary>
+    /// <param name="room">Points there are for them.</param>
+    public int Abreast(double room) => (int)((room + Between) / (Width + Between));
+
     /// <summary>As many columns as so many names take.</summary>
     /// <param name="room">Points there are for them.</param>
-    public int Columns(int names, double room) => Math.Max(1, Math.Min((names + Rows - 1) / Rows, (int)(room / Width)));
+    public int Columns(int names, double room) => Math.Max(1, Math.Min((names + Rows - 1) / Rows, Abreast(room)));
 
     /// <param name="columns">Names run down the first, then the next.</param>
     public Row Of(IReadOnlyCollection<EwePlan> ewes, int columns) => new(
         [
             .. ewes.Chunk((ewes.Count + columns - 1) / columns).Select(column => new RowCell(
                 Track.Fixed(Width), new Column([.. column.Select(e => Line(Said(e)) with { Tag = StructureTag.ListItem, About = RowKey.Of(e.Ewe) })], Below))),
-        ])
+        ],
+        Between)
     { Tag = StructureTag.List };
 
     /// <summary>A box and what stands behind it.</summary>

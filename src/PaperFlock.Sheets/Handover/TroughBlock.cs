@@ -50,7 +50,7 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
             Apart);
         return
         [
-            Boxed(context, tableWidth + Apart + rule + (columns * names.Width), Top(context, company), beside),
+            Boxed(context, tableWidth + Apart + rule + names.WidthOf(columns), Top(context, company), beside),
             .. Listed(context, company, here.Count, names, width),
         ];
     }
@@ -122,11 +122,11 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
     /// <summary>Names alone: of ewes that get no concentrate, or more of a trough whose block holds no more.</summary>
     private static IEnumerable<TroughBlock> Listed(SheetContext context, Company company, int from, EweNames names, double width)
     {
-        var most = Math.Max(1, (int)((width - Frame) / names.Width));
+        var most = Math.Max(1, names.Abreast(width - Frame));
         return company.Ewes.Skip(from).Chunk(most * names.Rows).Select((ewes, i) =>
         {
             var columns = Math.Min(most, ewes.Length <= 8 ? 2 : Math.Max(3, names.Columns(ewes.Length, width)));
-            return Boxed(context, Math.Max(columns * names.Width, Mm(70)), Top(context, company, from + i == 0), names.Of(ewes, columns));
+            return Boxed(context, Math.Max(names.WidthOf(columns), Mm(70)), Top(context, company, from + i == 0), names.Of(ewes, columns));
         });
     }
 
