@@ -1,6 +1,8 @@
 using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
+using PaperFlock.Packs;
+using PaperFlock.Packs.Screen;
 
 namespace PaperFlock.Fuzz;
 
@@ -17,18 +19,37 @@ internal static class CaseCheck
 
     public static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
 
+    /// <summary>What lists are added to, and a damaged record is compared with.</summary>
+    public static OpenFlock Open { get; } = new(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "flocks", "smallest.yaml")), "smallest.yaml", "2026-08-01");
+
     public static CaseResult Run(CaseKind kind, byte[] bytes)
     {
         var before = GC.GetAllocatedBytesForCurrentThread();
         var start = Environment.CpuUsage.TotalTime;
         FlockReading? reading = null;
         string? fault = null;
+        var taken = false;
         try
         {
-            // A valid flock may be of any year, and has no day of its own.
-            reading = FlockReader.Read("flock.yaml", bytes, kind == CaseKind.Valid ? null : _ => Today);
-            reading = reading with { Diagnostics = [.. reading.Diagnostics, .. reading.MissingCharacters((text, _) => text.Length > 0 ? text[^1..] : null)] };
-            DiagnosticRenderer.Render(reading.Source, reading.Diagnostics);
+            switch (kind)
+            {
+                case CaseKind.Pdf:
+                    EarlierIssue.None.ComparedWith(Open.Plan, new EarlierFile("smallest.pdf", bytes));
+                    taken = true;
+                    break;
+                case CaseKind.List:
+                    var list = ScreenPaste.Open(bytes, "list.csv")["text"]!.GetValue<string>();
+                    taken = ScreenPaste.Read(Open.Text, Open.Name, list, -1, -1)["text"] is not null;
+                    break;
+                default:
+                    reading = Read(kind, bytes);
+                    taken = reading.Flock is not null;
+                    break;
+            }
+        }
+        catch (PackRequestException)
+        {
+            // A sentence for the keeper: that is how such files are refused.
         }
 #pragma warning disable CA1031 // Any exception at all is what is looked for.
         catch (Exception thrown)
@@ -39,8 +60,17 @@ internal static class CaseCheck
 
         var took = Environment.CpuUsage.TotalTime - start;
         var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
-        fault ??= took > Longest ? $"took {took.TotalSeconds:0.00} s" : Wrong(kind, reading!);
-        return new CaseResult(took, allocated, reading?.Flock is not null, fault);
+        fault ??= took > Longest ? $"took {took.TotalSeconds:0.00} s" : reading is null ? null : Wrong(kind, reading);
+        return new CaseResult(took, allocated, taken, fault);
+    }
+
+    private static FlockReading Read(CaseKind kind, byte[] bytes)
+    {
+        // A valid flock may be of any year, and has no day of its own.
+        var reading = FlockReader.Read("flock.yaml", bytes, kind == CaseKind.Valid ? null : _ => Today);
+        reading = reading with { Diagnostics = [.. reading.Diagnostics, .. reading.MissingCharacters((text, _) => text.Length > 0 ? text[^1..] : null)] };
+        DiagnosticRenderer.Render(reading.Source, reading.Diagnostics);
+        return reading;
     }
 
     private static string? Wrong(CaseKind kind, FlockReading reading)

@@ -23,4 +23,10 @@ internal enum CaseKind
 
     /// <summary>Up to the size limit, of one thing over and over: brackets, aliases, ewes, one long line.</summary>
     Huge,
+
+    /// <summary>A pack with some bytes of its PDF changed, to be asked for its record.</summary>
+    Pdf,
+
+    /// <summary>A list of ewes out of a spreadsheet, damaged or with clumsy cells, to be added to a flock.</summary>
+    List,
 }

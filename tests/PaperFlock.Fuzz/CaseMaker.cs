@@ -6,10 +6,18 @@ namespace PaperFlock.Fuzz;
 /// <summary>Makes a case from a seed and its number alone, so that any one can be made again by itself.</summary>
 /// <param name="good">Flock files with nothing wrong: as likely to be taken as the bad ones, few as they are, for the reader gets furthest in them.</param>
 /// <param name="bad">Flock files with something wrong.</param>
-internal sealed class CaseMaker(IReadOnlyList<byte[]> good, IReadOnlyList<byte[]> bad)
+/// <param name="pack">A PDF with a record in it.</param>
+internal sealed class CaseMaker(IReadOnlyList<byte[]> good, IReadOnlyList<byte[]> bad, byte[] pack)
 {
     /// <summary>One case in so many is huge: each takes as long as hundreds of others.</summary>
     private const int HugeEvery = 5000;
+
+    /// <summary>Nor is a PDF read in no time.</summary>
+    private const int PdfEvery = 50;
+
+    private const int ListEvery = 20;
+
+    private static readonly byte[] List = "tag;name;weight;condition;scan;marks\r\nZZ 0123456 00901;Bracken;72 kg;3;2;2026-08-14\r\nZZ 0123456 00902;Campion;70,5;2.5;1;15/08/2026\r\nZZ-0123456-00903;\"Sorrel; the old one\";;;;\r\n"u8.ToArray();
 
     private static readonly byte[] Marks = "\n\r\t :-#[]{}\"'&*!|>%@`,?~0"u8.ToArray();
 
@@ -33,12 +41,22 @@ internal sealed class CaseMaker(IReadOnlyList<byte[]> good, IReadOnlyList<byte[]
             return (CaseKind.Huge, Huge(random));
         }
 
+        if (number % PdfEvery == PdfEvery - 2)
+        {
+            return (CaseKind.Pdf, Damaged(pack, random));
+        }
+
+        if (number % ListEvery == ListEvery - 3)
+        {
+            return (CaseKind.List, random.Next(2) == 0 ? Damaged(List, random) : Cells(random));
+        }
+
         var kind = (CaseKind)random.Next((int)CaseKind.Huge);
         return (kind, kind switch
         {
             CaseKind.Noise => Noise(random),
             CaseKind.Marks => Some(random, 200, () => Marks[random.Next(Marks.Length)]),
-            CaseKind.Damaged => Damaged(random),
+            CaseKind.Damaged => Damaged(Sample(random), random),
             CaseKind.Spliced => Spliced(random),
             CaseKind.Clumsy => Clumsy(random),
             _ => Encoding.UTF8.GetBytes(ValidFlock.Make(random)),
@@ -72,9 +90,21 @@ internal sealed class CaseMaker(IReadOnlyList<byte[]> good, IReadOnlyList<byte[]
         return from[random.Next(from.Count)];
     }
 
-    private byte[] Damaged(Random random)
+    private static byte[] Cells(Random random)
     {
-        var file = Sample(random).ToList();
+        var rows = Encoding.UTF8.GetString(List).Split("\r\n").Select(row => row.Split(';')).ToArray();
+        for (var slips = random.Next(1, 6); slips > 0; slips--)
+        {
+            var row = rows[random.Next(rows.Length)];
+            row[random.Next(row.Length)] = Words[random.Next(Words.Length)];
+        }
+
+        return Encoding.UTF8.GetBytes(string.Join("\r\n", rows.Select(row => string.Join(random.Next(30) == 0 ? '\t' : ';', row))));
+    }
+
+    private static byte[] Damaged(byte[] sample, Random random)
+    {
+        var file = sample.ToList();
         for (var slips = random.Next(1, 9); slips > 0 && file.Count > 1; slips--)
         {
             var at = random.Next(file.Count);

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using PaperFlock.Fuzz;
+using PaperFlock.Packs.Screen;
 
 // Ends with 0 when nothing was found, 1 when something was, 2 when asked for what it cannot do.
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -22,7 +23,7 @@ for (var i = 0; i < args.Length; i += 2)
 }
 
 var folder = Path.Combine(AppContext.BaseDirectory, "flocks");
-var maker = new CaseMaker(Samples(folder), Samples(Path.Combine(folder, "bad")));
+var maker = new CaseMaker(Samples(folder), Samples(Path.Combine(folder, "bad")), ScreenPack.Make(CaseCheck.Open.Plan, CaseCheck.Open.Name, "{}", null, (_, _, _) => { }).Documents[0].ToPdf().ToArray());
 var tallies = Enum.GetValues<CaseKind>().ToDictionary(kind => kind, _ => new Tally());
 var failed = 0;
 string? kept = null;

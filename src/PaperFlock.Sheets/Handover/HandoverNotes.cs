@@ -36,7 +36,7 @@ internal static class HandoverNotes
         var early = first > part.To ? "In these days that is early: the vet, now." : "Before her first day overleaf: the vet, now.";
         return Said(
             "One has lambed?",
-            $"{(context.Flock.Housing.Lambing == LambingPlace.Indoors ? "Into a pen with her lambs, hay, water; t" : "T")}ell {keeper} the same day. {early} Lambs weak, or not sucking in 2 hours: the vet, now. Feed: the table overleaf.");
+            $"{early} Lambs weak, or not sucking in 2 hours: the vet, now. {(context.Flock.Housing.Lambing == LambingPlace.Indoors ? "Into a pen with her lambs, hay, water; t" : "T")}ell {keeper} the same day. Feed: the table overleaf.");
     }
 
     private static IEnumerable<Element> Watch(SheetContext context, StayPart part)

@@ -108,7 +108,7 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
             [
                 new TableCell(head, Padding: Edges.Of(2, 1)),
                 .. feeds.Select((f, i) => new TableCell(Block.Text(f.FedAt.IsEmpty ? "\u2013" : context.Amounts.ForHeads(f, heads), i == bold ? Block.Bold(Figure) : Figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
-                .. ends ? [new TableCell(head, Padding: Edges.Of(1, 1))] : Array.Empty<TableCell>(),
+                .. ends ? [new TableCell(Block.Text(called, Small, TextAlign.Centre, 1), Align: VerticalAlign.Middle, Padding: Edges.Of(1, 1))] : Array.Empty<TableCell>(),
             ],
             RowHeight,
             About: RowKey.Named(RowKind.Ration, $"{place} {who}, {called}"));

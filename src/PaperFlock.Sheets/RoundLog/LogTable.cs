@@ -149,9 +149,9 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private TableCell TimeCell(RoundDay day, Round round)
     {
-        var fed = columns.Any(c => IsFedAt(c, day.Date, round));
+        ImmutableArray<LogColumn> fed = [.. columns.Where(c => IsFedAt(c, day.Date, round))];
         return new TableCell(
-            Block.Column(0, Block.Text(DateText.Clock(round.At), Time, TextAlign.Centre, 1.0), Block.Text(LogText.Round(round, fed), Unit, TextAlign.Centre, 1.0)),
+            Block.Column(0, Block.Text(DateText.Clock(round.At), Time, TextAlign.Centre, 1.0), Block.Text(LogText.Round(round, !fed.IsEmpty, fed.All(c => c.Chart == FeedCodes.Lambed)), Unit, TextAlign.Centre, 1.0)),
             Padding: Edges.Of(1, 0.5));
     }
 

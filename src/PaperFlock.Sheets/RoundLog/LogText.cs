@@ -43,6 +43,6 @@ internal static class LogText
         ? $"sun {DateText.Clock(rise)} to {DateText.Clock(set)}"
         : "no sunrise or sunset";
 
-    /// <summary>Rounds at which somebody is fed say so.</summary>
-    public static string Round(Round round, bool fed) => fed ? "feed" : round.Part == PartOfDay.Night ? "night" : "look";
+    /// <summary>Rounds at which somebody is fed say so, and whether it is only ewes with lambs.</summary>
+    public static string Round(Round round, bool fed, bool onlyLambed) => fed ? onlyLambed ? "with lambs" : "feed" : round.Part == PartOfDay.Night ? "night" : "look";
 }

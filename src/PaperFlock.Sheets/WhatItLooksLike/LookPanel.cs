@@ -13,7 +13,7 @@ internal sealed record LookPanel(string Drawing, string Verdict, string Line, st
     /// </summary>
     public static ImmutableArray<LookPanel> All { get; } =
     [
-        new("on-her-back", "TURN HER", "On her back she dies. Then ring the KEEPER.",
+        new("on-her-back", "TURN HER", "Left on her back she dies. Ring the KEEPER once she is up.",
             "A ewe on her back, belly up, her four legs kicking in the air."),
         new("turn-her", "KEEPER", "Hold her till she stands steady, then ring. Down again: VET\u00a0NOW.",
             "Three steps. 1: you kneel at her back while she lies belly up. 2: she is on her side, and you roll her on. 3: she stands, and you hold her with both hands."),
