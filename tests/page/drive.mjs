@@ -112,6 +112,8 @@ const steps = {
     await (await named(page, 'Start a new flock', 'link')).click();
     await (await labelled('What is the holding called?')).type('Cold Knap');
     await (await labelled('Where is it?')).type('NY 480 046');
+    // What it is taken for comes a moment later, and moves what stands below it.
+    await says('clocks of Europe/London');
     await press('Go on: the ewes');
     await says('20 ewes with a line for the tag');
     await page.reload();
