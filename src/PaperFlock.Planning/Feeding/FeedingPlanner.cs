@@ -58,7 +58,7 @@ internal static class FeedingPlanner
             return true;
         }
 
-        var left = company.Aggregate(PenRoom.Of(pen), (room, e) => room.Less(RoomNeeded.For(EweWeights.Of(flock, e), flock.Feeds.Ground, flock.Practice.Shear == Shearing.AtHousing)));
+        var left = company.Aggregate(PenRoom.Of(pen), (room, e) => room.Less(HousingPlanner.RoomOf(flock, e)));
         return left.TakesHurdles(troughs - 1);
     }
 

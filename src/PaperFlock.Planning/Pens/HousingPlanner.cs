@@ -117,7 +117,8 @@ internal static class HousingPlanner
             : new RoomNeeded(rooms.Average(r => r.Floor), rooms.Average(r => r.Trough));
     }
 
-    private static RoomNeeded RoomOf(Flock flock, Ewe ewe) =>
+    /// <summary>What she wants of a pen, by her weight, the ground and whether she is shorn when she goes in.</summary>
+    public static RoomNeeded RoomOf(Flock flock, Ewe ewe) =>
         RoomNeeded.For(EweWeights.Of(flock, ewe), flock.Feeds.Ground, IsShorn(flock));
 
     private static bool IsShorn(Flock flock) => flock.Practice.Shear == Shearing.AtHousing;

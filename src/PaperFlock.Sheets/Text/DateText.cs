@@ -20,7 +20,7 @@ public static partial class DateText
     public static string DayMonth(LocalDate date) => $"{date.Day}\u00a0{Months[date.Month]}";
 
     /// <summary>"Mon 4 Jan", with no-break spaces.</summary>
-    public static string Short(LocalDate date) => $"{Weekday(date.DayOfWeek)}\u00a0{date.Day}\u00a0{Months[date.Month]}";
+    public static string Short(LocalDate date) => $"{Weekday(date.DayOfWeek)}\u00a0{DayMonth(date)}";
 
     /// <summary>"Mon 4 Jan" with plain spaces, for sentences that may break there.</summary>
     public static string Loose(LocalDate date) => Short(date).Replace('\u00a0', ' ');
