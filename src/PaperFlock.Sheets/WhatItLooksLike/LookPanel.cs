@@ -19,7 +19,7 @@ internal sealed record LookPanel(string Drawing, string Verdict, string Line, st
             "Three steps. 1: you kneel at her back while she lies belly up. 2: she is on her side, and you roll her on. 3: she stands, and you hold her with both hands."),
         new("at-rest", "NORMAL", "At rest: legs under her, head up. She gets up when you come.",
             "Somebody walks up to a ewe lying on her brisket, legs folded under her, head up. An arrow leads to the same ewe on her feet, ticked."),
-        new("down", "VET NOW", "Flat on her side, and does not get up when you come.",
+        new("down", "VET NOW", "On her side or head up: she does not get up when you come.",
             "Somebody claps beside a ewe flat on her side, legs stretched out. An arrow leads to the same ewe on her feet, crossed out. A telephone rings."),
         new("propped", "VET NOW", "Down: ring, and prop her up on her chest between straw bales, out of the wind.",
             "Two steps. 1: a ewe flat on her side. 2: the same ewe upright on her brisket between two straw bales, one of which somebody pushes against her. A telephone rings."),
