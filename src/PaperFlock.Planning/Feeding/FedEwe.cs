@@ -5,7 +5,8 @@ namespace PaperFlock.Planning.Feeding;
 /// <summary>A ewe that was to lamb this season, as feeding sees her; one that has lambed stays in, so that no chart moves.</summary>
 /// <param name="Kind">Whose ration she gets.</param>
 /// <param name="Lambs">What she is fed for: a thin ewe for one more than she carries, where others carry so many; the unscanned for the flock's average.</param>
-/// <param name="Anchor">The day her weeks are counted back from.</param>
+/// <param name="Anchor">The day her weeks are counted back from: the first of the week she is due in, so that she never has too little, and no chart moves when another
+/// ewe of that week is no longer fed by it.</param>
 /// <param name="Weight">kg.</param>
 internal sealed record FedEwe(EwePlan Plan, DueWindow Due, FeedKind Kind, decimal Lambs, LocalDate Anchor, decimal Weight, LocalDate? Housed)
 {
@@ -30,7 +31,7 @@ internal sealed record FedEwe(EwePlan Plan, DueWindow Due, FeedKind Kind, decima
         FedEwe Made(EwePlan ewe)
         {
             var due = ewe.Due ?? DueWindows.Of(flock, ewe.Ewe);
-            var anchor = due.Evidence.IsOneDay ? due.Likely : due.FirstPossible;
+            var anchor = KeeperWeek.FirstDay(due.Evidence.IsOneDay ? due.Likely : due.FirstPossible, flock.ChangeDay);
             var made = new FedEwe(ewe, due, FeedKind.NotScanned, average, anchor, EweWeights.Of(flock, ewe.Ewe), housed(ewe));
             if (ewe.Ewe.Scan is not ({ } scan and > 0))
             {

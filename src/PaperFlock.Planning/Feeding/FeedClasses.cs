@@ -3,11 +3,17 @@ using PaperFlock.Planning.Dates;
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Who is fed by one chart: by lambs and due week, so that no ewe is parted alone and nobody shares a trough with a ewe of
-/// another chart.</summary>
+/// another chart. Few classes, and by whole weeks: each is a trough to fill and a chart to read, and a ewe scanned again should leave the others as they are.</summary>
 internal sealed class FeedClasses
 {
+    /// <summary>Ewes due in fewer weeks than these are fed alike; about as far apart as a tup's two rounds of the flock. Common practice, no source.</summary>
+    private const int WeeksAlike = 2;
+
     /// <summary>Classes whose rations are never so far apart are one, kg a day.</summary>
     private const decimal Alike = 0.1m;
+
+    /// <summary>Fewer ewes have no trough of their own beside others of their kind; common practice, no source.</summary>
+    private const int Fewest = 3;
 
     /// <summary>A ewe that has been moved so often and is still alone brings the two classes together.</summary>
     private const int MostMoves = 2;
@@ -65,25 +71,24 @@ internal sealed class FeedClasses
 
     private static IEnumerable<FeedClass> ByDueWeek(Flock flock, ImmutableArray<FedEwe> ewes)
     {
-        FeedClass? last = null;
-        foreach (var week in ewes.GroupBy(e => KeeperWeek.FirstDay(e.Anchor, flock.ChangeDay)).OrderBy(g => g.Key))
+        List<FeedClass> weeks = [.. ewes.GroupBy(e => e.Anchor).OrderBy(g => g.Key).Select(g => new FeedClass(ewes[0].Kind, [.. g], []))];
+        var last = weeks[0];
+        for (var i = 1; i < weeks.Count; i++)
         {
-            var next = new FeedClass(ewes[0].Kind, [.. week], []);
-            if (last is not null && Differ(flock, last, next) >= Alike)
+            var next = weeks[i];
+            var later = weeks.Skip(i).Sum(w => w.Own.Length);
+            if (next.Anchor >= last.Anchor.PlusWeeks(WeeksAlike) && last.Own.Length >= Fewest && later >= Fewest && Differ(flock, last, next) >= Alike)
             {
                 yield return last;
                 last = next;
             }
             else
             {
-                last = last?.With(next) ?? next;
+                last = last.With(next);
             }
         }
 
-        if (last is not null)
-        {
-            yield return last;
-        }
+        yield return last;
     }
 
     /// <summary>The furthest their rations are apart on any day, kg.</summary>
@@ -116,7 +121,7 @@ internal sealed class FeedClasses
     {
         _classes.Remove(left);
         _classes.Remove(with);
-        if ((left.Kind == with.Kind && ewe.Kind == left.Kind) || _moves.GetValueOrDefault(ewe.Tag) >= MostMoves)
+        if (_moves.GetValueOrDefault(ewe.Tag) >= MostMoves)
         {
             _classes.Add(with.With(left));
             return;
@@ -135,11 +140,11 @@ internal sealed class FeedClasses
         _classes.Add(stays);
     }
 
-    /// <summary>A ewe that would eat by herself beside others, and whom she eats with instead: her own kind, else the one above, else the one below.</summary>
+    /// <summary>A ewe that would eat by herself beside others, or one of a few beside more of their kind, and whom she eats with instead: her own kind, else the one above, else the one below.</summary>
     private (FeedClass Class, FedEwe Ewe, FeedClass With)? Alone(ImmutableArray<Ewe> company)
     {
         var here = _classes.Select(c => (Class: c, Ewes: c.All.Where(e => company.Any(o => o.Tag == e.Tag)).ToList())).Where(c => c.Ewes.Count > 0).ToList();
-        if (here.Count < 2 || here.FirstOrDefault(c => c.Ewes.Count == 1) is not { Class: { } left } lonely)
+        if (here.Count < 2 || here.FirstOrDefault(c => c.Ewes.Count < (here.Any(o => o != c && o.Class.Kind == c.Class.Kind) ? Fewest : 2)) is not { Class: { } left } lonely)
         {
             return null;
         }

@@ -17,12 +17,39 @@ public sealed class FeedClassesTests
         Assert.Equal([3, 3, 3, 2], plan.Charts.Select(c => c.MostHeads));
     }
 
-    /// <summary>Three days apart, their energy sums differ by some forty grams.</summary>
+    /// <summary>Three days apart, but in two weeks of the keeper's.</summary>
     [Fact]
-    public void Classes_less_than_a_tenth_of_a_kilogram_apart_are_one()
+    public void Ewes_due_in_weeks_that_follow_each_other_are_one_class()
     {
         ImmutableArray<EwePlan> ewes = [.. FeedingSample.Ewes(3, 2, due: 6), .. FeedingSample.Ewes(3, 2, from: 4, due: 9)];
         Assert.Equal("FEED-TWINS-1", Assert.Single(FedFlock.Plan(FedFlock.Stepped(ewes), ewes).Charts).Code);
+    }
+
+    /// <summary>Rations go by the week, so that the earliest of a week can leave it and the others eat on as before.</summary>
+    [Fact]
+    public void A_ewe_scanned_again_leaves_the_charts_of_the_others_as_they_are()
+    {
+        ImmutableArray<EwePlan> ewes = [.. FeedingSample.Ewes(4, 1, due: 2), FeedingSample.Ewe(5, 2), .. FeedingSample.Ewes(4, 2, from: 6, due: 5)];
+        ImmutableArray<EwePlan> again = [.. ewes.Select(e => e.Ewe.Tag == ewes[4].Ewe.Tag ? FeedingSample.Ewe(5, 1) : e)];
+        var (before, after) = (FedFlock.Plan(FedFlock.Stepped(ewes), ewes), FedFlock.Plan(FedFlock.Stepped(again), again));
+        Assert.Equal([4, 5], before.Charts.Select(c => c.Ewes.Length));
+        Assert.Equal([5, 4], after.Charts.Select(c => c.Ewes.Length));
+        Assert.Equal(before.Charts.Select(c => c.Code), after.Charts.Select(c => c.Code));
+        Assert.Equal(Given(before), Given(after));
+
+        static IEnumerable<(LocalDate, decimal)> Given(FeedingPlan plan) => plan.Charts.SelectMany(c => c.Rows).Select(r => (r.From, r.KgPerEwePerDay));
+    }
+
+    [Theory]
+    [InlineData(2, 1)]
+    [InlineData(3, 2)]
+    public void Two_late_twins_eat_with_the_others_and_three_by_themselves(int late, int charts)
+    {
+        ImmutableArray<EwePlan> ewes = [.. FeedingSample.Ewes(4, 2), .. FeedingSample.Ewes(late, 2, from: 5, due: 21)];
+        var plan = FedFlock.Plan(FedFlock.Stepped(ewes), ewes);
+        Assert.Equal(charts, plan.Charts.Length);
+        Assert.Equal(4 + late, plan.Charts.Sum(c => c.Ewes.Length));
+        Assert.All(plan.Charts, c => Assert.Empty(c.Joined));
     }
 
     [Fact]
