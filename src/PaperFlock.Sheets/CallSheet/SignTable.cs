@@ -27,7 +27,7 @@ internal static class SignTable
         // Common practice, no source.
         ("On her back", "Roll her onto her feet, hold her till she stands, watch her.", "Vet NOW if down again", "; else keeper", ""),
         // Within the hour: common practice, no source.
-        ("Off one feed, stands apart", "Pen her with water and hay. Note which ewe.", "Vet NOW if dull", "; else keeper in the hour", "1 feed"),
+        ("Off one feed, stands apart", "Pen her with water and hay. Dull: head low, no notice of you.", "Vet NOW if dull", "; else keeper in the hour", "1 feed"),
         // Gone by 6 h, retained at 12 h: MSD manual; not to be pulled: Louisa Vet.
         ("Cleansing still hanging", "Never pull. Note when she lambed.", "Vet NOW if she is ill or it smells", "; else keeper", "12 h"),
         ("Thin, lame, anything else", "Note which ewe, what you see and when. Feed as before.", "Vet if it gets worse", "; keeper today", ""),

@@ -14,7 +14,7 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
     public ImmutableArray<Element> Of(IReadOnlyList<TroughBlock> blocks, IReadOnlyList<Element> notes, Element? last)
     {
         var sides = Sides(blocks);
-        foreach (var note in notes)
+        foreach (var note in sides[^1].AddAll(notes, context) ? [] : notes)
         {
             if (!sides[^1].Add(note, context))
             {
@@ -120,6 +120,29 @@ internal sealed class BlockSides(SheetContext context, double width, (double Fir
         {
             var column = Array.IndexOf(_used, _used.Min());
             return Add(note, column, Heights.Of(note, Widths[column], context));
+        }
+
+        /// <summary>Shared out among the columns so that the highest is as low as can be; each column keeps their order. They are few: every way is tried.</summary>
+        /// <returns>False, with none added, where they do not all fit.</returns>
+        public bool AddAll(IReadOnlyList<Element> notes, SheetContext context)
+        {
+            var widths = Widths;
+            var high = notes.Select(n => widths.Select(w => Heights.Of(n, w, context) + Gap).ToArray()).ToArray();
+            var ways = Enumerable.Range(0, notes.Count).Aggregate(1, (all, _) => all * columns);
+            int Into(int way, int note) => way / (int)Math.Pow(columns, note) % columns;
+            double Foot(int way) => Enumerable.Range(0, columns).Max(c => _used[c] + Enumerable.Range(0, notes.Count).Where(n => Into(way, n) == c).Sum(n => high[n][c]));
+            var best = Enumerable.Range(0, ways).MinBy(Foot);
+            if (Foot(best) > height)
+            {
+                return false;
+            }
+
+            for (var i = 0; i < notes.Count; i++)
+            {
+                Add(notes[i], Into(best, i), high[i][Into(best, i)] - Gap);
+            }
+
+            return true;
         }
 
         /// <summary>Its board, as high as what stands on it.</summary>

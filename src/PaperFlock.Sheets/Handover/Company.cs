@@ -6,11 +6,10 @@ namespace PaperFlock.Sheets.Handover;
 /// <param name="Ewes">In the order of the flock file.</param>
 internal sealed record Company(Place Place, FeedChart? Chart, bool WithLambs, ImmutableArray<EwePlan> Ewes)
 {
-    /// <summary>In the order of the walk: pens, then fields; there those that are fed first, and ewes with lambs at the end.</summary>
+    /// <summary>In the order of the walk, but ewes that are not fed after the others, and ewes with lambs at the end.</summary>
     public static ImmutableArray<Company> On(SeasonPlan plan, LocalDate day, LocalDate lastDay)
     {
-        var walk = plan.Flock.Housing.Pens.Select(p => p.Name).ToList();
-        int Order(Place place) => place.Kind == PlaceKind.Pen ? walk.IndexOf(place.Name ?? "") : walk.Count;
+        var walk = new Walk(plan.Flock);
         return
         [
             .. plan.Ewes.Select(e => (Ewe: e, Stay: StayOn(plan, e.Ewe, day)))
@@ -20,7 +19,7 @@ internal sealed record Company(Place Place, FeedChart? Chart, bool WithLambs, Im
                     : (e.Ewe, e.Stay.Place, Chart: Fed(plan, e.Ewe, e.Stay, lastDay), WithLambs: false))
                 .GroupBy(e => (e.Place, e.Chart, e.WithLambs), e => e.Ewe)
                 .Select(g => new Company(g.Key.Place, g.Key.Chart, g.Key.WithLambs, [.. g]))
-                .OrderBy(c => c.WithLambs).ThenBy(c => c.Chart is null).ThenBy(c => Order(c.Place)),
+                .OrderBy(c => c.WithLambs).ThenBy(c => c.Chart is null).ThenBy(c => walk.Order(c.Place)),
         ];
     }
 

@@ -23,7 +23,7 @@ internal static class HandingBack
         return Block.Column(
             2,
             Block.Text($"A ewe with lambs ({FeedCodes.Lambed})", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"{Unit(context)} each time. \u00d72: {two}; \u00d73: {three}", Small, leading: 1.05),
+            Block.Text($"1st: the morning after she lambs. {Unit(context)} each time, \u00d72: {two}; \u00d73: {three}", Small, leading: 1.05),
             LambedChart.Table(context, isSmall: true));
     }
 
@@ -43,7 +43,7 @@ internal static class HandingBack
     private static Column Counts(SheetContext context, Absence away, StayPart last)
     {
         var places = last.Companies.Select(c => FeedText.Place(c.Place)).Distinct().Append("pens").ToList();
-        string[] items = [.. places, "bags left", "should be left", "lambed", "dead", "lambs"];
+        string[] items = [.. places, "bags at first", "bags left", "lambed", "dead", "lambs"];
         return Block.Column(
             2,
             Block.Text("Handing back", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },

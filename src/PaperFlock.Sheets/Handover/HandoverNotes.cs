@@ -15,15 +15,27 @@ internal static class HandoverNotes
         [
             Said("On her back?", $"Roll her onto her feet, hold her till she stands. Down again: the vet, now; else {keeper}."),
             Said("One missing?", $"Feed the others, then find her before you leave. Down: the vet, then {keeper}. Not found: {keeper}. One too many: add row 1."),
-            Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull as well: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
+            Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull, head low: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
             .. part.Companies.Any(c => c.Ewes.Any(e => e.IsCarrying)) ? [Lambed(context, part, keeper)] : Array.Empty<Element>(),
             .. Watch(context, part),
         ];
         return !isFirst ? always :
         [
             .. always,
-            holding.Find is { } find ? Said("Where it is:", Block.Sentences([$"{find.TrimEnd('.')}.", .. Chalked(part)])) : Said("Bins, tap, hay, hurdles, scales:", "____________________________________"),
+            Said("Where it is:", Block.Sentences([holding.Find is { } find ? $"{find.TrimEnd('.')}." : "Bins, tap, hay, hurdles, scales: ____________________________________.", .. Stores(context.Flock.Feeds), .. Chalked(part)])),
         ];
+    }
+
+    /// <summary>What stands in which bin, and how much forage is given where it is not all they will eat, is no figure of the plan.</summary>
+    private static IEnumerable<string> Stores(Feeds feeds)
+    {
+        if (!feeds.ForageOnly)
+        {
+            yield return $"{feeds.Concentrate.Name} in bin\u00a0____.";
+        }
+
+        var forage = FeedText.Forage(feeds.Forage.Kind);
+        yield return feeds.Forage.AdLib ? $"Never out of {char.ToLowerInvariant(forage[0])}{forage[1..]}." : $"{forage} a day:\u00a0______.";
     }
 
     /// <summary>Where ewes of one place are parted at the trough nobody can tell which trough is whose, unless the name of its block stands on it.</summary>

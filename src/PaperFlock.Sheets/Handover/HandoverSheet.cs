@@ -90,8 +90,8 @@ internal static class HandoverSheet
     private static IEnumerable<Element> Sides(SheetContext context, StayPart part, bool isFirst, double width, (double First, double Later) room)
     {
         var lead = Lead(context, part, isFirst);
-        var saysTimes = !RoundsOfDay.AreAlike(part);
-        var blocks = part.Companies.SelectMany(c => TroughBlock.Of(context, part, c, width, saysTimes)).ToList();
+        var rounds = RoundsOfDay.FedAt(part);
+        var blocks = part.Companies.SelectMany(c => TroughBlock.Of(context, part, c, width, rounds)).ToList();
         var sides = new BlockSides(context, width, (room.First - Heights.Of(lead, width, context) - 6, room.Later)).Of(blocks, HandoverNotes.Of(context, part, isFirst), LambingPens.Of(context));
         return sides.Select((s, i) => i > 0 && i < sides.Length - 1 ? s : Block.Column(6, [.. i == 0 ? new[] { lead } : [], s, .. i == sides.Length - 1 ? new[] { Block.Notes(context.WriteIn.TableRow) } : Array.Empty<Element>()]));
     }

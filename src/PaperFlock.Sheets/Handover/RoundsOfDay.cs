@@ -15,7 +15,7 @@ internal static class RoundsOfDay
             yield break;
         }
 
-        var fed = part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => f.FedAt).Select(day.At).ToHashSet();
+        var fed = FedAt(part).Select(day.At).ToHashSet();
         foreach (var round in day.Times)
         {
             var isFeed = fed.Contains(round);
@@ -28,9 +28,8 @@ internal static class RoundsOfDay
         ? plan.Rounds.FirstOrDefault(r => r.Date > part.From && r.Date <= part.To && r.Times.Length > first.Times.Length)?.Date
         : null;
 
-    /// <summary>Whether all that are fed are fed at the same rounds.</summary>
-    public static bool AreAlike(StayPart part) =>
-        part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).Where(f => !f.FedAt.IsEmpty).Select(f => string.Join(',', f.FedAt)).Distinct().Count() <= 1;
+    /// <summary>When anybody is fed, in the order of the day.</summary>
+    public static ImmutableArray<FeedTime> FedAt(StayPart part) => [.. part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => f.FedAt).Distinct().Order()];
 
     private static RoundDay? On(SeasonPlan plan, LocalDate day) => plan.Rounds.FirstOrDefault(r => r.Date == day);
 }

@@ -16,8 +16,8 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
     private static readonly TextStyle Small = TypeScale.Label with { Size = 9.5 };
 
     /// <param name="width">Points of the page.</param>
-    /// <param name="saysTimes">Not all troughs are fed at the same rounds.</param>
-    public static IEnumerable<TroughBlock> Of(SheetContext context, StayPart part, Company company, double width, bool saysTimes)
+    /// <param name="rounds">At which something is fed, as the head of the page has it: who is fed at fewer has hers in the block.</param>
+    public static IEnumerable<TroughBlock> Of(SheetContext context, StayPart part, Company company, double width, ImmutableArray<FeedTime> rounds)
     {
         var names = new EweNames(context, company.Ewes);
         var feeds = company.Feeds(part.From, part.To);
@@ -33,12 +33,12 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
 
         if (company.Ewes.Length <= 2)
         {
-            var byName = ByName(context, part, company, feeds, names, saysTimes);
+            var byName = ByName(context, part, company, feeds, names, rounds);
             return [Boxed(context, Math.Max(byName.Columns.Sum(c => c.Points), Mm(70)), Top(context, company), byName)];
         }
 
         const double rule = 8;
-        var table = ByHeads(context, part, company, feeds, saysTimes);
+        var table = ByHeads(context, part, company, feeds, rounds);
         var tableWidth = table.Columns.Sum(c => c.Points);
         var columns = names.Columns(company.Ewes.Length, width - tableWidth - Frame - Apart - rule);
         var here = company.Ewes.Take(columns * names.Rows).ToList();
@@ -61,39 +61,39 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
         company.WithLambs ? "" : company.Chart is { } chart ? FeedText.Class(chart, context.Plan.Feeding) : $"{FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} only");
 
     /// <summary>"Sun 27 only" or "to Mon 28", "from Tue 29"; the days nobody is fed have no figure.</summary>
-    private static TableRow Head(SheetContext context, StayPart part, string first, string? last, ImmutableArray<FeedRow> feeds, bool saysTimes) => new(
+    private static TableRow Head(SheetContext context, StayPart part, string first, string? last, ImmutableArray<FeedRow> feeds, ImmutableArray<FeedTime> rounds) => new(
         [
             new TableCell(Block.Text(first, Small, TextAlign.Centre), Padding: Edges.Of(1, 1)),
             .. feeds.Select((f, i) => new TableCell(
                 Block.Text(
-                    string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? f.To <= part.From ? $"{DateText.WeekdayNumber(f.To)}\nonly" : $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", saysTimes ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
+                    string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? f.To <= part.From ? $"{DateText.WeekdayNumber(f.To)}\nonly" : $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", f.FedAt.Length < rounds.Length ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
                     i == Longest(part, feeds) ? Block.Bold(Small) : Small, TextAlign.Centre, 1.05),
                 Padding: Edges.Of(1, 1))),
             .. last is null ? Array.Empty<TableCell>() : [new TableCell(Block.Text(last, Small, TextAlign.Centre), Padding: Edges.Of(1, 1))],
         ]);
 
-    private static string Times(SheetContext context, StayPart part, FeedRow feed) => string.Join('\n', RoundsOfDay.FedAt(context.Plan, part.From, feed.FedAt));
+    private static string Times(SheetContext context, StayPart part, FeedRow feed) => string.Join('\n', RoundsOfDay.FedAt(context.Plan, part.From, feed.FedAt).Select(t => $"at {t}"));
 
     /// <summary>The feed of most days is the bold one.</summary>
     private static int Longest(StayPart part, ImmutableArray<FeedRow> feeds) =>
         Enumerable.Range(0, feeds.Length).MaxBy(i => Period.DaysBetween(LocalDate.Max(feeds[i].From, part.From), LocalDate.Min(feeds[i].To, part.To)));
 
-    private static Table ByHeads(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, bool saysTimes)
+    private static Table ByHeads(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, ImmutableArray<FeedTime> rounds)
     {
         var heads = ReckonerTable.HeadsAcross(company.Ewes.Length);
         var right = context.Columns.Fit(Mm(7), Heads, 4, heads.Select(Word));
         var left = Track.Fixed(Math.Max(right.Points, context.Measurer.WidthOf("heads", Small) + 3));
         return new Table(
             [left, .. Amounts(context, feeds), right],
-            [Head(context, part, "heads", "", feeds, saysTimes)],
+            [Head(context, part, "heads", "", feeds, rounds)],
             [.. heads.Select(h => Row(context, part, company, Block.Text(Word(h), h == 0 ? Block.Bold(Small) : Heads, TextAlign.Centre, 1), Word(h), Math.Max(1, h), feeds, ends: true))])
         { RowHeaders = true };
     }
 
     /// <summary>One or two: her name and her feed, for a misread row would be a whole ewe's.</summary>
-    private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, EweNames names, bool saysTimes) => new(
+    private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, EweNames names, ImmutableArray<FeedTime> rounds) => new(
         [Track.Fixed(names.Width + 14), .. Amounts(context, feeds)],
-        [Head(context, part, "ewe", null, feeds, saysTimes)],
+        [Head(context, part, "ewe", null, feeds, rounds)],
         [
             .. company.Ewes.Length == 2 ? [Row(context, part, company, Block.Text("both", TypeScale.BodyBold), "both", 2, feeds)] : Array.Empty<TableRow>(),
             .. company.Ewes.Select(e => Row(context, part, company, names.Line(EweNames.Said(e)), e.Ewe.CallName, 1, feeds)),

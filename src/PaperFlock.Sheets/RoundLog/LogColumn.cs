@@ -13,7 +13,8 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
     public static ImmutableArray<LogColumn> On(SeasonPlan plan, LocalDate day)
     {
         var troughs = plan.Feeding.On(day).Where(t => plan.Feeding.FedAt(t.Chart, t.To).Any()).ToLookup(t => t.Place);
-        var places = plan.Whereabouts.On(day).Where(p => p.Place.Kind != PlaceKind.Gone).OrderBy(p => p.Place.Kind).ToList();
+        var walk = new Walk(plan.Flock);
+        var places = plan.Whereabouts.On(day).Where(p => p.Place.Kind != PlaceKind.Gone).OrderBy(p => walk.Order(p.Place)).ToList();
         var inLamb = places.Where(p => p.Place.Kind < PlaceKind.LambingPen).SelectMany(p => Of(plan, p.Place, p.Ewes.Length, [.. troughs[p.Place].OrderBy(t => t.Chart, StringComparer.Ordinal)]));
         var withLambs = places.Where(p => p.Place.Kind >= PlaceKind.LambingPen).Select(p => p.Place).Concat(Expected(plan, day)).Distinct()
             .OrderBy(p => p.Kind).ThenBy(p => p.Name, StringComparer.Ordinal).Select(p => WithLambs(p, troughs[p].Any() || IsExpectedToFeed(plan, p)));

@@ -1,6 +1,6 @@
 namespace PaperFlock.Sheets.WhoLambsWhen;
 
-/// <summary>The days at the head of the chart: named where a week begins, a tick for each of the others.</summary>
+/// <summary>The days at the head of the chart: named where a week begins, by number between, or with a tick alone where a number has no room.</summary>
 internal static class DueAxis
 {
     public static readonly double Height = Mm(8);
@@ -28,6 +28,12 @@ internal static class DueAxis
             else if (x > 0)
             {
                 items.Add(new LineItem(x, size.Height - Tick, x, size.Height, days.BeginsWeek(day) ? Lines.Box : Lines.Crop));
+                var number = day.Day.ToString(CultureInfo.InvariantCulture);
+                var wide = measurer.WidthOf(number, TypeScale.Label);
+                if (x >= free && wide + 2 <= days.Left(day.PlusDays(1), size.Width) - x)
+                {
+                    items.Add(new TextItem(x + 3, size.Height - Tick - 4, number, TypeScale.Label, wide));
+                }
             }
         }
 
