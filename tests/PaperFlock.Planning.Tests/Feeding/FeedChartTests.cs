@@ -1,4 +1,5 @@
 using NodaTime;
+using PaperFlock.Planning.Jobs;
 
 namespace PaperFlock.Planning.Tests.Feeding;
 
@@ -21,6 +22,16 @@ public sealed class FeedChartTests
     {
         Assert.True(Chart((0, 0), (0, 0)).IsForageOnly);
         Assert.False(Chart((0, 0), (0.3m, 1)).IsForageOnly);
+    }
+
+    [Fact]
+    public void Feeding_begins_with_the_first_week_that_has_any_and_two_feeds_where_there_are_two()
+    {
+        string[] Jobs(params (decimal Kg, int Feeds)[] weeks) =>
+            [.. FeedJobs.Of(new FeedingPlan([Chart(weeks)], [], [], [], [], [])).Select(j => $"{j.Kind} {Period.DaysBetween(Start, j.Date!.Value)}")];
+        Assert.Equal(["FeedFrom 7"], Jobs((0, 0), (0.3m, 1), (0.4m, 1)));
+        Assert.Equal(["FeedFrom 7", "TwoFeeds 14"], Jobs((0, 0), (0.3m, 1), (0.4m, 2), (0.5m, 2)));
+        Assert.Empty(Jobs((0, 0), (0, 0)));
     }
 
     [Fact]

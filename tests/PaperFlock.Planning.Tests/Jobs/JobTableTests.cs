@@ -85,8 +85,9 @@ public class JobTableTests
     public void Semen_needs_no_tup_looked_over_but_one_that_is_named_does()
     {
         SeasonPlan Served(string? tup) => Plan(Sample.Flock([Sample.OneDay("", Sample.TupIn, tup: tup)], Sample.Ewe()));
-        Assert.DoesNotContain(Served(null).Jobs, j => j.Kind == JobKind.TupCheck);
+        Assert.DoesNotContain(Served(null).Jobs, j => j.Kind is JobKind.TupCheck or JobKind.BoughtTup);
         Assert.Contains(Served("Bramley").Jobs, j => j.Kind == JobKind.TupCheck);
+        Assert.Contains(Served("Bramley").Jobs, j => j.Kind == JobKind.BoughtTup);
     }
 
     [Fact]

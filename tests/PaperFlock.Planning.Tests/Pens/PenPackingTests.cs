@@ -56,6 +56,9 @@ public sealed class PenPackingTests
         Assert.Equal([0], FullPens.Of([ewe], [new PenRoom(3.1m, 0.9m), new PenRoom(4.7m, 1.9m)]));
         Assert.Equal([1], FullPens.Of([ewe], [new PenRoom(4.7m, 1.9m), new PenRoom(3.1m, 0.9m)]));
 
+        // Of ewes that fit no pen better than another the largest goes into the smallest pen.
+        Assert.Equal([0, 1], FullPens.Of([new(1.25m, 0.4m), new(1.2m, 0.4m)], [new PenRoom(3.7m, 0.5m), new PenRoom(3.8m, null)]));
+
         // Floor is scarcer: 0.05 m² more of it weighs more than 0.15 m of trough.
         Assert.Equal([1, 0], FullPens.Of([new(1.35m, 0.4m), new(1.25m, 0.55m)], [new PenRoom(1.4m, null), new PenRoom(1.35m, 1.15m)]));
         Assert.Equal([1, 0], FullPens.Of([new(1.2m, 0.55m), new(1.25m, 0.45m)], [new PenRoom(1.8m, 0.9m), new PenRoom(2.3m, 1.9m)]));
@@ -72,6 +75,7 @@ public sealed class PenPackingTests
     {
         RoomNeeded ewe = new(1.3m, 0.5m);
         Assert.Equal([1, 0], PenAllocation.Of([[ewe], [ewe]], [new PenRoom(4.9m, null), new PenRoom(3.8m, 1.2m)])!.SelectMany(c => c));
+        Assert.Equal([1, 0], PenAllocation.Of([[new(1.4m, 0.5m)], [new(1.4m, 0.6m)]], [new PenRoom(5.2m, null), new PenRoom(5.4m, 0.5m)])!.SelectMany(c => c));
     }
 
     /// <summary>The third class must be split: its first ewes fill the second pen, whose trough is too short for a hurdle, and the rest join the others.</summary>
@@ -128,6 +132,18 @@ public sealed class PenPackingTests
         Assert.True(Fits(ewes, pens, [.. penOf]));
         Assert.Single(penOf[..4].Distinct());
         Assert.Single(penOf[4..].Distinct());
+    }
+
+    [Fact]
+    public void Nobody_changes_pens_for_nothing()
+    {
+        var ewes = Enumerable.Repeat(new RoomNeeded(1.2m, 0.5m), 3).ToImmutableArray();
+        ImmutableArray<PenRoom> pens = [new PenRoom(4, null), new PenRoom(4, null)];
+        int[] alike = [0, 1, 0], apart = [0, 1, 0];
+        Regrouping.Swap(ewes, [0, 0, 0], pens, alike);
+        Regrouping.Swap(ewes, [0, 1, 2], pens, apart);
+        Assert.Equal([0, 1, 0], alike);
+        Assert.Equal([0, 1, 0], apart);
     }
 
     /// <summary>By every swap of two there is: none that both pens hold would bring more like together.</summary>
