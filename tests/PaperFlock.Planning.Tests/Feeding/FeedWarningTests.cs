@@ -1,4 +1,3 @@
-using NodaTime;
 using PaperFlock.Diagnostics;
 using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
