@@ -85,6 +85,41 @@ public sealed class FeedWarningTests
         Is(Warnings(f => f with { ForageOnly = true }, worse), true, FeedWarningKind.ForageCannotCarry, Spans.Forage, 8, 12);
     }
 
+    [Fact]
+    public void The_worst_is_where_most_is_lacking_and_not_where_most_is_wanted()
+    {
+        FeedRow Of(decimal given, decimal sum) => Sound with { KgPerEwePerDay = given, EnergyBalanceKg = sum };
+        Is(Warnings(Sound with { Need = new(9, 100), Supply = new(6, 100) }, Sound with { Need = new(12, 100), Supply = new(10.9m, 100) }), true, FeedWarningKind.CeilingTooLow, Spans.PerLamb, 6, 9);
+        Is(Warnings(Of(0.5m, 0.2m), Of(0.9m, 0.9m)), true, FeedWarningKind.OverEnergySum, Spans.PerLamb, 0.5m, 0.2m);
+        Is(Warnings(Of(0.3m, 0.6m), Of(0.9m, 0.9m)), true, FeedWarningKind.UnderEnergySum, Spans.PerLamb, 0.3m, 0.6m);
+    }
+
+    [Theory]
+    [InlineData(FeedMethod.PerLamb, FeedWarningKind.CeilingTooLow)]
+    [InlineData(FeedMethod.Stepped, FeedWarningKind.NeedNotMet)]
+    public void Without_a_figure_of_the_keepers_only_the_usual_one_can_hold_a_ration(FeedMethod method, FeedWarningKind kind) => Assert.Equal(
+        kind, Assert.Single(Warnings(f => f with { Method = method, PerLamb = null }, Sound with { Supply = new(8, 100), PerLambKg = 0 })).Kind);
+
+    /// <summary>0.3 kg a lamb would be 0.9 kg for triplets from eight weeks before. She is told what she gets at the worst from then to the day she is due, days of bringing on left out.</summary>
+    [Fact]
+    public void A_triplet_among_twins_is_told_what_she_lacks_at_the_worst()
+    {
+        FeedRow From(int weeks, decimal given, bool isStep = false) => Sound with { From = FeedingSample.FirstDue.PlusWeeks(weeks), KgPerEwePerDay = given, IsStep = isStep };
+        Assert.Equal((0.5m, 0.9m), Joined(From(-9, 0.2m), From(-8, 0.5m), From(-7, 0.3m, isStep: true), From(-6, 0.6m), From(1, 0.1m)));
+        Assert.Equal((0.45m, 0.9m), Joined(From(-2, 0.3m, isStep: true), From(0, 0.45m), From(1, 0.1m)));
+    }
+
+    private static (decimal Given, decimal Own) Joined(params ImmutableArray<FeedRow> rows)
+    {
+        ImmutableArray<EwePlan> whom = [.. FeedingSample.Ewes(3, 2), FeedingSample.Ewe(4, 3)];
+        var flock = FeedingSample.Flock(whom).WithFeeds(f => f with { Method = FeedMethod.PerLamb, PerLamb = new Mass(0.3m) });
+        var fed = FedEwe.Of(flock, whom, _ => null);
+        var chart = new FeedChart(FeedKind.Twins, 1, 2, whom, [whom[3]], FeedingSample.FirstDue, FeedingSample.FirstDue, FeedingSample.FirstDue, 4, rows);
+        var warning = FeedWarnings.Of(flock, fed, [new FeedClass(FeedKind.Twins, fed[..3], [fed[3]])], [chart]).Single(w => w.Kind == FeedWarningKind.Joined);
+        Assert.Equal(whom[3].Ewe, Assert.Single(warning.Ewes));
+        return (warning.Number, warning.Against);
+    }
+
     /// <summary>She eats so little forage that six tenths concentrate is 12 grams of it.</summary>
     [Fact]
     public void A_ewe_who_may_have_less_than_can_be_measured_has_no_ration()

@@ -66,6 +66,8 @@ public sealed class WhereaboutsTests
     {
         var plan = SeasonPlanner.Plan(Sample.Flock([Sample.Group("Orchard"), Sample.Group("Hill")], Sample.Ewe(group: "Orchard")), AsOf);
         Assert.Equal("Orchard", plan.Whereabouts.Ewes[0].Stays[0].Place.Name);
+        var elsewhere = SeasonPlanner.Plan(Sample.Flock([Sample.Group("Orchard") with { Field = "Low Paddock" }], Sample.Ewe(group: "Orchard")), AsOf);
+        Assert.Equal("Low Paddock", elsewhere.Whereabouts.Ewes[0].Stays[0].Place.Name);
         Assert.Null(SeasonPlanner.Plan(Sample.Flock(Sample.Ewe()), AsOf).Whereabouts.Ewes[0].Stays[0].Place.Name);
     }
 
@@ -123,6 +125,14 @@ public sealed class WhereaboutsTests
 
         Assert.Equal(["2026-08-09 2026-08-09 NotInLamb", "2026-08-10 2026-08-10 WithTup"], Between(Sample.TupIn.PlusDays(-1), Sample.TupIn));
         Assert.Equal(["2026-09-21 2026-09-21 WithTup", "2026-09-22 2026-09-22 InLamb"], Between(Sample.TupOut, Sample.TupOut.PlusDays(1)));
+    }
+
+    [Fact]
+    public void Where_the_file_names_no_field_for_them_they_stay_in_their_groups()
+    {
+        var plan = SeasonPlanner.Plan(Demo with { Fields = ClassFields.None }, AsOf);
+        Assert.All(plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Where(s => s.Place.Kind == PlaceKind.Field), s => Assert.Equal("Low Paddock", s.Place.Name));
+        Assert.Equal(new Place(PlaceKind.WithLambs, "Low Paddock"), plan.Whereabouts.Ewes[4].Stays[^1].Place);
     }
 
     private static IEnumerable<string> Spans(Ewe ewe) => SeasonPlanner.Plan(Demo with { Ewes = Demo.Ewes.SetItem(0, ewe) }, AsOf).Whereabouts.Ewes[0].Stays.Select(Span);
