@@ -38,6 +38,63 @@ public class SeasonPlannerTests
         Assert.Equal(Sample.Day(from), SeasonPlanner.Plan(flock, AsOf).From);
     }
 
+    /// <summary>147 days from each tup's first and last day; lambing is from the first day for 9 in 10 of the first to the last day there is.</summary>
+    [Fact]
+    public void A_season_runs_from_the_first_group_to_the_last()
+    {
+        var plan = SeasonPlanner.Plan(
+            Sample.Flock(
+                [Sample.Group("Orchard"), Sample.Group("Paddock", Sample.Day("2026-08-03"), Sample.Day("2026-09-28"))],
+                Sample.Ewe("Bracken", "Orchard", "2026-08-14"), Sample.Ewe("Fern", "Paddock", "2026-08-07"), Sample.Ewe("Sorrel", "Paddock")),
+            AsOf);
+        Assert.Equal(new SeasonDates(Sample.Day("2026-08-03"), Sample.Day("2026-09-28"), plan.Groups[1].FirstDue, plan.Groups[1].LastDue), plan.Dates);
+        Assert.Equal(Sample.Day("2027-02-22"), plan.Groups[1].LastDue);
+        var lambing = plan.Rounds.Where(r => r.Why == RoundReason.Lambing).Select(r => r.Date).ToList();
+        Assert.Equal((plan.Ewes.Min(e => e.Due!.Earliest), Sample.Day("2027-02-22")), (lambing[0], lambing[^1]));
+    }
+
+    [Fact]
+    public void A_job_of_the_keepers_own_takes_time_for_each_ewe_of_its_group()
+    {
+        var plan = SeasonPlanner.Plan(
+            Sample.Flock([Sample.Group("Orchard"), Sample.Group("Paddock")], Sample.Ewe("Bracken", "Orchard"), Sample.Ewe("Fern", "Orchard"), Sample.Ewe("Sorrel", "Paddock")) with
+            {
+                OwnJobs = [Sample.Own("Feet", JobAnchor.TupOut, 7, 14) with { MinutesPerEwe = 5 }],
+            },
+            AsOf);
+        Assert.Equal([("Orchard", 10), ("Paddock", 5)], plan.Jobs.Where(j => j.Kind == JobKind.Own).Select(j => (j.Group!.Name, j.Minutes!.Value)).Order());
+    }
+
+    /// <summary>The keeper has weekends: gatherings on other days are not his to join.</summary>
+    [Fact]
+    public void Gatherings_in_the_window_of_a_job_that_it_could_not_join_are_told()
+    {
+        var plan = SeasonPlanner.Plan(Sample.Flock(Sample.Ewe()), AsOf);
+        var job = plan.Jobs.First(j => j is { Handled: true, IsFixed: false, Date: not null } && j.Earliest < j.Date && j.Date < j.Latest);
+        LocalDate[] days = [.. Enumerable.Range(-1, Period.DaysBetween(job.Earliest, job.Latest) + 3).Select(job.Earliest.PlusDays)];
+        var every = plan with { Gatherings = [.. days.Select(d => new Gathering(d, []))] };
+
+        Assert.Equal(days[1..^1].Where(d => d != job.Date && !plan.Flock.KeeperDays.IsFree(d)), every.NotJoined(job).Select(g => g.Date));
+        Assert.Contains(every.NotJoined(job), g => g.Date == job.Earliest || g.Date == job.Latest);
+        Assert.Equal(job.Date, every.GatheringOf(job)!.Date);
+        Assert.Null(every.GatheringOf(plan.Jobs.First(j => !j.Handled && days.Contains(j.ShownOn))));
+        Assert.Null((plan with { Gatherings = [] }).GatheringOf(job));
+    }
+
+    [Theory]
+    [InlineData(-15, false)]
+    [InlineData(-14, true)]
+    [InlineData(-7, true)]
+    [InlineData(-6, false)]
+    public void A_window_holds_its_first_and_its_last_day(int day, bool held) => Assert.Equal(held, new JobWindow(-14, -10, -7).Holds(day));
+
+    /// <summary>In whole percents 99.5 is 100.</summary>
+    [Theory]
+    [InlineData(0.994, false)]
+    [InlineData(0.995, true)]
+    [InlineData(1, true)]
+    public void A_sire_is_certain_when_nothing_is_left_for_another(double chance, bool certain) => Assert.Equal(certain, new Sire("Bramley", chance).IsCertain);
+
     [Fact]
     public void A_job_after_the_last_lambs_keeps_the_paper_going()
     {

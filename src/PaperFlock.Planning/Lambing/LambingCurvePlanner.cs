@@ -33,7 +33,7 @@ internal static class LambingCurvePlanner
         var most = days.Max(d => d.ExpectedEwes);
         ImmutableArray<LocalDate> busiest = [.. days.Where(d => d.ExpectedEwes > most - TooCloseToRank).Select(d => d.Date)];
         var fullest = indoors ? FullestNight.Of(carrying) : [];
-        return new LambingCurve(carrying.Length, days, busiest, pens is null ? null : days.Max(d => d.ChanceOverPens))
+        return new LambingCurve(carrying.Length, days, busiest, days.Max(d => d.ChanceOverPens))
         {
             ChanceTooFewPensOnSomeNight = pens is { } there ? fullest.Skip(there + 1).Sum() : null,
             PensForTheSeason = indoors ? Quantiles.Of([.. fullest], High) : 0,

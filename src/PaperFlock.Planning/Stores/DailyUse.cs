@@ -11,8 +11,9 @@ internal sealed class DailyUse(IsoDayOfWeek weekStarts)
 
     public decimal Total => _amounts.Values.Sum();
 
-    /// <summary>The most used on one day; 0 when nothing is.</summary>
-    public decimal MostInADay => _amounts.Count == 0 ? 0 : _amounts.Values.Max();
+    /// <summary>The most used on one day.</summary>
+    /// <exception cref="InvalidOperationException">Nothing is used.</exception>
+    public decimal MostInADay => _amounts.Values.Max();
 
     /// <exception cref="InvalidOperationException">Nothing is used.</exception>
     public LocalDate First => _amounts.Keys.First();
@@ -40,13 +41,9 @@ internal sealed class DailyUse(IsoDayOfWeek weekStarts)
     }
 
     /// <summary>Sums by week, every week from the first to the last with use in it, weeks of nothing between included.</summary>
+    /// <exception cref="InvalidOperationException">Nothing is used.</exception>
     public ImmutableArray<StoreWeek> Weeks()
     {
-        if (IsEmpty)
-        {
-            return [];
-        }
-
         var sums = _amounts.GroupBy(d => WeekOf(d.Key)).ToDictionary(g => g.Key, g => g.Sum(d => d.Value));
         var weeks = ImmutableArray.CreateBuilder<StoreWeek>();
         // The last key is found by walking past all others.

@@ -15,12 +15,12 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
 
     public LocalDate Lambs => ewe.Plan.Ewe.Lambed ?? LocalDate.Max(ewe.Due.Latest, _chart.Start).PlusDays(1);
 
-    /// <summary>Included; the day before she lost her lambs or had gone, if that was sooner.</summary>
+    /// <summary>Included; the day before she lost her lambs, had them dead or had gone, if that was sooner: from then on she is one of those not in lamb.</summary>
     public LocalDate To
     {
         get
         {
-            var turnedOut = Lambs.PlusDays(Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
+            var turnedOut = Lambs.PlusDays(LambsAtFoot.Of(ewe.Plan) == 0 ? -1 : Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
             var lost = LocalDate.Min(ewe.Plan.Ewe.Gone?.On ?? LocalDate.MaxIsoValue, ewe.Plan.Ewe.LostLambs ?? LocalDate.MaxIsoValue);
             return LocalDate.Min(turnedOut, lost.PlusDays(-1));
         }
@@ -31,9 +31,7 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
     public LocalDate? Housed => ewe.Housed;
 
     /// <summary>Concentrate, kg as it comes out of the bag.</summary>
-    public decimal Concentrate(LocalDate day) => day < Lambs
-        ? _chart.On(day)?.KgPerEwePerDay ?? 0
-        : LambsAtFoot.Of(ewe.Plan) == 0 ? 0 : WithLambs(day);
+    public decimal Concentrate(LocalDate day) => day < Lambs ? _chart.On(day)?.KgPerEwePerDay ?? 0 : WithLambs(day);
 
     /// <summary>Forage dry matter, kg.</summary>
     public decimal Forage(LocalDate day)
@@ -48,7 +46,7 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
     private decimal WithLambs(LocalDate day)
     {
         var since = Period.DaysBetween(Lambs, day);
-        var lambs = Math.Clamp(LambsAtFoot.Of(ewe.Plan), 1, 3);
+        var lambs = Math.Min(LambsAtFoot.Of(ewe.Plan), 3);
         var row = feeding.Lambed.First(r => r.Lambs == lambs && r.DayFrom <= since && (r.DayTo is not { } to || since <= to));
         return row.KgPerDay ?? _chart.On(Lambs.PlusDays(-1))?.KgPerEwePerDay ?? 0;
     }

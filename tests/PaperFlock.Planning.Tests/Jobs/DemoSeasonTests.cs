@@ -39,6 +39,7 @@ public class DemoSeasonTests
         Assert.Equal(Sample.Day(latest), job.Latest);
         Assert.Equal(Sample.Day(date), job.Date);
         Assert.Equal(handled, job.Handled);
+        Assert.Null(job.Batch);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using NodaTime;
 using PaperFlock.Flocks;
+using PaperFlock.Planning.Jobs;
 
 namespace PaperFlock.Planning.Tests.Jobs;
 
@@ -34,6 +35,78 @@ public class JobTableTests
         Assert.Equal((-35, -31, -28), Offsets(plan, JobKind.Booster, plan.Ewes[0].Due!.Likely));
         Assert.Equal((-12, -9, -7), Offsets(plan, JobKind.House, due));
     }
+
+    /// <summary>The first of the autumn month between nine weeks before the first tup goes in and the day the last group is due from: 63 days before 3 December is 1 October, 147 after 7 May too.</summary>
+    [Theory]
+    [InlineData(54, "2026-12-03", "2026-12-20", "2026-10-01")]
+    [InlineData(54, "2026-12-04", "2026-12-20", "")]
+    [InlineData(54, "2026-05-06", "2026-05-07", "2026-10-01")]
+    [InlineData(54, "2026-05-05", "2026-05-06", "")]
+    [InlineData(-45, "2027-03-01", "2027-03-01", "2027-04-01")]
+    public void The_vet_is_asked_about_fluke_in_the_autumn_of_the_season(int latitude, string oneIn, string otherIn, string asked)
+    {
+        var flock = Sample.Flock(
+            [Sample.Group("Orchard", Sample.Day(oneIn)), Sample.Group("Paddock", Sample.Day(otherIn))],
+            Sample.Ewe("Bracken", "Orchard"), Sample.Ewe("Fern", "Paddock")) with { Holding = Sample.Holding(latitude) };
+        Assert.Equal(
+            asked.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Sample.Day),
+            Plan(flock).Jobs.Where(j => j.Rule.Reason == JobReason.AutumnFluke).Select(j => j.Date!.Value));
+    }
+
+    /// <summary>Away for two years: what happens of itself, or by the flock file, is on its day all the same.</summary>
+    [Fact]
+    public void What_stands_on_its_day_stands_though_the_keeper_is_away()
+    {
+        var plan = Plan(Demo with { KeeperDays = Sample.Free(Sample.EveryDay, Sample.Away("2026-01-01", "2027-12-31")) });
+        var standing = plan.Jobs.Where(j => j.WhyThatDay == DayReason.StandsThoughAway).ToList();
+        Assert.Equal(
+            [
+                JobKind.TupIn, JobKind.RaddleChange, JobKind.RaddleChange, JobKind.TupOut, JobKind.FlukeAndWorms, JobKind.BucketsOut, JobKind.HeavyRounds,
+                JobKind.FirstDue, JobKind.RingAndTag, JobKind.Turnout, JobKind.LastDue,
+            ],
+            standing.Select(j => j.Kind));
+        Assert.All(standing, j => Assert.Equal(j.Best, j.Date));
+        Assert.All(Plan(Demo).Jobs.Where(j => j.Kind is JobKind.TupIn or JobKind.FirstDue), j => Assert.Equal(DayReason.Best, j.WhyThatDay));
+        Assert.All(plan.Jobs.Where(j => j.Kind is JobKind.FeedFrom or JobKind.TwoFeeds), j => Assert.True(j.IsFixed));
+    }
+
+    [Fact]
+    public void Ewes_are_sorted_into_the_fields_of_their_kinds_on_scan_day()
+    {
+        var plan = Plan(Sample.Flock(Sample.Ewe(marks: "2026-08-14", scan: 2), Sample.Ewe("Fern", marks: "2026-08-14", scan: 2)) with
+        {
+            Fields = new ClassFields("Croft", "Orchard", null, null, null),
+        });
+        var sort = Assert.Single(plan.Jobs, j => j.Kind == JobKind.Sort);
+        Assert.Equal((plan.Jobs.Single(j => j.Kind == JobKind.Scan).Date, false, true), (sort.Date, sort.Handled, sort.IsFixed));
+    }
+
+    [Fact]
+    public void Semen_needs_no_tup_looked_over_but_one_that_is_named_does()
+    {
+        SeasonPlan Served(string? tup) => Plan(Sample.Flock([Sample.OneDay("", Sample.TupIn, tup: tup)], Sample.Ewe()));
+        Assert.DoesNotContain(Served(null).Jobs, j => j.Kind is JobKind.TupCheck or JobKind.BoughtTup);
+        Assert.Contains(Served("Bramley").Jobs, j => j.Kind == JobKind.TupCheck);
+        Assert.Contains(Served("Bramley").Jobs, j => j.Kind == JobKind.BoughtTup);
+    }
+
+    [Fact]
+    public void A_tup_that_follows_another_goes_in_on_his_day()
+    {
+        var group = Sample.Group(tup: "Bramley, then Damson") with
+        {
+            Tups = [new("Bramley", Sample.TupIn, Sample.Day("2026-08-27")), new("Damson", Sample.Day("2026-08-27"), Sample.TupOut)],
+        };
+        Assert.Equal(Sample.Day("2026-08-27"), Assert.Single(Plan(Sample.Flock([group], Sample.Ewe())).Jobs, j => j.Kind == JobKind.TupChange).Date);
+    }
+
+    /// <summary>13 to 19 December 2026 is a week from Sunday to Saturday, and the keeper has weekends.</summary>
+    [Theory]
+    [InlineData("2026-12-13", "2026-12-19", "2026-12-19")]
+    [InlineData("2026-12-13", "2026-12-18", "2026-12-13")]
+    [InlineData("2026-12-14", "2026-12-18", "2026-12-18")]
+    public void The_last_free_day_of_a_span_is_taken_and_without_one_its_last(string from, string to, string taken) =>
+        Assert.Equal(Sample.Day(taken), new KeeperCalendar(Sample.Free(Sample.Weekend)).LastFree(Sample.Day(from), Sample.Day(to)));
 
     [Theory]
     [InlineData(7, -21, -14, -10)]

@@ -224,6 +224,30 @@ public sealed class HousingPlannerTests
         Assert.Equal(new RoomWithLambs(3, 3, null, null), Plan(ewes, FeedingSample.Pen("A", 6.6m, 1)).WithLambs);
         Assert.Equal(new RoomWithLambs(3, 1, new(2027, 1, 9), null), Plan(ewes, FeedingSample.Pen("A", 3.6m, 1)).WithLambs);
         Assert.Null(HousingPlan.None.WithLambs);
+
+        // As much floor in two pens; and a pen that not one ewe fits.
+        Assert.Equal(new RoomWithLambs(3, 2, new(2027, 1, 13), 4), Plan(ewes, FeedingSample.Pen("A", 2.6m, 1), FeedingSample.Pen("B", 2.4m, 1)).WithLambs);
+        Assert.Null(Plan(ewes, FeedingSample.Pen("A", 1, 1)).WithLambs);
+    }
+
+    /// <summary>Two ewes, 125 days apart, where there is floor for one with lambs: 120 days is the longest the file may keep her in.</summary>
+    [Fact]
+    public void Ewes_with_lambs_are_kept_in_no_longer_than_the_file_may_say() => Assert.Equal(
+        new RoomWithLambs(2, 1, new(2027, 5, 14), 120),
+        Plan([FeedingSample.Ewe(1, weight: 60), FeedingSample.Ewe(2, due: 125, weight: 60)], FeedingSample.Pen("A", 3.4m, 1)).WithLambs);
+
+    /// <summary>Ewes of 60 and 90 kg want 1.2 and 1.4 m²: the two heavy ones fill B together, whatever they carry, and then the singles of 60 kg need not be parted.</summary>
+    [Fact]
+    public void In_a_shed_filled_by_size_alone_like_still_stands_with_like()
+    {
+        ImmutableArray<EwePlan> ewes =
+        [
+            FeedingSample.Ewe(1, 1, weight: 60), FeedingSample.Ewe(2, 1, weight: 90), FeedingSample.Ewe(3, 1, weight: 60),
+            FeedingSample.Ewe(4, 2, weight: 90), FeedingSample.Ewe(5, 2, weight: 60),
+        ];
+        var plan = Plan(ewes, FeedingSample.Pen("A", 2.4m, 1), FeedingSample.Pen("B", 2.8m, 1), FeedingSample.Pen("C", 1.2m, 1));
+        Assert.Empty(plan.WithoutRoom);
+        Assert.Equal(["1 1", "1 2", "2"], plan.Pens.Select(p => string.Join(' ', p.Ewes.Select(e => e.Scan))));
     }
 
     /// <summary>Classes by kind, whenever they are due.</summary>

@@ -32,6 +32,60 @@ public sealed class PenPackingTests
 
         // Here only the two lightest fit together.
         Assert.Equal([1, 2], EwesThatFit.Choose([large, small, small], [new PenRoom(2.5m, null)]));
+
+        // Of two that want the same floor, the one the trough is long enough for.
+        Assert.Equal([1], EwesThatFit.Choose([new(1.2m, 0.45m), small], [new PenRoom(4, 0.4m)]));
+    }
+
+    [Fact]
+    public void The_largest_ewe_goes_first_into_the_pen_she_leaves_least_floor_in()
+    {
+        RoomNeeded large = new(1.4m, 0.6m), small = new(1.3m, 0.5m);
+        Assert.Equal([0, 1], PenPacking.Of([small, large], [new PenRoom(4.7m, null), new PenRoom(2.5m, 1.4m)]));
+
+        // Of pens with as much floor, the one whose trough is shorter.
+        Assert.Equal([1], PenPacking.Of([large], [new PenRoom(4.7m, null), new PenRoom(4.7m, 2.5m)]));
+        Assert.Null(PenPacking.Of([large], [new PenRoom(4.7m, 0.5m), new PenRoom(1.3m, null)]));
+    }
+
+    [Fact]
+    public void A_full_pen_has_the_ewes_that_leave_least_of_its_scarcer_room()
+    {
+        // The smallest pen is filled first, wherever it stands.
+        RoomNeeded ewe = new(1.35m, 0.55m);
+        Assert.Equal([0], FullPens.Of([ewe], [new PenRoom(3.1m, 0.9m), new PenRoom(4.7m, 1.9m)]));
+        Assert.Equal([1], FullPens.Of([ewe], [new PenRoom(4.7m, 1.9m), new PenRoom(3.1m, 0.9m)]));
+
+        // Of ewes that fit no pen better than another the largest goes into the smallest pen.
+        Assert.Equal([0, 1], FullPens.Of([new(1.25m, 0.4m), new(1.2m, 0.4m)], [new PenRoom(3.7m, 0.5m), new PenRoom(3.8m, null)]));
+
+        // Floor is scarcer: 0.05 m² more of it weighs more than 0.15 m of trough.
+        Assert.Equal([1, 0], FullPens.Of([new(1.35m, 0.4m), new(1.25m, 0.55m)], [new PenRoom(1.4m, null), new PenRoom(1.35m, 1.15m)]));
+        Assert.Equal([1, 0], FullPens.Of([new(1.2m, 0.55m), new(1.25m, 0.45m)], [new PenRoom(1.8m, 0.9m), new PenRoom(2.3m, 1.9m)]));
+
+        Assert.Equal([1, 0], FullPens.Of([new(1.35m, 0.4m), new(1.35m, 0.55m)], [new PenRoom(3.2m, 0.9m), new PenRoom(1.8m, 1.2m)]));
+
+        // Trough is scarcer: of 0.6 m the ewe that wants 0.55 m leaves less than the one that wants 0.4 m.
+        Assert.Equal([1, 0], FullPens.Of([new(1.35m, 0.4m), new(1.35m, 0.55m)], [new PenRoom(3.2m, 0.6m), new PenRoom(4, 2)]));
+        Assert.Null(FullPens.Of([new(1.35m, 0.4m), new(1.35m, 0.55m)], [new PenRoom(2.2m, 0.8m)]));
+    }
+
+    [Fact]
+    public void Classes_stand_apart_while_there_are_pens_for_them()
+    {
+        RoomNeeded ewe = new(1.3m, 0.5m);
+        Assert.Equal([1, 0], PenAllocation.Of([[ewe], [ewe]], [new PenRoom(4.9m, null), new PenRoom(3.8m, 1.2m)])!.SelectMany(c => c));
+        Assert.Equal([1, 0], PenAllocation.Of([[new(1.4m, 0.5m)], [new(1.4m, 0.6m)]], [new PenRoom(5.2m, null), new PenRoom(5.4m, 0.5m)])!.SelectMany(c => c));
+    }
+
+    /// <summary>The third class must be split: its first ewes fill the second pen, whose trough is too short for a hurdle, and the rest join the others.</summary>
+    [Fact]
+    public void A_class_that_must_be_split_leaves_its_rest_where_a_hurdle_can_part_it()
+    {
+        RoomNeeded ewe = new(1.25m, 0.45m);
+        Assert.Equal(
+            [0, 0, 1, 1, 0],
+            PenAllocation.Of([[new(1.25m, 0.6m)], [new(1.2m, 0.4m)], [ewe, ewe, new(1.3m, 0.5m)]], [new PenRoom(3.75m, null), new PenRoom(2.6m, 1.35m)])!.SelectMany(c => c));
     }
 
     /// <summary>348 m² for 300 ewes that want 387 m²: by the sum of floor alone 271 of the
@@ -63,6 +117,9 @@ public sealed class PenPackingTests
         // Of another class only because the fourth would otherwise be left standing.
         Assert.Equal([0, 1, 0, 1], SortedPens.Of([small, small, large, small], [0, 0, 1, 1], [new PenRoom(2.6m, null), new PenRoom(2.4m, null)]));
         Assert.Equal([0, 0, 1, 1], SortedPens.Of([small, small, large, small], [0, 0, 1, 1], [new PenRoom(2.6m, null), new PenRoom(2.6m, null)]));
+
+        // The first of a pen may be exchanged like any other.
+        Assert.Equal([1, 0], SortedPens.Of([new(1.2m, 0.45m), new(1.3m, 0.5m)], [0, 0], [new PenRoom(1.3m, null), new PenRoom(1.3m, null)]));
     }
 
     [Fact]
@@ -76,6 +133,45 @@ public sealed class PenPackingTests
         Assert.Single(penOf[..4].Distinct());
         Assert.Single(penOf[4..].Distinct());
     }
+
+    [Fact]
+    public void Nobody_changes_pens_for_nothing()
+    {
+        var ewes = Enumerable.Repeat(new RoomNeeded(1.2m, 0.5m), 3).ToImmutableArray();
+        ImmutableArray<PenRoom> pens = [new PenRoom(4, null), new PenRoom(4, null)];
+        int[] alike = [0, 1, 0], apart = [0, 1, 0];
+        Regrouping.Swap(ewes, [0, 0, 0], pens, alike);
+        Regrouping.Swap(ewes, [0, 1, 2], pens, apart);
+        Assert.Equal([0, 1, 0], alike);
+        Assert.Equal([0, 1, 0], apart);
+    }
+
+    /// <summary>By every swap of two there is: none that both pens hold would bring more like together.</summary>
+    [Fact]
+    public void Regrouping_ends_when_no_swap_helps_and_leaves_as_many_in_each_pen() =>
+        Small.Select(Gen.Int[0, 2].Array[7], Gen.Int[0, 2].Array[7]).Sample((shed, classes, places) =>
+        {
+            var (ewes, _) = shed;
+            int[] before = [.. ewes.Select((_, i) => places[i])];
+            ImmutableArray<int> classOf = [.. ewes.Select((_, i) => classes[i])];
+            // As much room as they take, and a little.
+            ImmutableArray<PenRoom> pens = [.. Enumerable.Range(0, 3).Select(p => new PenRoom(ewes.Where((_, i) => before[i] == p).Sum(e => e.Floor) + 0.05m, null))];
+
+            int[] after = [.. before];
+            Regrouping.Swap(ewes, classOf, pens, after);
+
+            Assert.True(Fits(ewes, pens, [.. after]));
+            Assert.Equal(before.Order(), after.Order());
+            Assert.True(Alike(classOf, before) <= Alike(classOf, after));
+            foreach (var (a, b) in from a in Enumerable.Range(0, after.Length) from b in Enumerable.Range(0, a) select (a, b))
+            {
+                int[] swapped = [.. after];
+                (swapped[a], swapped[b]) = (after[b], after[a]);
+                Assert.False(Fits(ewes, pens, [.. swapped]) && Alike(classOf, swapped) > Alike(classOf, after));
+            }
+        });
+
+    private static int Alike(ImmutableArray<int> classOf, int[] penOf) => classOf.Zip(penOf).CountBy(p => p).Sum(n => n.Value * n.Value);
 
     private static Gen<(ImmutableArray<RoomNeeded> Ewes, ImmutableArray<PenRoom> Pens)> Small =>
         from weights in Gen.Int[0, 6].Array[0, 7]

@@ -86,6 +86,55 @@ public sealed class LossTests
         Assert.Equal("Mallow", Assert.Single(outcome.Empty).Ewe.Name);
     }
 
+    [Fact]
+    public void A_season_is_over_when_some_have_lambed_and_none_is_left_to()
+    {
+        Ewe lambed = Sample.Ewe("Bracken", marks: "2026-08-14", scan: 2) with { Lambed = Sample.Day("2027-01-06") }, waiting = Sample.Ewe("Fern", marks: "2026-08-14", scan: 2);
+        Assert.False(Outcome(waiting).IsOver);
+        Assert.False(Outcome(lambed, waiting).IsOver);
+        Assert.False(Outcome(waiting with { Gone = new Loss(Day, LossReason.Died) }).IsOver);
+        Assert.True(Outcome(lambed, waiting with { LostLambs = Day }).IsOver);
+        Assert.Null(Outcome(waiting).MeanDaysOut);
+    }
+
+    [Fact]
+    public void Lambs_and_help_are_added_up_and_what_nobody_wrote_down_is_counted()
+    {
+        Ewe Lambed(string name, LambingResult result) => Sample.Ewe(name, marks: "2026-08-14", scan: 2) with { Lambed = Sample.Day("2027-01-06"), Lambing = result };
+        var outcome = Outcome(
+            Lambed("Bracken", new(null, 2, 1, LambingHelp.Hand)), Lambed("Fern", new(null, 1, 2, LambingHelp.Hand)), Lambed("Dock", LambingResult.Unknown),
+            Sample.Ewe("Sedge", marks: "2026-08-14", scan: 2) with { Gone = new Loss(Day.PlusDays(1), LossReason.Sold) },
+            Sample.Ewe("Tansy", marks: "2026-08-14", scan: 2) with { Gone = new Loss(Day, LossReason.Died) },
+            Sample.Ewe("Yarrow", scan: 0) with { History = [PastTrouble.Mastitis] });
+        Assert.Equal((3, 3, 1), (outcome.BornAlive, outcome.BornDead, outcome.Uncounted));
+        Assert.Equal((2, 0), (outcome.Helped(LambingHelp.Hand), outcome.Helped(LambingHelp.Vet)));
+        Assert.Equal(["Tansy", "Sedge"], outcome.Gone.Select(e => e.Ewe.Name));
+        Assert.Equal("Yarrow", Assert.Single(outcome.NotAgain).Ewe.Name);
+    }
+
+    /// <summary>Nine in ten lamb from 4 to 12 January.</summary>
+    [Theory]
+    [InlineData(-1, false)]
+    [InlineData(0, true)]
+    [InlineData(8, true)]
+    [InlineData(9, false)]
+    public void The_first_and_the_last_day_of_her_span_are_in_it(int after, bool inside)
+    {
+        var due = Plan(e => e).Ewes[0].Due!;
+        Assert.Equal(8, Period.DaysBetween(due.Earliest, due.Latest));
+        Assert.Equal(inside, Assert.Single(Outcome(Sample.Ewe("Bracken", marks: "2026-08-14", scan: 2) with { Lambed = due.Earliest.PlusDays(after) }).Lambings).IsInsideSpan);
+    }
+
+    [Fact]
+    public void Only_a_ewe_that_lost_her_lambs_or_went_is_lost()
+    {
+        Assert.False(Plan(e => e).Ewes[0].IsLost);
+        Assert.True(Plan(e => e with { LostLambs = Day }).Ewes[0].IsLost);
+        Assert.True(Plan(e => e with { Gone = new Loss(Day, LossReason.Sold) }).Ewes[0].IsLost);
+    }
+
+    private static SeasonOutcome Outcome(params Ewe[] ewes) => SeasonPlanner.Plan(Sample.Flock(ewes), Sample.Day("2027-03-01")).Outcome;
+
     private static string? Pens(SeasonPlan plan, Ewe lost) => string.Join(' ', plan.Ewes.Where(e => e.Ewe.Tag != lost.Tag).Select(e => e.Pen));
 
     private static SeasonPlan Plan(Func<Ewe, Ewe> change) =>

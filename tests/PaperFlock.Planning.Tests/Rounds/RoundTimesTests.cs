@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using PaperFlock.Flocks;
 using PaperFlock.Planning.Feeding;
 using PaperFlock.Planning.Rounds;
 
@@ -52,6 +53,10 @@ public class RoundTimesTests
     [Theory]
     [InlineData(5, "07:00", "21:00", "07:00 FirstLight, 09:40 Morning, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
     [InlineData(4, "09:00", "21:00", "09:00 FirstLight, 12:10 Midday, 16:40 Dusk, 21:00 Late")]
+    // Three hours are shared out evenly.
+    [InlineData(4, "07:53", "10:50", "07:50 FirstLight, 08:50 Midday, 09:50 Dusk, 10:50 Late")]
+    // A last round before first light is none.
+    [InlineData(2, "07:53", "07:00", "07:50 FirstLight")]
     // Ten minutes hold no round between, and none is walked twice.
     [InlineData(5, "07:53", "08:00", "07:50 FirstLight, 08:00 Late")]
     [InlineData(5, "07:53", "07:50", "07:50 FirstLight")]
@@ -114,6 +119,51 @@ public class RoundTimesTests
             Assert.Equal(feeds.Length, feeds.Select(feed => walked.At(feed)!.Value.At).Distinct().Count());
         });
 
+    /// <summary>Fed once, the late round may be as early as the keeper likes; fed twice, it is four and a half hours after the first.</summary>
+    [Theory]
+    [InlineData(2, new[] { FeedTime.FirstLight }, "07:50 FirstLight, 08:00 Late")]
+    [InlineData(1, new[] { FeedTime.FirstLight, FeedTime.Late }, "07:50 FirstLight, 12:20 Late")]
+    public void Two_feeds_make_room_between_them(int checks, FeedTime[] feeds, string rounds)
+    {
+        var sun = new SunDay(At("07:53"), At("08:30"), At("12:11")!.Value, At("15:52"), At("16:30"), DarkAllDay: false);
+        var practice = Sample.Practice() with { LastRound = new LocalTime(8, 0) };
+        Assert.Equal(rounds, Words(new RoundTimes(practice).For(Date, sun, checks, [.. feeds], 0)));
+    }
+
+    /// <summary>A time zone that does not belong to the place may put noon on the day before.</summary>
+    [Fact]
+    public void Where_noon_falls_on_another_day_midday_lies_half_way()
+    {
+        var sun = new SunDay(At("07:00"), At("07:00"), Date.PlusDays(-1).At(new LocalTime(23, 50)), null, null, DarkAllDay: false);
+        Assert.Equal("07:00 FirstLight, 14:20 Midday, 21:30 Late", Words(new RoundTimes(Sample.Practice()).For(Date, sun, 3, [], 0)));
+    }
+
+    /// <summary>Two by day come first; of what is left two are walked by night at most.</summary>
+    [Theory]
+    [InlineData(2, 0)]
+    [InlineData(3, 1)]
+    [InlineData(5, 2)]
+    public void Few_rounds_at_lambing_are_walked_by_day(int wanted, int byNight)
+    {
+        var flock = Sample.Flock(Sample.Ewe());
+        flock = flock with { Practice = flock.Practice with { ChecksPerDay = new(1, 1, 6) { Lambing = wanted } } };
+        var day = RoundPlanner.Plan(flock, new SeasonDates(Sample.TupIn, Sample.TupOut, Date, Date), Date, Date, new DateInterval(Date, Date), _ => [])[0];
+        Assert.Equal((wanted, byNight), (day.Times.Length, day.Times.Count(t => t.Part == PartOfDay.Night)));
+    }
+
+    [Fact]
+    public void The_sun_is_asked_where_the_place_is_known()
+    {
+        var flock = Sample.Flock(Sample.Ewe());
+        var none = new SeasonDates(Sample.TupIn, Sample.TupOut, null, null);
+        RoundDay On(Holding holding) => RoundPlanner.Plan(flock with { Holding = holding }, none, Date, Date, null, _ => [])[0];
+
+        Assert.False(On(flock.Holding).IsByClock);
+        Assert.NotNull(On(flock.Holding).Sunrise);
+        Assert.True(On(flock.Holding with { Location = null }).IsByClock);
+        Assert.Null(On(flock.Holding with { Location = null }).Sunrise);
+    }
+
     [Fact]
     public void Two_rounds_by_night_share_the_time_between_late_and_first_light()
     {
@@ -148,6 +198,7 @@ public class RoundTimesTests
         var day = RoundPlanner.Plan(Sample.Flock(Sample.Ewe()), new SeasonDates(Sample.TupIn, Sample.TupOut, null, null), Date, Date, null, _ => [])[0];
         Assert.Equal((day.Times[0].At, day.Times[1].At), (day.LongestGap.From, day.LongestGap.To));
         Assert.Equal((new LocalTime(21, 30), new LocalTime(7, 40), 610), (day with { Times = [new(new(7, 40), PartOfDay.FirstLight), new(new(15, 0), PartOfDay.Dusk), new(new(21, 30), PartOfDay.Late)] }).LongestGap);
+        Assert.Equal(24 * 60, (day with { Times = [new(new(7, 40), PartOfDay.FirstLight)] }).LongestGap.Minutes);
     }
 
     [Fact]

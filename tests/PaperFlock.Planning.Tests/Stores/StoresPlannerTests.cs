@@ -176,6 +176,118 @@ public sealed class StoresPlannerTests
         Assert.Equal(new LocalDate(2026, 11, 16), Item(flock, StoreKind.Concentrate).OrderBy);
     }
 
+    /// <summary>Marked on 14 August and likely on 8 January, 12 January the last day for 9 in 10; turned out with her lambs ten days after.</summary>
+    [Theory]
+    [InlineData(null, 2, null, null, "2027-01-22")]
+    [InlineData("2027-01-06", 2, null, null, "2027-01-15")]
+    [InlineData("2027-01-06", 0, null, null, "2027-01-05")]
+    [InlineData(null, 2, "2026-12-03", null, "2026-12-02")]
+    [InlineData(null, 2, "2026-12-03", "2026-12-10", "2026-12-02")]
+    [InlineData(null, 2, null, "2026-12-10", "2026-12-09")]
+    public void A_ewe_is_reckoned_with_until_she_is_turned_out_or_lost(string? lambed, int alive, string? lost, string? gone, string to)
+    {
+        var plan = Season(Marked("Bracken") with
+        {
+            Lambed = lambed is null ? null : Sample.Day(lambed),
+            Lambing = LambingResult.Unknown with { Alive = lambed is null ? null : alive },
+            LostLambs = lost is null ? null : Sample.Day(lost),
+            Gone = gone is null ? null : new Loss(Sample.Day(gone), LossReason.Died),
+        });
+        Assert.Equal(Sample.Day(to), plan.Stores.Single(s => s.Kind == StoreKind.Water).NeededTo);
+    }
+
+    /// <summary>Whenever she is one of those not in lamb she eats 1.5 % of her 72 kg, as she did before (Hybu Cig Cymru): once a day, and to the last day of the others.</summary>
+    [Theory]
+    [InlineData("2026-12-03", null)]
+    [InlineData(null, "2027-01-06")]
+    public void Hay_for_a_ewe_without_lambs_is_counted_once(string? lost, string? lambedDead)
+    {
+        var without = Season(Marked("Fern"));
+        var with = Season(Marked("Fern"), Marked("Bracken") with
+        {
+            LostLambs = lost is null ? null : Sample.Day(lost),
+            Lambed = lambedDead is null ? null : Sample.Day(lambedDead),
+            Lambing = LambingResult.Unknown with { Alive = lambedDead is null ? null : 0 },
+        });
+        var (alone, both) = (without.Stores.Single(s => s.Kind == StoreKind.Forage), with.Stores.Single(s => s.Kind == StoreKind.Forage));
+        var days = Period.DaysBetween(both.NeededFrom, both.NeededTo) + 1;
+        Assert.Equal(days * 72 * 0.015 / 0.85, (double)(both.Kg - alone.Kg)!.Value, 1e-6);
+    }
+
+    /// <summary>A triplet is fed before a single; the empty ewe eats from the first day of the one to the last of the other.</summary>
+    [Fact]
+    public void Ewes_not_in_lamb_eat_as_long_as_any_other_is_fed()
+    {
+        ImmutableArray<EwePlan> fed = [FeedingSample.Ewe(1, litter: 3), FeedingSample.Ewe(2, litter: 1, due: 21)];
+        var empty = FeedingSample.Ewe(9, litter: 0) with { Standing = Standing.Empty, WasToLamb = false, Due = null };
+        var flock = FedFlock.Stepped([.. fed, empty]);
+        var from = FedFlock.Plan(flock, fed, Housed).Charts.Min(c => c.Start);
+        var days = Period.DaysBetween(from, LastLikely.PlusDays(21 + 10)) + 1;
+        Assert.Equal(days * 1.05 / 0.85, (double)(Item(flock, StoreKind.Forage, [.. fed, empty]).Kg - Item(flock, StoreKind.Forage, fed).Kg)!.Value, 1e-6);
+    }
+
+    /// <summary>Her ration rises that morning; until the ration with lambs begins she goes on with what she had the evening before.</summary>
+    [Fact]
+    public void On_the_day_she_lambs_she_has_what_she_had_the_day_before()
+    {
+        var chart = FedFlock.Plan(FeedingSample.Flock(SixTwins), SixTwins, Housed).Chart(FeedKind.Twins);
+        var rise = chart.Rows.Last(r => chart.On(r.From.PlusDays(-1)) is { } before && before.KgPerEwePerDay < r.KgPerEwePerDay).From;
+        ImmutableArray<EwePlan> ewes = [SixTwins[0] with { Standing = Standing.Lambed, Ewe = SixTwins[0].Ewe with { Lambed = rise } }, .. SixTwins[1..]];
+        var flock = FeedingSample.Flock(ewes);
+        var fed = new EweDays(flock, FedFlock.Plan(flock, ewes, Housed), FedEwe.Of(flock, ewes, _ => Housed)[0]);
+        Assert.Equal(chart.On(rise.PlusDays(-1))!.KgPerEwePerDay, fed.Concentrate(rise));
+        Assert.NotEqual(chart.On(rise)!.KgPerEwePerDay, fed.Concentrate(rise));
+    }
+
+    /// <summary>Half a kilogram of hay left for each of nuts, both as dry matter: nuts are 0.86 of it.</summary>
+    [Fact]
+    public void What_nuts_push_out_is_reckoned_as_dry_matter()
+    {
+        var flock = FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Forage = f.Forage with { SubstitutionRate = 0.5m } });
+        var ewe = new EweDays(flock, FedFlock.Plan(flock, SixTwins, Housed), FedEwe.Of(flock, SixTwins, _ => Housed)[0]);
+        var nuts = ewe.Concentrate(FeedingSample.FirstDue);
+        Assert.True(nuts > 0);
+        Assert.Equal(1.05 - (0.5 * 0.86 * (double)nuts), (double)ewe.Forage(FeedingSample.FirstDue), 1e-9);
+    }
+
+    [Fact]
+    public void The_intake_of_forage_is_that_of_the_file_where_it_has_one() =>
+        Assert.Equal(0.018m, Item(FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Forage = f.Forage with { Intake = 0.018m } }), StoreKind.Forage).Rate);
+
+    /// <summary>53 days from the first of the chart to the last any is likely to lamb: at 13 a bucket the fifth is set out on the last.</summary>
+    [Fact]
+    public void A_bucket_is_wanted_on_the_last_day_too()
+    {
+        var flock = FeedingSample.Flock(SixTwins).WithFeeds(f => f with { Buckets = new Buckets("Mineral bucket", new Mass(22), 20, 13), Margin = 0 });
+        Assert.Equal(5, Item(flock, StoreKind.Buckets).Packs);
+
+        // One due three weeks later wants two more for herself.
+        ImmutableArray<EwePlan> later = [.. SixTwins, FeedingSample.Ewe(7, due: 21)];
+        Assert.Equal(LastLikely.PlusDays(21), Item(FeedingSample.Flock(later).WithFeeds(_ => flock.Feeds), StoreKind.Buckets, later).NeededTo);
+    }
+
+    [Fact]
+    public void Nothing_is_bought_for_a_ewe_that_lambed_or_went_before_her_chart_began()
+    {
+        var gone = Season(Marked("Bracken") with { Gone = new Loss(Sample.Day("2026-11-01"), LossReason.Sold) });
+        Assert.DoesNotContain(gone.Stores, s => s.Kind != StoreKind.Buckets);
+        var lambed = Season(Marked("Bracken") with { Lambed = Sample.Day("2026-11-01"), Lambing = LambingResult.Unknown with { Alive = 2 } });
+        Assert.DoesNotContain(lambed.Stores, s => s.Kind == StoreKind.Buckets);
+    }
+
+    /// <summary>A ewe of 73 kg drinks 7.2 litres in lamb and 8.93 in milk (NRC 2007, by way of two articles), in milk from the day she lambs.</summary>
+    [Fact]
+    public void Water_is_that_of_a_ewe_in_milk_from_the_day_she_lambs()
+    {
+        var water = Item(FeedingSample.Flock(FeedingSample.Ewes(1, weight: 73)), StoreKind.Water, FeedingSample.Ewes(1, weight: 73));
+        Assert.Equal((53 * 7.2m) + (10 * 8.93m), water.Weeks.Sum(w => w.Amount));
+        Assert.Equal((FeedFrom, LastLikely.PlusDays(10)), (water.NeededFrom, water.NeededTo));
+    }
+
+    private static Ewe Marked(string name) => Sample.Ewe(name, marks: "2026-08-14", scan: 2);
+
+    private static SeasonPlan Season(params Ewe[] ewes) => SeasonPlanner.Plan(Sample.Flock(ewes), Sample.Day("2027-02-01"));
+
     [Fact]
     public void Nobody_in_lamb_needs_nothing() => Assert.Empty(Plan(FeedingSample.Flock(), []));
 

@@ -43,6 +43,11 @@ public class PlanWarningTests
         Assert.IsType<PlanWarning.KeptBackYetMated>(Assert.Single(Warnings(Flock(kept with { Marks = [Sample.Day("2026-08-14")] }))));
     }
 
+    /// <summary>Her mark is on the first day and the scanner calls her late: what matters is that she was to stay at home.</summary>
+    [Fact]
+    public void A_ewe_kept_back_yet_mated_is_warned_of_once() => Assert.IsType<PlanWarning.KeptBackYetMated>(Assert.Single(Warnings(
+        Flock(Sample.Ewe(marks: "2026-08-11", scan: 2, stage: ScanStage.Late) with { ToTup = false }))));
+
     [Theory]
     // Scan on Sat 24 Oct: 40 days before it is Mon 14 Sep.
     [InlineData("2026-09-14", null, null)]
@@ -108,6 +113,20 @@ public class PlanWarningTests
         var flock = Flock(Sample.Ewe() with { Weight = new Mass(70) }) with { Housing = Sample.Housing() with { Pens = [pen] } };
 
         Assert.Equal(warned ? [new PlanWarning.PenTooSmall(pen)] : [], Warnings(flock));
+    }
+
+    [Fact]
+    public void A_pen_with_room_that_nobody_needs_is_not_warned_of() => Assert.Empty(Warnings(
+        Flock(Sample.Ewe()) with { Housing = Sample.Housing() with { Pens = [FeedingSample.Pen("Bay", 3, 1), FeedingSample.Pen("Far bay", 3, 1)] } }));
+
+    [Theory]
+    [InlineData(LambingPlace.Outdoors, Shearing.AtHousing, true)]
+    [InlineData(LambingPlace.Outdoors, Shearing.BeforeTupping, false)]
+    [InlineData(LambingPlace.Indoors, Shearing.AtHousing, false)]
+    public void Ewes_shorn_in_winter_that_lamb_outdoors_are_warned_of(LambingPlace place, Shearing shear, bool warned)
+    {
+        var flock = Flock(Sample.Ewe()) with { Housing = Sample.Housing(place), Practice = Sample.Practice() with { Shear = shear } };
+        Assert.Equal(warned ? [new PlanWarning.ShornOutdoors(flock.Season)] : [], Warnings(flock));
     }
 
     [Theory]
