@@ -9,7 +9,7 @@ const find = id => /** @type {HTMLElement} */ (document.getElementById(id));
 const main = find('main');
 
 async function start() {
-  const engine = new Engine(JSON.parse(find('engine').textContent ?? ''), find('worker').textContent ?? '');
+  const engine = new Engine(new Blob([find('engine').textContent ?? '']), find('worker').textContent ?? '');
   find('engine').remove();
   const state = new State(engine);
   const description = await engine.describe();

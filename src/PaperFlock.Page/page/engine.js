@@ -64,7 +64,7 @@ export class Engine {
   #source;
 
   /**
-   * @param {Record<string, string>} parts of the engine, by file name
+   * @param {Blob} parts of the engine, as the page has them; a blob is kept once, by the browser, however many workers are begun with it
    * @param {string} source of the worker
    */
   constructor(parts, source) {

@@ -9,8 +9,10 @@ async function unpack(base64) {
   return new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
 }
 
-/** @param {Record<string, string>} parts by file name */
-async function start(parts) {
+/** @param {Blob} blob the engine's parts by file name, as JSON */
+async function start(blob) {
+  /** @type {Record<string, string>} */
+  const parts = JSON.parse(await blob.text());
   /** @type {Record<string, string>} */
   const modules = {};
   for (const name of Object.keys(parts).filter(name => name.endsWith('.js'))) {

@@ -11,7 +11,7 @@ internal static class CallSheetMaker
         Make = Make,
     };
 
-    private const string Blank = "______________________________";
+    private const string Blank = "____________________";
 
     /// <summary>Lines so far apart that a hand can write on them.</summary>
     private const double ToWriteOn = 1.8;
@@ -43,7 +43,7 @@ internal static class CallSheetMaker
         Lines.Section);
 
     private static Text Line(params (string What, string? Where)[] parts) => new(
-        [.. parts.SelectMany(p => new[] { new Run($"{p.What} ", TypeScale.BodyBold), new Run($"{p.Where ?? Blank}     ", TypeScale.Body) })], Leading: parts.Any(p => p.Where is null) ? ToWriteOn : 1.35);
+        [.. parts.SelectMany(p => new[] { new Run($"{p.What} ", TypeScale.BodyBold), new Run($"{p.Where ?? (parts.Length == 1 ? Blank + Blank : Blank)}     ", TypeScale.Body) })], Leading: parts.Any(p => p.Where is null) ? ToWriteOn : 1.35);
 
     private static string? Coordinates(Holding holding)
     {

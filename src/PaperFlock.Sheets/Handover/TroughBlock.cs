@@ -72,7 +72,7 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
             .. last is null ? Array.Empty<TableCell>() : [new TableCell(Block.Text(last, Small, TextAlign.Centre), Padding: Edges.Of(1, 1))],
         ]);
 
-    private static string Times(SheetContext context, StayPart part, FeedRow feed) => string.Join('\n', RoundsOfDay.FedAt(context.Plan, part.From, feed.FedAt).Select(t => $"at {t}"));
+    private static string Times(SheetContext context, StayPart part, FeedRow feed) => string.Join('\n', RoundsOfDay.FedAt(context.Plan, part.From, feed.FedAt));
 
     /// <summary>The feed of most days is the bold one.</summary>
     private static int Longest(StayPart part, ImmutableArray<FeedRow> feeds) =>

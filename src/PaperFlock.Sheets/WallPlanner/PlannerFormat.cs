@@ -6,6 +6,9 @@ internal sealed class PlannerFormat(Size portrait)
     /// <summary>A leaf holds no more weeks than this, however quiet they are.</summary>
     public const int MostWeeks = 8;
 
+    /// <summary>So few, whatever room is left, where ewes are named: else one who is struck through would bring another week on to the leaf.</summary>
+    public const int MostWeeksOfLambing = 4;
+
     private readonly double _scale = Math.Max(1, Math.Min(portrait.Width / Papers.A4.Width, portrait.Height / Papers.A4.Height));
 
     public Size Paper { get; } = Papers.Landscape(portrait);

@@ -45,7 +45,8 @@ internal sealed class PlannerLeaf
         foreach (var week in weeks)
         {
             var height = Least(week);
-            if (leaf.Count == PlannerFormat.MostWeeks || (leaf.Count > 0 && (taken + height > _room || (week.Start <= heavy && heavy <= week.Last))))
+            var most = week.Due.IsEmpty && leaf.All(w => w.Due.IsEmpty) ? PlannerFormat.MostWeeks : PlannerFormat.MostWeeksOfLambing;
+            if (leaf.Count >= most || (leaf.Count > 0 && (taken + height > _room || (week.Start <= heavy && heavy <= week.Last))))
             {
                 yield return leaf.DrainToImmutable();
                 taken = 0;

@@ -30,7 +30,7 @@ internal static class DueAxis
                 items.Add(new LineItem(x, size.Height - Tick, x, size.Height, days.BeginsWeek(day) ? Lines.Box : Lines.Crop));
                 var number = day.Day.ToString(CultureInfo.InvariantCulture);
                 var wide = measurer.WidthOf(number, TypeScale.Label);
-                if (x >= free && wide + 2 <= days.Left(day.PlusDays(1), size.Width) - x)
+                if (x >= free && x + 3 + wide + 3 <= days.Left(day.PlusDays(1), size.Width))
                 {
                     items.Add(new TextItem(x + 3, size.Height - Tick - 4, number, TypeScale.Label, wide));
                 }

@@ -26,7 +26,7 @@ public sealed class StrikesTests
         var outcome = After(text => Without(text, "00105"));
         Assert.Contains(outcome.TakenOut, l => l.Leaf.Id == "CARD-00105");
         Assert.Equal(["Yarrow"], outcome["DUE 1"].Struck);
-        Assert.Equal(["Sun 10 Yarrow \u2022\u2022"], outcome["WALL-21DEC 1"].Struck);
+        Assert.Equal(["Sun 10 Yarrow \u2022\u2022"], outcome["WALL-28DEC 1"].Struck);
         Assert.DoesNotContain(outcome.PutIn, l => l.Leaf.Id.Split('-', ' ')[0] is "DUE" or "WALL" or "JOBS");
     }
 

@@ -35,8 +35,8 @@ internal static class Spoils
         ("Tick boxes 8 mm for gloves", "JOBS", Add(new RectItem(300, 700, Mm(7), Mm(7), 1))),
         ("Empty cells and ruled lines", "JOBS", p => Add(new RectItem(300, 500, Mm(40), Mm(10), 0.5))(HeadOf(p))),
         ("Empty cells and ruled lines", "JOBS", p => Add(new LineItem(200, 500, 400, 500, 0.5))(Add(new LineItem(200, 500 + Mm(10), 400, 500 + Mm(10), 0.5))(HeadOf(p)))),
-        ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text.Contains("Sorrel", StringComparison.Ordinal), t => t with { Style = t.Style with { Face = Face.TextBold } })),
-        ("Bold on the planner is for jobs alone", "WALL-21DEC", Rewrite(t => t.Text == "4", t => t with { Style = t.Style with { Face = Face.TextBold } })),
+        ("Bold on the planner is for jobs alone", "WALL-28DEC", Rewrite(t => t.Text.Contains("Sorrel", StringComparison.Ordinal), t => t with { Style = t.Style with { Face = Face.TextBold } })),
+        ("Bold on the planner is for jobs alone", "WALL-14DEC", Rewrite(t => t.Text == "4", t => t with { Style = t.Style with { Face = Face.TextBold } })),
     ];
 
     public static readonly (string Rule, Func<ComposedPack, ComposedPack> Spoil)[] Packs =
@@ -50,7 +50,7 @@ internal static class Spoils
         ("No page code and no page label", p => p with { Sheets = p.Sheets.Add(p.Sheets[^1]) }),
         ("Every ewe that is to lamb", On("DUE", 0, Rewrite(t => t.Text == "ZZ 0123456 00101", t => t with { Text = "ZZ 0123456 00110" }))),
         ("A ewe has the same likeliest day", p => Other(p, "DUE")),
-        ("A ewe has the same likeliest day", p => Other(p, "WALL-21DEC")),
+        ("A ewe has the same likeliest day", p => Other(p, "WALL-28DEC")),
         ("A ewe has the same likeliest day", p => Other(p, "CARD")),
         ("A sheet begins on the front of a leaf", p => Sheet(p, "JOBS", s => s with { Sides = s.Sides.RemoveAt(0) })),
     ];
