@@ -67,9 +67,11 @@ internal static class AddEwesCommand
         var list = EweList.Read(csv, table, file.Flock.Season.TupIn.Year, bag, ewes =>
         {
             var edit = With(ewes);
-            return (edit.Source, edit.Diagnostics);
+        var isPrintable = PackMaker.Unprintable(file.Reading).IsEmpty;
+            return (edit.Source, [.. edit.Diagnostics, .. isPrintable && edit.File is { } made ? PackMaker.Unprintable(made.Reading) : []]);
         });
         if (Report(listPath, list, goodRows, host) is { } whyNot)
+            // A flock that cannot be printed as it is would be no reason against the rows.
         {
             host.Error.WriteLine(Messages.Complaint(whyNot));
             return ExitStatus.FlockErrors;

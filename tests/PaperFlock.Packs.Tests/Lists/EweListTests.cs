@@ -191,6 +191,7 @@ public sealed class EweListTests
     [InlineData("tag,weight\nZZ 1,heavy\n", "2:6: warning LST024")]
     [InlineData("tag,age\nZZ 1,2-tooth\n", "2:6: warning LST025")]
     [InlineData("tag,weight kg\nZZ 1,720\n", "2:6: warning FLK035: left out: `720 kg` cannot be right for `weight`")]
+    [InlineData("tag,note\nZZ 1,Fern 羊\n", "2:6: warning FLK120: left out: `羊` (U+7F8A) is in none of the typefaces")]
     [InlineData("tag,teeth\nZZ 1,sond\n", "2:6: warning FLK030: left out: `teeth` cannot be `sond`")]
     [InlineData("tag,marks\nZZ 1,2025-11-09\n", "2:6: warning FLK057")]
     [InlineData("tag,marks\nZZ 1,2027-02-09\n", "2:6: warning FLK057: left out: she cannot have been marked on")]

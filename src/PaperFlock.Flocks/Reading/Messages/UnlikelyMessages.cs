@@ -19,9 +19,9 @@ internal static partial class FlockMessages
         $"what follows # is taken for a comment, not for part of `{name}`",
         "put quotes round text that holds a space and #; or put a space after the # of a comment");
 
-    public static Diagnostic MissingCharacter(SourceSpan at, string character) => Warning("FLK120", at,
-        $"`{character}` is in none of the typefaces",
-        "the paper will show an empty box in its place: write it another way");
+    public static Diagnostic NothingToRead(SourceSpan at, string tag) => Warning("FLK171", at,
+        $"the tag `{tag}` has neither a letter nor a figure, and nobody could read it off an ear",
+        "write what is on her tag, or in its place a number of your own");
 
     public static Diagnostic AnotherSeason(SourceSpan at, LocalDate tupIn, LocalDate today) => Warning("FLK150", at,
         $"the tup goes in on {Day(tupIn)}, and today is {Day(today)}: this is the season of {Number(tupIn.Year)}",
