@@ -80,14 +80,24 @@ internal static partial class FlockMessages
 
     public static string FarFromTown(double kilometres, string zone) => $"it is {Kilometres(kilometres)} from the main town of {zone}";
 
+    public static string OtherThanBritish(string zone) => $"in Great Britain clocks do not go by {zone} all the year round";
+
+    public static string BeyondSheep(decimal latitude) => $"at latitude {Number(latitude)} nobody keeps sheep";
+
     /// <param name="doubt">Why place and zone do not go together.</param>
     /// <param name="slip">What looks wrong; null when it cannot be told.</param>
     /// <param name="meant">The place without the slip; null with it.</param>
-    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant) => Warning("FLK161", at,
-        $"{slip ?? "place and time zone do not go together"}: {doubt}",
-        meant is null
-            ? "check latitude and longitude, of which south and west are negative, and `time-zone`"
-            : $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place");
+    /// <param name="likely">The zone of the place, where it is the zone that looks wrong.</param>
+    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant, string? likely) => Warning("FLK161", at,
+        $"{slip ?? (likely is null ? "the latitude looks wrong" : "place and time zone do not go together")}: {doubt}",
+        meant is not null ? $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place"
+            : likely is not null ? $"if the place is right, write `time-zone: {likely}`; else check latitude and longitude, of which south and west are negative"
+            : "check latitude and longitude, of which south and west are negative");
+
+    /// <param name="whyNot">It names the text.</param>
+    public static Diagnostic NoGridReference(SourceSpan at, string text, string whyNot) => Warning("FLK170", at,
+        $"`{Shown(text)}` is no grid reference of Great Britain, and is printed to be read out to the emergency services",
+        whyNot[(whyNot.LastIndexOf(": ", StringComparison.Ordinal) + 2)..]);
 
     public static Diagnostic GridReferenceElsewhere(SourceSpan at, string text, double kilometres, Place square) => Warning("FLK162", at,
         $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
