@@ -276,6 +276,23 @@ public sealed class EweListTests
         Assert.Equal(Samples.TwoEwes, File.ReadAllText(bench.PathOf("flock.yaml")));
     }
 
+    /// <summary>Advice for the file would mend nothing in a spreadsheet, and what else is wrong with a row is said beside it.</summary>
+    [Fact]
+    public void A_list_without_groups_is_told_of_the_column_and_of_its_other_faults()
+    {
+        using var bench = new Workbench();
+        bench.Write("flock.yaml", Samples.TwoEwes.Replace("ewes:", "groups: [{name: Orchard}, {name: Paddock}]\newes:", StringComparison.Ordinal).Replace("    name:", "    group: Orchard\n    name:", StringComparison.Ordinal));
+        var tag = new string('7', 50_000);
+        bench.Write("ewes.csv", $"tag,name\nZZ 3,Fern\nzz3,Dock\n{tag},Moss\n");
+        var added = bench.Run("add", "ewes", "flock.yaml", "ewes.csv", "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.FlockErrors, added.Status);
+        Assert.Contains("error FLK055: `Fern` is in none of the groups", added.Error, StringComparison.Ordinal);
+        Assert.Contains("under the heading `group`, in a column of its own, write `Orchard` or `Paddock`", added.Error, StringComparison.Ordinal);
+        Assert.Contains("error FLK052: the tag `zz3` is already on the ewe", added.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("add `group:`", added.Error, StringComparison.Ordinal);
+        Assert.InRange(added.Error.Length + added.Out.Length, 0, 10_000);
+    }
+
     /// <summary>A cell that does not go with the flock, or with the calendar, is left out.</summary>
     [Theory]
     [InlineData("tag,group\nZZ 0123456 00103,Orchard\n", "2:18: warning FLK054: left out: there is no group `Orchard`")]

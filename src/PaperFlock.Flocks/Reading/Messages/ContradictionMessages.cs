@@ -24,7 +24,9 @@ internal static partial class FlockMessages
             ? "take the line out, or list the tupping groups under `groups`"
             : NearestWord.Find(found, groups) is { } nearest ? $"did you mean `{nearest}`?" : $"the groups are {List(groups)}");
 
-    public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error("FLK055", at, $"`{ewe}` is in none of the groups", $"add `group:` with {List(groups, "or")}");
+    public const string NoGroupGivenCode = "FLK055";
+
+    public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error(NoGroupGivenCode, at, $"`{Shown(ewe)}` is in none of the groups", $"add `group:` with {List(groups, "or")}");
 
     public static Diagnostic BreedSlip(SourceSpan at, string found, string nearest) => Error("FLK056", at,
         $"there is no breed `{found}` under `breeds`, but there is `{nearest}`",
