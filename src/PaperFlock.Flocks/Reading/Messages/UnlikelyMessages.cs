@@ -25,7 +25,7 @@ internal static partial class FlockMessages
 
     public static Diagnostic AnotherSeason(SourceSpan at, LocalDate tupIn, LocalDate today) => Warning("FLK150", at,
         $"the tup goes in on {Day(tupIn)}, and today is {Day(today)}: this is the season of {Number(tupIn.Year)}",
-        "check the year; to print the paper of another season, give a day of that season as today");
+        "check the year, and the clock of this computer; to print the paper of another season, give a day of that season as today");
 
     public static Diagnostic ScannedSoonAfterMark(SourceSpan at, LocalDate mark, LocalDate today) => Warning("FLK151", at,
         $"she was marked again on {Day(mark)}, too soon before today, {Day(today)}, for lambs of that day to be counted",
@@ -53,11 +53,11 @@ internal static partial class FlockMessages
         $"write `group: {name}` under each of its ewes, or take the group out");
 
     public static Diagnostic TupInTwoGroups(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning("FLK157", at,
-        $"`{tup}` is with `{other}` too, from {Day(from)} to {Day(to)}",
+        $"`{tup}` is with `{other}` too, {Days(from, to)}",
         "check his name and the days; if both groups run in one field, write the same `field:` under each");
 
     public static Diagnostic TupsTogether(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning("FLK163", at,
-        $"`{tup}` and `{other}` are both with them from {Day(from)} to {Day(to)}: nobody will know whose lambs they are",
+        $"`{tup}` and `{other}` are both with them {Days(from, to)}: nobody will know whose lambs they are",
         "check the days; one goes out on the day the other goes in, or before");
 
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
@@ -107,6 +107,8 @@ internal static partial class FlockMessages
         "nothing says where the sheep are, so the paper has no sunrise, and rounds keep to 07:00, 12:00, 17:00 and 22:00",
         "add a line `location:` with your own figures, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both");
 
+    private static string Days(LocalDate from, LocalDate to) => from == to ? $"on {Day(from)}" : $"from {Day(from)} to {Day(to)}";
+
     private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
-        $"{those} get {Number(rounds)} rounds a day, and {others} {Number(more)}", advice);
+        $"{those} get {(rounds == 1 ? "1 round" : $"{Number(rounds)} rounds")} a day, and {others} {Number(more)}", advice);
 }
