@@ -217,8 +217,7 @@ internal static class CommandLine
             return new FlockResult(ExitStatus.FlockErrors);
         }
 
-        var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
-        host.Out.WriteLine($"{file}: {ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}");
+        host.Out.WriteLine($"{file}: {ScreenText.Summary(plan)}");
         host.Out.WriteLine(planned.Diagnostics.IsEmpty ? "nothing wrong found" : $"no errors, {ScreenText.Count(planned.Diagnostics.Length, "warning")}");
         if (saysNext)
         {

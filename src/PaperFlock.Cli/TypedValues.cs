@@ -12,14 +12,15 @@ internal static class TypedValues
 
     public static LocalDate? Day(ArgumentResult argument)
     {
-        var days = WrittenDate.Days(Text(argument)).RemoveAll(d => d.Year is < FirstYear or > LastYear);
+        var meant = WrittenDate.Days(Text(argument));
+        var days = meant.RemoveAll(d => d.Year is < FirstYear or > LastYear);
         if (days.Length == 1)
         {
             return days[0];
         }
 
-        argument.AddError(days.IsEmpty
-            ? $"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25"
+        argument.AddError(!meant.IsEmpty && days.IsEmpty ? $"'{Text(argument)}' is outside the years this program works in, {FirstYear} to {LastYear}"
+            : days.IsEmpty ? $"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25"
             : ScreenText.TwoDays(Text(argument), days));
         return null;
     }

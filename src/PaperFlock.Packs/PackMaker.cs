@@ -33,15 +33,17 @@ public static class PackMaker
     public static PlannedFlock Plan(FlockReading reading, LocalDate asOf, bool forPaper)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        if (reading.Flock is not { } flock)
-        {
-            return new PlannedFlock(null, reading.Diagnostics, reading.Source);
-        }
-
-        var plan = SeasonPlanner.Plan(flock, asOf);
+        var plan = reading.Flock is { } flock ? SeasonPlanner.Plan(flock, asOf) : null;
         var found = new DiagnosticBag();
-        found.AddRange([.. reading.Diagnostics, .. WarningText.Of(plan), .. forPaper ? reading.MissingCharacters(FirstMissing) : []]);
+        found.AddRange([.. reading.Diagnostics, .. plan is null ? [] : WarningText.Of(plan), .. forPaper ? Unprintable(reading) : []]);
         return new PlannedFlock(found.HasErrors ? null : plan, found.ToSorted(), reading.Source);
+    }
+
+    /// <summary>Where a file, though it can be read, has characters that cannot be printed.</summary>
+    public static ImmutableArray<Diagnostic> Unprintable(FlockReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return [.. reading.MissingCharacters(FirstMissing)];
     }
 
     /// <summary>What stands at the foot of its pages, such as "HB-2027".</summary>

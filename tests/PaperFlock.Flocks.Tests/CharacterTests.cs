@@ -1,4 +1,5 @@
 using System.Text;
+using PaperFlock.Diagnostics;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Flocks.Reading.Values;
 
@@ -101,7 +102,7 @@ public class CharacterTests
         Assert.Equal(written.Where(text => text.StartsWith("tag", StringComparison.Ordinal)), asked.Where(a => a.IsTag).Select(a => a.Text));
         Assert.Superset(new HashSet<string>(["breed", "tup", "group", "name", "note", "title", "sitter", "raddle", "role", "tag"]), written.Select(text => text.Split(' ')[0]).ToHashSet());
         Assert.Equal(written.Count, found.Length);
-        Assert.All(found, d => Assert.Equal(("FLK120", "\u7F8A"), (d.Code, reading.Source.TextOf(d.Span))));
+        Assert.All(found, d => Assert.Equal((Severity.Error, "FLK120", "\u7F8A"), (d.Severity, d.Code, reading.Source.TextOf(d.Span))));
 
         string Section(KeyTable table) =>
             $"{{{string.Join(", ", table.Keys.Select(k => (k.Name, Value: Value(k.Name, k.Form))).Where(k => k.Value.Length > 0).Select(k => $"{k.Name}: {k.Value}"))}}}";

@@ -25,6 +25,10 @@ public class ContradictionTests
     private static readonly (string Tag, int Ear)[] Tags = [("ZZ 01", 1), ("zz01", 1), ("ZZ-01", 1), ("\"ZZ\u00A001\"", 1), ("ZZ\u201301", 1), ("ZZ 02", 2), ("ZZ O1", 3), ("ZZ 010", 4)];
 
     private static readonly string[] Fields = [", field: Croft", ", field: Low Paddock", ""];
+    private static readonly (string Text, bool IsRight)[] References = [("NY 480 046", true), ("ny480046", true), ("NY 4800 0460", true), ("NY 480 04", false), ("ZZ 480 046", false), ("NY", false), ("51.5, -0.1", false), ("field gate", false)];
+
+    private static readonly (string Name, bool KeepsTime)[] BritishZones = [("Europe/London", true), ("Europe/Dublin", true), ("UTC", false), ("Europe/Berlin", false), ("Africa/Abidjan", false), ("Europe/Moscow", false)];
+
     private static readonly string[] Zones = ["Europe/Berlin", "Europe/Rome", "Africa/Lagos", "Asia/Tokyo"];
 
     /// <summary>The list of pairs: the two keys, and a text with both and what must be said of it.</summary>
@@ -189,7 +193,21 @@ public class ContradictionTests
         // Easting 348, northing 505: the square is 54.43 north and 2.80 west.
         ("holding.location, holding.grid-reference", Gen.Select(Gen.Int[-12, 12], north => (
             Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: {54.434m + (north / 20m)}, longitude: -2.803}}\n  time-zone: Europe/London\n  grid-reference: NY 480 046\n"),
-            Warned(Math.Abs(north) * 5.56 > 20)))),
+            Warned(Math.Abs(north) * 5.56 > 6.5)))),
+
+        // In Great Britain it is read as one of the National Grid; in New Zealand it may be anything.
+        ("holding.location, holding.grid-reference as it is written", Gen.Select(Gen.Bool, Gen.Int[0, References.Length - 1], (british, which) => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {(british ? "{latitude: 54.434, longitude: -2.803}" : "{latitude: -43.86, longitude: 171.72}")}\n  time-zone: {(british ? "Europe/London" : "Pacific/Auckland")}\n  grid-reference: \"{References[which].Text}\"\n"),
+            Warned(british != References[which].IsRight)))),
+
+        // Greenwich time all the year is not the time of Britain, though noon is near twelve.
+        ("holding.location, holding.time-zone of Britain", Gen.Select(Gen.Int[0, BritishZones.Length - 1], zone => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: 54.46, longitude: -2.74}}\n  time-zone: {BritishZones[zone].Name}\n"),
+            Warned(!BritishZones[zone].KeepsTime)))),
+
+        ("holding.location.latitude, sheep", Gen.Select(Gen.Int[-89, 89], north => (
+            Samples.Text(holding: $"holding:\n  name: Hollin Bank\n  location: {{latitude: {north}, longitude: 13.4}}\n  time-zone: Europe/Berlin\n"),
+            Warned(north is > 72 or < -56 || Math.Abs(north - 52.5m) * 111.2m > 4500)))),
 
         ("practice.checks-per-day.normal, heavy", Gen.Select(Gen.Int[0, 12], Gen.Int[0, 12], (normal, heavy) => (
             Samples.Text($"practice:\n  checks-per-day: {{{string.Join(", ", new[] { normal > 0 ? $"normal: {normal}" : null, heavy > 0 ? $"heavy: {heavy}" : null }.OfType<string>().DefaultIfEmpty("normal: 2"))}}}\n"),

@@ -22,7 +22,8 @@ public sealed class FontFileTests
         var characters = Enumerable.Range(0, 0x110000).Where(Rune.IsValid).ToArray();
         var glyphs = new ushort[characters.Length];
         font.GetGlyphs(characters, glyphs);
-        Assert.Equal(glyphs, characters.Select(c => file.Characters[c]));
+        // What was made of a letter and a mark, another reader does not find.
+        Assert.Equal(glyphs, characters.Select(c => file.Characters[c] is var glyph && glyph < file.Glyphs.Own ? glyph : (ushort)0));
 
         var used = glyphs.Distinct().ToArray();
         Assert.InRange(used.Length, 300, 1000);
@@ -38,8 +39,8 @@ public sealed class FontFileTests
         var file = FontLibrary.Of(face).File;
         using var typeface = SkiaFonts.Of(face);
         using var font = SkiaFonts.At(face, typeface.UnitsPerEm);
-        Assert.Equal(typeface.GlyphCount, file.Glyphs.Count);
-        for (ushort glyph = 0; glyph < file.Glyphs.Count; glyph++)
+        Assert.Equal(typeface.GlyphCount, file.Glyphs.Own);
+        for (ushort glyph = 0; glyph < file.Glyphs.Own; glyph++)
         {
             using var path = font.GetGlyphPath(glyph);
             // Round the points of its curves, as the file has it too. An accent placed between two units is set on one or the other.

@@ -21,6 +21,17 @@ public sealed class FontLibraryTests
 
     [Theory]
     [MemberData(nameof(Faces))]
+    public void A_letter_is_made_of_its_parts_where_a_face_lacks_it(Face face)
+    {
+        // Maori, Hawaiian, Sanskrit and Igbo names, Esperanto, and a few more; from memory.
+        Assert.Null(FontLibrary.FirstMissing("ĀĒĪŌŪāēīōū ŎŏĔĕ ĈĜĤĴŜŬĉĝĥĵŝŭ ḌḤḶṂṆṚṢṬḍḥḷṃṇṛṣṭ ẠẸỊỌỤạẹịọụ ẼĨŨỸẽĩũỹ ǍǏǑǓǎǐǒǔ ṄṠṅṡ ȳ ḏṯ ẖ", face));
+        // A capital of two marks would stand higher than the line, and its small letter is left with it.
+        Assert.Equal("Ế", FontLibrary.FirstMissing("aẾ", face));
+        Assert.Equal("ế", FontLibrary.FirstMissing("aế", face));
+    }
+
+    [Theory]
+    [MemberData(nameof(Faces))]
     public void Every_face_has_all_of_ASCII(Face face)
         => Assert.All(Enumerable.Range(0, 128), c => Assert.False(FontLibrary.Of(face).IsMissing(new Rune(c))));
 

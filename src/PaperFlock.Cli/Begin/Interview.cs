@@ -38,7 +38,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             """,
             null,
             "leave it out",
-            PlaceText.Read);
+            text => PlaceText.Read(text) is ({ } read, null) ? Tried(read, FlockDraft.Trial with { Place = read }) : PlaceText.Read(text));
         var byPlace = place is null ? null : PlaceZones.Of(place, today);
         var usualZone = byPlace?.Id ?? HomeZone();
         var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", usualZone, usualZone, Zone);
@@ -131,7 +131,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
         var list = EweList.Read(csv, table, start.TupIn.Year, bag, ewes =>
         {
             var reading = (FlockDraft.Trial with { Start = start, Ewes = [.. ewes] }).Read(_ => today);
-            return (reading.Source, reading.Diagnostics);
+            return (reading.Source, [.. reading.Diagnostics, .. PackMaker.Unprintable(reading)]);
         });
         HasLeftOut = list.HasErrors;
         return AddEwesCommand.Report(text, list, goodRows, host) is { } whyNot ? ([], whyNot) : (list.Good, null);
@@ -151,7 +151,9 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
 
     private static (T? Answer, string? WhyNot) Tried<T>(T answer, FlockDraft draft)
         where T : class =>
-        draft.WhyNot() is { } whyNot ? (null, whyNot) : (answer, null);
+        draft.WhyNot() is { } whyNot ? (null, whyNot)
+        : PackMaker.Unprintable(draft.Read()) is [var missing, ..] ? (null, $"{missing.Message}: {missing.Advice}")
+        : (answer, null);
 
     private static (SeasonStart? Answer, string? WhyNot) Tried(SeasonStart start) => Tried(start, FlockDraft.Trial with { Start = start });
 }

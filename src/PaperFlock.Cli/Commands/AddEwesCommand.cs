@@ -14,6 +14,9 @@ internal static class AddEwesCommand
     /// <summary>Rows named one by one: nobody reads on.</summary>
     private const int MostShown = 60;
 
+    /// <summary>Twice as many characters as a tag may have: more was never one.</summary>
+    private const int MostOfATag = 40;
+
     public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Host host)
     {
         var list = new Argument<string>(ListArgument) { Description = "the list: the first row has the headings, and each row after it a ewe" };
@@ -39,7 +42,8 @@ internal static class AddEwesCommand
         foreach (var row in list.Rows.OrderBy(r => r.Ewe is not null && r.LeftOut.IsEmpty && list.Rows.Length > MostShown).Take(MostShown))
         {
             var fate = row.Ewe is null ? "REFUSED  " : mayTake ? "" : "good, not taken  ";
-            var who = row.Ewe is null || row.Name is null ? row.Tag : $"{row.Tag}  {row.Name}";
+            var tag = row.Tag.Length <= MostOfATag ? row.Tag : $"{row.Tag[..MostOfATag]}…";
+            var who = row.Ewe is null || row.Name is null ? tag : $"{tag}  {row.Name}";
             var without = row.Ewe is null || row.LeftOut.IsEmpty ? "" : $"  without {ScreenText.List(row.LeftOut)}";
             host.Out.WriteLine($"  line {row.Line}: {fate}{who}{without}".TrimEnd());
         }
@@ -63,11 +67,13 @@ internal static class AddEwesCommand
         }
 
         var bag = new DiagnosticBag();
+        var isPrintable = PackMaker.Unprintable(file.Reading).IsEmpty;
         var (csv, table) = ListTables.Open(listPath, tagColumn, EweList.IsKnown, bag, host);
         var list = EweList.Read(csv, table, file.Flock.Season.TupIn.Year, bag, ewes =>
         {
+            // A flock that cannot be printed as it is would be no reason against the rows.
             var edit = With(ewes);
-            return (edit.Source, edit.Diagnostics);
+            return (edit.Source, [.. edit.Diagnostics, .. isPrintable && edit.File is { } made ? PackMaker.Unprintable(made.Reading) : []]);
         });
         if (Report(listPath, list, goodRows, host) is { } whyNot)
         {

@@ -94,13 +94,15 @@ internal static class BeginCommand
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
     }
 
-    private static string Named(string typed) => Path.GetExtension(typed).ToUpperInvariant() switch
-    {
-        ".YAML" or ".YML" => typed,
-        ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" =>
-            throw new UsageException($"{typed} is the name of a list, not of a flock file: {Messages.Program} begin --ewes {typed}"),
-        _ => typed + Ending,
-    };
+    private static string Named(string typed) => string.IsNullOrWhiteSpace(typed)
+        ? throw new UsageException("the name of the file is empty: give one, or leave it out for a name made from the holding's")
+        : Path.GetExtension(typed).ToUpperInvariant() switch
+        {
+            ".YAML" or ".YML" => typed,
+            ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" =>
+                throw new UsageException($"{typed} is the name of a list, not of a flock file: {Messages.Program} begin --ewes {typed}"),
+            _ => typed + Ending,
+        };
 
     /// <summary>Lower case, words joined by hyphens: a name every disk takes.</summary>
     private static string NameOf(string holding)

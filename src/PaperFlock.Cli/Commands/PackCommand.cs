@@ -184,6 +184,11 @@ internal static class PackCommand
         var found = PackMaker.Earlier(plan, output.Earlier());
         if (options.Since is { } since)
         {
+            if (int.TryParse(since, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var typed) && typed < 1)
+            {
+                throw new UsageException($"--since wants the number of an issue, from 1 on, or the name of its file, not {since}; nothing was written");
+            }
+
             return int.TryParse(since, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && found.Record is not null ? found.ComparedWith(number)
                 : number == 0 ? found.ComparedWith(plan, PackPaths.Earlier(since, host))
                 : throw NoneFound(plan, output, found);

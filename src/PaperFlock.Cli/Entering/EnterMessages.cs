@@ -15,7 +15,7 @@ internal static class EnterMessages
         edit.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => $"{d.Message}; {d.Advice}").First();
 
     public static string NoDay(string text, LocalDate example) =>
-        FormattableString.Invariant($"`{text}` is no day of the calendar; type it as `{example.Day}`, `{DayMonth(example)}` or `{LocalDatePattern.Iso.Format(example)}`");
+        FormattableString.Invariant($"`{text}` {(text.Any(char.IsAsciiLetter) || LocalDatePattern.Iso.Parse(text).Success || text.Length > 5 ? "is no day of the calendar" : "cannot be read as a day")}; type it as `{example.Day}`, `{DayMonth(example)}` or `{LocalDatePattern.Iso.Format(example)}`");
 
     public static string TwoDays(string text, IReadOnlyList<LocalDate> days) =>
         $"`{text}` may be {string.Join(" or ", days.Select(ScreenText.Day))}; type {string.Join(" or ", days.Select(d => $"`{DayMonth(d)}`"))}";

@@ -20,7 +20,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
     private readonly Dictionary<TextStyle, SKFont> _fonts = [];
     private readonly SKTextBlobBuilder _line = new();
     private readonly List<ushort> _glyphs = [];
-    private readonly List<float> _places = [];
+    private readonly List<SKPoint> _places = [];
 
     public void Text(string text, TextStyle style, double x, double y, int quarterTurns)
     {
@@ -30,7 +30,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
             return;
         }
 
-        _line.AddHorizontalRun(CollectionsMarshal.AsSpan(_glyphs), FontOf(style), CollectionsMarshal.AsSpan(_places), 0);
+        _line.AddPositionedRun(CollectionsMarshal.AsSpan(_glyphs), FontOf(style), CollectionsMarshal.AsSpan(_places));
         using var line = _line.Build();
         canvas.Save();
         canvas.Translate((float)x, (float)y);
@@ -135,7 +135,7 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
         _white.Dispose();
     }
 
-    /// <summary>Glyph after glyph, each where the advances of those before it lead.</summary>
+    /// <summary>Glyph after glyph, each where the advances of those before it lead, with its marks over or under it.</summary>
     private void Set(string text, TextStyle style)
     {
         _glyphs.Clear();
@@ -147,8 +147,12 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
             var glyph = face[rune];
             if (glyph.IsPrinted)
             {
-                _glyphs.Add(glyph.Id);
-                _places.Add((float)(units * style.Size / face.UnitsPerEm));
+                foreach (var part in face.PartsOf(glyph))
+                {
+                    _glyphs.Add(part.Id);
+                    _places.Add(new SKPoint((float)((units + part.X) * style.Size / face.UnitsPerEm), (float)(-part.Y * style.Size / face.UnitsPerEm)));
+                }
+
                 units += glyph.Advance;
             }
         }

@@ -158,7 +158,8 @@ public static class FlockFileText
 
     private static string WithRemark(string line) => line.Split(To) is [var content, var remark] ? $"{content.PadRight(RemarkColumn - 2)}  # {remark}" : line;
 
-    private static string Yaml(string text) => FlockValue.Text(text).ToYaml();
+    /// <summary>What is blank stays so: the reader says what is wrong with it.</summary>
+    private static string Yaml(string text) => string.IsNullOrWhiteSpace(text) ? "\"\"" : FlockValue.Text(text).ToYaml();
 
     private static string Day(LocalDate day) => day.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
 

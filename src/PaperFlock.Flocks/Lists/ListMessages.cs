@@ -40,6 +40,11 @@ public static class ListMessages
     /// <summary>What keeps a cell out, said of a ewe who is taken without it.</summary>
     public static Diagnostic LeftOut(Diagnostic wrong) => wrong with { Severity = Severity.Warning, Message = $"left out: {wrong.Message}" };
 
+    /// <summary>Advice for a flock file mends nothing in a spreadsheet.</summary>
+    internal static Diagnostic InWordsOfAList(Diagnostic wrong) => wrong.Code == FlockMessages.NoGroupGivenCode
+        ? wrong with { Advice = wrong.Advice.Replace("add `group:` with", "under the heading `group`, in a column of its own, write", StringComparison.Ordinal) }
+        : wrong;
+
     public static Diagnostic UnknownColumn(SourceSpan at, string heading) => Warning(
         "LST003", at, $"the column `{heading}` is left out: no key of a ewe has that heading", $"headings that are known: {string.Join(", ", EweColumn.Headings)}");
 

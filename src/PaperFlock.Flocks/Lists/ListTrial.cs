@@ -1,5 +1,6 @@
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
+using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 
@@ -48,7 +49,8 @@ internal static class ListTrial
 
     private static ListedEwe Without(ListedEwe row, IEnumerable<(Diagnostic Error, string Key)> wrong, DiagnosticBag bag)
     {
-        foreach (var (error, key) in wrong.DistinctBy(w => w.Key))
+        // That the group is missing concerns every row of a list without that column, and hides nothing else.
+        foreach (var (error, key) in wrong.DistinctBy(w => (w.Key, w.Error.Code == FlockMessages.NoGroupGivenCode)))
         {
             if (row.Ewe is { } ewe && key != "tag" && ewe.Lines.FirstOrDefault(l => l.Key == key) is { Key: not null } line)
             {
@@ -57,7 +59,7 @@ internal static class ListTrial
             }
             else
             {
-                bag.Add(error with { Span = row.Cells["tag"].Span });
+                bag.Add(ListMessages.InWordsOfAList(error) with { Span = row.Cells["tag"].Span });
                 row = row with { Ewe = null };
             }
         }

@@ -58,7 +58,7 @@ public static class PlaceZones
     /// The towns alone would give Kendal to the Isle of Man and Dover to Paris. A box drawn by eye on a map: from the Lizard
     /// to Shetland, from the eastern end of Ireland (5° 26′ W at Burr Point) to Lowestoft, less Man and the coast of France.
     /// </summary>
-    private static bool IsInGreatBritain(Place place)
+    public static bool IsInGreatBritain(Place place)
     {
         var (north, east) = (place.Latitude, place.Longitude);
         var isBox = north is >= 49.8m and <= 61m && east is >= -8.7m and <= 1.8m;
@@ -69,7 +69,7 @@ public static class PlaceZones
     }
 
     /// <summary>In winter and in summer; how they did it in other years is no matter.</summary>
-    private static bool KeepsTheSameTime(string one, string other, LocalDate season)
+    public static bool KeepsTheSameTime(string one, string other, LocalDate season)
     {
         Instant[] days =
         [

@@ -13,7 +13,7 @@ internal static class FlockBytes
     /// <summary>The text, lossy where a byte is refused, so that the line can be shown; empty when showing it is no use.</summary>
     public static SourceText Decode(string shownPath, ReadOnlySpan<byte> bytes, DiagnosticBag bag)
     {
-        var refused = bytes.Length > FlockReader.MostBytes ? FlockMessages.TooLarge(bytes.Length, FlockReader.MostBytes)
+        var refused = bytes.Length > FlockReader.MostBytes ? FlockMessages.TooLarge(FlockReader.MostBytes)
             : OtherKind(bytes) is { } kind ? FlockMessages.OtherKindOfFile(kind)
             : IsUtf16(bytes) ? FlockMessages.Utf16()
             : null;

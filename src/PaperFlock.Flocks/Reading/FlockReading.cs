@@ -12,10 +12,10 @@ public sealed record FlockReading(Flock? Flock, ImmutableArray<Diagnostic> Diagn
     /// <summary>Null where the file is no YAML.</summary>
     internal Node? Root { get; init; }
 
-    /// <summary>A warning for each text of the file, whatever its key, with a character that the paper cannot show.</summary>
+    /// <summary>An error for each text of the file, whatever its key, with a character that the paper cannot show, unless its place has a fault already.</summary>
     /// <param name="firstMissing">The first character of a text that cannot be shown, null when all can; its second argument says whether the text is set as a tag.</param>
     public IEnumerable<Diagnostic> MissingCharacters(Func<string, bool, string?> firstMissing) =>
-        Root is null ? [] : PrintedTexts.MissingCharacters(Root, Source, firstMissing);
+        Root is null ? [] : PrintedTexts.MissingCharacters(Root, Source, firstMissing).Where(missing => !Diagnostics.Any(d => d.Severity == Severity.Error && d.Span == missing.Span));
 
     /// <summary>The file as it is written: sections as objects, lists as arrays, values as texts, and null where nothing is written.</summary>
     /// <returns>Null where the file is no YAML.</returns>

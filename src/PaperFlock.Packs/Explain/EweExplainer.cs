@@ -5,6 +5,13 @@ namespace PaperFlock.Packs.Explain;
 /// <summary>What is planned for a ewe, and on what evidence.</summary>
 internal static class EweExplainer
 {
+    /// <summary>Done with the ewes that are to lamb.</summary>
+    private static readonly JobKind[] ForLambs =
+    [
+        JobKind.FeedFrom, JobKind.BucketsOut, JobKind.Booster, JobKind.TwoFeeds, JobKind.HeavyRounds, JobKind.House, JobKind.Dag,
+        JobKind.FirstDue, JobKind.RingAndTag, JobKind.Turnout, JobKind.LastDue,
+    ];
+
     public static Explanation Of(EwePlan plan, SeasonPlan season)
     {
         var ewe = plan.Ewe;
@@ -16,6 +23,8 @@ internal static class EweExplainer
                 ("group", Group(group)),
                 ("marked", ewe.Marks.IsEmpty ? null : ScreenText.List(ewe.Marks.Select(ScreenText.Day))),
                 ("scanned", Scanned(ewe)),
+                // Said above where it is what she is.
+                ("lost lambs", ewe.LostLambs is { } lost && plan.Standing != PaperFlock.Planning.Standing.LostLambs ? ScreenText.Day(lost) : null),
                 ("sire", SireText.Of(plan) is { Length: > 0 } sire ? sire : null),
                 ("last season", RemarkText.Was(ewe)?["Last season ".Length..]),
                 ("for the tup", TupAdviceText.Of(plan)),
@@ -25,8 +34,8 @@ internal static class EweExplainer
                 .. Feeding(plan, season),
                 ("pen", plan.Pen is { } pen ? pen + (group.Housed is { } housed ? $", from {ScreenText.Day(housed)}" : string.Empty) : null),
                 .. Explanation.List("take care", WarningText.Of(season).Where(w => w.Span == ewe.Span).Select(w => $"{w.Message}: {w.Advice}")),
-                ("jobs past", ScreenText.List(Jobs(ewe, season).Where(j => j.ShownOn < season.AsOf).Select(j => JobText.Title(j, season.Flock)))),
-                .. Explanation.List("jobs to come", Jobs(ewe, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{ScreenText.JobDay(j)}: {JobText.Title(j, season.Flock)}")),
+                ("jobs past", ScreenText.List(Jobs(plan, season).Where(j => j.ShownOn < season.AsOf).Select(j => JobText.Title(j, season.Flock)))),
+                .. Explanation.List("jobs to come", Jobs(plan, season).Where(j => j.ShownOn >= season.AsOf).Select(j => $"{ScreenText.JobDay(j)}: {JobText.Title(j, season.Flock)}")),
             ]);
     }
 
@@ -72,5 +81,13 @@ internal static class EweExplainer
         ];
     }
 
-    private static IEnumerable<Job> Jobs(Ewe ewe, SeasonPlan season) => season.Jobs.Where(j => j.Group is null || j.Group.Name == ewe.Group);
+    /// <summary>Those of her group, as far as they are hers: a ewe without lambs to come is not fed for them, and one that has gone has none.</summary>
+    private static IEnumerable<Job> Jobs(EwePlan plan, SeasonPlan season) => season.Jobs
+        .Where(j => j.Group is null || j.Group.Name == plan.Ewe.Group)
+        .Where(j => plan.Standing switch
+        {
+            PaperFlock.Planning.Standing.ToLamb or PaperFlock.Planning.Standing.Lambed => true,
+            PaperFlock.Planning.Standing.Gone => j.ShownOn <= plan.Ewe.Gone!.On,
+            _ => j.ShownOn <= plan.Ewe.LostLambs || !ForLambs.Contains(j.Kind),
+        });
 }

@@ -11,7 +11,7 @@ public static class ScreenPlan
 {
     public static JsonObject Of(SeasonPlan plan) => new()
     {
-        ["summary"] = Summary(plan),
+        ["summary"] = ScreenText.Summary(plan),
         ["lambing"] = LambingText.Of(plan.Lambing, plan.Flock.Housing),
         ["housing"] = HousingText.Of(plan.Housing, plan.Flock.Housing).ToString(),
         ["jobs"] = List(plan.Jobs, job => Job(job, plan)),
@@ -53,12 +53,6 @@ public static class ScreenPlan
         ["text"] = Encoding.UTF8.GetString(PackMaker.Births(plan)),
         ["file"] = PackFileNames.Of(name) + "-births.csv",
     };
-
-    private static string Summary(SeasonPlan plan)
-    {
-        var due = plan.Dates.FirstDue is { } first ? $"first lambs due {ScreenText.Day(first)}" : "no lambs due";
-        return $"{ScreenText.Count(plan.Flock.Ewes.Length, "ewe")}, {ScreenText.Count(plan.Flock.Groups.Length, "group")}, {due}";
-    }
 
     private static JsonObject Job(Job job, SeasonPlan plan) => new()
     {

@@ -16,6 +16,8 @@ internal sealed class CharacterMap
     /// <summary>0, the box for what is missing, for a character the font lacks.</summary>
     public ushort this[int character] => character < _glyphs.Length ? _glyphs[character] : (ushort)0;
 
+    public void Add(char character, ushort glyph) => _glyphs[character] = glyph;
+
     public static CharacterMap Read(FontTable cmap)
     {
         for (var i = 0; i < cmap.UInt16(2); i++)

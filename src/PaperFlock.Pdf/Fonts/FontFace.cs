@@ -37,6 +37,9 @@ public sealed class FontFace
 
     public Glyph this[Rune rune] => rune.Value < MostCommon ? _common[rune.Value] : Find(rune);
 
+    /// <summary>The glyphs of the font file to draw one with, each at its place: one, or a letter and its marks.</summary>
+    public ImmutableArray<GlyphPart> PartsOf(Glyph glyph) => File.PartsOf(glyph.Id);
+
     internal static FontFace Load(string file) => new(file);
 
     /// <summary>Whether it cannot be shown. A combining mark is missing in any case: text is set without shaping, so it would not stand over its letter.</summary>

@@ -17,6 +17,7 @@ internal sealed class FontFile
     private readonly Dictionary<string, FontTable> _tables = new(StringComparer.Ordinal);
     private readonly int _advances;
     private readonly FontTable _hmtx;
+    private readonly List<(ushort Advance, ImmutableArray<GlyphPart> Parts)> _made = [];
 
     /// <param name="file">What to call it in a message.</param>
     /// <exception cref="InvalidDataException">It is damaged, or no TrueType font with Unicode characters.</exception>
@@ -48,6 +49,7 @@ internal sealed class FontFile
         Glyphs = new GlyphOutlines(Table("loca"), Table("glyf"), Table("maxp").UInt16(4), isLong: head.Int16(50) != 0);
         Characters = CharacterMap.Read(Table("cmap"));
         Name = ReadName(Table("name"));
+        MadeLetters.AddTo(this);
     }
 
     /// <summary>The PostScript name, by which a PDF calls it.</summary>
@@ -75,7 +77,19 @@ internal sealed class FontFile
     public int Stem => Glyphs.BoxOf(Characters['|']) is var bar && bar.Right > bar.Left ? bar.Right - bar.Left : throw Table("glyf").Damaged();
 
     /// <summary>How far the next glyph is. All after the last that is listed are as wide as it.</summary>
-    public ushort AdvanceOf(ushort glyph) => _hmtx.UInt16(4 * Math.Min((int)glyph, _advances - 1));
+    public ushort AdvanceOf(ushort glyph) => glyph >= Glyphs.Own ? _made[glyph - Glyphs.Own].Advance : _hmtx.UInt16(4 * Math.Min((int)glyph, _advances - 1));
+
+    /// <summary>The glyphs of the file that one is drawn with: itself, but for a letter that was made.</summary>
+    public ImmutableArray<GlyphPart> PartsOf(ushort glyph) => glyph >= Glyphs.Own ? _made[glyph - Glyphs.Own].Parts : [new GlyphPart(glyph, 0, 0)];
+
+    /// <summary>A glyph that is not in the file.</summary>
+    /// <param name="like">As wide as this one.</param>
+    /// <returns>Its number, after all there are.</returns>
+    public ushort Add(byte[] outline, ushort like, IEnumerable<GlyphPart> parts)
+    {
+        _made.Add((AdvanceOf(like), [.. parts.SelectMany(part => PartsOf(part.Id).Select(inner => new GlyphPart(inner.Id, part.X + inner.X, part.Y + inner.Y)))]));
+        return Glyphs.Add(outline);
+    }
 
     public FontTable Table(string name) => _tables.TryGetValue(name, out var table) ? table : throw new InvalidDataException($"the font {_file} is damaged: it has no table {name}");
 

@@ -5,6 +5,7 @@ namespace PaperFlock.Pdf.Fonts;
 
 /// <summary>
 /// A font file with the outlines of some glyphs only, for a PDF (ISO 32000-1, 9.9): glyphs keep their numbers, the others have no outline.
+/// Letters that were made come after the font's own, where one is used.
 /// Characters, names and positioning are left out, as a PDF says those itself.
 /// </summary>
 internal static class FontSubset
@@ -15,6 +16,13 @@ internal static class FontSubset
     private const uint WholeSum = 0xB1B0AFBA;
     private const int SumPlace = 8;
     private const int LongPlaces = 50;
+
+    // Tables hhea and maxp of the same.
+    private const int WidthsPlace = 34;
+    private const int CountPlace = 4;
+    private const int PointsPlace = 6;
+    private const int CompoundPointsPlace = 10;
+    private const int PartsPlace = 28;
 
     public static byte[] Of(FontFile font, IEnumerable<ushort> used)
     {
@@ -29,8 +37,9 @@ internal static class FontSubset
             }
         }
 
-        var (glyf, loca) = (new MemoryStream(), new byte[4 * (font.Glyphs.Count + 1)]);
-        for (var glyph = 0; glyph < font.Glyphs.Count; glyph++)
+        var count = Math.Max(font.Glyphs.Own, kept.Max() + 1);
+        var (glyf, loca) = (new MemoryStream(), new byte[4 * (count + 1)]);
+        for (var glyph = 0; glyph < count; glyph++)
         {
             if (kept.Contains(glyph))
             {
@@ -44,16 +53,55 @@ internal static class FontSubset
         var head = font.Table("head").Bytes.ToArray();
         BinaryPrimitives.WriteUInt32BigEndian(head.AsSpan(SumPlace), 0);
         BinaryPrimitives.WriteInt16BigEndian(head.AsSpan(LongPlaces), 1);
+        var hhea = font.Table("hhea").Bytes.ToArray();
+        if (count > font.Glyphs.Own)
+        {
+            BinaryPrimitives.WriteUInt16BigEndian(hhea.AsSpan(WidthsPlace), (ushort)count);
+        }
+
         // By name, as the directory must be.
         return Assemble(
         [
             ("glyf", glyf.ToArray()),
             ("head", head),
-            ("hhea", font.Table("hhea").Bytes.ToArray()),
-            ("hmtx", font.Table("hmtx").Bytes.ToArray()),
+            ("hhea", hhea),
+            ("hmtx", count > font.Glyphs.Own ? Widths(font, count) : font.Table("hmtx").Bytes.ToArray()),
             ("loca", loca),
-            ("maxp", font.Table("maxp").Bytes.ToArray()),
+            ("maxp", Limits(font, count)),
         ]);
+    }
+
+    /// <summary>Advance and left edge of every glyph, as the list ends with the font's own.</summary>
+    private static byte[] Widths(FontFile font, int count)
+    {
+        var widths = new byte[4 * count];
+        for (var glyph = 0; glyph < count; glyph++)
+        {
+            BinaryPrimitives.WriteUInt16BigEndian(widths.AsSpan(4 * glyph), font.AdvanceOf((ushort)glyph));
+            BinaryPrimitives.WriteInt16BigEndian(widths.AsSpan((4 * glyph) + 2), (short)font.Glyphs.BoxOf(glyph).Left);
+        }
+
+        return widths;
+    }
+
+    /// <summary>How many glyphs there are, and how much room a reader needs for one: a letter that was made may have another within it, and so has its points and more.</summary>
+    private static byte[] Limits(FontFile font, int count)
+    {
+        var limits = font.Table("maxp").Bytes.ToArray();
+        if (count > font.Glyphs.Own)
+        {
+            Write(CountPlace, count);
+            Write(CompoundPointsPlace, 3 * Math.Max(Read(PointsPlace), Read(CompoundPointsPlace)));
+            Write(CompoundPointsPlace + 2, 3 * Math.Max(Read(PointsPlace + 2), Read(CompoundPointsPlace + 2)));
+            Write(PartsPlace, Math.Max(2, Read(PartsPlace)));
+            Write(PartsPlace + 2, Read(PartsPlace + 2) + 2);
+        }
+
+        return limits;
+
+        int Read(int at) => BinaryPrimitives.ReadUInt16BigEndian(limits.AsSpan(at));
+
+        void Write(int at, int value) => BinaryPrimitives.WriteUInt16BigEndian(limits.AsSpan(at), (ushort)Math.Min(value, ushort.MaxValue));
     }
 
     private static byte[] Assemble((string Name, byte[] Bytes)[] tables)

@@ -1,7 +1,7 @@
 namespace PaperFlock.Pdf.Fonts;
 
 /// <summary>The outlines of a font by the number of the glyph: tables loca and glyf.</summary>
-/// <param name="count">Numbers of glyphs are below it.</param>
+/// <param name="count">Numbers of the font's own glyphs are below it.</param>
 /// <param name="isLong">Whether loca holds places as they are, and not halved.</param>
 internal sealed class GlyphOutlines(FontTable loca, FontTable glyf, int count, bool isLong)
 {
@@ -14,11 +14,28 @@ internal sealed class GlyphOutlines(FontTable loca, FontTable glyf, int count, b
     private const int HasTwoScales = 0x0040;
     private const int HasFourScales = 0x0080;
 
-    public int Count => count;
+    private readonly List<byte[]> _made = [];
+
+    public int Count => count + _made.Count;
+
+    /// <summary>Without those that were made.</summary>
+    public int Own => count;
+
+    /// <returns>Its number.</returns>
+    public ushort Add(byte[] outline)
+    {
+        _made.Add(outline);
+        return Count <= ushort.MaxValue ? (ushort)(Count - 1) : throw glyf.Damaged();
+    }
 
     /// <summary>As it stands in the file; nothing of a glyph without an outline, such as a space.</summary>
     public ReadOnlyMemory<byte> Of(int glyph)
     {
+        if (glyph >= count)
+        {
+            return glyph < Count ? _made[glyph - count] : throw glyf.Damaged();
+        }
+
         var (start, end) = (Place(glyph), Place(glyph + 1));
         return glyf.Part(start, end - start);
     }

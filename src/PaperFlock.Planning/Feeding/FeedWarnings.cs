@@ -24,7 +24,8 @@ internal static class FeedWarnings
         Flock flock, ImmutableArray<FedEwe> ewes, ImmutableArray<FeedClass> classes, ImmutableArray<FeedChart> charts) =>
     [
         .. OfFile(flock, ewes),
-        .. classes.Zip(charts).SelectMany(c => OfChart(flock, c.First, c.Second)),
+        // The chart of ewes that have all lambed, lost their lambs or gone is fed to nobody.
+        .. classes.Zip(charts).SelectMany(c => OfChart(flock, c.First, c.Second).Where(w => w.Kind == FeedWarningKind.NoRation || c.First.All.Any(e => e.Plan.IsCarrying))),
     ];
 
     private static IEnumerable<FeedWarning> OfFile(Flock flock, ImmutableArray<FedEwe> ewes)
@@ -167,13 +168,16 @@ internal static class FeedWarnings
     /// <summary>Who gets less than her own kind would, by how much at the worst.</summary>
     private static IEnumerable<FeedWarning> OfSharing(Flock flock, FeedClass feeding, FeedChart chart)
     {
-        foreach (var ewe in feeding.Joined)
+        foreach (var ewe in feeding.Joined.Where(e => e.Plan.IsCarrying))
         {
             var (given, own) = Lack(flock, chart, [ewe], ewe.Kind);
-            yield return new(FeedWarningKind.Joined, ewe.Plan.Ewe.Span, chart.Code, [ewe.Plan.Ewe], given, own);
+            if (given != own)
+            {
+                yield return new(FeedWarningKind.Joined, ewe.Plan.Ewe.Span, chart.Code, [ewe.Plan.Ewe], given, own);
+            }
         }
 
-        foreach (var kind in feeding.Kind == FeedKind.Mixed ? feeding.Own.GroupBy(e => e.Kind) : [])
+        foreach (var kind in feeding.Kind == FeedKind.Mixed ? feeding.Own.Where(e => e.Plan.IsCarrying).GroupBy(e => e.Kind) : [])
         {
             var (given, own) = Lack(flock, chart, [.. kind], kind.Key);
             if (given < own)

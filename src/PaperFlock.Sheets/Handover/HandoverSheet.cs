@@ -17,13 +17,14 @@ internal static class HandoverSheet
     private static ImmutableArray<Sheet> Make(SheetContext context) =>
         [.. Absences(context).Select(a => One(context, a))];
 
-    /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found.</summary>
+    /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found; where no ewe is left, there is nothing to hand over.</summary>
     private static IEnumerable<Absence> Absences(SheetContext context)
     {
         var away = context.Flock.KeeperDays.Away;
-        return context.OnlyDays is { } days
+        var handed = context.OnlyDays is { } days
             ? away.Where(a => context.Concerns(a.From, a.To)).DefaultIfEmpty(new Absence(days.Start, days.End, null, null, SourceSpan.WholeFile))
             : away.Where(a => a.To >= context.Plan.AsOf);
+        return handed.Where(a => context.Plan.Ewes.Any(e => Company.StayOn(context.Plan, e.Ewe, a.From).Place.Kind != PlaceKind.Gone));
     }
 
     private static Sheet One(SheetContext context, Absence away)

@@ -149,6 +149,22 @@ public sealed partial class BeginTests
         Assert.Empty(bench.Everything());
     }
 
+    [Theory]
+    [InlineData("", "--name", "H", "the name of the file is empty")]
+    [InlineData("  ", "--name", "H", "the name of the file is empty")]
+    [InlineData("x", "--name", "", "--name: `name` is empty")]
+    [InlineData("x", "--keeper", " ", "--keeper: `keeper` is empty")]
+    [InlineData("x", "--place", "0,0", "--place: at latitude 0, longitude 0 there is only sea")]
+    [InlineData("x", "--name", "丘 Bank", "--name: `丘` (U+4E18) is in none of the typefaces")]
+    public void What_the_reader_would_refuse_is_refused_before_a_file_is_written(string file, string option, string value, string complaint)
+    {
+        using var bench = new Workbench();
+        var begun = bench.Run("begin", file, "--yes", "--tup-in", "2026-08-10", option, value);
+        Assert.Equal(ExitStatus.WrongUse, begun.Status);
+        Assert.Contains(complaint, begun.Error, StringComparison.Ordinal);
+        Assert.Empty(bench.Everything());
+    }
+
     [Fact]
     public void A_file_that_is_there_stays_as_it_is_until_told_otherwise()
     {

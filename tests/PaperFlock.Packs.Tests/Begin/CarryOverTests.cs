@@ -130,6 +130,8 @@ public sealed class CarryOverTests
 
     [Theory]
     [InlineData("next.yaml --from this.yaml --tup-in 2026-08-10", "the tup went in on Mon 10 Aug 2026 last season")]
+    [InlineData("next.yaml --from this.yaml --tup-in 2026-12-10", "on Thu 10 Dec 2026 ewes may still be in lamb")]
+    [InlineData("next.yaml --from this.yaml --tup-in 2030-08-09", "check the year")]
     [InlineData("this.yaml --from this.yaml --tup-in 2027-08-09 --overwrite", "this.yaml is last season's own file")]
     [InlineData("next.yaml --from this.yaml --tup-in 2027-08-09 --ewes 3", "leave out --ewes")]
     [InlineData("next.yaml --from gone.yaml --tup-in 2027-08-09", "cannot read gone.yaml")]

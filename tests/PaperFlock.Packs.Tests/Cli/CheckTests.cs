@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using NodaTime;
 using PaperFlock.Cli;
 using PaperFlock.Layout;
@@ -87,14 +88,57 @@ public sealed class CheckTests
 
     /// <summary>None of the faces has Han characters or pictures; the place is where the character itself stands.</summary>
     [Theory]
-    [InlineData("name: Bracken", "name: Fern 羊", "flock.yaml:10:16: warning FLK120: `羊` is in none of the typefaces")]
-    [InlineData("name: Hollin Bank", "name: 丘 Bank", "flock.yaml:3:9: warning FLK120: `丘`")]
-    [InlineData("name: Sorrel", "name: Sorrel\n    note: loves oats 🐑", "flock.yaml:15:22: warning FLK120: `🐑`")]
-    public void A_character_no_face_has_is_a_warning_with_its_place(string was, string now, string warning)
+    [InlineData("name: Bracken", "name: Fern 羊", "flock.yaml:10:16: error FLK120: `羊` (U+7F8A) is in none of the typefaces")]
+    [InlineData("name: Hollin Bank", "name: 丘 Bank", "flock.yaml:3:9: error FLK120: `丘`")]
+    [InlineData("name: Sorrel", "name: Sorrel\n    note: loves oats 🐑", "flock.yaml:15:22: error FLK120: `🐑` (U+1F411)")]
+    [InlineData("name: Sorrel", "name: Sorrel\n    note: Left → right", "flock.yaml:15:16: error FLK120: `→` (U+2192)")]
+    public void A_character_no_face_has_is_refused_at_its_place_and_nothing_is_printed(string was, string now, string error)
     {
         using var bench = new Workbench();
-        var outcome = bench.Run("check", bench.Write("flock.yaml", Samples.TwoEwes.Replace(was, now, StringComparison.Ordinal)));
-        Assert.Equal(ExitStatus.Clean, outcome.Status);
-        Assert.Contains(warning, outcome.Error, StringComparison.Ordinal);
+        var flock = bench.Write("flock.yaml", Samples.TwoEwes.Replace(was, now, StringComparison.Ordinal));
+        foreach (var command in new[] { "check", "pack" })
+        {
+            var outcome = bench.Run(command, flock);
+            Assert.Equal(ExitStatus.FlockErrors, outcome.Status);
+            Assert.Contains(error, outcome.Error, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(["flock.yaml"], bench.Everything());
+    }
+
+    [Fact]
+    public void A_character_no_face_has_is_named_beside_the_other_faults_of_the_file_and_once()
+    {
+        using var bench = new Workbench();
+        var wrong = Samples.TwoEwes.Replace("name: Bracken", "name: Fern 羊\n    weight: 700 kg", StringComparison.Ordinal).Replace("name: Sorrel", "name: \uE000", StringComparison.Ordinal);
+        var outcome = bench.Run("check", bench.Write("flock.yaml", wrong));
+        Assert.Equal(["FLK035", "FLK040", "FLK120"], Regex.Matches(outcome.Error, "error (FLK[0-9]+)").Select(m => m.Groups[1].Value).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>The letters of a Maori farm that no face has as they are: made of letter and mark, and read back as written.</summary>
+    [Fact]
+    public void A_name_with_a_long_o_is_printed_and_reads_back()
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", Samples.TwoEwes.Replace("name: Hollin Bank", "name: Tōtara", StringComparison.Ordinal).Replace("name: Bracken", "name: Pōhutukawa\n    note: \"Ĝĥẽạọḥ\"", StringComparison.Ordinal));
+        var outcome = bench.Run("pack", flock);
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        using var pdf = new PackPdf(bench.PathOf("flock.pdf"));
+        var text = string.Concat(pdf.Texts);
+        Assert.All(["Tōtara", "Pōhutukawa", "Ĝĥẽạọḥ"], word => Assert.Contains(word, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_flock_of_which_every_ewe_is_gone_has_a_pack_and_nothing_to_hand_over()
+    {
+        using var bench = new Workbench();
+        var text = $"{Samples.TwoEwes.Replace("name: Bracken", "gone: {on: 2026-11-20, why: sold}", StringComparison.Ordinal).Replace("name: Sorrel", "gone: {on: 2026-11-20, why: died}", StringComparison.Ordinal)}\nkeeper-days: {{away: [{{from: 2026-12-27, to: 2027-01-02, sitter: Tom Birkett}}]}}\n";
+        var outcome = bench.Run("pack", bench.Write("flock.yaml", text), "--as-of", "2026-11-25");
+        Assert.True(outcome.Status == ExitStatus.Clean, outcome.Error);
+        using var pdf = new PackPdf(bench.PathOf("flock.pdf"));
+        Assert.DoesNotContain("HAND-", string.Concat(pdf.Texts), StringComparison.Ordinal);
+        var check = bench.Run("check", "flock.yaml", "--as-of", "2026-11-25");
+        Assert.Contains("2 ewes, all gone, 1 group\n", check.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("FLK13", check.Error, StringComparison.Ordinal);
     }
 }

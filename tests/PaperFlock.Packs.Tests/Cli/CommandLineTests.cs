@@ -57,7 +57,7 @@ public sealed class CommandLineTests
     [InlineData("pack x.yaml --out", "--out wants something after it")]
     [InlineData("dates x.yaml --as-of 2026-02-30", "'2026-02-30' is no date: write it year first, such as --as-of 2026-11-25")]
     [InlineData("dates x.yaml --as-of 5/11/2026", "`5/11/2026` may be Thu 5 Nov 2026 or Mon 11 May 2026; write `2026-11-05` or `2026-05-11`")]
-    [InlineData("dates x.yaml --as-of 9999-12-31", "'9999-12-31' is no date")]
+    [InlineData("dates x.yaml --as-of 9999-12-31", "'9999-12-31' is outside the years this program works in, 1900 to 2200")]
     [InlineData("dates x.yaml --as-of", "--as-of wants something after it")]
     [InlineData("pack x.yaml --sheets plnner", "no sheet 'plnner'; did you mean 'planner'?")]
     [InlineData("pack x.yaml --sheets zzz", "no sheet 'zzz'; there are register")]

@@ -37,6 +37,18 @@ public sealed class ExplainTests
         Assert.DoesNotContain("\u00a0", outcome.Out, StringComparison.Ordinal);
     }
 
+    /// <summary>No booster and no feeds are hers, and what she lost is said though the scan says what she is.</summary>
+    [Fact]
+    public void A_ewe_without_lambs_to_come_has_none_of_the_jobs_of_those_that_have()
+    {
+        using var bench = new Workbench();
+        var flock = bench.Write("flock.yaml", Samples.TwoEwes.Replace("name: Sorrel", "name: Sorrel\n    scan: 0\n    lost-lambs: 2026-10-20", StringComparison.Ordinal));
+        var (empty, other) = (bench.Run("explain", flock, "Sorrel", "--as-of", "2026-11-25").Out, bench.Run("explain", flock, "Bracken", "--as-of", "2026-11-25").Out);
+        Assert.Contains("lost lambs     Tue 20 Oct 2026", empty, StringComparison.Ordinal);
+        Assert.All(["booster", "Bring in the ewes"], job => Assert.Contains(job, other, StringComparison.Ordinal));
+        Assert.All(["booster", "Bring in the ewes", "FEED-"], job => Assert.DoesNotContain(job, empty, StringComparison.Ordinal));
+    }
+
     /// <summary>Housing from three days before its best day to two after it, so that its window may lie on both sides of the first due day.</summary>
     [Theory]
     [InlineData(0, "from 3 days before to 2 days after, best that day")]

@@ -49,6 +49,7 @@ public sealed class EnterTests
     [InlineData("marks", "2026-11-25", "yellow 5 sep", "the tup wears yellow from Mon 10 Aug 2026 to Wed 26 Aug 2026")]
     [InlineData("marks", "2026-08-12", "14", "yet to come: today is Wed 12 Aug 2026")]
     [InlineData("marks", "2026-11-25", "31 sep", "is no day of the calendar")]
+    [InlineData("marks", "2026-11-25", "14/8", "`14/8` cannot be read as a day; type it as")]
     [InlineData("marks", "2026-11-25", "purple 14", "is none of the colours of her group: yellow, orange and blue")]
     [InlineData("marks", "2026-11-25", "-14 aug", "has no mark of Fri 14 Aug 2026")]
     [InlineData("teeth-toes-teats", "2026-08-20", "good", "not understood; type a for all sound")]

@@ -191,6 +191,7 @@ public sealed class EweListTests
     [InlineData("tag,weight\nZZ 1,heavy\n", "2:6: warning LST024")]
     [InlineData("tag,age\nZZ 1,2-tooth\n", "2:6: warning LST025")]
     [InlineData("tag,weight kg\nZZ 1,720\n", "2:6: warning FLK035: left out: `720 kg` cannot be right for `weight`")]
+    [InlineData("tag,note\nZZ 1,Fern 羊\n", "2:6: warning FLK120: left out: `羊` (U+7F8A) is in none of the typefaces")]
     [InlineData("tag,teeth\nZZ 1,sond\n", "2:6: warning FLK030: left out: `teeth` cannot be `sond`")]
     [InlineData("tag,marks\nZZ 1,2025-11-09\n", "2:6: warning FLK057")]
     [InlineData("tag,marks\nZZ 1,2027-02-09\n", "2:6: warning FLK057: left out: she cannot have been marked on")]
@@ -273,6 +274,23 @@ public sealed class EweListTests
         Assert.Contains(complaint, added.Error, StringComparison.Ordinal);
         Assert.Contains("REFUSED", added.Out, StringComparison.Ordinal);
         Assert.Equal(Samples.TwoEwes, File.ReadAllText(bench.PathOf("flock.yaml")));
+    }
+
+    /// <summary>Advice for the file would mend nothing in a spreadsheet, and what else is wrong with a row is said beside it.</summary>
+    [Fact]
+    public void A_list_without_groups_is_told_of_the_column_and_of_its_other_faults()
+    {
+        using var bench = new Workbench();
+        bench.Write("flock.yaml", Samples.TwoEwes.Replace("ewes:", "groups: [{name: Orchard}, {name: Paddock}]\newes:", StringComparison.Ordinal).Replace("    name:", "    group: Orchard\n    name:", StringComparison.Ordinal));
+        var tag = new string('7', 50_000);
+        bench.Write("ewes.csv", $"tag,name\nZZ 3,Fern\nzz3,Dock\n{tag},Moss\n");
+        var added = bench.Run("add", "ewes", "flock.yaml", "ewes.csv", "--as-of", "2026-11-25");
+        Assert.Equal(ExitStatus.FlockErrors, added.Status);
+        Assert.Contains("error FLK055: `Fern` is in none of the groups", added.Error, StringComparison.Ordinal);
+        Assert.Contains("under the heading `group`, in a column of its own, write `Orchard` or `Paddock`", added.Error, StringComparison.Ordinal);
+        Assert.Contains("error FLK052: the tag `zz3` is already on the ewe", added.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("add `group:`", added.Error, StringComparison.Ordinal);
+        Assert.InRange(added.Error.Length + added.Out.Length, 0, 10_000);
     }
 
     /// <summary>A cell that does not go with the flock, or with the calendar, is left out.</summary>

@@ -10,8 +10,8 @@ internal static partial class FlockMessages
         $"the tup goes out on {Day(tupOut)}, before he goes in on {Day(tupIn)}",
         "check both dates, and the year");
 
-    public static Diagnostic DuplicateTag(SourceSpan at, string tag, int firstLine) => Error("FLK052", at,
-        $"the tag `{tag}` is already on the ewe on line {Number(firstLine)}",
+    public static Diagnostic DuplicateTag(SourceSpan at, string tag, int firstLine, bool isLamb) => Error("FLK052", at,
+        $"the tag `{Shown(tag)}` is already on the {(isLamb ? "lamb" : "ewe")} on line {Number(firstLine)}",
         "check both ears; spaces, hyphens and capitals make no difference to a tag");
 
     public static Diagnostic DuplicateName(SourceSpan at, string what, string name, int firstLine) => Error("FLK053", at,
@@ -24,7 +24,9 @@ internal static partial class FlockMessages
             ? "take the line out, or list the tupping groups under `groups`"
             : NearestWord.Find(found, groups) is { } nearest ? $"did you mean `{nearest}`?" : $"the groups are {List(groups)}");
 
-    public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error("FLK055", at, $"`{ewe}` is in none of the groups", $"add `group:` with {List(groups, "or")}");
+    public const string NoGroupGivenCode = "FLK055";
+
+    public static Diagnostic NoGroupGiven(SourceSpan at, string ewe, IEnumerable<string> groups) => Error(NoGroupGivenCode, at, $"`{Shown(ewe)}` is in none of the groups", $"add `group:` with {List(groups, "or")}");
 
     public static Diagnostic BreedSlip(SourceSpan at, string found, string nearest) => Error("FLK056", at,
         $"there is no breed `{found}` under `breeds`, but there is `{nearest}`",
@@ -79,7 +81,7 @@ internal static partial class FlockMessages
     /// <param name="what">With its article: <c>a mark</c>.</param>
     public static Diagnostic AfterToday(SourceSpan at, string what, LocalDate day, LocalDate today) => Error("FLK070", at,
         $"{what} on {Day(day)} has not happened yet: today is {Day(today)}",
-        "check the day and the year; write down only what has been seen");
+        "check the day and the year, and the clock of this computer; write down only what has been seen");
 
     /// <param name="mated">The first day she can have been mated.</param>
     /// <param name="isMark">It is her mark; else the day the tup went in, or the day of the mating.</param>

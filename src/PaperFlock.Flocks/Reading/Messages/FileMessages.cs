@@ -4,8 +4,8 @@ namespace PaperFlock.Flocks.Reading;
 
 internal static partial class FlockMessages
 {
-    public static Diagnostic TooLarge(long bytes, int most) => Error("FLK001", SourceSpan.WholeFile,
-        $"the file has {Number(bytes)} bytes, and a flock file has at most {Number(most)}",
+    public static Diagnostic TooLarge(int most) => Error("FLK001", SourceSpan.WholeFile,
+        $"the file is too long: a flock file has at most {Number(most)} bytes",
         "is this the right file? A flock of a thousand ewes needs a tenth of that");
 
     public static Diagnostic OtherKindOfFile(string kind) => Error("FLK019", SourceSpan.WholeFile,

@@ -19,13 +19,13 @@ internal static partial class FlockMessages
         $"what follows # is taken for a comment, not for part of `{name}`",
         "put quotes round text that holds a space and #; or put a space after the # of a comment");
 
-    public static Diagnostic MissingCharacter(SourceSpan at, string character) => Warning("FLK120", at,
-        $"`{character}` is in none of the typefaces",
-        "the paper will show an empty box in its place: write it another way");
+    public static Diagnostic NothingToRead(SourceSpan at, string tag) => Warning("FLK171", at,
+        $"the tag `{tag}` has neither a letter nor a figure, and nobody could read it off an ear",
+        "write what is on her tag, or in its place a number of your own");
 
     public static Diagnostic AnotherSeason(SourceSpan at, LocalDate tupIn, LocalDate today) => Warning("FLK150", at,
         $"the tup goes in on {Day(tupIn)}, and today is {Day(today)}: this is the season of {Number(tupIn.Year)}",
-        "check the year; to print the paper of another season, give a day of that season as today");
+        "check the year, and the clock of this computer; to print the paper of another season, give a day of that season as today");
 
     public static Diagnostic ScannedSoonAfterMark(SourceSpan at, LocalDate mark, LocalDate today) => Warning("FLK151", at,
         $"she was marked again on {Day(mark)}, too soon before today, {Day(today)}, for lambs of that day to be counted",
@@ -53,11 +53,11 @@ internal static partial class FlockMessages
         $"write `group: {name}` under each of its ewes, or take the group out");
 
     public static Diagnostic TupInTwoGroups(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning("FLK157", at,
-        $"`{tup}` is with `{other}` too, from {Day(from)} to {Day(to)}",
+        $"`{tup}` is with `{other}` too, {Days(from, to)}",
         "check his name and the days; if both groups run in one field, write the same `field:` under each");
 
     public static Diagnostic TupsTogether(SourceSpan at, string tup, string other, LocalDate from, LocalDate to) => Warning("FLK163", at,
-        $"`{tup}` and `{other}` are both with them from {Day(from)} to {Day(to)}: nobody will know whose lambs they are",
+        $"`{tup}` and `{other}` are both with them {Days(from, to)}: nobody will know whose lambs they are",
         "check the days; one goes out on the day the other goes in, or before");
 
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
@@ -80,14 +80,24 @@ internal static partial class FlockMessages
 
     public static string FarFromTown(double kilometres, string zone) => $"it is {Kilometres(kilometres)} from the main town of {zone}";
 
+    public static string OtherThanBritish(string zone) => $"in Great Britain clocks do not go by {zone} all the year round";
+
+    public static string BeyondSheep(decimal latitude) => $"at latitude {Number(latitude)} nobody keeps sheep";
+
     /// <param name="doubt">Why place and zone do not go together.</param>
     /// <param name="slip">What looks wrong; null when it cannot be told.</param>
     /// <param name="meant">The place without the slip; null with it.</param>
-    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant) => Warning("FLK161", at,
-        $"{slip ?? "place and time zone do not go together"}: {doubt}",
-        meant is null
-            ? "check latitude and longitude, of which south and west are negative, and `time-zone`"
-            : $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place");
+    /// <param name="likely">The zone of the place, where it is the zone that looks wrong.</param>
+    public static Diagnostic PlaceOutsideZone(SourceSpan at, string doubt, string? slip, Place? meant, string? likely) => Warning("FLK161", at,
+        $"{slip ?? (likely is null ? "the latitude looks wrong" : "place and time zone do not go together")}: {doubt}",
+        meant is not null ? $"write {Location(meant.Latitude, meant.Longitude)}, if that is the place"
+            : likely is not null ? $"if the place is right, write `time-zone: {likely}`; else check latitude and longitude, of which south and west are negative"
+            : "check latitude and longitude, of which south and west are negative");
+
+    /// <param name="whyNot">It names the text.</param>
+    public static Diagnostic NoGridReference(SourceSpan at, string text, string whyNot) => Warning("FLK170", at,
+        $"`{Shown(text)}` is no grid reference of Great Britain, and is printed to be read out to the emergency services",
+        whyNot[(whyNot.LastIndexOf(": ", StringComparison.Ordinal) + 2)..]);
 
     public static Diagnostic GridReferenceElsewhere(SourceSpan at, string text, double kilometres, Place square) => Warning("FLK162", at,
         $"`{text}` is {Kilometres(kilometres)} from `location`, and help would be sent to one or the other",
@@ -97,6 +107,8 @@ internal static partial class FlockMessages
         "nothing says where the sheep are, so the paper has no sunrise, and rounds keep to 07:00, 12:00, 17:00 and 22:00",
         "add a line `location:` with your own figures, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both");
 
+    private static string Days(LocalDate from, LocalDate to) => from == to ? $"on {Day(from)}" : $"from {Day(from)} to {Day(to)}";
+
     private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
-        $"{those} get {Number(rounds)} rounds a day, and {others} {Number(more)}", advice);
+        $"{those} get {(rounds == 1 ? "1 round" : $"{Number(rounds)} rounds")} a day, and {others} {Number(more)}", advice);
 }

@@ -73,6 +73,23 @@ internal static partial class FlockMessages
         $"`{name}` holds {Code(value)}, a character that prints nothing, as text pasted from elsewhere may have",
         "type the text again by hand");
 
+    public static Diagnostic MissingCharacter(SourceSpan at, string character) => Error("FLK120", at,
+        $"`{character}` ({Code(character.Length == 2 ? char.ConvertToUtf32(character[0], character[1]) : character[0])}) is in none of the typefaces, and cannot be printed",
+        character switch
+        {
+            "→" or "⇒" or "➜" => "write `to`, or `->`",
+            "←" or "⇐" => "write `from`, or `<-`",
+            "✓" or "✔" or "☑" or "✅" => "write `yes`, or `done`",
+            "✗" or "✘" or "☒" or "❌" => "write `no`",
+            "♀" => "write `ewe`",
+            "♂" => "write `tup`",
+            "≤" => "write `at most`",
+            "≥" => "write `at least`",
+            "≈" or "≃" => "write `about`",
+            "\u2032" or "\u2033" => "write `'` for feet, `\"` for inches",
+            _ => "write it another way, in letters, figures and ordinary marks",
+        });
+
     public static Diagnostic NotACode(SourceSpan at, string found) => Error("FLK046", at,
         $"`code` is letters and figures without spaces, not `{Shown(found)}`",
         found.Where(char.IsAsciiLetterOrDigit).ToArray() is { Length: > 0 } plain ? $"write `code: {new string(plain).ToUpperInvariant()}`" : "write such as `code: HB2`");

@@ -7,7 +7,7 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <param name="today">Null: nothing is held against the calendar.</param>
 internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, LocalDate? today, DiagnosticBag bag)
 {
-    private readonly Dictionary<string, int> _tags = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (int Line, bool IsLamb)> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
 
     public ImmutableArray<Ewe> Read(Section top)
@@ -42,7 +42,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
 
     private Ewe? Ewe(Section ewe)
     {
-        var tag = Tag(ewe.Require("tag"));
+        var tag = Tag(ewe.Require("tag"), isLamb: false);
         var name = Name(ewe);
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
@@ -83,7 +83,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var lambs = ImmutableArray.CreateBuilder<Lamb>();
         foreach (var entry in ewe.ListBelow("lambs"))
         {
-            var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag")), entry.Find("weight")?.AsMass());
+            var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag"), isLamb: true), entry.Find("weight")?.AsMass());
             if (sex is { } known)
             {
                 lambs.Add(new Lamb(known, tag, weight));
@@ -94,14 +94,20 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
     }
 
     /// <summary>A tag as typed, of a ewe or of a lamb: no two of either are alike.</summary>
-    private string? Tag(Field? at)
+    private string? Tag(Field? at, bool isLamb)
     {
         if (at is not { } field || field.AsText() is not { } tag)
         {
             return null;
         }
 
-        return _tags.TryAdd(TagKey.Of(tag), field.Span.Line) ? tag : field.Refuse<string>(FlockMessages.DuplicateTag(field.Span, tag, _tags[TagKey.Of(tag)]));
+        if (!tag.Any(char.IsLetterOrDigit))
+        {
+            bag.Add(FlockMessages.NothingToRead(field.Span, tag));
+        }
+
+        var (line, onLamb) = _tags.GetValueOrDefault(TagKey.Of(tag));
+        return _tags.TryAdd(TagKey.Of(tag), (field.Span.Line, isLamb)) ? tag : field.Refuse<string>(FlockMessages.DuplicateTag(field.Span, tag, line, onLamb));
     }
 
     private string? Name(Section ewe)

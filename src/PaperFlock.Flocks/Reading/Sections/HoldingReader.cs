@@ -17,9 +17,9 @@ internal static class HoldingReader
         var postcode = holding.Find("postcode")?.AsText();
         ImmutableArray<Contact> contacts = [.. Contacts(holding)];
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
-        if (location is not null && gridReference is not null)
+        if (gridReference is not null)
         {
-            PlaceCheck.GridReference(location, holding.Find("grid-reference")!, gridReference);
+            PlaceCheck.GridReference(location, zone, holding.Find("grid-reference")!, gridReference);
         }
 
         if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, holding.Below("location").Find("latitude")!.Span, holding.Bag))

@@ -10,20 +10,25 @@ internal static class TupsReader
     /// <returns>In the order they came, never empty; null when one is wrong, and that is reported.</returns>
     public static IReadOnlyList<TupTurn>? Read(Section group, SeasonDraft season)
     {
-        foreach (var field in OneTupOnly.Select(group.Find).OfType<Field>())
+        foreach (var other in OneTupOnly.Select(group.Find).OfType<Field>())
         {
-            group.Bag.Add(FlockMessages.DoesNotApply(field.KeySpan, field.Name, "beside `tups`", "take it out: the days of each tup stand under `tups`"));
+            group.Bag.Add(FlockMessages.DoesNotApply(other.KeySpan, other.Name, "beside `tups`", "take it out: the days of each tup stand under `tups`"));
         }
 
-        if (group.Find("tups")?.AsSections() is not { Count: > 0 } entries)
+        if (group.Find("tups") is not { } field || field.AsItems() is not { } items)
         {
             return null;
         }
 
-        var turns = new List<TupTurn>();
-        foreach (var entry in entries)
+        if (items.Count == 0)
         {
-            if (Turn(entry, season) is not { } turn)
+            return field.Refuse<IReadOnlyList<TupTurn>>(FlockMessages.WrongCount(field.Span, field.Name, "at least one tup, or to be taken out", "[{name: Bramley, in: 2026-08-10, out: 2026-09-01}]"));
+        }
+
+        var turns = new List<TupTurn>();
+        foreach (var item in items)
+        {
+            if (item.AsSection() is not { } entry || Turn(entry, season) is not { } turn)
             {
                 return null;
             }
