@@ -1,5 +1,3 @@
-using PaperFlock.Planning.Dates;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Who is fed by one chart: by lambs and due week, so that no ewe is parted alone and nobody shares a trough with a ewe of
