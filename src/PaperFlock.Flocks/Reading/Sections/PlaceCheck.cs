@@ -8,8 +8,13 @@ internal static class PlaceCheck
     /// <summary>The widest zone with sheep: Kashgar keeps the time of Shanghai, 4,100 km away.</summary>
     private const double FurthestFromTown = 4500;
 
-    /// <summary>A reference of two figures is of a square of 10 km; more than two of them apart is another valley.</summary>
-    private const double FurthestFromSquare = 20;
+    /// <summary>A location of one decimal may be 6.5 km out, and the coarsest reference is of a square of 1 km: further apart is another valley.</summary>
+    private const double FurthestFromSquare = 8;
+
+    /// <summary>Sheep are kept in Finnmark, 71° north, and in Tierra del Fuego, 55° south: common knowledge, no source.</summary>
+    private const decimal Northernmost = 72;
+
+    private const decimal Southernmost = -57;
 
     private static readonly LocalTime EarliestNoon = new(10, 0);
 
@@ -28,7 +33,11 @@ internal static class PlaceCheck
             return false;
         }
 
-        if (Doubt(place, zone) is { } doubt)
+        if (place.Latitude is > Northernmost or < Southernmost)
+        {
+            bag.Add(FlockMessages.NearAPole(at, place.Latitude));
+        }
+        else if (Doubt(place, zone) is { } doubt)
         {
             var (slip, meant) = Slips(place).FirstOrDefault(s => Doubt(s.Meant, zone) is null);
             bag.Add(FlockMessages.PlaceOutsideZone(at, doubt, slip, meant));
@@ -37,10 +46,16 @@ internal static class PlaceCheck
         return true;
     }
 
-    public static void GridReference(Place place, Field field, string text)
+    /// <param name="place">Null where it is not given.</param>
+    /// <param name="zone">Only in Britain is a reference one of its own grid.</param>
+    public static void GridReference(Place? place, DateTimeZone? zone, Field field, string text)
     {
-        if (Places.GridReference.IsMeant(text)
-            && Places.GridReference.Read(text).Place is { } square
+        var (square, whyNot) = Places.GridReference.IsMeant(text) ? Places.GridReference.Read(text) : (null, null);
+        if (zone?.Id == "Europe/London" && (whyNot is not null || !text.Any(char.IsDigit)))
+        {
+            field.Bag.Add(FlockMessages.NoGridReference(field.Span, text));
+        }
+        else if (square is not null && place is not null
             && place.KilometresTo((double)square.Latitude, (double)square.Longitude) is > FurthestFromSquare and var away)
         {
             field.Bag.Add(FlockMessages.GridReferenceElsewhere(field.Span, text, away, square));
