@@ -109,7 +109,7 @@ public sealed class WarningTextTests
     [Fact]
     public void A_shed_too_small_is_said_before_anybody_is_housed()
     {
-        var pen = new Pen("Bay", new Length(3), new Length(2), new Length(0.5m), new SourceSpan(12, 5, 3));
+        var pen = new Pen("Bay", new Length(3), new Length(2), new Length(0.7m), new SourceSpan(12, 5, 3));
         Is(
             Flock(Ewe(), Ewe() with { Tag = "ZZ 2" }) with { Housing = Sample.Housing() with { Pens = [pen] } },
             Before,
