@@ -29,6 +29,9 @@ public sealed record Flock(
     /// <summary>The weekday on which every ration changes.</summary>
     public IsoDayOfWeek ChangeDay => Feeds.ChangeDay ?? Print.WeekStarts;
 
+    /// <summary>What lies outside is of another season.</summary>
+    public DateInterval SeasonDays => Season.DaysOf(Groups);
+
     /// <summary>The group a ewe runs with. Every ewe has exactly one.</summary>
     public TuppingGroup GroupOf(Ewe ewe) => Groups.First(g => g.Name == ewe.Group);
 

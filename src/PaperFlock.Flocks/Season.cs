@@ -12,6 +12,11 @@ public sealed record Season(LocalDate TupIn, LocalDate TupOut, int GestationDays
 
     /// <summary>The file of the season before; only said, never opened.</summary>
     public string? Last { get; init; }
+
+    /// <summary>From half a year before the first tup goes in, when ewes are vaccinated and tups bought, to four months after the last lambs, when they are weaned: common practice, no source.</summary>
+    public DateInterval DaysOf(IReadOnlyCollection<TuppingGroup> groups) => new(
+        groups.Select(g => g.TupIn).Append(TupIn).Min().PlusMonths(-6),
+        groups.Select(g => g.TupOut).Append(TupOut).Max().PlusDays(GestationDays).PlusMonths(4));
 }
 
 /// <param name="GestationDays">130 to 165; null: the season's figure.</param>

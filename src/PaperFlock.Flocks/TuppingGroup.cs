@@ -30,6 +30,9 @@ public sealed record TuppingGroup(
     /// <summary>The days of each tup that is named, whether one took over from another or not.</summary>
     public ImmutableArray<TupTurn> Turns => !Tups.IsEmpty ? Tups : Tup is { } tup ? [new(tup, TupIn, TupOut)] : [];
 
+    /// <summary>The days on which there was a tup with them, of each tup for himself: between two there may have been none.</summary>
+    public ImmutableArray<DateInterval> Stays => Tups.IsEmpty ? [new(TupIn, TupOut)] : [.. Tups.Select(t => new DateInterval(t.In, t.Out))];
+
     /// <summary>Null where there is none by name, or more than one.</summary>
     public string? OneTup => Tups.Length > 1 ? null : Tup;
 

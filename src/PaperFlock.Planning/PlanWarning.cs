@@ -32,6 +32,11 @@ public abstract record PlanWarning(SourceSpan Span)
     /// <summary>It has not the floor or the trough for one ewe of this flock.</summary>
     public sealed record PenTooSmall(Pen Pen) : PlanWarning(Pen.Span);
 
+    /// <summary>The shed is too small for them.</summary>
+    /// <param name="Ewes">How many would stand outside.</param>
+    /// <param name="First">Of the pens in the file.</param>
+    public sealed record NoRoom(int Ewes, Pen First) : PlanWarning(First.Span);
+
     /// <summary>Ewes shorn at housing have to stay in, and these lamb outdoors.</summary>
     public sealed record ShornOutdoors(Season Season) : PlanWarning(Season.Span);
 }

@@ -51,7 +51,9 @@ public class ContradictionTests
 
         ("season.tup-in, jobs.on", Gen.Select(Gen.Int[-900, 900], days => (
             Samples.Text($"jobs:\n  - {{title: Dip, on: {Iso(TupIn.PlusDays(days))}}}\n"),
-            Refused(TupIn.PlusDays(days) < TupIn.PlusYears(-1) || TupIn.PlusDays(days) > TupIn.PlusYears(2))))),
+            Diary(TupIn.PlusDays(days))))),
+
+        ("season.tup-in, keeper-days.away", Gen.Select(Gen.Int[-900, 900], days => (Away((TupIn.PlusDays(days), TupIn.PlusDays(days))), Diary(TupIn.PlusDays(days))))),
 
         ("groups.mating, groups.date", Gen.Select(Gen.Int[0, 2], Gen.Bool, (mating, dated) => (
             InGroups($"{{name: A, mating: {Matings[mating]}{(dated ? ", date: 2026-08-14" : "")}}}"), Refused(dated == (mating == 0))))),
@@ -115,7 +117,7 @@ public class ContradictionTests
 
         ("ewes.lambed, breeds.gestation-days", Gen.Select(Gen.Int[130, 165], Gen.Int[130, 165], (average, days) => (
             Samples.Text($"breeds:\n  - {{name: Finn, gestation-days: {average}}}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: Finn, marks: [2026-08-10], lambed: {Iso(TupIn.PlusDays(days))}}}\n"),
-            Warned(days < Math.Min(138, average - 9) || days > Math.Max(159, average + 12))))),
+            Warned(average is < 140 or > 155 || days < Math.Min(138, average - 9) || days > Math.Max(159, average + 12))))),
 
         ("ewes.lambed, ewes.lambs-alive", Gen.Select(Gen.Bool, Gen.Int[0, 3], (lambed, key) => (
             Samples.Ewe(LambingKeys[key], lambed ? "lambed: 2027-01-10" : "name: Bracken"), Refused(!lambed)))),
@@ -155,7 +157,11 @@ public class ContradictionTests
 
         // After the tup went in, and no later than 165 days after he left.
         ("ewes.lost-lambs, groups.tup-in and tup-out", Gen.Select(Gen.Int[-20, 230], lost => (
-            Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}"), Refused(lost <= 0 || lost > 42 + 165)))),
+            Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}"), lost is <= 0 or > 42 + 165 ? Verdict.Refused : Warned(lost > 42 + 159)))),
+
+        ("ewes.lost-lambs, ewes.marks", Gen.Select(Gen.Int[0, 42], Gen.Int[0, 207], (mark, lost) => (
+            Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(mark))}]", $"lost-lambs: {Iso(TupIn.PlusDays(lost))}"),
+            lost <= mark ? Verdict.Refused : Warned(lost - mark > 159)))),
 
         ("ewes.lost-lambs, today", Gen.Select(Gen.Int[1, 180], Gen.Int[1, 180], (lost, today) => (
             AsOf(TupIn.PlusDays(today), Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}")), Refused(lost > today)))),
@@ -217,8 +223,15 @@ public class ContradictionTests
             Samples.Text($"practice:\n  checks-per-day: {{normal: 1, {(heavy > 0 ? $"heavy: {heavy}, " : "")}lambing: {lambing}}}\n"),
             Warned(lambing < (heavy > 0 ? heavy : 4))))),
 
-        ("practice.scan-days-after-tup-in, itself", Gen.Select(Gen.Int[20, 160], Gen.Int[20, 160], (first, last) => (
+        ("practice.scan-days-after-tup-in, itself", Gen.Select(Gen.Int[40, 105], Gen.Int[40, 130], (first, last) => (
             Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, {last}]\n"), Refused(first > last)))),
+
+        // Lambs are born 147 days after the tup goes in; the usual days of scanning are never too late.
+        ("practice.scan-days-after-tup-in, feed-weeks-before-lambing", Gen.Select(Gen.Int[40, 130], Gen.Int[1, 16], (first, weeks) => (
+            Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, 130]\n  feed-weeks-before-lambing: {weeks}\n"), Warned(first > Math.Max(75, 147 - (7 * weeks)))))),
+
+        ("practice.first-round-not-before, last-round", Gen.Select(Gen.Int[0, 12], Gen.Int[12, 23], (first, last) => (
+            Samples.Text($"practice:\n  first-round-not-before: {first:00}:00\n  last-round: {last}:00\n"), Warned(last - first < 8)))),
 
         ("practice.booster-weeks-before-lambing, itself", Gen.Select(Gen.Int[1, 20], Gen.Int[1, 20], (first, last) => (
             Samples.Text($"practice:\n  booster-weeks-before-lambing: [{first}, {last}]\n"), Refused(first < last)))),
@@ -243,6 +256,69 @@ public class ContradictionTests
         ("jobs.minutes-per-ewe, ewes", Gen.Select(Gen.Int[1, 240], Gen.Int[1, 9], (minutes, ewes) => (
             Samples.Text($"jobs:\n  - {{title: Shear, on: 2026-12-01, minutes-per-ewe: {minutes}}}\n", ewes: $"ewes:\n{string.Concat(Enumerable.Range(1, ewes).Select(n => $"  - tag: ZZ {n}\n"))}"),
             Warned(minutes * ewes > 16 * 60)))),
+
+        ("ewes.scan, ewes.lambs and lambs-dead", Gen.Select(Gen.Int[0, 5], Gen.Int[1, 4], Gen.Int[-1, 2], (scan, listed, dead) => (
+            Samples.Ewe($"scan: {scan}", "lambed: 2027-01-10", $"lambs: [{string.Join(", ", Enumerable.Repeat("{sex: ewe}", listed))}]", dead < 0 ? "name: Bracken" : $"lambs-dead: {dead}"),
+            Warned(scan == 0 || listed + Math.Max(0, dead) > scan + 1)))),
+
+        ("groups.tups.out and in of the next, ewes.marks", Gen.Select(Gen.Int[0, 40], mark => (
+            InGroups($"{{name: A, tups: [{Turn("Bramley", 0, 10)}, {Turn("Damson", 23, 40)}]}}", $"ewes:\n  - {{tag: ZZ 1, marks: [{Iso(TupIn.PlusDays(mark))}]}}\n"),
+            Refused(mark is > 10 and < 23)))),
+
+        ("groups.raddle, itself", Gen.Select(Samples.OneOf("red", "blue"), Samples.OneOf("Red", "green"), (one, other) => (
+            InGroups($"{{name: A, raddle: [{one}, {other}]}}"), Warned(one == "red" && other == "Red")))),
+
+        ("ewes.weight, breeds.mature-weight", Gen.Select(Gen.Int[20, 150], Gen.Int[30, 100], (weight, usual) => (
+            Samples.Text($"breeds:\n  - {{name: Ryeland, mature-weight: {usual} kg}}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: Ryeland, weight: {weight} kg}}\n"),
+            Warned(weight < usual * 0.5m || weight > usual * 1.75m)))),
+
+        // The middle one of four of a breed says what it weighs; of three nobody can tell.
+        ("ewes.weight, ewes.weight of others", Gen.Select(Gen.Int[20, 150], Gen.Int[2, 3], (weight, others) => (
+            Samples.Text(ewes: $"ewes:\n  - {{tag: ZZ 0, weight: {weight} kg}}\n{string.Concat(Enumerable.Range(1, others).Select(n => $"  - {{tag: ZZ {n}, weight: 60 kg}}\n"))}"),
+            Warned(others == 3 && (weight is < 30 or > 105))))),
+
+        ("ewes.was.scan, ewes.was.lambs-alive", Gen.Select(Gen.Int[0, 5], Gen.Int[0, 6], (scan, alive) => (
+            Samples.Ewe($"was: {{scan: {scan}, lambs-alive: {alive}}}"), Warned(alive > 0 && (scan == 0 || alive > scan + 1))))),
+
+        // Of August: a lamb of the spring before may have gone to the tup then, one of this spring may not.
+        ("ewes.born, ewes.was or history", Gen.Select(Gen.Int[2020, 2026], Gen.Int[0, 2], (born, which) => (
+            Samples.Ewe($"born: {born}", which switch { 0 => "was: {scan: 2}", 1 => "history: [mastitis]", _ => "name: Bracken" }), Warned(born == 2026 && which < 2)))),
+
+        ("holding.keeper, holding.contacts.name", Gen.Select(Samples.OneOf("Nell Ashworth", "Nell", "Jack Smith"), Samples.OneOf("Keeper", "Vet"), (keeper, role) => (
+            People($"  keeper: {keeper}\n  contacts: [{{role: {role}, name: Nell Ashworth, phone: 01632 960 101}}]\n"), Warned(role == "Keeper" && keeper == "Jack Smith")))),
+
+        ("holding.keeper, keeper-days.away.sitter", Gen.Select(Samples.OneOf("Nell Ashworth", "nell", "Jack Ashworth"), sitter => (
+            People("  keeper: Nell Ashworth\n", sitter), Warned(sitter != "Jack Ashworth")))),
+
+        ("holding.contacts.phone, keeper-days.away.phone", Gen.Select(Samples.OneOf("Tom Birkett", "Agnes Thwaite"), Samples.OneOf("01632 960303", "+44 1632 960 303", "01632 960 999"), (sitter, phone) => (
+            People("  contacts: [{role: Sitter, name: Tom Birkett, phone: 01632 960 303}]\n", $"{sitter}, phone: {phone}"), Warned(sitter == "Tom Birkett" && phone.EndsWith("999", StringComparison.Ordinal))))),
+
+        ("feeds.concentrate, feeds.per-lamb or lambed", Gen.Select(Gen.Bool, Gen.Int[0, 2], (none, key) => (
+            Samples.Text($"feeds:\n  concentrate: {(none ? "none" : "{bag: 20 kg}")}\n{key switch { 0 => "  per-lamb: 1 lb\n", 1 => "  lambed: {single: 0.6 kg}\n", _ => "" }}"), Warned(none && key < 2)))),
+
+        ("feeds.forage.kind, dry-matter", Gen.Select(Samples.OneOf(("hay", 70, 100), ("haylage", 35, 85), ("silage", 12, 60), ("straw", 70, 100), ("grass", 8, 100)), Gen.Int[5, 100], (kind, percent) => (
+            Samples.Text($"feeds:\n  forage: {{kind: {kind.Item1}, dry-matter: {percent} %}}\n"), Warned(percent < kind.Item2 || percent > kind.Item3)))),
+
+        ("feeds.forage.intake, feeds.most-dry-matter", Gen.Select(Gen.Int[3, 50], Gen.Int[15, 25], (intake, most) => (
+            Samples.Text($"feeds:\n  forage: {{intake: {intake / 10m} %}}\n  most-dry-matter: {most / 10m} %\n"), Warned(intake > most)))),
+
+        ("feeds.buckets.weight, ewes-per-bucket and days", Gen.Select(Gen.Int[1, 250], Gen.Int[1, 200], Gen.Int[1, 120], (weight, ewes, days) => (
+            Samples.Text($"feeds:\n  buckets: {{weight: {weight} kg, ewes-per-bucket: {ewes}, days: {days}}}\n"), Warned((decimal)weight / (ewes * days) is < 0.003m or > 0.5m)))),
+
+        ("housing.lambing, housing.lambing-pens", Gen.Select(Gen.Bool, Gen.Int[0, 2], (indoors, pens) => (
+            Samples.Text($"housing:\n  lambing: {(indoors ? "indoors" : "outdoors")}\n  lambing-pens: {pens}\n"), Warned(indoors && pens == 0)))),
+
+        ("housing.turnout-days-after-lambing, days-in-lambing-pen", Gen.Select(Gen.Bool, Gen.Int[0, 14], Gen.Int[1, 14], (indoors, turnout, penned) => (
+            Samples.Text($"housing:\n  lambing: {(indoors ? "indoors" : "outdoors")}\n  turnout-days-after-lambing: {turnout}\n  days-in-lambing-pen: {{single: 1, twin: 1, triplet: {penned}}}\n"),
+            Warned(indoors && turnout < penned)))),
+
+        ("housing.pens.trough, length and width", Gen.Select(Gen.Int[1, 10], Gen.Int[1, 10], Gen.Int[1, 80], (length, width, trough) => (
+            Samples.Text($"housing:\n  pens: [{{name: Bay, length: {length} m, width: {width} m, trough: {trough} m}}]\n"),
+            Warned(trough > (2 * (length + width)) + (2 * Math.Max(length, width)))))),
+
+        ("housing.lambing, practice.house-days-before-lambing or jobs.before", Gen.Select(Gen.Bool, Gen.Int[0, 2], (indoors, which) => (
+            Samples.Text($"{which switch { 0 => "practice: {house-days-before-lambing: 21}\n", 1 => "jobs: [{title: Dip, before: housing, days: 7}]\n", _ => "jobs: [{title: Dip, before: first-due, days: 7}]\n" }}housing: {{lambing: {(indoors ? "indoors" : "outdoors")}}}\n"),
+            Warned(!indoors && which < 2)))),
 
         ("feeds.forage.kind, bale", Gen.Select(Gen.Bool, Gen.Bool, (grass, bale) => (
             Samples.Text($"feeds:\n  forage: {{kind: {(grass ? "grass" : "hay")}{(bale ? ", bale: 20 kg" : "")}}}\n"), Refused(grass && bale)))),
@@ -283,6 +359,10 @@ public class ContradictionTests
         return scan == 0 || born > scan + 1 || (dead >= 0 && (born < scan - 1 || born == 0));
     }
 
+    /// <summary>Half a year before the tup to four months after the last lambs; a year before him and two after, nothing is of this flock file.</summary>
+    private static Verdict Diary(LocalDate day) =>
+        day < TupIn.PlusYears(-1) || day > TupIn.PlusYears(2) ? Verdict.Refused : Warned(day < TupIn.PlusMonths(-6) || day > TupIn.PlusDays(42 + 147).PlusMonths(4));
+
     private static Verdict Refused(bool yes) => yes ? Verdict.Refused : Verdict.Legal;
 
     private static Verdict Warned(bool yes) => yes ? Verdict.Warned : Verdict.Legal;
@@ -299,6 +379,11 @@ public class ContradictionTests
 
     private static string Away(params (LocalDate From, LocalDate To)[] spans) =>
         Samples.Text($"keeper-days:\n  away:\n{string.Concat(spans.Select(s => $"    - {{from: {Iso(s.From)}, to: {Iso(s.To)}}}\n"))}");
+
+    /// <param name="holding">Lines of it.</param>
+    /// <param name="sitter">With what follows.</param>
+    private static string People(string holding, string? sitter = null) => Samples.Text(
+        sitter is null ? "" : $"keeper-days:\n  away: [{{from: 2026-12-27, to: 2027-01-02, sitter: {sitter}}}]\n", holding: Samples.Holding + holding);
 
     private static string Marks(int one, int other) => string.Join(", ", new[] { one, other }.Distinct().Select(d => Iso(TupIn.PlusDays(d))));
 

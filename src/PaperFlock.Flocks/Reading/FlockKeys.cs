@@ -179,7 +179,7 @@ internal static class FlockKeys
     public static KeyTable Practice { get; } = new("practice",
     [
         May("teeth-toes-teats-weeks-before-tupping", Whole(2, 26), "8", "weeks: time enough to treat, or to find another ewe"),
-        May("scan-days-after-tup-in", Pair(20, 160), "[75, 80]", "first and last day worth scanning"),
+        May("scan-days-after-tup-in", Pair(PregnancyScan.EarliestCountableDays, GestationLimits.Shortest), "[75, 80]", "first and last day worth scanning"),
         May(
             "feed-weeks-before-lambing",
             new EitherForm(Whole(1, 16), Section("practice.feed-weeks-before-lambing")),
@@ -300,7 +300,7 @@ internal static class FlockKeys
         May("protein", Content(20, 600), "180 g/kg", "crude protein in dry matter"),
         May("dry-matter", Percentage(0.20m, 1), "86 %", "of the bag"),
         May("bag", Mass(1, 1500), "20 kg", "what one bag holds"),
-        May("scoop", Mass(0.05m, 10), null, "what one level scoop holds; without it everything is weighed"),
+        May("scoop", Mass(0.1m, 10), null, "what one level scoop holds; without it everything is weighed"),
     ]);
 
     public static KeyTable LambedFeeds { get; } = new("feeds.lambed",

@@ -4,7 +4,7 @@ namespace PaperFlock.Flocks.Reading;
 /// Every word the reader says, so that it speaks with one voice; parted into files by what is read. A message is one sentence in lower case
 /// without a full stop: what is wrong. Advice says what to type. A code has one meaning for good: a new meaning gets a new code. 001 to
 /// 019 are about the file and its YAML, 020 to 029 about keys and shapes, 030 to 049 about single values, 050 to 089
-/// about values that do not agree, and from 090 on are warnings: 101 to 119 and 121 to 149 are those of the plan, the others the reader's.
+/// about values that do not agree, and from 090 on are warnings: 101 to 119, 121 to 149 and 189 are those of the plan, the others the reader's.
 /// </summary>
 internal static partial class FlockMessages
 {

@@ -62,11 +62,12 @@ public static class FlockReader
         ImmutableArray<Breed> breeds = [.. SeasonReader.Breeds(top)];
         var groups = GroupsReader.Read(top, season);
         var fields = FieldsReader.Read(top.Below("fields"));
-        var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season);
-        var practice = PracticeReader.Read(top.Below("practice"));
-        var jobs = JobsReader.Read(top, season);
-        var feeds = FeedsReader.Read(top.Below("feeds"));
+        season = season with { Days = season.Made?.DaysOf([.. groups.Groups.Select(g => g.Made).OfType<TuppingGroup>()]) };
+        var keeperDays = KeeperDaysReader.Read(top.Below("keeper-days"), season, holding);
         var housing = HousingReader.Read(top.Below("housing"));
+        var practice = PracticeReader.Read(top.Below("practice"), season, housing.Lambing);
+        var jobs = JobsReader.Read(top, season, housing.Lambing);
+        var feeds = FeedsReader.Read(top.Below("feeds"));
         var ewes = new EwesReader(season, groups, breeds, asOf, bag).Read(top);
 
         WorkCheck.Of(jobs, ewes, keeperDays, season, practice, bag);

@@ -29,7 +29,7 @@ internal static class HandoverSheet
 
     private static Sheet One(SheetContext context, Absence away)
     {
-        var code = $"{Definition.Code}-{DateText.Code(away.From)}";
+        var code = $"{Definition.Code}-{DateText.Code(away.From)}{(context.Flock.SeasonDays.Contains(away.From) ? "" : (away.From.Year % 100).ToString("00", CultureInfo.InvariantCulture))}";
         var title = Title(context, away);
         var parts = StayPart.Of(context.Plan, away.From, away.To).ToList();
         var shown = parts.Where(p => p.To >= context.Plan.AsOf).DefaultIfEmpty(parts[^1]).ToList();
@@ -51,7 +51,7 @@ internal static class HandoverSheet
 
     private static string Title(SheetContext context, Absence away)
     {
-        var days = DateText.Span(new DateInterval(away.From, away.To));
+        var days = DateText.SpanOf(context.Flock, new DateInterval(away.From, away.To));
         return away.Sitter is { } sitter ? $"While {People.First(sitter)} is in charge: {days}" : $"While {People.Keeper(context.Flock)} is away: {days}";
     }
 

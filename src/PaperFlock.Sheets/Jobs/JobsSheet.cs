@@ -48,7 +48,7 @@ internal static class JobsSheet
     private static TableRow Row(SheetContext context, JobLine line) => new(
         [
             Block.Cell(Block.Tick(context.WriteIn.TableTick)) with { Padding = Edges.Of(1, 1) },
-            Block.Cell(line.Job.Date is { } date ? DateText.Short(date) : "no day", TypeScale.BodyBold),
+            Block.Cell(line.Job.Date is { } date ? DateText.SpanOf(context.Flock, new DateInterval(date, date)) : "no day", TypeScale.BodyBold),
             Block.Cell(new Text([new Run(DateText.Whole(line.Title), TypeScale.BodyBold), new Run(More(line), TypeScale.Body), .. line.Names.Length > 0 ? Who.Quoted(Strikes.Between + line.Names, context.Plan, TypeScale.Body) : []], Leading: 1.15)),
             Block.Blank(),
         ],

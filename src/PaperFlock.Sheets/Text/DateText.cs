@@ -37,6 +37,11 @@ public static partial class DateText
     /// <summary>"Sun 27 Dec to Sat 2 Jan"; one day alone where both are the same.</summary>
     public static string Span(DateInterval days) => days.Start == days.End ? Short(days.Start) : $"{Short(days.Start)} to {Short(days.End)}";
 
+    /// <summary>The same, with the year where it is not this season's.</summary>
+    internal static string SpanOf(Flock flock, DateInterval days) =>
+        flock.SeasonDays.Contains(days.Start) && flock.SeasonDays.Contains(days.End) ? Span(days)
+        : days.Start == days.End ? $"{Short(days.Start)} {days.Start.Year}" : $"{Long(days.Start)} to {Long(days.End)}";
+
     /// <summary>"January 2027".</summary>
     public static string Month(LocalDate date) => $"{LongMonths[date.Month]} {date.Year}";
 

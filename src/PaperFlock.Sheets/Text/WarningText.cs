@@ -60,6 +60,10 @@ public static class WarningText
             "FLK119",
             $"no ewe of this flock has room in the pen \"{w.Pen.Name}\"",
             "check its length, width and trough and their units, or take the pen out"),
+        PlanWarning.NoRoom w => (
+            "FLK189",
+            $"the shed is too small: {Ewes(w.Ewes)} in lamb would have no room in {(flock.Housing.Pens.Length == 1 ? "its pen" : "its pens")}",
+            "check `length`, `width` and `trough` of each pen and their units, or find them room before they are housed"),
         PlanWarning.ShornOutdoors => (
             "FLK109",
             "shearing at housing is asked for, but the ewes lamb outdoors, so no shearing is planned",

@@ -129,6 +129,19 @@ public class PlanWarningTests
         Assert.Equal(warned ? [new PlanWarning.ShornOutdoors(flock.Season)] : [], Warnings(flock));
     }
 
+    /// <summary>Half a metre of trough each, and room on the floor for both.</summary>
+    [Theory]
+    [InlineData("0.5", 1)]
+    [InlineData("0.9", 1)]
+    [InlineData("1.0", 0)]
+    public void Ewes_without_room_are_counted_at_the_first_pen(string trough, int without)
+    {
+        var pen = FeedingSample.Pen("Bay", 3, 2, decimal.Parse(trough, null));
+        var flock = Flock(Sample.Ewe() with { Weight = new Mass(70) }, Sample.Ewe("Fern") with { Weight = new Mass(70) }) with { Housing = Sample.Housing() with { Pens = [pen] } };
+
+        Assert.Equal(without > 0 ? [new PlanWarning.NoRoom(without, pen)] : [], Warnings(flock));
+    }
+
     [Theory]
     // Tup in 10 Aug to 13 Sep: the middle day is 27 Aug, and belongs to both halves.
     [InlineData("2026-08-27", ScanStage.Early, false)]

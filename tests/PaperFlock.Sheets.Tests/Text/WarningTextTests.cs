@@ -107,6 +107,16 @@ public sealed class WarningTextTests
     }
 
     [Fact]
+    public void A_shed_too_small_is_said_before_anybody_is_housed()
+    {
+        var pen = new Pen("Bay", new Length(3), new Length(2), new Length(0.7m), new SourceSpan(12, 5, 3));
+        Is(
+            Flock(Ewe(), Ewe() with { Tag = "ZZ 2" }) with { Housing = Sample.Housing() with { Pens = [pen] } },
+            Before,
+            Warn("FLK189", pen.Span, "the shed is too small: 1 ewe in lamb would have no room in its pen", "check `length`, `width` and `trough` of each pen and their units, or find them room before they are housed"));
+    }
+
+    [Fact]
     public void Warnings_stand_in_the_order_of_the_file() => Assert.Equal(
         [20, 30],
         Of(Flock(

@@ -32,11 +32,11 @@ internal static partial class FlockMessages
         $"there is no breed `{found}` under `breeds`, but there is `{nearest}`",
         $"write `{nearest}`, or add the other breed, so that her dates are worked from the right figures");
 
-    public static Diagnostic MarkOutsideStay(SourceSpan at, LocalDate mark, LocalDate tupIn, LocalDate tupOut) => Error("FLK057", at,
-        tupIn == tupOut
-            ? $"she cannot have been marked on {Day(mark)}: her group was mated on {Day(tupIn)}"
-            : $"she cannot have been marked on {Day(mark)}: the tup was with her group from {Day(tupIn)} to {Day(tupOut)}",
-        tupIn.PlusMonths(-6) > mark
+    public static Diagnostic MarkOutsideStay(SourceSpan at, LocalDate mark, IReadOnlyList<DateInterval> stays) => Error("FLK057", at,
+        stays is [{ Length: 1, Start: var day }]
+            ? $"she cannot have been marked on {Day(mark)}: her group was mated on {Day(day)}"
+            : $"she cannot have been marked on {Day(mark)}: {(stays.Count == 1 ? "the tup was" : "the tups were")} with her group {List(stays.Select(s => $"from {Day(s.Start)} to {Day(s.End)}"), quote: false)}",
+        stays[0].Start.PlusMonths(-6) > mark
             ? "take last season's marks out, or begin the season from its file, which leaves them behind: `paperflock begin NEXT.yaml --from THIS.yaml`"
             : "check the date, its year, and the group she ran with");
 

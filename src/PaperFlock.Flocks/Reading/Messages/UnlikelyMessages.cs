@@ -15,6 +15,10 @@ internal static partial class FlockMessages
         $"there is no `phone` for `{role}`",
         "add it; the call sheet is what a sitter reaches for");
 
+    public static Diagnostic PhoneWithoutNumber(SourceSpan at, string phone, string whose) => Warning("FLK091", at,
+        $"`{Shown(phone)}` is no number to ring for `{Shown(whose)}`",
+        "write the number in figures; what else is to be said can go into a `note`");
+
     public static Diagnostic TakenForRemark(SourceSpan at, string name) => Warning("FLK092", at,
         $"what follows # is taken for a comment, not for part of `{name}`",
         "put quotes round text that holds a space and #; or put a space after the # of a comment");

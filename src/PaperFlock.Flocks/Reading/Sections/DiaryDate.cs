@@ -12,8 +12,17 @@ internal static class DiaryDate
             return null;
         }
 
-        return season.TupIn is { } tupIn && (date < tupIn.PlusYears(-1) || date > tupIn.PlusYears(2))
-            ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn))
-            : date;
+        if (season.TupIn is { } tupIn && (date < tupIn.PlusYears(-1) || date > tupIn.PlusYears(2)))
+        {
+            return field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn));
+        }
+
+        if (season.Days is { } days && !days.Contains(date))
+        {
+            LocalDate? meant = days.Contains(date.PlusYears(1)) ? date.PlusYears(1) : days.Contains(date.PlusYears(-1)) ? date.PlusYears(-1) : null;
+            field.Bag.Add(FlockMessages.OutOfSeason(field.Span, field.Name, date, days, meant));
+        }
+
+        return date;
     }
 }

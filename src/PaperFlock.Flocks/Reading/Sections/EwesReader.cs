@@ -9,6 +9,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
 {
     private readonly Dictionary<string, (int Line, bool IsLamb)> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
+    private readonly List<WeighedEwe> _weighed = [];
 
     public ImmutableArray<Ewe> Read(Section top)
     {
@@ -23,6 +24,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         }
 
         ImmutableArray<Ewe> ewes = [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
+        WeightCheck.Of(_weighed, breeds);
         if (ewes.Length == items.Count && groups.AreListed)
         {
             CheckGroupsHaveEwes(ewes);
@@ -48,7 +50,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
         var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
         var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
-        var losses = LossesReader.Read(ewe, mating, group?.Made, today);
+        var losses = LossesReader.Read(ewe, mating, group?.Made, gestation, today);
         var read = new Ewe(tag ?? "?", group?.Name ?? "", ewe.Find("tag")?.Span ?? ewe.Span)
         {
             Name = name,
@@ -72,11 +74,24 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             ToTup = mating.ToTup,
             Note = ewe.Find("note")?.AsNote(),
         };
+        if (read.Weight is { } weight)
+        {
+            _weighed.Add(new(breed, weight.Kilograms, ewe.Find("weight")!));
+        }
+
         return tag is not null && group is not null ? read : null;
     }
 
-    private static LastSeason? Was(Section was) =>
-        (was.Find("scan")?.AsWhole(), was.Find("lambs-alive")?.AsWhole()) is var (scan, alive) && (scan ?? alive) is not null ? new(scan, alive) : null;
+    private static LastSeason? Was(Section was)
+    {
+        var (scan, alive) = (was.Find("scan")?.AsWhole(), was.Find("lambs-alive")?.AsWhole());
+        if (alive > 0 && (scan == 0 || alive > scan + 1))
+        {
+            was.Bag.Add(FlockMessages.LambsDoNotAddUp(was.Find("lambs-alive")!.Span, alive.Value, scan!.Value));
+        }
+
+        return (scan ?? alive) is not null ? new(scan, alive) : null;
+    }
 
     private ImmutableArray<Lamb> Lambs(Section ewe)
     {
@@ -149,8 +164,16 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         }
 
         // The oldest sheep on record lived into their twenties, and a ewe lamb of five months may take the tup; both from memory, no source.
-        return new LocalDate(Math.Max(1, year), 1, 1) > tupIn.PlusMonths(-5) || year < tupIn.Year - 25
-            ? field!.Refuse<int?>(FlockMessages.BornImpossible(field.Span, year, tupIn.Year))
-            : born;
+        if (new LocalDate(Math.Max(1, year), 1, 1) > tupIn.PlusMonths(-5) || year < tupIn.Year - 25)
+        {
+            return field!.Refuse<int?>(FlockMessages.BornImpossible(field.Span, year, tupIn.Year));
+        }
+
+        if (new LocalDate(year, 1, 1) > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past)
+        {
+            bag.Add(FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year));
+        }
+
+        return born;
     }
 }

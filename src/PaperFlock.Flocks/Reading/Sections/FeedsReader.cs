@@ -4,6 +4,8 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class FeedsReader
 {
+    private static readonly string[] OfConcentrate = ["per-lamb", "lambed"];
+
     public static Feeds Read(Section feeds)
     {
         var forageOnly = feeds.Find("concentrate")?.Value is Yaml.Scalar { Text: var word } && word.Trim(' ').Equals("none", StringComparison.OrdinalIgnoreCase);
@@ -14,9 +16,15 @@ internal static class FeedsReader
             feeds.Bag.Add(FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
         }
 
-        return Made(feeds, concentrate) with
+        foreach (var field in forageOnly ? OfConcentrate.Select(feeds.Find).OfType<Field>() : [])
         {
-            MostDryMatter = feeds.Find("most-dry-matter")?.AsQuantity() ?? 0.025m,
+            feeds.Bag.Add(FlockMessages.WithoutConcentrate(field.KeySpan, field.Name));
+        }
+
+        var most = feeds.Find("most-dry-matter")?.AsQuantity() ?? 0.025m;
+        return Made(feeds, concentrate, most) with
+        {
+            MostDryMatter = most,
             Scales = scales,
             Parted = feeds.Find("parted")?.AsChoice<Parting>() ?? Parting.ByLambs,
             ChangeDay = feeds.Find("change-day")?.AsChoice<IsoDayOfWeek>(),
@@ -26,14 +34,14 @@ internal static class FeedsReader
         };
     }
 
-    private static Feeds Made(Section feeds, Section concentrate) => new(
+    private static Feeds Made(Section feeds, Section concentrate, decimal mostDryMatter) => new(
         feeds.Find("method")?.AsChoice<FeedMethod>() ?? FeedMethod.Stepped,
         feeds.Find("per-lamb")?.AsMass(),
-        ForageReader.Read(feeds.Below("forage")),
+        ForageReader.Read(feeds.Below("forage"), mostDryMatter),
         Concentrate(concentrate),
         // No more than half a kilogram in one feed: Drummonds, "Feeding the early lambing lowland ewe"; AHDB gives the same, from memory.
         feeds.Find("largest-feed")?.AsMass() ?? new Mass(0.5m),
-        feeds.IsGiven("buckets") ? Buckets(feeds.Below("buckets")) : null,
+        feeds.IsGiven("buckets") ? Buckets(feeds.Below("buckets"), feeds.Find("buckets")) : null,
         feeds.Find("order-lead-days")?.AsWhole() ?? 7,
         feeds.Find("margin")?.AsQuantity() ?? 0,
         feeds.Find("ground")?.AsChoice<Ground>() ?? Ground.Lowland);
@@ -42,7 +50,7 @@ internal static class FeedsReader
     private static Concentrate Concentrate(Section concentrate) => new(
         concentrate.Find("name")?.AsText() ?? "Ewe nuts",
         concentrate.Find("energy")?.AsQuantity() ?? 12.5m,
-        concentrate.Find("protein")?.AsQuantity() ?? 180,
+        Protein(concentrate.Find("protein")) ?? 180,
         concentrate.Find("dry-matter")?.AsQuantity() ?? 0.86m,
         concentrate.Find("bag")?.AsMass() ?? new Mass(20),
         concentrate.Find("scoop")?.AsMass());
@@ -58,6 +66,31 @@ internal static class FeedsReader
         concentrate.Find("scoop")?.Span ?? feeds.Span,
         feeds.Find("forage")?.KeySpan ?? feeds.Span,
         feeds.Find("largest-feed")?.Span ?? feeds.Span);
+
+    /// <summary>From whole barley to soya: what lies outside is no feed for ewes, or of the bag and not of its dry matter. Common knowledge of the trade, no source.</summary>
+    private static decimal? Protein(Field? field)
+    {
+        var protein = field?.AsQuantity();
+        if (protein is < 60 or > 560)
+        {
+            field!.Bag.Add(FlockMessages.FeedUnlikely(field, "a concentrate", "60 to 560 g/kg"));
+        }
+
+        return protein;
+    }
+
+    /// <param name="at">Where they stand in the file; null where they are no section, and that is reported.</param>
+    private static Buckets Buckets(Section buckets, Field? at)
+    {
+        var read = Buckets(buckets);
+        // From a mineral lick of a few grams to a block of feed of half a kilogram: common practice, no source.
+        if (at is not null && read.Weight.Kilograms / (read.EwesPerBucket * read.Days) is var each and (< 0.003m or > 0.5m))
+        {
+            at.Bag.Add(FlockMessages.BucketsUnlikely(at.KeySpan, read, each));
+        }
+
+        return read;
+    }
 
     private static Buckets Buckets(Section buckets) => new(
         buckets.Find("name")?.AsText() ?? "Mineral bucket",

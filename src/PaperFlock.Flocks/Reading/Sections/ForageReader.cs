@@ -5,7 +5,8 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>Forage, with a usual analysis for each kind where the keeper has none of her own. Hay alone runs from 6 to 9.7 MJ/kg between sources.</summary>
 internal static class ForageReader
 {
-    public static Forage Read(Section forage)
+    /// <param name="mostDryMatter">A ewe may eat of everything, of her weight.</param>
+    public static Forage Read(Section forage, decimal mostDryMatter)
     {
         var kind = forage.Find("kind")?.AsChoice<ForageKind>() ?? ForageKind.Hay;
         var usual = Usual(kind);
@@ -14,17 +15,50 @@ internal static class ForageReader
             forage.Bag.Add(FlockMessages.DoesNotApply(bale.KeySpan, "bale", "for grass", "take it out, or write `kind: hay`"));
         }
 
+        var intake = forage.Find("intake")?.AsQuantity();
+        if (intake > mostDryMatter)
+        {
+            forage.Bag.Add(FlockMessages.IntakeOverMost(forage.Find("intake")!.Span, intake.Value, mostDryMatter));
+        }
+
+        var likely = Likely(kind);
         return new Forage(
             kind,
-            forage.Find("energy")?.AsQuantity() ?? usual.Energy,
-            forage.Find("protein")?.AsQuantity() ?? usual.Protein,
-            forage.Find("dry-matter")?.AsQuantity() ?? usual.DryMatter,
+            Within(forage.Find("energy"), kind, likely.Energy, 1, " MJ/kg") ?? usual.Energy,
+            Within(forage.Find("protein"), kind, likely.Protein, 1, " g/kg") ?? usual.Protein,
+            Within(forage.Find("dry-matter"), kind, likely.DryMatter, 100, " %") ?? usual.DryMatter,
             forage.Find("bale")?.AsMass() ?? usual.Bale,
             forage.Find("ad-lib")?.AsFlag() ?? true,
-            forage.Find("intake")?.AsQuantity(),
+            intake,
             // Published worked examples hold forage intake fixed: Hybu Cig Cymru; Vet Times, 27 November 2017.
             forage.Find("substitution")?.AsNumber() ?? 0);
     }
+
+    /// <param name="scale">From what is kept to what is written.</param>
+    private static decimal? Within(Field? field, ForageKind kind, (decimal Least, decimal Most) likely, int scale, string unit)
+    {
+        var value = field?.AsQuantity();
+        if (value < likely.Least || value > likely.Most)
+        {
+            field!.Bag.Add(FlockMessages.FeedUnlikely(
+                field, kind.ToString().ToLowerInvariant(), $"{NumberValues.Format(likely.Least * scale)} to {NumberValues.Format(likely.Most * scale)}{unit}"));
+        }
+
+        return value;
+    }
+
+    /// <summary>
+    /// Wide of every analysis of its kind, grass from the lushest to what stands dead in a drought: what lies outside is of another kind, or a slip.
+    /// Common knowledge of the trade, no source.
+    /// </summary>
+    private static ((decimal Least, decimal Most) Energy, (decimal Least, decimal Most) Protein, (decimal Least, decimal Most) DryMatter) Likely(ForageKind kind) => kind switch
+    {
+        ForageKind.Hay => ((5, 12), (30, 250), (0.7m, 1)),
+        ForageKind.Haylage => ((6, 12.5m), (40, 250), (0.35m, 0.85m)),
+        ForageKind.Silage => ((6, 13), (40, 260), (0.12m, 0.6m)),
+        ForageKind.Straw => ((4, 9.5m), (15, 130), (0.7m, 1)),
+        _ => ((4, 14), (20, 350), (0.08m, 1)),
+    };
 
     /// <summary>Bales other than of hay differ too much in size for a usual weight: those forages are given in kilograms until the file says.</summary>
     private static (decimal Energy, decimal Protein, decimal DryMatter, Mass? Bale) Usual(ForageKind kind) => kind switch

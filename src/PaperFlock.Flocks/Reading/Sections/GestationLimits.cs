@@ -1,3 +1,5 @@
+using PaperFlock.Flocks.Reading.Values;
+
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Days from mating to lambing, all ends included.</summary>
@@ -7,6 +9,18 @@ internal static class GestationLimits
     public const int Shortest = 130;
 
     public const int Longest = 165;
+
+    /// <summary>Breeds average 144 to 151 days: Montana Farm Flock Sheep Production Handbook. Further from that than a few days, every due date would be out.</summary>
+    public static int? Read(Field? field)
+    {
+        var days = field?.AsWhole();
+        if (days is < 140 or > 155)
+        {
+            field!.Bag.Add(FlockMessages.GestationUnlikely(field.Span, days.Value));
+        }
+
+        return days;
+    }
 
     /// <summary>
     /// Single ewes lamb after 138 to 159 days where breeds average 144 to 151: Montana Farm Flock Sheep Production Handbook.

@@ -147,8 +147,27 @@ internal static class GroupsReader
             ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn))
             : date;
 
-    private static ImmutableArray<string> Raddle(Field field) =>
-        field.Value is Yaml.Scalar { IsPlain: true } word && ChoiceValues.IsFalse(word.Text)
-            ? []
-            : [.. (field.AsItems() ?? []).Select(item => item.AsText()).OfType<string>()];
+    private static ImmutableArray<string> Raddle(Field field)
+    {
+        if (field.Value is Yaml.Scalar { IsPlain: true } word && ChoiceValues.IsFalse(word.Text))
+        {
+            return [];
+        }
+
+        var colours = new List<string>();
+        foreach (var item in field.AsItems() ?? [])
+        {
+            if (item.AsText() is { } colour)
+            {
+                if (colours.Contains(colour, StringComparer.OrdinalIgnoreCase))
+                {
+                    field.Bag.Add(FlockMessages.SameColour(item.Span, colour));
+                }
+
+                colours.Add(colour);
+            }
+        }
+
+        return [.. colours];
+    }
 }

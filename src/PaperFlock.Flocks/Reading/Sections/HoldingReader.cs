@@ -15,7 +15,7 @@ internal static class HoldingReader
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
-        ImmutableArray<Contact> contacts = [.. Contacts(holding)];
+        ImmutableArray<Contact> contacts = [.. Contacts(holding, keeper)];
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (gridReference is not null)
         {
@@ -65,8 +65,9 @@ internal static class HoldingReader
         return false;
     }
 
-    private static IEnumerable<Contact> Contacts(Section holding)
+    private static IEnumerable<Contact> Contacts(Section holding, string? keeper)
     {
+        var isKeeperRead = false;
         foreach (var entry in holding.ListBelow("contacts"))
         {
             var role = entry.Require("role")?.AsText();
@@ -76,6 +77,17 @@ internal static class HoldingReader
                 if (!entry.IsGiven("phone") && !entry.IsMistyped("phone"))
                 {
                     entry.Bag.Add(FlockMessages.NoPhone(entry.Span, role));
+                }
+
+                PeopleCheck.Number(entry.Find("phone"), contact.Phone, role);
+                // The first number of the keeper's is the one printed beside the keeper's name.
+                if (!isKeeperRead && contact.Phone is not null && (PeopleCheck.IsKeeper(contact) || PeopleCheck.AreOne(keeper, contact.Name)))
+                {
+                    isKeeperRead = true;
+                    if (keeper is not null && contact.Name is not null && !PeopleCheck.AreOne(keeper, contact.Name))
+                    {
+                        entry.Bag.Add(FlockMessages.KeeperOfTwoNames(entry.Find("name")!.Span, keeper, contact.Name));
+                    }
                 }
 
                 yield return contact;

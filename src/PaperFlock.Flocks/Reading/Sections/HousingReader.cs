@@ -4,7 +4,30 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class HousingReader
 {
-    public static Housing Read(Section housing) => new(
+    public static Housing Read(Section housing)
+    {
+        var read = Made(housing);
+        if (read.Lambing == LambingPlace.Outdoors)
+        {
+            return read;
+        }
+
+        if (read.LambingPens == 0)
+        {
+            housing.Bag.Add(FlockMessages.NoLambingPens(housing.Find("lambing-pens")!.Span));
+        }
+
+        var days = read.DaysInLambingPen;
+        var longest = Math.Max(days.Single, Math.Max(days.Twin, days.Triplet));
+        if (housing.Find("turnout-days-after-lambing") is { } turnout && read.TurnoutDaysAfterLambing < longest)
+        {
+            housing.Bag.Add(FlockMessages.TurnoutBeforePen(turnout.Span, read.TurnoutDaysAfterLambing, longest));
+        }
+
+        return read;
+    }
+
+    private static Housing Made(Section housing) => new(
         housing.Find("lambing")?.AsChoice<LambingPlace>() ?? LambingPlace.Indoors,
         Apart([.. Pens(housing)], housing.Bag),
         housing.Find("lambing-pens")?.AsWhole(),
@@ -23,6 +46,12 @@ internal static class HousingReader
             var (length, width, trough) = (entry.Require("length")?.AsLength(), entry.Require("width")?.AsLength(), entry.Find("trough")?.AsLength());
             if (name is not null && length is { } l && width is { } w)
             {
+                // All four walls, and one through the middle eaten at from both sides.
+                if (trough?.Metres > (2 * (l.Metres + w.Metres)) + (2 * Math.Max(l.Metres, w.Metres)))
+                {
+                    entry.Bag.Add(FlockMessages.TroughTooLong(entry.Find("trough")!.Span, trough.Value.Metres, name));
+                }
+
                 yield return new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) };
             }
         }

@@ -4,10 +4,10 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class JobsReader
 {
-    public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season) =>
-        [.. top.ListBelow("jobs").Select(job => Job(job, season)).OfType<OwnJob>()];
+    public static ImmutableArray<OwnJob> Read(Section top, SeasonDraft season, LambingPlace lambing) =>
+        [.. top.ListBelow("jobs").Select(job => Job(job, season, lambing)).OfType<OwnJob>()];
 
-    private static OwnJob? Job(Section job, SeasonDraft season)
+    private static OwnJob? Job(Section job, SeasonDraft season, LambingPlace lambing)
     {
         var title = job.Require("title")?.AsText();
         var minutes = job.Find("minutes-per-ewe")?.AsNumber();
@@ -17,6 +17,11 @@ internal static class JobsReader
         var before = job.Find("before")?.AsChoice<JobAnchor>();
         var after = job.Find("after")?.AsChoice<JobAnchor>();
         var days = job.Find("days") is { } field ? Days(field) : null;
+        if (lambing == LambingPlace.Outdoors && (before ?? after) == JobAnchor.Housing && (job.Find("before") ?? job.Find("after")) is { } anchored)
+        {
+            job.Bag.Add(FlockMessages.NobodyHoused(anchored.Span, $"{anchored.Name}: housing", "write `first-due`, with the days counted from there"));
+        }
+
         if (!IsPlacedOnce(job, title) || title is null)
         {
             return null;

@@ -4,8 +4,8 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class KeeperDaysReader
 {
-    public static KeeperDays Read(Section keeperDays, SeasonDraft season) =>
-        new(Free(keeperDays), Away(keeperDays, season));
+    public static KeeperDays Read(Section keeperDays, SeasonDraft season, Holding? holding) =>
+        new(Free(keeperDays), Away(keeperDays, season, holding));
 
     private static ImmutableArray<IsoDayOfWeek> Free(Section keeperDays)
     {
@@ -23,7 +23,7 @@ internal static class KeeperDaysReader
         return named.IsEmpty ? FlockKeys.EveryDay : named;
     }
 
-    private static ImmutableArray<Absence> Away(Section keeperDays, SeasonDraft season)
+    private static ImmutableArray<Absence> Away(Section keeperDays, SeasonDraft season, Holding? holding)
     {
         var away = new List<Absence>();
         foreach (var entry in keeperDays.ListBelow("away"))
@@ -32,6 +32,7 @@ internal static class KeeperDaysReader
             var to = DiaryDate.Near(entry.Require("to"), season);
             var sitter = entry.Find("sitter")?.AsText();
             var phone = entry.Find("phone")?.AsText();
+            PeopleCheck.Sitter(entry, sitter, phone, holding);
             if (from is not { } first || to is not { } last)
             {
                 continue;

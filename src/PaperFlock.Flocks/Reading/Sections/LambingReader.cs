@@ -41,28 +41,30 @@ internal static class LambingReader
     /// <summary>A scanner may miss a lamb or count one that is lost later; two are a slip of the pen, here or there.</summary>
     private static void CheckCount(Section ewe, int? scan, LambingResult result)
     {
-        if ((ewe.Find("lambs-alive") ?? ewe.Find("lambs-dead") ?? ewe.Find("lambed")) is not { } at)
+        var listed = ewe.Find("lambs") is { Value: Yaml.Sequence { Items.Length: > 0 and var number } } ? number : 0;
+        if ((ewe.Find("lambs-alive") ?? (listed > 0 ? ewe.Find("lambs") : null) ?? ewe.Find("lambs-dead") ?? ewe.Find("lambed")) is not { } field)
         {
             return;
         }
 
-        var born = (result.Alive ?? 0) + (result.Dead ?? 0);
+        var at = field.Name == "lambs" ? field.KeySpan : field.Span;
+        var born = (result.Alive ?? Math.Min(listed, LambingResult.MostLambs)) + (result.Dead ?? 0);
         var isCounted = result is { Alive: not null, Dead: not null };
         if (born > LambingResult.MostLambs)
         {
-            ewe.Bag.Add(FlockMessages.TooManyLambs(at.Span, born, LambingResult.MostLambs));
+            ewe.Bag.Add(FlockMessages.TooManyLambs(at, born, LambingResult.MostLambs));
         }
         else if (scan == 0)
         {
-            ewe.Bag.Add(FlockMessages.EmptyYetLambed(ewe.Find("lambed")?.Span ?? at.Span));
+            ewe.Bag.Add(FlockMessages.EmptyYetLambed(ewe.Find("lambed")?.Span ?? at));
         }
         else if (scan is { } counted && (born > counted + 1 || (isCounted && born < counted - 1)))
         {
-            ewe.Bag.Add(FlockMessages.LambsDoNotAddUp(at.Span, born, counted));
+            ewe.Bag.Add(FlockMessages.LambsDoNotAddUp(at, born, counted));
         }
         else if (isCounted && born == 0)
         {
-            ewe.Bag.Add(FlockMessages.LambedNothing(at.Span));
+            ewe.Bag.Add(FlockMessages.LambedNothing(at));
         }
     }
 }

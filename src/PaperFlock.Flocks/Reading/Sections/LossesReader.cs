@@ -6,8 +6,9 @@ namespace PaperFlock.Flocks.Reading.Sections;
 internal static class LossesReader
 {
     /// <param name="group">Null when her group is not known or its dates are wrong: nothing is checked against it.</param>
+    /// <param name="gestation">The average of her breed, in days.</param>
     /// <param name="today">Null: nothing is held against the calendar.</param>
-    public static (LocalDate? LostLambs, Loss? Gone) Read(Section ewe, MatingRecord mating, TuppingGroup? group, LocalDate? today)
+    public static (LocalDate? LostLambs, Loss? Gone) Read(Section ewe, MatingRecord mating, TuppingGroup? group, int gestation, LocalDate? today)
     {
         var lost = Seen(ewe.Find("lost-lambs"), "a loss", today);
         var below = ewe.Below("gone");
@@ -15,7 +16,7 @@ internal static class LossesReader
         var why = below.Require("why")?.AsChoice<LossReason>();
         if (lost is not null)
         {
-            CheckLostLambs(ewe, lost.Value, mating, group);
+            CheckLostLambs(ewe, lost.Value, mating, group, GestationLimits.Likely(gestation).Most);
         }
 
         if (day is not { } on || why is not { } reason)
@@ -32,7 +33,8 @@ internal static class LossesReader
         : day > today ? field.Refuse<LocalDate?>(FlockMessages.AfterToday(field.Span, what, day, today.Value))
         : day;
 
-    private static void CheckLostLambs(Section ewe, LocalDate lost, MatingRecord mating, TuppingGroup? group)
+    /// <param name="longest">Days a ewe may carry: after them she would have lambed.</param>
+    private static void CheckLostLambs(Section ewe, LocalDate lost, MatingRecord mating, TuppingGroup? group, int longest)
     {
         var at = ewe.Find("lost-lambs")!.Span;
         if (mating.Lambed is { } lambed)
@@ -46,6 +48,10 @@ internal static class LossesReader
             if (lost <= mated || lost > latest)
             {
                 ewe.Bag.Add(FlockMessages.LostOutsidePregnancy(at, lost, mated, latest));
+            }
+            else if ((mating.Marks.IsEmpty ? group.TupOut : mating.Marks[^1]).PlusDays(longest) is var term && lost > term)
+            {
+                ewe.Bag.Add(FlockMessages.LostAfterTerm(at, lost, term, isMarked: !mating.Marks.IsEmpty));
             }
         }
     }

@@ -44,9 +44,9 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         var marks = new SortedSet<LocalDate>();
         foreach (var (date, item) in ewe.Find("marks")?.AsDates() ?? [])
         {
-            if (group is not null && (date < group.TupIn || date > group.TupOut))
+            if (group is not null && !group.Stays.Any(stay => stay.Contains(date)))
             {
-                ewe.Bag.Add(FlockMessages.MarkOutsideStay(item.Span, date, group.TupIn, group.TupOut));
+                ewe.Bag.Add(FlockMessages.MarkOutsideStay(item.Span, date, group.Stays));
             }
             else if (date > today)
             {

@@ -5,30 +5,53 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>The figures of the scheduler.</summary>
 internal static class PracticeReader
 {
-    public static Practice Read(Section practice)
+    /// <summary>From the first round to the last: with less, nobody looks at the ewes for two thirds of the day. Common practice, no source.</summary>
+    private const int FewestHours = 8;
+
+    public static Practice Read(Section practice, SeasonDraft season, LambingPlace lambing)
     {
         var usual = new Practice();
-        return new()
+        var read = Read(practice, usual);
+        // What the program takes by itself is never warned of.
+        var feeding = Math.Max(season.GestationDays - (7 * read.FeedWeeksBeforeLambing.Twin), usual.ScanDaysAfterTupIn.First);
+        if (practice.Find("scan-days-after-tup-in") is { } scan && read.ScanDaysAfterTupIn.First > feeding)
         {
-            TeethToesTeatsWeeksBeforeTupping = practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? usual.TeethToesTeatsWeeksBeforeTupping,
-            ScanDaysAfterTupIn = Ordered(practice.Find("scan-days-after-tup-in"), isRising: true, "the earlier day first", "[75, 80]") ?? usual.ScanDaysAfterTupIn,
-            FeedWeeksBeforeLambing = Weeks(practice, usual.FeedWeeksBeforeLambing),
-            TwoFeedsWeeksBeforeLambing = practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? usual.TwoFeedsWeeksBeforeLambing,
-            HouseDaysBeforeLambing = practice.Find("house-days-before-lambing")?.AsWhole() ?? usual.HouseDaysBeforeLambing,
-            Dag = practice.Find("dag")?.AsChoice<Dagging>() ?? usual.Dag,
-            Shear = practice.Find("shear")?.AsChoice<Shearing>() ?? usual.Shear,
-            BoosterWeeksBeforeLambing =
-                Ordered(practice.Find("booster-weeks-before-lambing"), isRising: false, "the earliest week, the larger figure, first", "[6, 4]") ?? usual.BoosterWeeksBeforeLambing,
-            ChecksPerDay = Checks(practice.Below("checks-per-day"), usual.ChecksPerDay),
-            ChangeoverDays = practice.Find("changeover-days")?.AsWhole() ?? usual.ChangeoverDays,
-            GestationSpreadDays = practice.Find("gestation-spread-days")?.AsNumber() ?? usual.GestationSpreadDays,
-            GestationLitterDays = ByLitter(practice.Below("gestation-days-by-litter"), usual.GestationLitterDays),
-            ConceptionPerCycle = practice.Find("conception-per-cycle")?.AsQuantity() ?? usual.ConceptionPerCycle,
-            EwesPerTup = practice.Find("ewes-per-tup")?.AsWhole() ?? usual.EwesPerTup,
-            LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
-            FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
-        };
+            practice.Bag.Add(FlockMessages.ScanAfterFeeding(scan.Span, read.ScanDaysAfterTupIn.First, feeding, usual.ScanDaysAfterTupIn));
+        }
+
+        if (practice.Find("last-round") is { } last && read.LastRound < read.FirstRoundNotBefore.PlusHours(FewestHours))
+        {
+            practice.Bag.Add(FlockMessages.RoundsTooClose(last.Span, read.FirstRoundNotBefore, read.LastRound, Practice.UsualLastRound));
+        }
+
+        if (lambing == LambingPlace.Outdoors && practice.Find("house-days-before-lambing") is { } housed)
+        {
+            practice.Bag.Add(FlockMessages.NobodyHoused(housed.KeySpan, housed.Name, "take it out, or write `lambing: indoors` under housing"));
+        }
+
+        return read;
     }
+
+    private static Practice Read(Section practice, Practice usual) => new()
+    {
+        TeethToesTeatsWeeksBeforeTupping = practice.Find("teeth-toes-teats-weeks-before-tupping")?.AsWhole() ?? usual.TeethToesTeatsWeeksBeforeTupping,
+        ScanDaysAfterTupIn = Ordered(practice.Find("scan-days-after-tup-in"), isRising: true, "the earlier day first", "[75, 80]") ?? usual.ScanDaysAfterTupIn,
+        FeedWeeksBeforeLambing = Weeks(practice, usual.FeedWeeksBeforeLambing),
+        TwoFeedsWeeksBeforeLambing = practice.Find("two-feeds-weeks-before-lambing")?.AsWhole() ?? usual.TwoFeedsWeeksBeforeLambing,
+        HouseDaysBeforeLambing = practice.Find("house-days-before-lambing")?.AsWhole() ?? usual.HouseDaysBeforeLambing,
+        Dag = practice.Find("dag")?.AsChoice<Dagging>() ?? usual.Dag,
+        Shear = practice.Find("shear")?.AsChoice<Shearing>() ?? usual.Shear,
+        BoosterWeeksBeforeLambing =
+            Ordered(practice.Find("booster-weeks-before-lambing"), isRising: false, "the earliest week, the larger figure, first", "[6, 4]") ?? usual.BoosterWeeksBeforeLambing,
+        ChecksPerDay = Checks(practice.Below("checks-per-day"), usual.ChecksPerDay),
+        ChangeoverDays = practice.Find("changeover-days")?.AsWhole() ?? usual.ChangeoverDays,
+        GestationSpreadDays = practice.Find("gestation-spread-days")?.AsNumber() ?? usual.GestationSpreadDays,
+        GestationLitterDays = ByLitter(practice.Below("gestation-days-by-litter"), usual.GestationLitterDays),
+        ConceptionPerCycle = practice.Find("conception-per-cycle")?.AsQuantity() ?? usual.ConceptionPerCycle,
+        EwesPerTup = practice.Find("ewes-per-tup")?.AsWhole() ?? usual.EwesPerTup,
+        LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
+        FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
+    };
 
     /// <summary>One figure for every ewe, or one for each litter.</summary>
     private static FeedingWeeks Weeks(Section practice, FeedingWeeks usual)

@@ -7,5 +7,8 @@ internal sealed record SeasonDraft(LocalDate? TupIn, LocalDate? TupOut, LocalDat
 {
     public string? Last { get; init; }
 
+    /// <summary>Of all its groups; null until they are read.</summary>
+    public DateInterval? Days { get; init; }
+
     public Season? Made => TupIn is { } tupIn && TupOut is { } tupOut ? new Season(tupIn, tupOut, GestationDays, Span) { Last = Last } : null;
 }

@@ -19,7 +19,7 @@ internal static class SeasonReader
     public static SeasonDraft Read(Section season, LocalDate? today)
     {
         var gestation = season.Find("gestation-days");
-        var gestationDays = gestation?.AsWhole();
+        var gestationDays = GestationLimits.Read(gestation);
         var tupInField = season.Find("tup-in");
         var lambingField = season.Find("lambing-from");
         var tupIn = tupInField?.AsDate();
@@ -80,7 +80,7 @@ internal static class SeasonReader
         foreach (var entry in top.ListBelow("breeds"))
         {
             var name = names.Read(entry);
-            var breed = new Breed(name ?? "?", entry.Find("gestation-days")?.AsWhole(), entry.Find("mature-weight")?.AsMass());
+            var breed = new Breed(name ?? "?", GestationLimits.Read(entry.Find("gestation-days")), entry.Find("mature-weight")?.AsMass());
             if (name is not null)
             {
                 yield return breed;

@@ -1,0 +1,26 @@
+namespace PaperFlock.Flocks.Reading;
+
+// Warnings of what is unlikely of a ewe.
+
+internal static partial class FlockMessages
+{
+    /// <param name="term">The last day on which she can be expected to have carried them.</param>
+    public static Diagnostic LostAfterTerm(SourceSpan at, LocalDate lost, LocalDate term, bool isMarked) => Warning("FLK180", at,
+        $"a loss on {Day(lost)} does not fit {(isMarked ? "her marks" : "the days with the tup")}: she would have lambed by {Day(term)}",
+        "check the day and its year; lambs born dead near their time are a lambing, with `lambs-dead`");
+
+    /// <param name="usual">Of her breed, in kilograms.</param>
+    /// <param name="meant">The figure in the other unit, where that would be likely.</param>
+    public static Diagnostic WeightUnlikely(SourceSpan at, string written, decimal usual, string? meant) => Warning("FLK183", at,
+        $"a ewe of {written} is far from the {Number(decimal.Round(usual))} kg that her breed weighs here, and she is fed and penned by it",
+        meant is null ? "check the figure and its unit, or weigh her again" : $"write `{meant}`, if that is what the scales said");
+
+    public static Diagnostic GestationUnlikely(SourceSpan at, int days) => Warning("FLK195", at,
+        $"no breed is known to average {Number(days)} days: breeds average 144 to 151, and every due date goes by it",
+        "write `147`, or what the breed society gives");
+
+    /// <param name="key">What the file says of earlier years.</param>
+    public static Diagnostic TooYoungForAPast(SourceSpan at, string key, int born) => Warning("FLK201", at,
+        $"`{key}` tells of an earlier lambing, and a ewe born in {Number(born)} has had none",
+        "check `born`, and which ewe it was");
+}
