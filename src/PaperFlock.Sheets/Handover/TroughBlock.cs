@@ -61,15 +61,15 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
         company.WithLambs ? "" : company.Chart is { } chart ? FeedText.Class(chart, context.Plan.Feeding) : $"{FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} only");
 
     /// <summary>"Sun 27 only" or "to Mon 28", "from Tue 29"; the days nobody is fed have no figure.</summary>
-    private static TableRow Head(SheetContext context, StayPart part, string first, string? last, ImmutableArray<FeedRow> feeds, ImmutableArray<FeedTime> rounds) => new(
+    /// <param name="ends">The heads stand at the right again, under the last of the days.</param>
+    private static TableRow Head(SheetContext context, StayPart part, string first, bool ends, ImmutableArray<FeedRow> feeds, ImmutableArray<FeedTime> rounds) => new(
         [
             new TableCell(Block.Text(first, Small, TextAlign.Centre), Padding: Edges.Of(1, 1)),
             .. feeds.Select((f, i) => new TableCell(
                 Block.Text(
                     string.Join('\n', new[] { feeds.Length == 1 ? context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit : i == 0 ? f.To <= part.From ? $"{DateText.WeekdayNumber(f.To)}\nonly" : $"to\n{DateText.WeekdayNumber(f.To)}" : $"from\n{DateText.WeekdayNumber(f.From)}", f.FedAt.Length < rounds.Length ? Times(context, part, f) : "" }.Where(w => w.Length > 0)),
                     i == Longest(part, feeds) ? Block.Bold(Small) : Small, TextAlign.Centre, 1.05),
-                Padding: Edges.Of(1, 1))),
-            .. last is null ? Array.Empty<TableCell>() : [new TableCell(Block.Text(last, Small, TextAlign.Centre), Padding: Edges.Of(1, 1))],
+                Padding: Edges.Of(1, 1)) { Span = ends && i == feeds.Length - 1 ? 2 : 1 }),
         ]);
 
     private static string Times(SheetContext context, StayPart part, FeedRow feed) => string.Join('\n', RoundsOfDay.FedAt(context.Plan, part.From, feed.FedAt));
@@ -85,7 +85,7 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
         var left = Track.Fixed(Math.Max(right.Points, context.Measurer.WidthOf("heads", Small) + 3));
         return new Table(
             [left, .. Amounts(context, feeds), right],
-            [Head(context, part, "heads", "", feeds, rounds)],
+            [Head(context, part, "heads", true, feeds, rounds)],
             [.. heads.Select(h => Row(context, part, company, Block.Text(Word(h), h == 0 ? Block.Bold(Small) : Heads, TextAlign.Centre, 1), Word(h), Math.Max(1, h), feeds, ends: true))])
         { RowHeaders = true };
     }
@@ -93,7 +93,7 @@ internal sealed record TroughBlock(double Least, double Height, Element Content)
     /// <summary>One or two: her name and her feed, for a misread row would be a whole ewe's.</summary>
     private static Table ByName(SheetContext context, StayPart part, Company company, ImmutableArray<FeedRow> feeds, EweNames names, ImmutableArray<FeedTime> rounds) => new(
         [Track.Fixed(names.Width + 14), .. Amounts(context, feeds)],
-        [Head(context, part, "ewe", null, feeds, rounds)],
+        [Head(context, part, "ewe", false, feeds, rounds)],
         [
             .. company.Ewes.Length == 2 ? [Row(context, part, company, Block.Text("both", TypeScale.BodyBold), "both", 2, feeds)] : Array.Empty<TableRow>(),
             .. company.Ewes.Select(e => Row(context, part, company, names.Line(EweNames.Said(e)), e.Ewe.CallName, 1, feeds)),

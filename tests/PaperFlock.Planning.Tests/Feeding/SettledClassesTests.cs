@@ -27,8 +27,14 @@ public sealed class SettledClassesTests
 
     [Fact]
     public void Two_charts_of_one_kind_that_must_share_become_one_wherever_their_ewes_stand() => Assert.Equal(
-        ["Twins: T1 T2 T3 L1 L2 L3"],
-        Settled("T1 T2 T3 L1 L2 L3", [Pen, "T1 T2 L1 L2", Bay, "T3", Bay, "L3"], troughs: 1));
+        ["Twins: T1 T2 T3 T4 L1 L2 L3 L4"],
+        Settled("T1 T2 T3 T4 L1 L2 L3 L4", [Pen, "T1 T2 T3 L1 L2 L3", Bay, "T4", Bay, "L4"], troughs: 1));
+
+    /// <summary>Two early twins beside three late ones eat with them; the third early one, in a pen of her own, goes on with her chart.</summary>
+    [Fact]
+    public void A_few_of_one_kind_eat_with_more_of_it_where_they_stand_together() => Assert.Equal(
+        ["Twins: T3", "Twins: T1 T2 L1 L2 L3"],
+        Settled("T1 T2 T3 L1 L2 L3", [Pen, "T1 T2 L1 L2 L3", Bay, "T3"], troughs: 9).Order(StringComparer.Ordinal).Reverse());
 
     [Fact]
     public void One_by_herself_goes_to_her_own_kind_else_to_the_next_above_else_to_the_one_below()

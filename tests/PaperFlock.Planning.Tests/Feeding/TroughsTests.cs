@@ -60,7 +60,8 @@ public sealed class TroughsTests
         var plan = SeasonPlanner.Plan(
             Sample.Flock(
                 [Sample.Group("Orchard"), Sample.Group("Paddock", Sample.TupIn.PlusDays(28))],
-                Marked("Bracken", 2, "Orchard"), Marked("Fern", 2, "Orchard"), Marked("Dock", 2, "Paddock", "2026-09-14"), Marked("Clover", 2, "Paddock", "2026-09-14")) with
+                Marked("Bracken", 2, "Orchard"), Marked("Fern", 2, "Orchard"), Marked("Tansy", 2, "Orchard"),
+                Marked("Dock", 2, "Paddock", "2026-09-14"), Marked("Clover", 2, "Paddock", "2026-09-14"), Marked("Vetch", 2, "Paddock", "2026-09-14")) with
             {
                 Feeds = Sample.Feeds() with { Method = FeedMethod.EnergyBalance },
             },
