@@ -19,7 +19,7 @@ public sealed class ReadAloudTests
         var spoken = Spoken(table).ToArray();
         // An amount is never told without the day it holds from and the heads it is for.
         Assert.Contains("Mon 23 Nov, 10: 3", spoken);
-        Assert.Contains("Mon 28 Dec, 1: 0.45", spoken);
+        Assert.Contains("Mon 28 Dec, 10: 4.5", spoken);
         Assert.Contains("Mon 28 Dec, fed at: first light and dusk", spoken);
         Assert.True(chart.Kids.IndexOf(table) > 1, "what is to be known first is read first");
     }
