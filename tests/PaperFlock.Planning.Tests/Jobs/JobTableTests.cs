@@ -47,7 +47,8 @@ public class JobTableTests
     {
         var flock = Sample.Flock(
             [Sample.Group("Orchard", Sample.Day(oneIn)), Sample.Group("Paddock", Sample.Day(otherIn))],
-            Sample.Ewe("Bracken", "Orchard"), Sample.Ewe("Fern", "Paddock")) with { Holding = Sample.Holding(latitude) };
+            Sample.Ewe("Bracken", "Orchard"), Sample.Ewe("Fern", "Paddock")) with
+        { Holding = Sample.Holding(latitude) };
         Assert.Equal(
             asked.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Sample.Day),
             Plan(flock).Jobs.Where(j => j.Rule.Reason == JobReason.AutumnFluke).Select(j => j.Date!.Value));
