@@ -6,11 +6,8 @@ internal sealed class PlannerFormat(Size portrait)
     /// <summary>A leaf holds no more weeks than this, however quiet they are.</summary>
     public const int MostWeeks = 8;
 
-    /// <summary>So few, whatever room is left, where many ewes are named: else one who is struck through would bring another week on to the leaf.</summary>
+    /// <summary>So few, whatever room is left, while ewes lamb one after another: else one who is struck through would bring another week on to the leaf.</summary>
     public const int MostWeeksOfLambing = 4;
-
-    /// <summary>More ewes due on a leaf are many.</summary>
-    public const int FewDue = 4;
 
     private readonly double _scale = Math.Max(1, Math.Min(portrait.Width / Papers.A4.Width, portrait.Height / Papers.A4.Height));
 

@@ -45,7 +45,7 @@ internal sealed class PlannerLeaf
         foreach (var week in weeks)
         {
             var height = Least(week);
-            var most = leaf.Append(week).Sum(w => w.Due.Length) <= PlannerFormat.FewDue ? PlannerFormat.MostWeeks : PlannerFormat.MostWeeksOfLambing;
+            var most = week.NamesMany && leaf.Any(w => w.NamesMany) ? PlannerFormat.MostWeeksOfLambing : PlannerFormat.MostWeeks;
             if (leaf.Count >= most || (leaf.Count > 0 && (taken + height > _room || (week.Start <= heavy && heavy <= week.Last))))
             {
                 yield return leaf.DrainToImmutable();

@@ -10,6 +10,8 @@ internal sealed record PlannerWeek(LocalDate Start, ImmutableArray<PlannerDay> D
 {
     public LocalDate Last => Start.PlusDays(6);
 
+    public bool NamesMany => Due.Length > 1;
+
     private bool SaysSomething => !Due.IsEmpty || Days.Any(d => d.HasJob || d.Away is not null);
 
     /// <summary>The weeks of the season, those that are over as well, to the last of which anything is said.</summary>
