@@ -24,7 +24,7 @@ internal static class LogText
         return new Text(
             [
                 new Run(numbers, TypeScale.BodyBold),
-                new Run($" Count every place. At a feed write the heads and the {context.Amounts.AtFeedUnit} for all of them. Not so? Circle the box and say why. On her back? Roll her onto her feet, hold her till she stands, look again soon.", TypeScale.Body),
+                new Run($" Count every place. At a feed write the heads and the {context.Amounts.AtFeedUnit} for all of them. Not so? Circle the box and say why. On her back? Roll her onto her feet, hold her till she stands. Down again: the vet.", TypeScale.Body),
             ],
             Leading: 1.15);
     }

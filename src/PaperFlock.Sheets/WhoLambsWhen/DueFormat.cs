@@ -3,7 +3,7 @@ namespace PaperFlock.Sheets.WhoLambsWhen;
 /// <summary>Sizes of the chart on one way of holding the paper, and its pages.</summary>
 internal sealed class DueFormat
 {
-    private const string Lead = "Diamond: her likeliest day. 9 in 10 lamb inside the box, 1 in 10 outside. When she has lambed, strike her through. A night goes by its evening.";
+    private const string Lead = "Diamond: her likeliest day. 9 in 10 lamb inside the box, 1 in 10 outside. When she has lambed, strike her through.";
     private const double Gap = 4;
     private const int StandingDays = 5 * 7;
 
@@ -140,7 +140,7 @@ internal sealed class DueFormat
         var all = PencilLists.WhoLambsWhen(_context.Plan).Length;
         return new Row(
             [
-                new RowCell(Track.Fixed(_columns[..3].Sum(c => c.Points)), Block.Text("Number: the most ewes to expect that night, 9 nights in 10; no number, none. Black: the higher, the more.", TypeScale.Label, leading: 1.15), VerticalAlign.Middle),
+                new RowCell(Track.Fixed(_columns[..3].Sum(c => c.Points)), Block.Text("Number: the most ewes to expect, 9 nights in 10, in the night after that evening; no number, none. Black: the higher, the more.", TypeScale.Label, leading: 1.15), VerticalAlign.Middle),
                 new RowCell(Track.Share(), NightStrip.Of(days, _context.Plan.Lambing, StripHeight)),
                 new RowCell(Track.Fixed(_columns[4..].Sum(c => c.Points)), Block.Text(Others(all - _rows, _context.Plan.Ewes.Length - all), TypeScale.Label, TextAlign.Centre, 1.15), VerticalAlign.Middle),
             ])
