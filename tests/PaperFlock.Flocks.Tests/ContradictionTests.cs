@@ -253,6 +253,10 @@ public class ContradictionTests
         ("jobs.on, jobs.days", Gen.Select(Gen.Bool, Gen.Bool, (on, days) => (
             Samples.Text($"jobs:\n  - {{title: Dip, {(on ? "on: 2026-12-01" : "before: housing")}{(days ? ", days: 7" : "")}}}\n"), Refused(on == days)))),
 
+        ("jobs.on, jobs.on of the same day", Gen.Select(Gen.Int[1, 240], Gen.Int[1, 240], Gen.Bool, (one, other, same) => (
+            Samples.Text($"jobs:\n  - {{title: Shear, on: 2026-12-01, minutes-per-ewe: {one}}}\n  - {{title: Dag, on: 2026-12-0{(same ? 1 : 2)}, minutes-per-ewe: {other}}}\n", ewes: "ewes:\n  - tag: ZZ 1\n  - tag: ZZ 2\n  - tag: ZZ 3\n  - tag: ZZ 4\n"),
+            Warned(same && (one + other) * 4 > 16 * 60)))),
+
         ("jobs.minutes-per-ewe, ewes", Gen.Select(Gen.Int[1, 240], Gen.Int[1, 9], (minutes, ewes) => (
             Samples.Text($"jobs:\n  - {{title: Shear, on: 2026-12-01, minutes-per-ewe: {minutes}}}\n", ewes: $"ewes:\n{string.Concat(Enumerable.Range(1, ewes).Select(n => $"  - tag: ZZ {n}\n"))}"),
             Warned(minutes * ewes > 16 * 60)))),

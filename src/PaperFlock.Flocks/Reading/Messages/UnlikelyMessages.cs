@@ -79,6 +79,10 @@ internal static partial class FlockMessages
         $"`{title}` would take {Number(decimal.Round(minutes * ewes / 60))} hours, more than a day holds: {Number(minutes)} minutes for each of {Number(ewes)} ewes",
         "check `minutes-per-ewe`, which is for one ewe");
 
+    public static Diagnostic TooMuchOnOneDay(SourceSpan at, LocalDate day, decimal minutes) => Warning("FLK160", at,
+        $"the jobs of {Day(day)} would take {Number(decimal.Round(minutes / 60))} hours together, more than a day holds",
+        "give one of them another day, or check `minutes-per-ewe`, which is for one ewe");
+
     public static string NoonAt(LocalTime noon, string zone) =>
         $"by the clock of {zone} the sun would be highest there at {DateValues.Clock.Format(noon)}";
 

@@ -11,9 +11,15 @@ internal static class WorkCheck
     {
         // Each group's ewes are gathered for themselves, so the largest is what a day must hold.
         var most = ewes.GroupBy(e => e.Group).Select(g => g.Count()).DefaultIfEmpty(0).Max();
-        foreach (var job in jobs.Where(j => j.MinutesPerEwe * most > HoursInADay * 60))
+        bool IsTooMuch(decimal? minutes) => minutes * most > HoursInADay * 60;
+        foreach (var job in jobs.Where(j => IsTooMuch(j.MinutesPerEwe)))
         {
             bag.Add(FlockMessages.TooMuchWork(job.Span, job.Title, job.MinutesPerEwe!.Value, most));
+        }
+
+        foreach (var day in jobs.Where(j => j.On is not null && !IsTooMuch(j.MinutesPerEwe)).GroupBy(j => j.On!.Value).Where(d => IsTooMuch(d.Sum(j => j.MinutesPerEwe))))
+        {
+            bag.Add(FlockMessages.TooMuchOnOneDay(day.Last().Span, day.Key, day.Sum(j => j.MinutesPerEwe)!.Value * most));
         }
 
         if (season is not { TupIn: { } tupIn, TupOut: { } tupOut } || days.Away.IsEmpty)
