@@ -91,8 +91,8 @@ internal sealed class Attacks
             _tally.Lose($"round {round}: signal {signal} left something half done: {said}");
         }
 
-        // Before the program has begun, and when it has done, it is the runtime that is asked, and ends in its own way.
-        var isRight = status switch { 0 => state == _next.State(), 130 => state == _old.State() && said.Contains("nothing was written", StringComparison.Ordinal), _ => status > 128 };
+        // Before the program has begun, and when it has done, it is the runtime that is asked, and ends in its own way: by the signal itself, which is 130 for an interrupt too, without a word.
+        var isRight = status switch { 0 => state == _next.State(), 130 => state == _old.State() && (said.Length == 0 || said.Contains("nothing was written", StringComparison.Ordinal)), _ => status > 128 };
         if (!isRight)
         {
             _tally.Lose($"round {round}: signal {signal} gave status {status} and another pack than that says: {said}");

@@ -51,7 +51,8 @@ internal sealed class Workbench : IDisposable
     public Outcome RunInto(StringWriter output, params string[] args)
     {
         output.NewLine = "\n";
-        using var error = new StringWriter { NewLine = "\n" };
+        // Never closed: the thread of a bar of progress may write once more when the work is done.
+        var error = new StringWriter { NewLine = "\n" };
         var host = new Host(
             Results ?? output, Complaints ?? error, new StoppedClock(Now, WhenAskedTheDay), Folder, Folder, OutIsTerminal: OnATerminal, ErrorIsTerminal: OnATerminal, _stop.Token)
         {

@@ -40,8 +40,8 @@ public sealed class ProgressTests
 
     private static bool Show(Watch watch, Action<Progress> work)
     {
-        using var error = new StringWriter();
-        var host = new Host(TextWriter.Null, error, NodaTime.SystemClock.Instance, "", "", false, ErrorIsTerminal: true, CancellationToken.None) { Watch = watch };
+        // Never closed: the bar's own thread may write once more when the work is done.
+        var host = new Host(TextWriter.Null, new StringWriter(), NodaTime.SystemClock.Instance, "", "", false, ErrorIsTerminal: true, CancellationToken.None) { Watch = watch };
         return Progress.Show(host, progress =>
         {
             work(progress);
