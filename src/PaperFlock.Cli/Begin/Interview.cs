@@ -38,7 +38,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             """,
             null,
             "leave it out",
-            text => PlaceText.Read(text) is ({ } read, null) ? Tried(read, FlockDraft.Trial with { Place = read }) : PlaceText.Read(text));
+            text => PlaceText.Read(text) is var read && read.Place is { } meant ? Tried(meant, FlockDraft.Trial with { Place = meant }) : read);
         var byPlace = place is null ? null : PlaceZones.Of(place, today);
         var usualZone = byPlace?.Id ?? HomeZone();
         var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", usualZone, usualZone, Zone);

@@ -35,7 +35,7 @@ internal static class HandoverNotes
         }
 
         var forage = FeedText.Forage(feeds.Forage.Kind);
-        yield return feeds.Forage.AdLib ? $"Never out of {char.ToLowerInvariant(forage[0])}{forage[1..]}." : $"{forage} a day:\u00a0______.";
+        yield return feeds.Forage.AdLib ? $"Never out of {forage.ToLowerInvariant()}." : $"{forage} a day:\u00a0______.";
     }
 
     /// <summary>Where ewes of one place are parted at the trough nobody can tell which trough is whose, unless the name of its block stands on it.</summary>
