@@ -107,6 +107,8 @@ internal static partial class Engine
     [JSExport]
     internal static string Pack(string text, string name, string today, string options, byte[] earlier, string earlierName) => Told(() =>
     {
+        _documents = [];
+        GC.Collect();
         (_documents, var said) = ScreenPack.Make(Flock(text, name, today).Plan, name, options, earlier.Length == 0 ? null : new EarlierFile(earlierName, earlier), Progress);
         return said;
     });
@@ -122,6 +124,7 @@ internal static partial class Engine
     [JSExport]
     internal static byte[] Pdf(int document)
     {
+        GC.Collect();
         var pages = _documents[document].Pages.Count();
         return _documents[document].ToPdf(printed => Progress(printed, pages, "")).ToArray();
     }

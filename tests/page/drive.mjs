@@ -53,7 +53,7 @@ const steps = {
   },
 
   async 'only what changed since the PDF in the binder'() {
-    await openFile(file('hollin-bank.yaml', hollinBank.replace('scan: 2', 'scan: 1')));
+    await openFile(file('scanned-again.yaml', hollinBank.replace('scan: 2', 'scan: 1')));
     await says('What it comes to');
     await go('print');
     await setDay('Today', '2026-12-01');
@@ -66,12 +66,12 @@ const steps = {
     assert.match(await text(), /to put in, .* to take out since issue 1/);
     await look('print');
     await press('Save the PDF');
-    assert.ok((await downloaded(launched, 'hollin-bank-issue-2.pdf')).length > 1000);
+    assert.ok((await downloaded(launched, 'scanned-again-issue-2.pdf')).length > 1000);
   },
 
   async 'the days of the sitter'() {
     await press('Make the pack for Tom Birkett, Sun 27 Dec 2026 to Sat 2 Jan 2027');
-    await says('hollin-bank-27DEC-02JAN.pdf');
+    await says('scanned-again-27DEC-02JAN.pdf');
   },
 
   async 'what is no flock file is refused in a sentence, and the flock that is open stays'() {

@@ -120,7 +120,7 @@ const steps = {
     await me.openFile(hollinBank);
     const before = readFileSync(hollinBank, 'utf8');
     await me.go('flock/tup');
-    await me.says('Mon 10 Aug 2026');
+    assert.equal(await value('The day he goes in, or went in'), 'Mon 10 Aug 2026');
     await me.type('The day he goes in, or went in', 'fish');
     await me.says('1 thing to put right');
     const wrong = await page.$eval('#f-season-tup-in-wrong', element => element.innerText);

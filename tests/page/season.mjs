@@ -203,6 +203,15 @@ const steps = {
     await me.says('Issue 1, Wed 25 Nov 2026');
     await me.press('Make the changed sheets');
     await me.says('Nothing to print');
+    // The page is closed, and another day it is opened again.
+    await page.reload();
+    await page.waitForSelector('html[data-ready]');
+    await open('again.yaml');
+    await setDay('2026-11-25');
+    await me.go('print');
+    await me.says('again.pdf is the newest that was made in this browser');
+    await me.press('Make the changed sheets');
+    await me.says('Nothing to print');
   },
 
   async 'the next season is begun from this one'() {

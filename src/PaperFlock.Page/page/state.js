@@ -1,5 +1,6 @@
 // The open flock: its text, what the engine says of it, and the way back. Views read it, change it through its methods, and are told when it has changed.
 import { Trouble } from '#page/engine.js';
+import { keepPack, lookForPack } from '#page/kept-pack.js';
 import * as store from '#page/store.js';
 import { listAt } from '#page/values.js';
 
@@ -35,7 +36,7 @@ export class State {
   saved = null;
   /** What became of the last autosave. @type {'kept' | 'elsewhere' | 'no room' | 'forbidden' | null} */
   keeping = null;
-  /** The newest issue of the pack that was made since it was opened. @type {import('#page/engine.js').Earlier | null} */
+  /** The newest issue of the pack that this browser has made. @type {import('#page/engine.js').Earlier | null} */
   newest = null;
   /** The day that counts as today; the page asks for it. */
   today = clockDay();
@@ -75,7 +76,7 @@ export class State {
     this.reading = await this.engine.read(this.flock);
     this.saved = saved ? text : null;
     this.#undo = [];
-    this.newest = null;
+    this.newest = await lookForPack(name);
     this.refused.clear();
     store.take(name);
     this.#keep();
@@ -165,6 +166,7 @@ export class State {
       // What was kept under the old name is in this file now.
       if (this.keeping === 'kept') store.forget(this.flock.name);
       store.take(name);
+      if (this.newest) void keepPack(name, this.newest);
     }
     this.flock = { ...this.flock, name };
     this.saved = this.flock.text;
@@ -175,6 +177,7 @@ export class State {
   /** @param {import('#page/engine.js').Earlier} newest */
   setNewest(newest) {
     this.newest = newest;
+    if (this.flock) void keepPack(this.flock.name, newest);
     this.#tell();
   }
 

@@ -43,7 +43,7 @@ export function changed(app, maker) {
     const { newest } = app.state;
     if (newest === null || newest === shown || input.files?.length) return;
     shown = newest;
-    earlier = known(newest).catch(() => null);
+    earlier = known(newest).then(file => (which.prepend(madeHere(file)), file), () => null);
   }
 
   /** @param {boolean} onlyChanged */
@@ -66,6 +66,9 @@ export function changed(app, maker) {
       el('button', { type: 'button', onclick: () => make(false) }, 'Make all of them anew, as the next issue')));
   return { element, update };
 }
+
+/** @param {Earlier} file */
+const madeHere = file => el('p', {}, el('b', {}, file.name), ' is the newest that was made in this browser. If a later one was made elsewhere, choose that one above.');
 
 /** @param {Issue[]} issues */
 function ask(issues) {

@@ -1,7 +1,7 @@
 // Who lambs when, as it went: the day and the time, lambs alive and dead, help, and each lamb for the flock book. A row opens when she has lambed.
 import { el, put } from '#page/dom.js';
 import { listAt, textAt } from '#page/values.js';
-import { dayField } from '#page/season/day.js';
+import { dayField } from '#page/day-field.js';
 import { countKeys, keys } from '#page/season/keys.js';
 import { choices } from '#page/season/words.js';
 
@@ -51,12 +51,13 @@ function said(her, days) {
 
 /** @param {Row} row @returns {Pick<Part, 'content' | 'show'>} */
 function dayAndTime(row) {
-  const day = dayField(row.app.state, { id: `${row.id}-lambed`, label: 'The day she lambed', quick: true }, typed => row.edit({ path: ['lambed'], set: typed }));
+  const day = dayField(row.app.state, { id: `${row.id}-lambed`, label: 'The day she lambed', quick: true }, (typed, isDone) => isDone && row.edit({ path: ['lambed'], set: typed }));
   const time = el('input', { id: `${row.id}-time`, class: 'short', placeholder: '03:20', autocomplete: 'off', onchange: () => row.edit({ path: ['lambed-time'], set: time.value.trim() }) });
   return {
     content: [day.element, el('div', {}, el('label', { for: time.id }, 'Time, if you know it'), time)],
     show(her, days) {
-      day.show(textAt(her, ['lambed']), days);
+      const lambed = textAt(her, ['lambed']);
+      day.show(lambed, days[lambed]);
       if (document.activeElement !== time) time.value = textAt(her, ['lambed-time']);
     },
   };

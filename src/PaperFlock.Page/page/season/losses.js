@@ -1,7 +1,7 @@
 // Losses: who is gone, and who has lost the lambs she carried. The day goes in with it, and can be said anew.
 import { el } from '#page/dom.js';
 import { textAt } from '#page/values.js';
-import { dayField } from '#page/season/day.js';
+import { dayField } from '#page/day-field.js';
 import { choices } from '#page/season/words.js';
 
 /** @param {() => string} day it happened, as the file writes it @returns {(row: import('#page/season/rows.js').Row) => import('#page/season/rows.js').Part} */
@@ -14,8 +14,8 @@ export function lossesRow(day) {
     why.addEventListener('change', () => row.edit({ path: ['gone'], set: why.value === '' ? '' : { on: goneOn || day(), why: why.value } }));
     const lost = el('input', { type: 'checkbox', id: `${row.id}-lost` });
     lost.addEventListener('change', () => row.edit({ path: ['lost-lambs'], set: lost.checked ? day() : '' }));
-    const goneDay = dayField(app.state, { id: `${row.id}-gone-on`, label: 'The day she went' }, typed => row.edit({ path: ['gone', 'on'], set: typed }));
-    const lostDay = dayField(app.state, { id: `${row.id}-lost-on`, label: 'The day she was seen to have lost them' }, typed => row.edit({ path: ['lost-lambs'], set: typed }));
+    const goneDay = dayField(app.state, { id: `${row.id}-gone-on`, label: 'The day she went' }, (typed, isDone) => isDone && row.edit({ path: ['gone', 'on'], set: typed }));
+    const lostDay = dayField(app.state, { id: `${row.id}-lost-on`, label: 'The day she was seen to have lost them' }, (typed, isDone) => isDone && row.edit({ path: ['lost-lambs'], set: typed }));
     return {
       content: [why, el('label', { class: 'tick', for: lost.id }, lost, el('span', {}, 'lost her lambs')), goneDay.element, lostDay.element],
       keys: ['gone', 'lost-lambs'],
@@ -27,8 +27,8 @@ export function lossesRow(day) {
         lost.checked = lostOn !== '';
         goneDay.element.hidden = why.value === '' && goneOn === '';
         lostDay.element.hidden = lostOn === '';
-        goneDay.show(goneOn, days);
-        lostDay.show(lostOn, days);
+        goneDay.show(goneOn, days[goneOn]);
+        lostDay.show(lostOn, days[lostOn]);
       },
     };
   };

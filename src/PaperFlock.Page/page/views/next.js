@@ -14,7 +14,7 @@ export const next = {
   show(root, app) {
     const { state } = app;
     let typed = '';
-    const day = dayField(state, 'next-day', said => { typed = said; });
+    const day = dayField(state, { id: 'next-day' }, said => { typed = said; });
     const wrong = el('div', { id: 'next-day-wrong' });
     const outcome = el('div', { role: 'status' });
     day.input.setAttribute('aria-describedby', 'next-day-wrong next-day-hint next-day-words');

@@ -1,6 +1,7 @@
 // Save: the flock file, what this browser keeps, a calendar file.
 import { el, put, heading, download } from '#page/dom.js';
 import { Trouble } from '#page/engine.js';
+import { forgetPacks } from '#page/kept-pack.js';
 import * as store from '#page/store.js';
 
 /** @type {import('#page/views.js').View} */
@@ -40,9 +41,10 @@ export const save = {
           : 'This browser keeps nothing: save the file before you close this page.'),
         store.keeps ? el('p', { class: 'go' }, el('button', {
           type: 'button',
-          onclick: () => {
+          onclick: async () => {
             if (!state.isUnsaved || confirm('Some of it is in no file yet. Leave nothing of it behind?')) {
               store.kept().forEach(kept => store.forget(kept.name));
+              await forgetPacks();
               location.hash = '';
               location.reload();
             }

@@ -1,10 +1,10 @@
 // The season so far, in the order of the sheets that come back with pencil on them. Every answer is written at once, and can be undone.
 import { el, put, heading, download, count } from '#page/dom.js';
+import { dayField } from '#page/day-field.js';
 import { todayField } from '#page/today.js';
 import { listAt, textAt } from '#page/values.js';
 import { Trouble } from '#page/engine.js';
 import { changes } from '#page/season/words.js';
-import { dayField } from '#page/season/day.js';
 import { movesByKeys, row } from '#page/season/rows.js';
 import { scanRow } from '#page/season/scan.js';
 import { marksRow } from '#page/season/marks.js';
@@ -73,11 +73,12 @@ const tagsOf = app => JSON.stringify(listAt(app.state.reading?.values, ['ewes'])
 function build(app, sheet, known, list, update) {
   const { state } = app;
   let day = state.today;
-  const common = dayField(state, { id: 'sheet-day', label: sheet === 'marks' ? 'The day you looked' : 'The day it happened', quick: true }, typed => {
+  const common = dayField(state, { id: 'sheet-day', label: sheet === 'marks' ? 'The day you looked' : 'The day it happened', quick: true }, (typed, isDone) => {
+    if (!isDone) return;
     day = typed;
     update();
   });
-  void state.engine.readDay(day, day).then(read => common.show(day, read.day ? { [day]: read.day.words } : {}));
+  void state.engine.readDay(day, day).then(read => common.show(day, read.day?.words));
   const all = listAt(state.reading?.values, ['ewes']).map((_, i) => i);
   const lambed = known?.lambed ?? all.map(ewe => ({ ewe, likely: '' }));
   const { lead, ewes, make } = {

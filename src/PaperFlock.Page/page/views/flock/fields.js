@@ -48,7 +48,7 @@ export function control(context, path, form, id, usual) {
   const value = () => at(state.reading?.values, path);
 
   if (form.kind === 'date') {
-    const field = dayField(state, id, type);
+    const field = dayField(state, { id }, type);
     return {
       element: field.element,
       input: field.input,

@@ -19,7 +19,7 @@ export function startQuestion(state, id, onTyped) {
   const label = el('label', { for: id });
   const wrong = el('div', { id: `${id}-wrong` });
   const hint = el('p', { class: 'hint', id: `${id}-hint` }, 'Everything is counted from this day. Write it as you like: 10 Aug 2026, or 10/8/26.');
-  const day = dayField(state, id, typed => onTyped(way(), typed));
+  const day = dayField(state, { id }, typed => onTyped(way(), typed));
   day.input.setAttribute('aria-describedby', `${id}-wrong ${id}-hint ${id}-words`);
   /** @param {string} chosen */
   function choose(chosen) {
