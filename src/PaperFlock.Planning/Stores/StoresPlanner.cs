@@ -69,12 +69,11 @@ internal static class StoresPlanner
             return null;
         }
 
-        var atOnce = (ewes.Length + buckets.EwesPerBucket - 1) / buckets.EwesPerBucket;
         var (from, to) = (ewes.Min(e => e.From), ewes.Max(e => e.Lambs).PlusDays(-1));
         var use = new DailyUse(flock.Print.WeekStarts);
         for (var day = from; day <= to; day = day.PlusDays(buckets.Days))
         {
-            use.Add(day, atOnce);
+            use.Add(day, (ewes.Count(e => day <= e.To) + buckets.EwesPerBucket - 1) / buckets.EwesPerBucket);
         }
 
         return order.Counted(StoreKind.Buckets, buckets.Name, use, to, StorePack.Bucket, buckets.Weight);

@@ -14,7 +14,7 @@ internal static class HandoverNotes
         ImmutableArray<Element> always =
         [
             Said("On her back?", $"Roll her onto her feet, hold her till she stands. Down again: the vet, now; else {keeper}."),
-            Said("One missing?", $"Feed the others, then find her before you leave. Down and will not rise: the vet, then {keeper}. Not found: {keeper}. One too many: add row 1."),
+            Said("One missing?", $"Feed the others, then find her before you leave. Down and will not rise: the vet, then {keeper}. Not found: {keeper}. One too many: row\u00a01 on top."),
             Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull, head low: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
             .. part.Companies.Any(c => c.Ewes.Any(e => e.IsCarrying)) ? [Lambed(context, part, keeper)] : Array.Empty<Element>(),
             .. Watch(context, part),
@@ -22,7 +22,7 @@ internal static class HandoverNotes
         return !isFirst ? always :
         [
             .. always,
-            Said("Where it is:", Block.Sentences([holding.Find is { } find ? $"{find.TrimEnd('.')}." : "Bins, tap, hay, hurdles, scales: ____________________________________.", .. Stores(context.Flock.Feeds), .. Chalked(part)])),
+            Said("Where it is:", Block.Sentences([holding.Find is { } find ? $"{find.TrimEnd('.')}." : "Bins, tap, hay, hurdles, scales: ____________________________________.", .. Stores(context.Flock.Feeds), .. Chalked(part), .. RoundsOfDay.Move(context.Plan, part) ? ["Times: see the log."] : Array.Empty<string>()])),
         ];
     }
 

@@ -7,7 +7,7 @@ internal static class RoundsOfDay
     public static IEnumerable<string> FedAt(SeasonPlan plan, LocalDate day, ImmutableArray<FeedTime> fedAt) =>
         fedAt.Select(feed => On(plan, day)?.At(feed) is { } round ? DateText.Clock(round.At) : FeedText.Time(feed, plan.Flock.Holding));
 
-    /// <summary>"07:40 FEED · 12:10 look · 15:50 FEED".</summary>
+    /// <summary>"07:40 FEED · 12:10 look · 15:50 FEED", of the first day.</summary>
     public static IEnumerable<Run> Of(SeasonPlan plan, StayPart part)
     {
         if (On(plan, part.From) is not { } day)
@@ -27,6 +27,10 @@ internal static class RoundsOfDay
     public static LocalDate? ByNight(SeasonPlan plan, StayPart part) => On(plan, part.From) is { } first
         ? plan.Rounds.FirstOrDefault(r => r.Date > part.From && r.Date <= part.To && r.Times.Length > first.Times.Length)?.Date
         : null;
+
+    /// <summary>Whether rounds that go by the light are at other times later in the stay.</summary>
+    public static bool Move(SeasonPlan plan, StayPart part) =>
+        plan.Rounds.Where(r => r.Date >= part.From && r.Date <= part.To).SelectMany(r => r.Times).Where(t => t.Part != PartOfDay.Night).GroupBy(t => t.Part).Any(g => g.Select(t => t.At).Distinct().Count() > 1);
 
     /// <summary>When anybody is fed, in the order of the day.</summary>
     public static ImmutableArray<FeedTime> FedAt(StayPart part) => [.. part.Companies.SelectMany(c => c.Feeds(part.From, part.To)).SelectMany(f => f.FedAt).Distinct().Order()];

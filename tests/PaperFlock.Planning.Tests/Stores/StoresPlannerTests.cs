@@ -266,11 +266,22 @@ public sealed class StoresPlannerTests
         Assert.Equal(LastLikely.PlusDays(21), Item(FeedingSample.Flock(later).WithFeeds(_ => flock.Feeds), StoreKind.Buckets, later).NeededTo);
     }
 
+    /// <summary>Of 21 ewes one is sold after the first round of two buckets: one each time is enough for the others.</summary>
+    [Fact]
+    public void A_ewe_that_has_gone_licks_no_bucket()
+    {
+        var ewes = FeedingSample.Ewes(21);
+        var first = Item(FeedingSample.Flock(ewes).WithFeeds(f => f with { Buckets = new Buckets("Mineral bucket", new Mass(22), 20, 14), Margin = 0 }), StoreKind.Buckets, ewes).NeededFrom;
+        ImmutableArray<EwePlan> less = [ewes[0] with { Ewe = ewes[0].Ewe with { Gone = new Loss(first.PlusDays(3), LossReason.Sold) } }, .. ewes[1..]];
+        var buckets = Item(FeedingSample.Flock(less).WithFeeds(f => f with { Buckets = new Buckets("Mineral bucket", new Mass(22), 20, 14), Margin = 0 }), StoreKind.Buckets, less);
+        Assert.Equal([2, 0, 1, 0, 1, 0, 1], buckets.Weeks.Select(w => w.Amount));
+    }
+
     [Fact]
     public void Nothing_is_bought_for_a_ewe_that_lambed_or_went_before_her_chart_began()
     {
         var gone = Season(Marked("Bracken") with { Gone = new Loss(Sample.Day("2026-11-01"), LossReason.Sold) });
-        Assert.DoesNotContain(gone.Stores, s => s.Kind != StoreKind.Buckets);
+        Assert.Empty(gone.Stores);
         var lambed = Season(Marked("Bracken") with { Lambed = Sample.Day("2026-11-01"), Lambing = LambingResult.Unknown with { Alive = 2 } });
         Assert.DoesNotContain(lambed.Stores, s => s.Kind == StoreKind.Buckets);
     }

@@ -8,8 +8,11 @@ internal static class PlaceCheck
     /// <summary>The widest zone with sheep: Kashgar keeps the time of Shanghai, 4,100 km away.</summary>
     private const double FurthestFromTown = 4500;
 
-    /// <summary>Over so many is another valley. Latitude and longitude of one decimal, as some write them, may be 6 km from the gate.</summary>
-    private const double FurthestFromSquare = 6.5;
+    /// <summary>Kilometres; beyond is another valley.</summary>
+    private const double FurthestFromSquare = 2;
+
+    /// <summary>Kilometres between the gate and whole degrees at most, in Great Britain: half a degree north and half a degree east. With each decimal it is a tenth.</summary>
+    private const double HalfADegree = 65;
 
     /// <summary>Beyond the farms of Finnmark in the north and those of Tierra del Fuego in the south nobody keeps sheep; from memory.</summary>
     private const decimal FurthestNorth = 72;
@@ -71,7 +74,8 @@ internal static class PlaceCheck
             return;
         }
 
-        if (place?.KilometresTo((double)square.Latitude, (double)square.Longitude) is > FurthestFromSquare and var away)
+        if (place?.KilometresTo((double)square.Latitude, (double)square.Longitude) is { } away
+            && away > Math.Max(FurthestFromSquare, HalfADegree / Math.Pow(10, Math.Min(place.Latitude.Scale, place.Longitude.Scale))))
         {
             field.Bag.Add(FlockMessages.GridReferenceElsewhere(field.Span, text, away, square));
         }
