@@ -12,7 +12,6 @@ public sealed class SourceText
     public SourceText(string path, string text)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        ArgumentNullException.ThrowIfNull(text);
         Path = path;
         Text = text;
         _lineStarts = FindLineStarts(text);

@@ -12,7 +12,6 @@ public static class TagKey
     /// <returns>For comparing by ordinal, never for the paper. A tag of nothing but hyphens is its own key.</returns>
     public static string Of(string tag)
     {
-        ArgumentNullException.ThrowIfNull(tag);
         var key = new StringBuilder(tag.Length);
         foreach (var c in ComposedText.Of(tag))
         {

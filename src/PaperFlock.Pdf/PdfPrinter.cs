@@ -14,8 +14,6 @@ public static class PdfPrinter
     /// <exception cref="InvalidOperationException">A page text was not resolved.</exception>
     public static void Print(PrintDocument document, Stream output, Action<int>? printed = null)
     {
-        ArgumentNullException.ThrowIfNull(document);
-        ArgumentNullException.ThrowIfNull(output);
         if (document.Pages.IsEmpty)
         {
             throw new ArgumentException("a document needs a page", nameof(document));

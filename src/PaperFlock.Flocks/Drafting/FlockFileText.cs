@@ -19,7 +19,6 @@ public static class FlockFileText
     /// <returns>LF between lines and after the last.</returns>
     public static string Of(FlockDraft draft, string file)
     {
-        ArgumentNullException.ThrowIfNull(draft);
         // The scan: the usual 75 to 80 days would find the last ewes, with a stay of six weeks, too few days in lamb to be counted, and warn of it.
         var (start, letter) = (draft.Start, draft.Paper == Paper.Letter);
         var text =

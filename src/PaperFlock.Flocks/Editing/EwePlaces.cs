@@ -11,7 +11,6 @@ public sealed class EwePlaces
 
     public EwePlaces(SourceText source)
     {
-        ArgumentNullException.ThrowIfNull(source);
         _source = source;
         if ((TreeBuilder.Build(source, new DiagnosticBag()) as Mapping)?.Entries.FirstOrDefault(e => e.Key.Text == "ewes")?.Value is not Sequence { Items: [.., var last] } ewes)
         {

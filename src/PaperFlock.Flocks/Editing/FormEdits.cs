@@ -16,8 +16,6 @@ public static class FormEdits
     /// <exception cref="ArgumentException">An edit is none, or of a place that cannot be.</exception>
     public static FlockEdit Apply(FlockFile file, JsonArray edits)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(edits);
         var (now, waiting) = (file, new List<FlockChange>());
         foreach (var edit in edits.Select(e => e!.AsObject()))
         {

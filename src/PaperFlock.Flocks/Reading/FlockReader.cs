@@ -31,7 +31,6 @@ public static class FlockReader
     /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it. Null holds nothing against the calendar.</param>
     public static FlockReading Read(SourceText source, Func<DateTimeZone, LocalDate>? today = null)
     {
-        ArgumentNullException.ThrowIfNull(source);
         var bag = new DiagnosticBag(MostFound);
         try
         {

@@ -26,7 +26,6 @@ public static partial class WrittenDate
     /// <returns>Null and the whole text where it begins with none.</returns>
     public static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var match = Weekday().Match(text);
         return match.Success
             ? (Enum.GetValues<IsoDayOfWeek>().First(d => d.ToString().StartsWith(match.Groups["first"].Value, StringComparison.OrdinalIgnoreCase)), text[match.Length..])
@@ -40,7 +39,6 @@ public static partial class WrittenDate
     /// <returns>Null for a reading that makes no day, or another weekday than stands before it.</returns>
     public static (LocalDate? DayFirst, LocalDate? MonthFirst) Read(string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
         // A spreadsheet's date at midnight is that day.
         var (weekday, day) = SplitWeekday(Midnight().Replace(PastedMarks.AsTyped(text), ""));
         var (dayFirst, monthFirst) = ReadPlain(day);
@@ -91,11 +89,7 @@ public static partial class WrittenDate
     public static bool IsMonth(string word) => Number(word) is null && Month(word) is not null;
 
     /// <summary>Whether the text may be the number by which a spreadsheet counts days: 36,526 is the first of 2000 and 73,415 the first of 2101.</summary>
-    public static bool IsDayNumber(string text)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        return text is [>= '3' and <= '7', _, _, _, _] && text.All(char.IsAsciiDigit);
-    }
+    public static bool IsDayNumber(string text) => text is [>= '3' and <= '7', _, _, _, _] && text.All(char.IsAsciiDigit);
 
     private static LocalDate? Day(string year, string month, string day) =>
         Year(year) is { } y && Month(month) is { } m && Number(day) is { } d && d >= 1 && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
