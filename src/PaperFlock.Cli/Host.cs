@@ -1,4 +1,3 @@
-using NodaTime.Text;
 using Spectre.Console;
 
 namespace PaperFlock.Cli;
@@ -64,6 +63,17 @@ internal sealed record Host(
         {
             Out.WriteLine(line);
         }
+    }
+
+    /// <summary>Asks, and waits for the answer.</summary>
+    /// <param name="prompt">The answer is typed behind it, on its line.</param>
+    /// <returns>Without the blanks round it; null where there are no more.</returns>
+    /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
+    public string? Ask(string prompt)
+    {
+        Out.Write(prompt);
+        Out.Flush();
+        return ReadLine()?.Trim();
     }
 
     /// <summary>An answer. Reading cannot be interrupted, but waiting for it can.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Cli.Files;
-
 namespace PaperFlock.Cli;
 
 /// <summary>What somebody sees who double-clicks the program: a choice, in a window that stays until it is closed.</summary>
@@ -25,9 +23,7 @@ internal static class Menu
 
                 Type 1, 2 or 3 and press Enter. Enter alone closes this window.
                 """);
-            host.Out.Write("> ");
-            host.Out.Flush();
-            var chosen = host.ReadLine()?.Trim();
+            var chosen = host.Ask("> ");
             host.Out.WriteLine();
             switch (chosen)
             {
@@ -55,9 +51,7 @@ internal static class Menu
     private static int? Open(Host host)
     {
         host.Out.WriteLine("Drag the flock file onto this window, or type its name, and press Enter.");
-        host.Out.Write("> ");
-        host.Out.Flush();
-        return host.ReadLine()?.Trim() is { Length: > 0 } file ? Do([Unquoted(file)], dropped: true, host) : null;
+        return host.Ask("> ") is { Length: > 0 } file ? Do([Unquoted(file)], dropped: true, host) : null;
     }
 
     private static int Sample(Host host) => App.Guard(["sample"], host, () =>

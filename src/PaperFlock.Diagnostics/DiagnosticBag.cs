@@ -11,7 +11,6 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
     public void Add(Diagnostic diagnostic)
     {
-        ArgumentNullException.ThrowIfNull(diagnostic);
         if (_found.Count >= most)
         {
             throw new BagFullException();

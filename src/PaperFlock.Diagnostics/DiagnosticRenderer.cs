@@ -19,7 +19,6 @@ public static class DiagnosticRenderer
     /// </returns>
     public static IEnumerable<DiagnosticLine> Lines(SourceText source, ImmutableArray<Diagnostic> diagnostics)
     {
-        ArgumentNullException.ThrowIfNull(source);
         if (diagnostics.IsEmpty)
         {
             return [];

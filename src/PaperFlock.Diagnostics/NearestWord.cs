@@ -14,8 +14,6 @@ public static class NearestWord
     /// <returns>Null when nothing is near.</returns>
     public static string? Find(string word, IEnumerable<string> candidates)
     {
-        ArgumentNullException.ThrowIfNull(word);
-        ArgumentNullException.ThrowIfNull(candidates);
         var typed = Plain(word);
         return candidates
             .Select(candidate => (Candidate: candidate, Meant: Plain(candidate)))

@@ -12,7 +12,6 @@ public sealed class SourceText
     public SourceText(string path, string text)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        ArgumentNullException.ThrowIfNull(text);
         Path = path;
         Text = text;
         _lineStarts = FindLineStarts(text);
@@ -82,19 +81,12 @@ public sealed class SourceText
         return found >= 0 ? found + 1 : ~found;
     }
 
+    /// <summary>Without its line break: no other place of a line has a character of one.</summary>
     private int EndOfLine(int line)
     {
-        var end = line < LineCount ? _lineStarts[line] : Text.Length;
-        if (line < LineCount)
-        {
-            end--;
-            if (end > _lineStarts[line - 1] && Text[end] == '\n' && Text[end - 1] == '\r')
-            {
-                end--;
-            }
-        }
-
-        return end;
+        var start = _lineStarts[line - 1];
+        var next = line < LineCount ? _lineStarts[line] : Text.Length;
+        return start + Text.AsSpan(start..next).TrimEnd("\r\n").Length;
     }
 
     private static ImmutableArray<int> FindLineStarts(string text)

@@ -9,8 +9,6 @@ public sealed record CarriedOver(string Heading, ImmutableArray<string> Lines)
     /// <returns>Only what has something under it.</returns>
     public static IEnumerable<CarriedOver> Of(NextSeason next, SeasonPlan last)
     {
-        ArgumentNullException.ThrowIfNull(next);
-        ArgumentNullException.ThrowIfNull(last);
         CarriedOver[] all =
         [
             new("Left behind:", [.. next.Gone.Select(Gone), .. next.Jobs.Select(j => $"the job of {ScreenText.Day(j.On!.Value)}: {j.Title}"), .. next.Away.Select(Away)]),

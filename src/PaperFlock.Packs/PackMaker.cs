@@ -1,10 +1,8 @@
-using System.Text;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
-using PaperFlock.Pdf;
 using PaperFlock.Sheets.Guide;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.TestPage;
@@ -32,7 +30,6 @@ public static class PackMaker
     /// <param name="forPaper">The words in the file are going to be printed: say which characters cannot be.</param>
     public static PlannedFlock Plan(FlockReading reading, LocalDate asOf, bool forPaper)
     {
-        ArgumentNullException.ThrowIfNull(reading);
         var plan = reading.Flock is { } flock ? SeasonPlanner.Plan(flock, asOf) : null;
         var found = new DiagnosticBag();
         found.AddRange([.. reading.Diagnostics, .. plan is null ? [] : WarningText.Of(plan), .. forPaper ? Unprintable(reading) : []]);
@@ -40,11 +37,7 @@ public static class PackMaker
     }
 
     /// <summary>Where a file, though it can be read, has characters that cannot be printed.</summary>
-    public static ImmutableArray<Diagnostic> Unprintable(FlockReading reading)
-    {
-        ArgumentNullException.ThrowIfNull(reading);
-        return [.. reading.MissingCharacters(FirstMissing)];
-    }
+    public static ImmutableArray<Diagnostic> Unprintable(FlockReading reading) => [.. reading.MissingCharacters(FirstMissing)];
 
     /// <summary>What stands at the foot of its pages, such as "HB-2027".</summary>
     public static string IdOf(SeasonPlan plan) => PackComposer.IdOf(plan);
@@ -58,8 +51,6 @@ public static class PackMaker
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
     public static Pack Make(SeasonPlan plan, PackRequest request, EarlierIssue? before)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(request);
         before ??= EarlierIssue.None;
         request = SheetChoice.WithCardsByTag(request, plan);
         if (request.Changed && before.Record is null)

@@ -1,5 +1,4 @@
 using PaperFlock.Layout.Pages;
-using PaperFlock.Pdf;
 
 namespace PaperFlock.Packs;
 
@@ -12,7 +11,6 @@ public static class PrintAdvice
     /// <summary>"5 pages on 2 sheets of A4 and 1 sheet of A4 card".</summary>
     public static string Size(PackDocument document)
     {
-        ArgumentNullException.ThrowIfNull(document);
         var paper = PaperRun.Of(document).GroupBy(r => r.Paper).Select(g => $"{ScreenText.Count(g.Sum(r => r.Leaves), "sheet")} of {g.Key}");
         return $"{ScreenText.Count(document.Print.Pages.Length, "page")} on {ScreenText.List(paper)}";
     }
@@ -20,7 +18,6 @@ public static class PrintAdvice
     /// <summary>What to choose in the print window, a line each.</summary>
     public static IEnumerable<string> HowTo(PackDocument document)
     {
-        ArgumentNullException.ThrowIfNull(document);
         var runs = PaperRun.Of(document);
         return
         [

@@ -24,7 +24,6 @@ public static class ScreenText
     /// <summary>"24 ewes, 1 group, first lambs due Mon 4 Jan 2027".</summary>
     public static string Summary(SeasonPlan plan)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         var (ewes, groups) = (Count(plan.Flock.Ewes.Length, "ewe"), Count(plan.Flock.Groups.Length, "group"));
         return plan.Ewes.All(e => e.Standing == Standing.Gone) ? $"{ewes}, {(plan.Ewes.Length == 1 ? "gone" : "all gone")}, {groups}"
             : plan.Dates.FirstDue is { } first ? $"{ewes}, {groups}, first lambs due {Day(first)}"

@@ -9,16 +9,11 @@ public static class SeasonAfter
     /// <summary>A year may be left out; after two, little of what the old file says of the ewes is true.</summary>
     private const int MostMonths = 30;
 
-    public static LocalDate UsualTupIn(Flock last)
-    {
-        ArgumentNullException.ThrowIfNull(last);
-        return last.Season.TupIn.PlusDays(UsualDays);
-    }
+    public static LocalDate UsualTupIn(Flock last) => last.Season.TupIn.PlusDays(UsualDays);
 
     /// <returns>Why the tup cannot go in on that day; null where it can.</returns>
     public static string? WhyNot(Flock last, LocalDate tupIn)
     {
-        ArgumentNullException.ThrowIfNull(last);
         var lastLambs = last.Groups.Max(g => g.TupOut).PlusDays(last.Season.GestationDays);
         return tupIn <= last.Season.TupIn ? $"the tup went in on {ScreenText.Day(last.Season.TupIn)} last season: the next season's day comes after it"
             : tupIn <= lastLambs ? $"on {ScreenText.Day(tupIn)} ewes may still be in lamb, the last of them due on {ScreenText.Day(lastLambs)}: the next season's day comes after it"

@@ -24,7 +24,6 @@ public static class SheetChoice
     /// <returns>Null where a pack for some days may hold all of them.</returns>
     public static string? WhyNotForDays(PackRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         var others = PackSheets.All.Where(s => request.IsOfSome && (request with { Days = null }).Wants(s) && !s.IsForSitter).Select(s => s.Kind).ToList();
         return others.Count == 0 ? null
             : $"a pack for some days leaves out {ScreenText.List(others)}; it may hold {ScreenText.List(PackSheets.All.Where(s => s.IsForSitter).Select(s => s.Kind))}";

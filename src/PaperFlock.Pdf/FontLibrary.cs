@@ -1,4 +1,3 @@
-using System.Text;
 using PaperFlock.Pdf.Fonts;
 
 namespace PaperFlock.Pdf;
@@ -18,7 +17,6 @@ public static class FontLibrary
     /// </remarks>
     public static string? FirstMissing(string text, Face face)
     {
-        ArgumentNullException.ThrowIfNull(text);
         // Every face has all of ASCII, and most flocks are written in it: a file is then checked without loading a font.
         if (Ascii.IsValid(text))
         {

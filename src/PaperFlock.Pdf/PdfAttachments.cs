@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Text;
 using PaperFlock.Pdf.Writing;
 
 namespace PaperFlock.Pdf;
@@ -17,30 +16,24 @@ public static class PdfAttachments
 
     /// <param name="name">As in <see cref="PdfAttachment.Name"/>.</param>
     /// <param name="limit">Bytes beyond which an attachment is too large, however little it was compressed to.</param>
-    public static PdfAttachmentReading Read(ReadOnlyMemory<byte> pdf, string name, int limit)
-    {
-        ArgumentNullException.ThrowIfNull(name);
-        return pdf.Length > MostBytes ? new(PdfAttachmentOutcome.TooLarge)
-            : !IsOurs(pdf.Span) ? new(PdfAttachmentOutcome.Foreign)
-            : !IsWhole(pdf.Span) ? new(PdfAttachmentOutcome.Damaged)
-            : pdf.Span.IndexOf(Attachment.Begin(name).Written) is var specification && specification < 0 ? new(PdfAttachmentOutcome.Missing)
-            : Find(pdf, specification) is not { } found ? new(PdfAttachmentOutcome.Damaged)
-            : found.Size > limit ? new(PdfAttachmentOutcome.TooLarge)
-            : Flate.Inflate(found.Compressed, found.Size) is { } bytes ? new(PdfAttachmentOutcome.Found, bytes)
-            : new(PdfAttachmentOutcome.Damaged);
-    }
+    public static PdfAttachmentReading Read(ReadOnlyMemory<byte> pdf, string name, int limit) =>
+        pdf.Length > MostBytes ? new(PdfAttachmentOutcome.TooLarge)
+        : !IsOurs(pdf.Span) ? new(PdfAttachmentOutcome.Foreign)
+        : !IsWhole(pdf.Span) ? new(PdfAttachmentOutcome.Damaged)
+        : pdf.Span.IndexOf(Attachment.Begin(name).Written) is var specification && specification < 0 ? new(PdfAttachmentOutcome.Missing)
+        : Find(pdf, specification) is not { } found ? new(PdfAttachmentOutcome.Damaged)
+        : found.Size > limit ? new(PdfAttachmentOutcome.TooLarge)
+        : Flate.Inflate(found.Compressed, found.Size) is { } bytes ? new(PdfAttachmentOutcome.Found, bytes)
+        : new(PdfAttachmentOutcome.Damaged);
 
     /// <summary>The same PDF with another file attached in the place of one: byte for byte what <see cref="PdfPrinter"/> would have written with it.</summary>
     /// <param name="name">Of both.</param>
     /// <returns>Null where <see cref="Read"/> finds no such attachment.</returns>
-    public static byte[]? Replace(ReadOnlyMemory<byte> pdf, string name, ReadOnlySpan<byte> bytes)
-    {
-        ArgumentNullException.ThrowIfNull(name);
-        return pdf.Length <= MostBytes && IsOurs(pdf.Span) && IsWhole(pdf.Span)
-            && pdf.Span.IndexOf(Attachment.Begin(name).Written) is >= 0 and var specification && Find(pdf, specification) is { } found
+    public static byte[]? Replace(ReadOnlyMemory<byte> pdf, string name, ReadOnlySpan<byte> bytes) =>
+        pdf.Length <= MostBytes && IsOurs(pdf.Span) && IsWhole(pdf.Span)
+        && pdf.Span.IndexOf(Attachment.Begin(name).Written) is >= 0 and var specification && Find(pdf, specification) is { } found
             ? AttachmentSwap.Of(pdf.Span, found.Start, found.End, bytes)
             : null;
-    }
 
     /// <summary>What a PDF of ours says is its title (ISO 32000-1, 14.3.2).</summary>
     /// <returns>Null where it is none of ours, or says nothing.</returns>

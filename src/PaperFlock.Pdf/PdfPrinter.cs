@@ -14,8 +14,6 @@ public static class PdfPrinter
     /// <exception cref="InvalidOperationException">A page text was not resolved.</exception>
     public static void Print(PrintDocument document, Stream output, Action<int>? printed = null)
     {
-        ArgumentNullException.ThrowIfNull(document);
-        ArgumentNullException.ThrowIfNull(output);
         if (document.Pages.IsEmpty)
         {
             throw new ArgumentException("a document needs a page", nameof(document));
@@ -44,7 +42,7 @@ public static class PdfPrinter
             throw new PdfFaultException(faults);
         }
 
-        DocumentWriter.Write(document, contents.MoveToImmutable(), canvas, output);
+        new DocumentWriter(document, output).Write(contents.MoveToImmutable(), canvas);
     }
 
     private static void CheckOutline(ImmutableArray<OutlineEntry> entries, int pages)

@@ -14,7 +14,6 @@ internal static class PngPrinter
     /// <param name="dotsPerInch">72 gives a pixel a point.</param>
     public static byte[] Paint(Page page, double dotsPerInch)
     {
-        ArgumentNullException.ThrowIfNull(page);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(dotsPerInch);
         var scale = dotsPerInch / 72;
         var info = new SKImageInfo(Pixels(page.Paper.Width, scale), Pixels(page.Paper.Height, scale), SKColorType.Gray8, SKAlphaType.Opaque);

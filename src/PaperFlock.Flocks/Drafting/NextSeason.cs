@@ -1,6 +1,5 @@
 using NodaTime.Text;
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Drafting;
 
@@ -35,7 +34,6 @@ public sealed record NextSeason(
     /// <param name="tupIn">The day the tup goes in, after that of the season before.</param>
     public static NextSeason After(FlockFile last, string lastName, LocalDate tupIn)
     {
-        ArgumentNullException.ThrowIfNull(last);
         var flock = last.Flock;
         var days = Period.DaysBetween(flock.Season.TupIn, tupIn);
         var edit = last.Apply(Changes(last, lastName, days));

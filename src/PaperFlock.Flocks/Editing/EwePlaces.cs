@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Which ewe of a flock file a place in it belongs to, and which of her keys: for what is wrong with a file whose ewes came from elsewhere.</summary>
@@ -11,7 +9,6 @@ public sealed class EwePlaces
 
     public EwePlaces(SourceText source)
     {
-        ArgumentNullException.ThrowIfNull(source);
         _source = source;
         if ((TreeBuilder.Build(source, new DiagnosticBag()) as Mapping)?.Entries.FirstOrDefault(e => e.Key.Text == "ewes")?.Value is not Sequence { Items: [.., var last] } ewes)
         {

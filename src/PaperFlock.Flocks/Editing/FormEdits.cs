@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Editing;
 
@@ -16,8 +15,6 @@ public static class FormEdits
     /// <exception cref="ArgumentException">An edit is none, or of a place that cannot be.</exception>
     public static FlockEdit Apply(FlockFile file, JsonArray edits)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(edits);
         var (now, waiting) = (file, new List<FlockChange>());
         foreach (var edit in edits.Select(e => e!.AsObject()))
         {

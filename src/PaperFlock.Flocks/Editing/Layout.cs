@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>A text as lines and columns, and where in it nodes really end. Lines end as YAML has it: at CR LF, LF or a lone CR.</summary>
@@ -10,41 +8,20 @@ internal sealed class Layout(string text)
     /// <summary>The line break used at a place: that of its line, else the first there is, else LF.</summary>
     public string BreakAt(int at)
     {
-        var end = LineEnd(at);
-        if (end == text.Length)
-        {
-            end = LineEnd(0);
-        }
-
-        return end == text.Length ? "\n" : text[end] == '\r' && end + 1 < text.Length && text[end + 1] == '\n' ? "\r\n" : text[end].ToString();
+        var end = LineEnd(at) is var own && own < text.Length ? own : LineEnd(0);
+        return end == text.Length ? "\n" : text[end..NextLine(end)];
     }
 
-    public int LineStart(int at)
-    {
-        while (at > 0 && text[at - 1] is not ('\n' or '\r'))
-        {
-            at--;
-        }
-
-        return at;
-    }
+    public int LineStart(int at) => text.AsSpan(0, at).LastIndexOfAny('\n', '\r') + 1;
 
     /// <summary>Just before the line break, or the end of the text.</summary>
-    public int LineEnd(int at)
-    {
-        while (at < text.Length && text[at] is not ('\n' or '\r'))
-        {
-            at++;
-        }
-
-        return at;
-    }
+    public int LineEnd(int at) => text.AsSpan(at).IndexOfAny('\n', '\r') is >= 0 and var rest ? at + rest : text.Length;
 
     /// <summary>Where the next line begins; the end of the text when this is the last.</summary>
     public int NextLine(int at)
     {
         var end = LineEnd(at);
-        return end == text.Length ? end : end + (text[end] == '\r' && end + 1 < text.Length && text[end + 1] == '\n' ? 2 : 1);
+        return end == text.Length ? end : end + (text.AsSpan(end).StartsWith("\r\n") ? 2 : 1);
     }
 
     public int AfterBlanks(int at) => text.AsSpan(at).IndexOfAnyExcept(' ', '\t') is >= 0 and var blanks ? at + blanks : text.Length;
@@ -92,14 +69,5 @@ internal sealed class Layout(string text)
     public static bool IsUnwritten(Node node) => node is Scalar { IsBlank: true };
 
     /// <summary>A block takes in the empty lines after it, which belong to nobody.</summary>
-    private int EndOfBlockScalar(TextRange extent)
-    {
-        var end = extent.End;
-        while (end > extent.Start && text[end - 1] is ' ' or '\t' or '\n' or '\r')
-        {
-            end--;
-        }
-
-        return end;
-    }
+    private int EndOfBlockScalar(TextRange extent) => extent.Start + text.AsSpan(extent.Start, extent.End - extent.Start).TrimEnd(" \t\n\r").Length;
 }

@@ -13,7 +13,6 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
     /// <returns>Null where no column is known to have the tags, or there is none of that name.</returns>
     public static HeadedTable? Of(CsvTable table, Func<string, bool> isKnown, string? tagColumn)
     {
-        ArgumentNullException.ThrowIfNull(table);
         var rows = table.Rows;
         var all = new HeadingRows(text => EweColumn.TagRank(text) is not null || isKnown(text));
         if (tagColumn is not null)
@@ -48,8 +47,6 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
     /// <summary>Why there is none, where nothing else has been said of the list.</summary>
     public static void SayMissing(CsvTable table, DiagnosticBag bag)
     {
-        ArgumentNullException.ThrowIfNull(table);
-        ArgumentNullException.ThrowIfNull(bag);
         if (!bag.HasErrors)
         {
             bag.Add(table.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(table.Rows[0]));

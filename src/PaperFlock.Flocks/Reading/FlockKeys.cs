@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Reading.Sections;
-using PaperFlock.Flocks.Reading.Values;
 using static PaperFlock.Flocks.Reading.Form;
 
 namespace PaperFlock.Flocks.Reading;
@@ -10,18 +9,11 @@ namespace PaperFlock.Flocks.Reading;
 /// </summary>
 internal static class FlockKeys
 {
-    private static readonly Form Anchor = Choice(
-        ("tup-in", JobAnchor.TupIn),
-        ("tup-out", JobAnchor.TupOut),
-        ("scan", JobAnchor.Scan),
-        ("feeding", JobAnchor.Feeding),
-        ("housing", JobAnchor.Housing),
-        ("first-due", JobAnchor.FirstDue),
-        ("last-due", JobAnchor.LastDue));
+    private static readonly Form Anchor = Words<JobAnchor>();
 
     public static readonly ImmutableArray<IsoDayOfWeek> EveryDay = [.. Enum.GetValues<IsoDayOfWeek>().Where(day => day != IsoDayOfWeek.None)];
 
-    private static readonly Form Weekday = Choice([.. EveryDay.Select(day => (day.ToString(), day))]);
+    private static readonly Form Weekday = Names([.. EveryDay]);
 
     private static readonly Form Gestation = Whole(GestationLimits.Shortest, GestationLimits.Longest);
 
@@ -79,30 +71,13 @@ internal static class FlockKeys
 
     public static KeyTable Print { get; } = new("print",
     [
-        May("paper", Choice(("A4", Paper.A4), ("Letter", Paper.Letter)), "A4", "what the printer holds"),
-        May(
-            "planner",
-            Choice(
-                ("A4", PlannerPaper.A4),
-                ("A3", PlannerPaper.A3),
-                ("A2", PlannerPaper.A2),
-                ("Letter", PlannerPaper.Letter),
-                ("Tabloid", PlannerPaper.Tabloid)),
-            null,
-            "larger paper for one more copy of the wall planner, in a file of its own"),
-        May("units", Choice(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial), ("both", UnitSystem.Both)), "metric", "units on the paper"),
+        May("paper", Names<Paper>(), "A4", "what the printer holds"),
+        May("planner", Names<PlannerPaper>(), null, "larger paper for one more copy of the wall planner, in a file of its own"),
+        May("units", Words<UnitSystem>(), "metric", "units on the paper"),
         May("week-starts", Weekday, "Monday", "first column of the planner"),
         May("gloves", Flag, "true", "sizes write-in boxes for gloved hands"),
-        May(
-            "binding",
-            Choice(("two-hole", Binding.TwoHole), ("four-hole", Binding.FourHole), ("three-hole", Binding.ThreeHole), ("none", Binding.None)),
-            "two-hole",
-            "which holes are ticked"),
-        May(
-            "duplex",
-            Choice(("long-edge", Duplex.LongEdge), ("short-edge", Duplex.ShortEdge), ("single-sided", Duplex.SingleSided)),
-            "long-edge",
-            "how the printer turns the sheet"),
+        May("binding", Words<Binding>(), "two-hole", "which holes are ticked"),
+        May("duplex", Words<Duplex>(), "long-edge", "how the printer turns the sheet"),
         May("log-weeks", Whole(2, 52), "8", "weeks of the round log that are printed ahead"),
     ]);
 
@@ -130,11 +105,7 @@ internal static class FlockKeys
         Must("name", Text(), "what the group is called", "Orchard"),
         May("tup", Text(), null, "his name"),
         May("tups", ListOf(Section("groups[].tups[]"), fewest: 1), null, "instead of tup, tup-in and tup-out, where one took over from another"),
-        May(
-            "mating",
-            Choice(("natural", Mating.Natural), ("artificial", Mating.Artificial), ("hand", Mating.Hand)),
-            "natural",
-            "the last two have one day, given as date"),
+        May("mating", Words<Mating>(), "natural", "the last two have one day, given as date"),
         May("date", Date, null, "the one day; required for artificial and hand, and only for them", "2026-08-14"),
         May("tup-in", Date, null, "the day he joins them; default: the season's"),
         May("tup-out", Date, null, "the day he leaves; default: the season's; after a tup-in of its own, 42 days later or the season's stated day, whichever is later"),
@@ -160,11 +131,7 @@ internal static class FlockKeys
 
     public static KeyTable KeeperDays { get; } = new("keeper-days",
     [
-        May(
-            "free",
-            ListOf(Weekday, fewest: 1),
-            "[Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sunday]",
-            "days for jobs that need hours"),
+        May("free", ListOf(Weekday, fewest: 1), "[Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sunday]", "days for jobs that need hours"),
         May("away", ListOf(Section("keeper-days.away[]")), null, "when a sitter holds the pack"),
     ]);
 
@@ -187,20 +154,8 @@ internal static class FlockKeys
             "weeks: when concentrate begins; one number for every ewe, or one each"),
         May("two-feeds-weeks-before-lambing", Whole(0, 16), "3", "weeks: when it is given in two feeds at the latest"),
         May("house-days-before-lambing", Whole(0, 90), "7", "days: when they come in"),
-        May(
-            "dag",
-            Choice(("at-housing", Dagging.AtHousing), ("before-housing", Dagging.BeforeHousing), ("none", Dagging.None)),
-            "at-housing",
-            "when they are dagged"),
-        May(
-            "shear",
-            Choice(
-                ("before-tupping", Shearing.BeforeTupping),
-                ("at-housing", Shearing.AtHousing),
-                ("after-lambing", Shearing.AfterLambing),
-                ("none", Shearing.None)),
-            "before-tupping",
-            "when they are shorn"),
+        May("dag", Words<Dagging>(), "at-housing", "when they are dagged"),
+        May("shear", Words<Shearing>(), "before-tupping", "when they are shorn"),
         May("booster-weeks-before-lambing", Pair(1, 20), "[6, 4]", "weeks, the earliest first: when a booster is any use"),
         May("checks-per-day", Section("practice.checks-per-day"), null, "rounds a day"),
         May("changeover-days", Whole(10, 21), "17", "the oestrous cycle, and so the days between raddle colours"),
@@ -252,38 +207,25 @@ internal static class FlockKeys
 
     public static KeyTable Feeds { get; } = new("feeds",
     [
-        May(
-            "method",
-            Choice(("stepped", FeedMethod.Stepped), ("per-lamb", FeedMethod.PerLamb), ("energy-balance", FeedMethod.EnergyBalance)),
-            "stepped",
-            "how the ration is worked: raised week by week, so much a lamb, or the energy sum alone"),
+        May("method", Words<FeedMethod>(), "stepped", "how the ration is worked: raised week by week, so much a lamb, or the energy sum alone"),
         May("per-lamb", Mass(0.05m, 2), null, "daily, for each lamb carried: the ceiling of stepped; with method per-lamb the ration itself, 1 lb when left out"),
         May("forage", Section("feeds.forage"), null, "what is before them all day"),
-        May("concentrate", new EitherForm(Choice(("none", false)), Section("feeds.concentrate")), null, "what is weighed out; none for hardy ewes on forage alone"),
+        May("concentrate", new EitherForm(new ChoiceForm<bool>([("none", false)]), Section("feeds.concentrate")), null, "what is weighed out; none for hardy ewes on forage alone"),
         May("largest-feed", Mass(0.05m, 2), "0.5 kg", "most concentrate a ewe gets at one time; never over 0.5 kg, whatever stands here"),
         May("most-dry-matter", Percentage(0.015m, 0.025m), "2.5 %", "eaten a day before lambing, forage and concentrate together, of live weight"),
         May("scales", Flag, "true", "feed is weighed; false: every amount is in scoops, and concentrate needs its scoop"),
-        May("parted", Choice(("by-lambs", Parting.ByLambs), ("no", Parting.No)), "by-lambs", "whether ewes of one place are parted at the trough by the lambs they carry"),
+        May("parted", Words<Parting>(), "by-lambs", "whether ewes of one place are parted at the trough by the lambs they carry"),
         May("change-day", Weekday, null, "the weekday on which every ration changes; default: week-starts under print"),
         May("lambed", Section("feeds.lambed"), null, "concentrate a ewe a day by lambs at foot, until turnout"),
         May("buckets", Section("feeds.buckets"), null, "mineral or molasses buckets; default: none"),
         May("order-lead-days", Whole(0, 60), "7", "days between ordering and having it"),
         May("margin", Percentage(0, 1), "0 %", "bought over the sum"),
-        May("ground", Choice(("lowland", Ground.Lowland), ("hill", Ground.Hill)), "lowland", "what they walk when not housed"),
+        May("ground", Words<Ground>(), "lowland", "what they walk when not housed"),
     ]);
 
     public static KeyTable Forage { get; } = new("feeds.forage",
     [
-        May(
-            "kind",
-            Choice(
-                ("hay", ForageKind.Hay),
-                ("haylage", ForageKind.Haylage),
-                ("silage", ForageKind.Silage),
-                ("straw", ForageKind.Straw),
-                ("grass", ForageKind.Grass)),
-            "hay",
-            "decides the figures below where they are not given"),
+        May("kind", Words<ForageKind>(), "hay", "decides the figures below where they are not given"),
         May("energy", Energy(3, 14), "8.8 MJ/kg", "metabolisable energy in dry matter; the default shown is for hay"),
         May("protein", Content(10, 350), "90 g/kg", "crude protein in dry matter; the default shown is for hay"),
         May("dry-matter", Percentage(0.05m, 1), "85 %", "of the forage as fed; the default shown is for hay"),
@@ -320,7 +262,7 @@ internal static class FlockKeys
 
     public static KeyTable Housing { get; } = new("housing",
     [
-        May("lambing", Choice(("indoors", LambingPlace.Indoors), ("outdoors", LambingPlace.Outdoors)), "indoors", "outdoors means no housing job and no pens to fill"),
+        May("lambing", Words<LambingPlace>(), "indoors", "outdoors means no housing job and no pens to fill"),
         May("pens", ListOf(Section("housing.pens[]")), null, "where groups stand"),
         May("lambing-pens", Whole(0, 500), null, "how many there are"),
         May("days-in-lambing-pen", Section("housing.days-in-lambing-pen"), null, "how long a ewe holds one"),
@@ -358,36 +300,20 @@ internal static class FlockKeys
         May("born", Whole(0, 9999), null, "the year, such as 2021"),
         May("weight", LiveWeight, null, "at tupping"),
         May("condition", Number(1, 5), null, "body condition score at tupping"),
-        May(
-            "teeth",
-            Choice(("sound", Teeth.Sound), ("worn", Teeth.Worn), ("broken", Teeth.Broken), ("unchecked", Teeth.Unchecked)),
-            "unchecked",
-            "before tupping"),
-        May(
-            "toes",
-            Choice(("sound", Toes.Sound), ("treated", Toes.Treated), ("lame", Toes.Lame), ("unchecked", Toes.Unchecked)),
-            "unchecked",
-            "before tupping"),
-        May(
-            "teats",
-            Choice(("sound", Teats.Sound), ("lumpy", Teats.Lumpy), ("lost-half", Teats.LostHalf), ("unchecked", Teats.Unchecked)),
-            "unchecked",
-            "before tupping"),
-        May(
-            "history",
-            ListOf(Choice(("caesarean", PastTrouble.Caesarean), ("prolapse", PastTrouble.Prolapse), ("mastitis", PastTrouble.Mastitis))),
-            null,
-            "of earlier seasons; each keeps her from the tup, unless to-tup says otherwise"),
+        May("teeth", Words(Teeth.Sound, Teeth.Worn, Teeth.Broken, Teeth.Unchecked), "unchecked", "before tupping"),
+        May("toes", Words(Toes.Sound, Toes.Treated, Toes.Lame, Toes.Unchecked), "unchecked", "before tupping"),
+        May("teats", Words(Teats.Sound, Teats.Lumpy, Teats.LostHalf, Teats.Unchecked), "unchecked", "before tupping"),
+        May("history", ListOf(Words<PastTrouble>()), null, "of earlier seasons; each keeps her from the tup, unless to-tup says otherwise"),
         May("was", Section("ewes[].was"), null, "what came of last season, carried over by begin --from"),
         May("to-tup", Flag, null, "the keeper's own decision, whatever her history, teeth, toes and teats say"),
         May("marks", ListOf(Date), null, "days a fresh raddle mark was seen"),
         May("scan", Whole(0, 5), null, "lambs counted; leave out until scanned"),
-        May("scan-stage", Choice(("early", ScanStage.Early), ("late", ScanStage.Late)), null, "if the scanner said so"),
+        May("scan-stage", Words<ScanStage>(), null, "if the scanner said so"),
         May("lambed", Date, null, "the day; closes her card"),
         May("lambed-time", new TimeForm(LocalTime.Midnight, new LocalTime(23, 59)), null, "when, such as 03:20; only with lambed, as the three after it"),
         May("lambs-alive", Whole(0, LambingResult.MostLambs), null, "lambs born alive"),
         May("lambs-dead", Whole(0, LambingResult.MostLambs), null, "lambs born dead"),
-        May("lambing-help", Choice(("none", LambingHelp.None), ("hand", LambingHelp.Hand), ("vet", LambingHelp.Vet)), null, "what help she had"),
+        May("lambing-help", Words<LambingHelp>(), null, "what help she had"),
         May("lambs", ListOf(Section("ewes[].lambs[]")), null, "lambs born alive, for the flock book; only with lambed"),
         May("lost-lambs", Date, null, "the day she was seen to have lost the lambs she carried"),
         May("gone", Section("ewes[].gone"), null, "if she has left the flock; she stays in the file"),
@@ -402,7 +328,7 @@ internal static class FlockKeys
 
     public static KeyTable Lamb { get; } = new("ewes[].lambs[]",
     [
-        Must("sex", Choice(("ewe", LambSex.Ewe), ("ram", LambSex.Ram), ("wether", LambSex.Wether)), "of the lamb", "ewe"),
+        Must("sex", Words<LambSex>(), "of the lamb", "ewe"),
         May("tag", Text(TextValues.LongestTag), null, "as on the ear, never twice"),
         May("weight", Mass(0.3m, 12), null, "at birth"),
     ]);
@@ -410,7 +336,7 @@ internal static class FlockKeys
     public static KeyTable Gone { get; } = new("ewes[].gone",
     [
         Must("on", Date, "the day", "2026-12-03"),
-        Must("why", Choice(("died", LossReason.Died), ("sold", LossReason.Sold), ("culled", LossReason.Culled), ("missing", LossReason.Missing)), "what became of her", "died"),
+        Must("why", Words<LossReason>(), "what became of her", "died"),
     ]);
 
     public static IEnumerable<KeyTable> All =>

@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Reading.Sections;
-using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -31,7 +30,6 @@ public static class FlockReader
     /// <param name="today">The day it is in a time zone: what is written down as seen must not lie after it. Null holds nothing against the calendar.</param>
     public static FlockReading Read(SourceText source, Func<DateTimeZone, LocalDate>? today = null)
     {
-        ArgumentNullException.ThrowIfNull(source);
         var bag = new DiagnosticBag(MostFound);
         try
         {

@@ -1,4 +1,4 @@
-using PaperFlock.Flocks.Reading.Values;
+using System.Text.Json;
 
 namespace PaperFlock.Flocks.Reading;
 
@@ -43,8 +43,15 @@ internal abstract record Form
 
     public static Form Content(decimal least, decimal most) => new QuantityForm(Unit.Contents, least, most);
 
-    public static Form Choice<T>(params (string Word, T Value)[] words)
-        where T : struct => new ChoiceForm<T>([.. words]);
+    /// <summary>The names of the values in small letters, their words joined by hyphens: <c>two-hole</c>.</summary>
+    /// <param name="values">None stands for all there are.</param>
+    public static Form Words<T>(params T[] values)
+        where T : struct, Enum => Choice(values, JsonNamingPolicy.KebabCaseLower.ConvertName);
+
+    /// <summary>The names of the values as they are.</summary>
+    /// <param name="values">None stands for all there are.</param>
+    public static Form Names<T>(params T[] values)
+        where T : struct, Enum => Choice(values, name => name);
 
     /// <summary>Two whole numbers in brackets.</summary>
     public static Form Pair(int least, int most) => new ListForm(Whole(least, most), 2, 2);
@@ -53,6 +60,9 @@ internal abstract record Form
 
     /// <param name="path">Of the table of its keys.</param>
     public static Form Section(string path) => new SectionForm(path);
+
+    private static ChoiceForm<T> Choice<T>(T[] values, Func<string, string> word)
+        where T : struct, Enum => new([.. (values.Length == 0 ? Enum.GetValues<T>() : values).Select(v => (word(v.ToString()), v))]);
 }
 
 /// <summary>The version of the format: 1.</summary>

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 
@@ -15,8 +13,6 @@ public static class ScreenNext
     /// <exception cref="PackRequestException">There are mistakes in the flock, nobody is left in it, or the next season would begin with a mistake.</exception>
     public static JsonObject Begin(OpenFlock open, string tupIn)
     {
-        ArgumentNullException.ThrowIfNull(open);
-        ArgumentNullException.ThrowIfNull(tupIn);
         var last = open.Plan;
         if (last.Flock.Ewes.All(e => e.Gone is not null))
         {

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Forage, with a usual analysis for each kind where the keeper has none of her own. Hay alone runs from 6 to 9.7 MJ/kg between sources.</summary>
@@ -10,9 +8,9 @@ internal static class ForageReader
     {
         var kind = forage.Find("kind")?.AsChoice<ForageKind>() ?? ForageKind.Hay;
         var usual = Usual(kind);
-        if (kind == ForageKind.Grass && forage.Find("bale") is { } bale)
+        if (kind == ForageKind.Grass)
         {
-            forage.Bag.Add(FlockMessages.DoesNotApply(bale.KeySpan, "bale", "for grass", "take it out, or write `kind: hay`"));
+            forage.RefuseGiven("for grass", "take it out, or write `kind: hay`", "bale");
         }
 
         var intake = forage.Find("intake")?.AsQuantity();

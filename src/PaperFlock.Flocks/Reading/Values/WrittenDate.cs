@@ -14,8 +14,14 @@ public static partial class WrittenDate
     ];
 
     /// <summary>Every day that may be meant, the likeliest first: one where the text leaves no doubt, none where it is no date.</summary>
-    public static ImmutableArray<LocalDate> Days(string text)
+    /// <param name="today">What <c>today</c> and <c>yesterday</c> are counted from; null where they are no dates.</param>
+    public static ImmutableArray<LocalDate> Days(string text, LocalDate? today = null)
     {
+        if (today is { } now && text.ToUpperInvariant() is var word and ("TODAY" or "YESTERDAY"))
+        {
+            return [word == "TODAY" ? now : now.PlusDays(-1)];
+        }
+
         var (dayFirst, monthFirst) = Read(text);
         // The usual way with the century left off: likelier than the day first, which people write with strokes.
         LocalDate? cutYear = YearCut().IsMatch(text.Trim()) ? Read($"20{text.Trim()}").DayFirst : null;
@@ -26,7 +32,6 @@ public static partial class WrittenDate
     /// <returns>Null and the whole text where it begins with none.</returns>
     public static (IsoDayOfWeek? Weekday, string Day) SplitWeekday(string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
         var match = Weekday().Match(text);
         return match.Success
             ? (Enum.GetValues<IsoDayOfWeek>().First(d => d.ToString().StartsWith(match.Groups["first"].Value, StringComparison.OrdinalIgnoreCase)), text[match.Length..])
@@ -40,7 +45,6 @@ public static partial class WrittenDate
     /// <returns>Null for a reading that makes no day, or another weekday than stands before it.</returns>
     public static (LocalDate? DayFirst, LocalDate? MonthFirst) Read(string text)
     {
-        ArgumentNullException.ThrowIfNull(text);
         // A spreadsheet's date at midnight is that day.
         var (weekday, day) = SplitWeekday(Midnight().Replace(PastedMarks.AsTyped(text), ""));
         var (dayFirst, monthFirst) = ReadPlain(day);
@@ -87,15 +91,25 @@ public static partial class WrittenDate
         return match.Success && (months.Count == 0 || month is not null) ? (int.Parse(match.Groups["day"].ValueSpan, CultureInfo.InvariantCulture), month) : null;
     }
 
+    /// <summary>The days that a day and its month name in some years, on the weekday before them where there is one.</summary>
+    /// <param name="last">Included.</param>
+    /// <returns>None for a text that is no such day, or has no month.</returns>
+    public static IEnumerable<LocalDate> InYears(string text, int first, int last)
+    {
+        var (weekday, rest) = SplitWeekday(text);
+        return ReadWithoutYear(rest) is (>= 1 and var day, { } month)
+            ? Enumerable.Range(first, last - first + 1)
+                .Where(year => day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+                .Select(year => new LocalDate(year, month, day))
+                .Where(d => weekday is null || d.DayOfWeek == weekday)
+            : [];
+    }
+
     /// <summary>The name of a month, or the beginning of one: three letters or more.</summary>
     public static bool IsMonth(string word) => Number(word) is null && Month(word) is not null;
 
     /// <summary>Whether the text may be the number by which a spreadsheet counts days: 36,526 is the first of 2000 and 73,415 the first of 2101.</summary>
-    public static bool IsDayNumber(string text)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        return text is [>= '3' and <= '7', _, _, _, _] && text.All(char.IsAsciiDigit);
-    }
+    public static bool IsDayNumber(string text) => text is [>= '3' and <= '7', _, _, _, _] && text.All(char.IsAsciiDigit);
 
     private static LocalDate? Day(string year, string month, string day) =>
         Year(year) is { } y && Month(month) is { } m && Number(day) is { } d && d >= 1 && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
