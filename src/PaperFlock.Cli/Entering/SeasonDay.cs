@@ -31,35 +31,17 @@ internal static class SeasonDay
 
     private static IEnumerable<LocalDate> Candidates(string text, DateInterval window, LocalDate today)
     {
-        if (text.Equals("today", StringComparison.OrdinalIgnoreCase))
-        {
-            return [today];
-        }
-
-        if (text.Equals("yesterday", StringComparison.OrdinalIgnoreCase))
-        {
-            return [today.PlusDays(-1)];
-        }
-
-        if (WrittenDate.Days(text) is { IsEmpty: false } days)
+        if (WrittenDate.Days(text, today) is { IsEmpty: false } days)
         {
             return days;
         }
 
         var (weekday, day) = WrittenDate.SplitWeekday(text);
-        return WithoutYear(day, window).Where(d => weekday is null || d.DayOfWeek == weekday);
-    }
-
-    private static IEnumerable<LocalDate> WithoutYear(string text, DateInterval window) =>
-        WrittenDate.ReadWithoutYear(text) switch
-        {
-            null => [],
+        return WrittenDate.ReadWithoutYear(day) is (var number, null)
             // A stretch of days has each day of the month at most a few times.
-            (var day, null) => window.Where(d => d.Day == day),
-            (var day, { } month) => Enumerable.Range(window.Start.Year, window.End.Year - window.Start.Year + 1)
-                .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
-                .Select(year => new LocalDate(year, month, day)),
-        };
+            ? window.Where(d => d.Day == number && (weekday is null || d.DayOfWeek == weekday))
+            : WrittenDate.InYears(text, window.Start.Year, window.End.Year);
+    }
 
     /// <summary>The latest day that would be taken.</summary>
     private static LocalDate Example(IReadOnlyList<DateInterval> within, LocalDate today) =>

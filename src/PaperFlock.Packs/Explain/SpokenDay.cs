@@ -7,21 +7,11 @@ internal static class SpokenDay
 {
     /// <summary>A day without its year is looked for in the days that are planned.</summary>
     /// <returns>All that may be meant; empty when it is no day, or its weekday is another.</returns>
-    public static ImmutableArray<LocalDate> Parse(string text, SeasonPlan plan)
-    {
-        var (weekday, day) = WrittenDate.SplitWeekday(text);
-        return WrittenDate.Days(text) is { IsEmpty: false } days ? days
-            : WrittenDate.ReadWithoutYear(day) is (var number, { } month) ? [.. InPlan(number, month, plan).Where(d => weekday is null || d.DayOfWeek == weekday)]
-            : [];
-    }
+    public static ImmutableArray<LocalDate> Parse(string text, SeasonPlan plan) => WrittenDate.Days(text) is { IsEmpty: false } days
+        ? days
+        : [.. WrittenDate.InYears(text, plan.From.Year, plan.To.Year).Where(d => d >= plan.From && d <= plan.To)];
 
     /// <summary>Nothing but figures and what goes between them: meant as a date, however written.</summary>
     public static bool IsMeant(string text) =>
         text.Any(char.IsAsciiDigit) && text.AsSpan().ContainsAny('-', '/', '.') && text.All(c => char.IsAsciiDigit(c) || c is '-' or '/' or '.');
-
-    private static IEnumerable<LocalDate> InPlan(int day, int month, SeasonPlan plan) =>
-        Enumerable.Range(plan.From.Year, plan.To.Year - plan.From.Year + 1)
-            .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
-            .Select(year => new LocalDate(year, month, day))
-            .Where(d => d >= plan.From && d <= plan.To);
 }

@@ -39,27 +39,7 @@ public static class ScreenDay
 
     internal static JsonObject Of(LocalDate day) => new() { ["iso"] = Shown.Date(day), ["words"] = ScreenText.Day(day) };
 
-    private static IEnumerable<LocalDate> Meant(string typed, LocalDate today)
-    {
-        if (typed.Equals("today", StringComparison.OrdinalIgnoreCase))
-        {
-            return [today];
-        }
-
-        if (typed.Equals("yesterday", StringComparison.OrdinalIgnoreCase))
-        {
-            return [today.PlusDays(-1)];
-        }
-
-        var (weekday, date) = WrittenDate.SplitWeekday(typed);
-        return WrittenDate.Days(typed) is { IsEmpty: false } days ? days
-            : WrittenDate.ReadWithoutYear(date) is (var day, { } month)
-                ? Enumerable.Range(today.Year - 1, 3)
-                    .Where(year => day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
-                    .Select(year => new LocalDate(year, month, day))
-                    .Where(d => weekday is null || d.DayOfWeek == weekday)
-                    .OrderBy(d => Math.Abs(Period.DaysBetween(today, d)))
-                    .Take(1)
-                : [];
-    }
+    private static IEnumerable<LocalDate> Meant(string typed, LocalDate today) => WrittenDate.Days(typed, today) is { IsEmpty: false } days
+        ? days
+        : WrittenDate.InYears(typed, today.Year - 1, today.Year + 1).OrderBy(d => Math.Abs(Period.DaysBetween(today, d))).Take(1);
 }

@@ -14,8 +14,14 @@ public static partial class WrittenDate
     ];
 
     /// <summary>Every day that may be meant, the likeliest first: one where the text leaves no doubt, none where it is no date.</summary>
-    public static ImmutableArray<LocalDate> Days(string text)
+    /// <param name="today">What <c>today</c> and <c>yesterday</c> are counted from; null where they are no dates.</param>
+    public static ImmutableArray<LocalDate> Days(string text, LocalDate? today = null)
     {
+        if (today is { } now && text.ToUpperInvariant() is var word and ("TODAY" or "YESTERDAY"))
+        {
+            return [word == "TODAY" ? now : now.PlusDays(-1)];
+        }
+
         var (dayFirst, monthFirst) = Read(text);
         // The usual way with the century left off: likelier than the day first, which people write with strokes.
         LocalDate? cutYear = YearCut().IsMatch(text.Trim()) ? Read($"20{text.Trim()}").DayFirst : null;
@@ -83,6 +89,20 @@ public static partial class WrittenDate
         var months = match.Groups["month"].Captures;
         var month = months.Count == 1 ? Month(months[0].Value) : null;
         return match.Success && (months.Count == 0 || month is not null) ? (int.Parse(match.Groups["day"].ValueSpan, CultureInfo.InvariantCulture), month) : null;
+    }
+
+    /// <summary>The days that a day and its month name in some years, on the weekday before them where there is one.</summary>
+    /// <param name="last">Included.</param>
+    /// <returns>None for a text that is no such day, or has no month.</returns>
+    public static IEnumerable<LocalDate> InYears(string text, int first, int last)
+    {
+        var (weekday, rest) = SplitWeekday(text);
+        return ReadWithoutYear(rest) is (var day and >= 1, { } month)
+            ? Enumerable.Range(first, last - first + 1)
+                .Where(year => day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
+                .Select(year => new LocalDate(year, month, day))
+                .Where(d => weekday is null || d.DayOfWeek == weekday)
+            : [];
     }
 
     /// <summary>The name of a month, or the beginning of one: three letters or more.</summary>
