@@ -54,4 +54,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
 
         return Value as Scalar;
     }
+
+    /// <summary>One value, as text without the blanks round it; null when it is a list or a section.</summary>
+    public string? AsWord() => AsScalar()?.Text.Trim(' ');
 }

@@ -94,6 +94,14 @@ internal sealed class Section
 
     public Section RequireBelow(string key) => Require(key)?.AsSection() ?? Absent(key);
 
+    /// <summary>Those of the keys that something was written for.</summary>
+    public IEnumerable<Field> FindAll(params string[] keys) => keys.Select(Find).OfType<Field>();
+
+    /// <summary>Reports each of the keys that is given, and means nothing here.</summary>
+    /// <param name="because">Such as <c>without `lambed`</c>.</param>
+    public void RefuseGiven(string because, string advice, params string[] keys) =>
+        Bag.AddRange(FindAll(keys).Select(field => FlockMessages.DoesNotApply(field.KeySpan, field.Name, because, advice)));
+
     /// <summary>Keys of the table that say one thing, and are given.</summary>
     public int CountOfAlternatives => _table.ExactlyOneOf.Count(IsGiven);
 

@@ -7,7 +7,7 @@ internal static partial class FlockMessages
     /// <param name="kind">Such as <c>hay</c>.</param>
     /// <param name="likely">With its unit.</param>
     public static Diagnostic FeedUnlikely(Field field, string kind, string likely) => Warning("FLK182", field.Span,
-        $"`{field.Name}` of {kind} is {likely}, and here stands {Shown(field.AsScalar()!.Text.Trim(' '))}",
+        $"`{field.Name}` of {kind} is {likely}, and here stands {Shown(field.AsWord()!)}",
         "check the figure, and the kind of feed; left out, a usual figure is taken");
 
     public static Diagnostic WithoutConcentrate(SourceSpan at, string key) => Warning("FLK196", at,

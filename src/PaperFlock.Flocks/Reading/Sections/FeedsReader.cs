@@ -4,8 +4,6 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class FeedsReader
 {
-    private static readonly string[] OfConcentrate = ["per-lamb", "lambed"];
-
     public static Feeds Read(Section feeds)
     {
         var forageOnly = feeds.Find("concentrate")?.Value is Yaml.Scalar { Text: var word } && word.Trim(' ').Equals("none", StringComparison.OrdinalIgnoreCase);
@@ -16,7 +14,7 @@ internal static class FeedsReader
             feeds.Bag.Add(FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
         }
 
-        foreach (var field in forageOnly ? OfConcentrate.Select(feeds.Find).OfType<Field>() : [])
+        foreach (var field in forageOnly ? feeds.FindAll("per-lamb", "lambed") : [])
         {
             feeds.Bag.Add(FlockMessages.WithoutConcentrate(field.KeySpan, field.Name));
         }

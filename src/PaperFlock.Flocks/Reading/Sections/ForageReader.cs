@@ -10,9 +10,9 @@ internal static class ForageReader
     {
         var kind = forage.Find("kind")?.AsChoice<ForageKind>() ?? ForageKind.Hay;
         var usual = Usual(kind);
-        if (kind == ForageKind.Grass && forage.Find("bale") is { } bale)
+        if (kind == ForageKind.Grass)
         {
-            forage.Bag.Add(FlockMessages.DoesNotApply(bale.KeySpan, "bale", "for grass", "take it out, or write `kind: hay`"));
+            forage.RefuseGiven("for grass", "take it out, or write `kind: hay`", "bale");
         }
 
         var intake = forage.Find("intake")?.AsQuantity();

@@ -7,9 +7,6 @@ internal static class GroupsReader
     /// <summary>A group tupped further from the season's own day than this belongs to another season.</summary>
     private const int FurthestDays = 183;
 
-    private static readonly string[] NaturalOnly = ["tup-in", "tup-out", "tups", "raddle"];
-
-
     private static readonly ImmutableArray<string> UsualRaddle = ["yellow", "orange", "red", "blue"];
 
     public static GroupsDraft Read(Section top, SeasonDraft season)
@@ -133,12 +130,7 @@ internal static class GroupsReader
 
     private static (LocalDate In, LocalDate Out)? OneDay(Section group, SeasonDraft season)
     {
-        foreach (var field in NaturalOnly.Select(group.Find).OfType<Field>())
-        {
-            group.Bag.Add(FlockMessages.DoesNotApply(
-                field.KeySpan, field.Name, "for artificial or hand mating", "keep `date`, the one day they were mated, and take this out"));
-        }
-
+        group.RefuseGiven("for artificial or hand mating", "keep `date`, the one day they were mated, and take this out", "tup-in", "tup-out", "tups", "raddle");
         return Near(group.Require("date")?.AsDate(), group.Find("date"), season) is { } day ? (day, day) : null;
     }
 

@@ -97,13 +97,12 @@ internal static class HoldingReader
 
     private static DateTimeZone? Zone(Field field)
     {
-        if (field.AsScalar() is not { } scalar)
+        if (field.AsWord() is not { } name)
         {
             return null;
         }
 
         var zones = DateTimeZoneProviders.Tzdb;
-        var name = scalar.Text.Trim(' ');
         // Only names in the list: the provider would also make up zones such as UTC+05, which know no summer time.
         return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
     }

@@ -5,8 +5,6 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>What came of a lambing. Without its day none of it means anything.</summary>
 internal static class LambingReader
 {
-    private static readonly string[] Keys = ["lambed-time", "lambs-alive", "lambs-dead", "lambing-help", "lambs"];
-
     /// <param name="scan">Lambs counted; null where she was not scanned.</param>
     public static LambingResult Read(Section ewe, int? scan)
     {
@@ -22,11 +20,7 @@ internal static class LambingReader
             return result;
         }
 
-        foreach (var field in Keys.Select(ewe.Find).OfType<Field>())
-        {
-            ewe.Bag.Add(FlockMessages.DoesNotApply(field.KeySpan, field.Name, "without `lambed`", "add `lambed:` with the day, or take it out"));
-        }
-
+        ewe.RefuseGiven("without `lambed`", "add `lambed:` with the day, or take it out", "lambed-time", "lambs-alive", "lambs-dead", "lambing-help", "lambs");
         return LambingResult.Unknown;
     }
 

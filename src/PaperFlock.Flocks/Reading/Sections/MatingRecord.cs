@@ -8,8 +8,6 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// </summary>
 internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks, int? Scan, ScanStage? ScanStage, LocalDate? Lambed)
 {
-    private static readonly string[] SignsOfMating = ["marks", "scan", "lambed", "lost-lambs"];
-
     /// <param name="group">Null when her group is not known or its dates are wrong: nothing is checked against it.</param>
     /// <param name="gestation">The average of her breed, in days.</param>
     /// <param name="today">Null: nothing is held against the calendar.</param>
@@ -22,12 +20,9 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         var lambed = ReadLambed(ewe, group, today);
         if (toTup is false)
         {
-            foreach (var field in SignsOfMating.Select(ewe.Find).OfType<Field>())
+            foreach (var sign in ewe.FindAll("marks", "scan", "lambed", "lost-lambs").Where(sign => sign.Value is not Yaml.Sequence { Items.IsEmpty: true }))
             {
-                if (field.Value is not Yaml.Sequence { Items.IsEmpty: true })
-                {
-                    ewe.Bag.Add(FlockMessages.NotMated(field.KeySpan, field.Name));
-                }
+                ewe.Bag.Add(FlockMessages.NotMated(sign.KeySpan, sign.Name));
             }
         }
         else if (group is not null)

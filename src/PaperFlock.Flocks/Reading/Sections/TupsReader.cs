@@ -5,16 +5,10 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>The tups of a group in which one took over from another.</summary>
 internal static class TupsReader
 {
-    private static readonly string[] OneTupOnly = ["tup", "tup-in", "tup-out", "date"];
-
     /// <returns>In the order they came, never empty; null when one is wrong, and that is reported.</returns>
     public static IReadOnlyList<TupTurn>? Read(Section group, SeasonDraft season)
     {
-        foreach (var other in OneTupOnly.Select(group.Find).OfType<Field>())
-        {
-            group.Bag.Add(FlockMessages.DoesNotApply(other.KeySpan, other.Name, "beside `tups`", "take it out: the days of each tup stand under `tups`"));
-        }
-
+        group.RefuseGiven("beside `tups`", "take it out: the days of each tup stand under `tups`", "tup", "tup-in", "tup-out", "date");
         if (group.Find("tups") is not { } field || field.AsItems() is not { } items)
         {
             return null;

@@ -30,7 +30,7 @@ internal static class WeightCheck
 
     private static bool IsLikely(decimal kilograms, decimal usual) => kilograms >= Least * usual && kilograms <= Most * usual;
 
-    private static string Written(WeighedEwe ewe) => ewe.At.AsScalar()!.Text.Trim(' ');
+    private static string Written(WeighedEwe ewe) => ewe.At.AsWord()!;
 
     /// <summary>The same figure in pounds, or in kilograms, where that would be likely.</summary>
     private static string? InOtherUnit(WeighedEwe ewe, decimal usual)

@@ -7,12 +7,11 @@ internal static class ChoiceValues
         where T : struct
     {
         var words = field.As<ChoiceForm<T>>().Pairs;
-        if (field.AsScalar() is not { } scalar)
+        if (field.AsWord() is not { } text)
         {
             return null;
         }
 
-        var text = scalar.Text.Trim(' ');
         var meant = words.Where(w => string.Equals(w.Word, text, StringComparison.OrdinalIgnoreCase)).Select(w => (T?)w.Value).FirstOrDefault();
         return meant ?? field.Refuse<T?>(FlockMessages.UnknownWord(field.Span, field.Name, text, words.Select(w => w.Word)));
     }

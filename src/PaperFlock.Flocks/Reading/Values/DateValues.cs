@@ -17,12 +17,11 @@ internal static class DateValues
     /// <summary><c>2026-08-10</c> and nothing else: figures the other way round mean two days on two sides of an ocean.</summary>
     public static LocalDate? AsDate(this Field field)
     {
-        if (field.AsScalar() is not { } scalar)
+        if (field.AsWord() is not { } text)
         {
             return null;
         }
 
-        var text = scalar.Text.Trim(' ');
         if (!IsIso(text))
         {
             return field.Refuse<LocalDate?>(FlockMessages.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
@@ -42,12 +41,11 @@ internal static class DateValues
     public static LocalTime? AsTime(this Field field)
     {
         var (least, most) = field.As<TimeForm>();
-        if (field.AsScalar() is not { } scalar)
+        if (field.AsWord() is not { } text)
         {
             return null;
         }
 
-        var text = scalar.Text.Trim(' ');
         if (!Clock.Parse(text).TryGetValue(default, out var time))
         {
             var padded = text is [_, ':' or '.', _, _] ? $"0{text[0]}:{text[2..]}" : null;
