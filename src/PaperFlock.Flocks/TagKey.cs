@@ -1,4 +1,3 @@
-using System.Text;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks;
@@ -12,17 +11,12 @@ public static class TagKey
     /// <returns>For comparing by ordinal, never for the paper. A tag of nothing but hyphens is its own key.</returns>
     public static string Of(string tag)
     {
-        var key = new StringBuilder(tag.Length);
-        foreach (var c in ComposedText.Of(tag))
-        {
-            if (!char.IsWhiteSpace(c) && char.GetUnicodeCategory(c) is not (UnicodeCategory.DashPunctuation or UnicodeCategory.Format) && c != MinusSign)
-            {
-                key.Append(char.ToUpperInvariant(c));
-            }
-        }
-
-        return key.Length > 0 ? key.ToString() : tag;
+        var key = string.Concat(ComposedText.Of(tag).Where(IsKept).Select(char.ToUpperInvariant));
+        return key.Length > 0 ? key : tag;
     }
+
+    private static bool IsKept(char c) =>
+        !char.IsWhiteSpace(c) && char.GetUnicodeCategory(c) is not (UnicodeCategory.DashPunctuation or UnicodeCategory.Format) && c != MinusSign;
 
     private const char MinusSign = '\u2212';
 }

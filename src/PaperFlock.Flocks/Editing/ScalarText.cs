@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Text;
 using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Editing;
@@ -65,23 +64,16 @@ internal static class ScalarText
     private static bool LooksTyped(string text) =>
         !text.AsSpan().ContainsAnyExcept(NumberMarks) || TypedWords.Contains(text, StringComparer.OrdinalIgnoreCase);
 
-    private static string Double(string text)
-    {
-        var quoted = new StringBuilder("\"");
-        foreach (var c in text)
-        {
-            quoted.Append(c switch
-            {
-                '"' => "\\\"",
-                '\\' => "\\\\",
-                '\n' => "\\n",
-                '\r' => "\\r",
-                '\t' => "\\t",
-                < ' ' => $"\\u{((int)c).ToString("x4", CultureInfo.InvariantCulture)}",
-                _ => c.ToString(),
-            });
-        }
+    private static string Double(string text) => $"\"{string.Concat(text.Select(Escaped))}\"";
 
-        return quoted.Append('"').ToString();
-    }
+    private static string Escaped(char c) => c switch
+    {
+        '"' => "\\\"",
+        '\\' => "\\\\",
+        '\n' => "\\n",
+        '\r' => "\\r",
+        '\t' => "\\t",
+        < ' ' => $"\\u{((int)c).ToString("x4", CultureInfo.InvariantCulture)}",
+        _ => c.ToString(),
+    };
 }

@@ -1,3 +1,5 @@
+using static System.Double;
+
 namespace PaperFlock.Flocks.Places;
 
 /// <summary>
@@ -10,17 +12,17 @@ internal static class NationalGrid
     private const double ScaleAtCentre = 0.9996012717;
     private const double FalseEasting = 400_000;
     private const double FalseNorthing = -100_000;
-    private static readonly double OriginLatitude = Radians(49);
-    private static readonly double OriginLongitude = Radians(-2);
+    private static readonly double OriginLatitude = DegreesToRadians(49);
+    private static readonly double OriginLongitude = DegreesToRadians(-2);
 
     /// <param name="easting">Metres from the corner of square SV, as is <paramref name="northing"/>.</param>
     /// <returns>Degrees on WGS84, north and east positive.</returns>
     public static (double Latitude, double Longitude) ToWgs84(double easting, double northing)
     {
         var airy = ToAiry(easting, northing);
-        var (x, y, z) = Shift(Ellipsoid.Airy1830.ToCartesian(Radians(airy.Latitude), Radians(airy.Longitude)));
+        var (x, y, z) = Shift(Ellipsoid.Airy1830.ToCartesian(DegreesToRadians(airy.Latitude), DegreesToRadians(airy.Longitude)));
         var (latitude, longitude) = Ellipsoid.Wgs84.FromCartesian(x, y, z);
-        return (Degrees(latitude), Degrees(longitude));
+        return (RadiansToDegrees(latitude), RadiansToDegrees(longitude));
     }
 
     /// <summary>Degrees on the ellipsoid of the old triangulation, OSGB36. The guide, annexe C.2.</summary>
@@ -54,8 +56,8 @@ internal static class NationalGrid
         var xii = sec / (120 * Math.Pow(nu, 5)) * (5 + 28 * t2 + 24 * t4);
         var xiia = sec / (5040 * Math.Pow(nu, 7)) * (61 + 662 * t2 + 1320 * t4 + 720 * t6);
         return (
-            Degrees(latitude - vii * Math.Pow(d, 2) + viii * Math.Pow(d, 4) - ix * Math.Pow(d, 6)),
-            Degrees(OriginLongitude + x * d - xi * Math.Pow(d, 3) + xii * Math.Pow(d, 5) - xiia * Math.Pow(d, 7)));
+            RadiansToDegrees(latitude - vii * Math.Pow(d, 2) + viii * Math.Pow(d, 4) - ix * Math.Pow(d, 6)),
+            RadiansToDegrees(OriginLongitude + x * d - xi * Math.Pow(d, 3) + xii * Math.Pow(d, 5) - xiia * Math.Pow(d, 7)));
     }
 
     /// <summary>Metres along the central meridian from the true origin. The guide, annexe C, equation C3.</summary>
@@ -76,14 +78,10 @@ internal static class NationalGrid
     private static (double X, double Y, double Z) Shift((double X, double Y, double Z) at)
     {
         const double Scale = 1 - 20.4894e-6;
-        var (rx, ry, rz) = (Radians(0.1502 / 3600), Radians(0.2470 / 3600), Radians(0.8421 / 3600));
+        var (rx, ry, rz) = (DegreesToRadians(0.1502 / 3600), DegreesToRadians(0.2470 / 3600), DegreesToRadians(0.8421 / 3600));
         return (
             446.448 + Scale * at.X - rz * at.Y + ry * at.Z,
             -125.157 + rz * at.X + Scale * at.Y - rx * at.Z,
             542.060 - ry * at.X + rx * at.Y + Scale * at.Z);
     }
-
-    private static double Radians(double degrees) => degrees * Math.PI / 180;
-
-    private static double Degrees(double radians) => radians * 180 / Math.PI;
 }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Guesses which number was meant by one written in words, in marks of a word processor, or with more round it than a flock file takes.</summary>
@@ -65,23 +63,18 @@ internal static class NumberSlip
     /// <summary>In ordinary figures and marks: wide figures, the minus sign, dashes and vulgar fractions are what is pasted from elsewhere.</summary>
     private static string AsTyped(string text)
     {
-        var typed = new StringBuilder(text.Length);
-        foreach (var c in text.Take(40))
+        var typed = string.Concat(text.Take(40).Select(c => c switch
         {
-            _ = c switch
-            {
-                >= '\uFF10' and <= '\uFF19' => typed.Append((char)(c - '\uFF10' + '0')),
-                _ when PastedMarks.IsDash(c) => typed.Append('-'),
-                '½' => typed.Append(".5"),
-                '¼' => typed.Append(".25"),
-                '¾' => typed.Append(".75"),
-                _ when PastedMarks.IsSpace(c) => typed.Append(' '),
-                _ when PastedMarks.IsUnseen(c) => typed,
-                _ => typed.Append(char.ToLowerInvariant(c)),
-            };
-        }
-
-        var plain = typed.ToString().Trim(' ').Replace(" .", ".", StringComparison.Ordinal);
+            >= '\uFF10' and <= '\uFF19' => ((char)(c - '\uFF10' + '0')).ToString(),
+            _ when PastedMarks.IsDash(c) => "-",
+            '½' => ".5",
+            '¼' => ".25",
+            '¾' => ".75",
+            _ when PastedMarks.IsSpace(c) => " ",
+            _ when PastedMarks.IsUnseen(c) => "",
+            _ => char.ToLowerInvariant(c).ToString(),
+        }));
+        var plain = typed.Trim(' ').Replace(" .", ".", StringComparison.Ordinal);
         return plain.StartsWith('.') ? $"0{plain}" : plain;
     }
 }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>What word processors, spreadsheets and web pages make of the hyphens, spaces and quotes that were typed.</summary>
@@ -18,20 +16,11 @@ internal static class PastedMarks
     public static bool IsUnseen(char c) => c is '\u00AD' or (>= '\u200B' and <= '\u200F') or '\u2060';
 
     /// <summary>The text without what word processors and web pages make of quotes, hyphens and spaces.</summary>
-    public static string AsTyped(string text)
+    public static string AsTyped(string text) => string.Concat(text.Select(c => c switch
     {
-        var typed = new StringBuilder(text.Length);
-        foreach (var c in text)
-        {
-            _ = c switch
-            {
-                _ when IsDash(c) => typed.Append('-'),
-                _ when IsSpace(c) => typed.Append(' '),
-                _ when Quotes.Contains(c) || IsUnseen(c) => typed,
-                _ => typed.Append(c),
-            };
-        }
-
-        return typed.ToString().Trim(' ');
-    }
+        _ when IsDash(c) => "-",
+        _ when IsSpace(c) => " ",
+        _ when Quotes.Contains(c) || IsUnseen(c) => "",
+        _ => c.ToString(),
+    })).Trim(' ');
 }
