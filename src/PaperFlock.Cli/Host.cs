@@ -66,6 +66,17 @@ internal sealed record Host(
         }
     }
 
+    /// <summary>Asks, and waits for the answer.</summary>
+    /// <param name="prompt">The answer is typed behind it, on its line.</param>
+    /// <returns>Without the blanks round it; null where there are no more.</returns>
+    /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>
+    public string? Ask(string prompt)
+    {
+        Out.Write(prompt);
+        Out.Flush();
+        return ReadLine()?.Trim();
+    }
+
     /// <summary>An answer. Reading cannot be interrupted, but waiting for it can.</summary>
     /// <returns>Null where there are no more.</returns>
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>

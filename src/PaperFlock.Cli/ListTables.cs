@@ -49,9 +49,7 @@ internal static class ListTables
             csv.Rows.Take(RowsShown).Select(row => (IReadOnlyList<string>)[.. Enumerable.Range(0, width).Select(i => i < row.Length ? Short(row[i].Text) : "")]));
         while (true)
         {
-            host.Out.Write("Which column has the ear tags? Type its letter, or press Enter to leave it. > ");
-            host.Out.Flush();
-            if (host.ReadLine()?.Trim() is not { Length: > 0 } typed)
+            if (host.Ask("Which column has the ear tags? Type its letter, or press Enter to leave it. > ") is not { Length: > 0 } typed)
             {
                 return null;
             }

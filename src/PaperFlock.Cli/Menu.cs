@@ -25,9 +25,7 @@ internal static class Menu
 
                 Type 1, 2 or 3 and press Enter. Enter alone closes this window.
                 """);
-            host.Out.Write("> ");
-            host.Out.Flush();
-            var chosen = host.ReadLine()?.Trim();
+            var chosen = host.Ask("> ");
             host.Out.WriteLine();
             switch (chosen)
             {
@@ -55,9 +53,7 @@ internal static class Menu
     private static int? Open(Host host)
     {
         host.Out.WriteLine("Drag the flock file onto this window, or type its name, and press Enter.");
-        host.Out.Write("> ");
-        host.Out.Flush();
-        return host.ReadLine()?.Trim() is { Length: > 0 } file ? Do([Unquoted(file)], dropped: true, host) : null;
+        return host.Ask("> ") is { Length: > 0 } file ? Do([Unquoted(file)], dropped: true, host) : null;
     }
 
     private static int Sample(Host host) => App.Guard(["sample"], host, () =>

@@ -14,9 +14,7 @@ internal static class WhichEwe
 
         while (true)
         {
-            host.Out.Write("Which? Type its number, or press Enter for none. > ");
-            host.Out.Flush();
-            if (host.ReadLine()?.Trim() is not { Length: > 0 } answer)
+            if (host.Ask("Which? Type its number, or press Enter for none. > ") is not { Length: > 0 } answer)
             {
                 return null;
             }

@@ -58,15 +58,14 @@ internal sealed class Asker(Func<string, string?> given, bool takeUsual, Host ho
         {
             host.Out.WriteLine();
             host.Out.WriteLine(question);
-            host.Out.Write(shownUsual.Length == 0 ? "> " : $"[{shownUsual}] > ");
-            host.Out.Flush();
-            var typed = host.ReadLine() ?? throw new UsageException($"the answers end before the question of {option}: nothing was written; --yes takes the usual answers");
-            if (string.IsNullOrWhiteSpace(typed))
+            var typed = host.Ask(shownUsual.Length == 0 ? "> " : $"[{shownUsual}] > ")
+                ?? throw new UsageException($"the answers end before the question of {option}: nothing was written; --yes takes the usual answers");
+            if (typed.Length == 0)
             {
                 return usual;
             }
 
-            var (answer, whyNot) = read(typed.Trim());
+            var (answer, whyNot) = read(typed);
             if (whyNot is null)
             {
                 return answer!;

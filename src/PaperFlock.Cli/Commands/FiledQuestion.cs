@@ -38,9 +38,7 @@ internal static class FiledQuestion
 
         while (true)
         {
-            host.Out.Write("Type its number, or `none` > ");
-            host.Out.Flush();
-            var typed = host.ReadLine()?.Trim() ?? throw new UsageException("the answers end before you have said which issue is in your binder: nothing was written");
+            var typed = host.Ask("Type its number, or `none` > ") ?? throw new UsageException("the answers end before you have said which issue is in your binder: nothing was written");
             if (typed.Equals("none", StringComparison.OrdinalIgnoreCase))
             {
                 throw new UsageException($"then every leaf is to be printed; nothing was written. Type: {Messages.Program} pack {flock}");
