@@ -9,6 +9,14 @@ public static partial class PackFileNames
     /// <summary>What they all begin with: the name of the flock file without its folder and ending.</summary>
     public static string Of(string flockFile) => Path.GetFileNameWithoutExtension(flockFile) is { Length: > 0 } name ? name : "flock";
 
+    /// <summary>What the flock file of a holding is called: in lower case, words joined by hyphens, a name every disk takes.</summary>
+    public static string FlockFile(string holding)
+    {
+        var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
+        var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return (name.Length == 0 ? "flock" : name) + ".yaml";
+    }
+
     /// <summary>All that may follow the flock's name in the name of a document.</summary>
     public static ImmutableArray<string> Suffixes(PackRequest request) =>
         !request.IsOfAll || request.Draft ? [""] : request.Split ? [.. PrintWay.All.Select(w => $"-{w.Name}"), PackBinding.PlannerSuffix] : ["", PackBinding.PlannerSuffix];

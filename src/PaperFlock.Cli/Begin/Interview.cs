@@ -41,7 +41,7 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             text => PlaceText.Read(text) is var read && read.Place is { } meant ? Tried(meant, FlockDraft.Trial with { Place = meant }) : read);
         var byPlace = place is null ? null : PlaceZones.Of(place, today);
         var usualZone = byPlace?.Id ?? HomeZone();
-        var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", usualZone, usualZone, Zone);
+        var zone = asker.Ask("--time-zone", "Which time zone is that? Type its name, its chief town or the country.", usualZone, usualZone, PlaceZones.Read);
         var country = zone == byPlace?.Id ? byPlace.CountryCode : PlaceZones.CountryOf(zone);
 
         var usual = SeasonStart.Usual((place ?? PlaceZones.MiddleOf(zone))?.IsSouthern ?? false, today);
@@ -136,10 +136,6 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
         HasLeftOut = list.HasErrors;
         return AddEwesCommand.Report(text, list, goodRows, host) is { } whyNot ? ([], whyNot) : (list.Good, null);
     }
-
-    private static (string? Answer, string? WhyNot) Zone(string text) => PlaceZones.Named(text) is { } zone
-        ? (zone, null)
-        : (null, $"'{text}' is no time zone: write a name such as Europe/London or Pacific/Auckland");
 
     private static (Paper Answer, string? WhyNot) ReadPaper(string text) =>
         Enum.GetValues<Paper>().Where(p => string.Equals(p.ToString(), text, StringComparison.OrdinalIgnoreCase)).ToArray() is [var paper]

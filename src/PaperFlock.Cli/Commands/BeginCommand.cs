@@ -10,8 +10,6 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>Writes a first flock file, from a few questions or from options alone.</summary>
 internal static class BeginCommand
 {
-    private const string Ending = ".yaml";
-
     /// <summary>Options that answer a question; texts as they are typed, still to be read.</summary>
     private static readonly (string Name, string Value, string About)[] Answers =
     [
@@ -70,7 +68,7 @@ internal static class BeginCommand
         var draft = interview.Ask();
         if (file is null)
         {
-            file = NameOf(draft.Name);
+            file = PackFileNames.FlockFile(draft.Name);
             mayOverwrite = MayOverwrite(file, overwrite, asker, host);
         }
 
@@ -101,16 +99,8 @@ internal static class BeginCommand
             ".YAML" or ".YML" => typed,
             ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".ODS" =>
                 throw new UsageException($"{typed} is the name of a list, not of a flock file: {Messages.Program} begin --ewes {typed}"),
-            _ => typed + Ending,
+            _ => typed + ".yaml",
         };
-
-    /// <summary>Lower case, words joined by hyphens: a name every disk takes.</summary>
-    private static string NameOf(string holding)
-    {
-        var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
-        var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (name.Length == 0 ? "flock" : name) + Ending;
-    }
 
     /// <exception cref="UsageException">It is there, and nobody says that it may go.</exception>
     private static bool MayOverwrite(string file, bool overwrite, Asker asker, Host host)

@@ -33,6 +33,11 @@ public static class PlaceZones
         return new PlaceZone(nearest.ZoneId, nearest.CountryCode, [.. others]);
     }
 
+    /// <returns>As <see cref="Named"/>, or else why there is none.</returns>
+    public static (string? Zone, string? WhyNot) Read(string text) => Named(text) is { } zone
+        ? (zone, null)
+        : (null, $"'{text}' is no time zone: write a name such as Europe/London or Pacific/Auckland");
+
     /// <summary>The zone a person names: its own name, its town, or a country that has but one.</summary>
     public static string? Named(string text)
     {

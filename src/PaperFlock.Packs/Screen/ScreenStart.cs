@@ -23,8 +23,9 @@ public static class ScreenStart
         var name = Answer("name") is { Length: > 0 } said ? said : "My flock";
         var (place, whyNot) = Answer("place") is { Length: > 0 } written ? PlaceText.Read(written) : (null, null);
         Refuse("place", whyNot);
-        var zone = Answer("zone").Length > 0 ? PlaceZones.Named(Answer("zone")) : place is null ? "Europe/London" : PlaceZones.Of(place, ScreenDay.Day(today)).Id;
-        Refuse("zone", zone is null ? $"'{Answer("zone")}' is no time zone: write a name such as Europe/London or Pacific/Auckland" : null);
+        var (zone, whyNoZone) = Answer("zone") is { Length: > 0 } named ? PlaceZones.Read(named)
+            : (place is null ? "Europe/London" : PlaceZones.Of(place, ScreenDay.Day(today)).Id, null);
+        Refuse("zone", whyNoZone);
         var country = zone is null ? null : PlaceZones.CountryOf(zone);
         var start = Start(Answer("lambingFrom"), isLambing: true, "lambingFrom") ?? Start(Answer("tupIn"), isLambing: false, "tupIn") ?? SeasonStart.Usual((place ?? PlaceZones.MiddleOf(zone ?? ""))?.IsSouthern ?? false, ScreenDay.Day(today));
         var ewes = DraftEwe.Counted(Answer("ewes") is { Length: > 0 } many ? many : "20");
@@ -41,7 +42,7 @@ public static class ScreenStart
         }
 
         var draft = new FlockDraft(name, keeper, place, zone!, country, start, ewes!.Value, paper);
-        var file = FileName(name);
+        var file = PackFileNames.FlockFile(name);
         return new JsonObject { ["text"] = FlockFileText.Of(draft, file), ["name"] = file, ["assumed"] = Figures.Shown.List(Assumed(draft, Answer("zone")), line => (JsonNode)line) };
 
         SeasonStart? Start(string text, bool isLambing, string field)
@@ -98,13 +99,5 @@ public static class ScreenStart
         }
 
         yield return "each tag is a line to write on: type what is on the ears in their place, or write it on the cards";
-    }
-
-    /// <summary>Lower case, words joined by hyphens: a name every disk takes.</summary>
-    private static string FileName(string holding)
-    {
-        var plain = string.Concat(holding.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
-        var name = string.Join('-', plain.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (name.Length == 0 ? "flock" : name) + ".yaml";
     }
 }
