@@ -1,4 +1,3 @@
-using PaperFlock.Cli.Files;
 using PaperFlock.Sheets;
 
 namespace PaperFlock.Cli;

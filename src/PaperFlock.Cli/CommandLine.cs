@@ -3,9 +3,7 @@ using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
-using NodaTime.Text;
 using PaperFlock.Cli.Commands;
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Planning;
 

@@ -1,6 +1,3 @@
-using PaperFlock.Cli.Files;
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli;
 
 /// <summary>Where every command begins: one flock file and the day it is looked at.</summary>

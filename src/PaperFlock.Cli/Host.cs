@@ -1,4 +1,3 @@
-using NodaTime.Text;
 using Spectre.Console;
 
 namespace PaperFlock.Cli;

@@ -1,4 +1,3 @@
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Lists;
 
 namespace PaperFlock.Cli;

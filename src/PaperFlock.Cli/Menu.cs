@@ -1,5 +1,3 @@
-using PaperFlock.Cli.Files;
-
 namespace PaperFlock.Cli;
 
 /// <summary>What somebody sees who double-clicks the program: a choice, in a window that stays until it is closed.</summary>

@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
 using PaperFlock.Cli;
-using PaperFlock.Cli.Files;
 
 StandardStreams.FillClosed();
 var error = Terminals.IsForPeople(Console.IsErrorRedirected) ? Console.Error : GuardedWriter.Complaints(Console.Error);

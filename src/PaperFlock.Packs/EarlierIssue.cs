@@ -1,5 +1,3 @@
-using System.Text;
-using PaperFlock.Pdf;
 using PaperFlock.Sheets.Issues;
 
 namespace PaperFlock.Packs;

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using PaperFlock.Pdf;
 
 namespace PaperFlock.Packs;
 

@@ -1,10 +1,8 @@
-using System.Text;
 using PaperFlock.Flocks.Reading;
 using PaperFlock.Layout;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using PaperFlock.Packs.Figures;
-using PaperFlock.Pdf;
 using PaperFlock.Sheets.Guide;
 using PaperFlock.Sheets.Issues;
 using PaperFlock.Sheets.TestPage;

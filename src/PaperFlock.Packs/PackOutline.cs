@@ -1,5 +1,3 @@
-using PaperFlock.Pdf;
-
 namespace PaperFlock.Packs;
 
 /// <summary>The list of contents a reader of the PDF shows beside the pages.</summary>

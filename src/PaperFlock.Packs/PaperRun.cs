@@ -1,5 +1,4 @@
 using PaperFlock.Layout.Pages;
-using PaperFlock.Pdf;
 
 namespace PaperFlock.Packs;
 

@@ -1,4 +1,3 @@
-using System.Text;
 using PaperFlock.Pdf.Fonts;
 
 namespace PaperFlock.Pdf;

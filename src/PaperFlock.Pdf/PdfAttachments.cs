@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Text;
 using PaperFlock.Pdf.Writing;
 
 namespace PaperFlock.Pdf;

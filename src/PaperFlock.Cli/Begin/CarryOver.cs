@@ -1,8 +1,5 @@
-using NodaTime.Text;
 using PaperFlock.Cli.Commands;
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
-using PaperFlock.Flocks.Editing;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Begin;

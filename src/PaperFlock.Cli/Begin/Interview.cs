@@ -1,4 +1,3 @@
-using NodaTime.Text;
 using PaperFlock.Cli.Commands;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Lists;

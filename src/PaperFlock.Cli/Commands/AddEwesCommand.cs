@@ -1,7 +1,5 @@
 using System.CommandLine;
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
-using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Lists;
 
 namespace PaperFlock.Cli.Commands;

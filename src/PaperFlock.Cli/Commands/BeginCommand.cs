@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text;
 using PaperFlock.Cli.Begin;
-using PaperFlock.Cli.Files;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Reading;
 

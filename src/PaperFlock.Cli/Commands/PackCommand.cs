@@ -1,5 +1,4 @@
 using System.CommandLine;
-using PaperFlock.Cli.Files;
 using PaperFlock.Cli.Pictures;
 using PaperFlock.Planning;
 using PaperFlock.Sheets;

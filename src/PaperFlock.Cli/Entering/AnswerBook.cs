@@ -1,6 +1,3 @@
-using PaperFlock.Cli.Files;
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>

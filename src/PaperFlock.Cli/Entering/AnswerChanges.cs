@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>From an answer to changes of the flock file, and back.</summary>

@@ -1,6 +1,3 @@
-using NodaTime.Text;
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What <c>enter</c> says in more than one place, and of days.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What somebody says of one ewe, understood.</summary>

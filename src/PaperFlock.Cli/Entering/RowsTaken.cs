@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Editing;
-
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Enters the rows of a spreadsheet in one write.</summary>

@@ -1,7 +1,5 @@
-using System.Text;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Drafting;
 

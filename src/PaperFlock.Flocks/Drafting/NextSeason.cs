@@ -1,6 +1,5 @@
 using NodaTime.Text;
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Drafting;
 

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Which ewe of a flock file a place in it belongs to, and which of her keys: for what is wrong with a file whose ewes came from elsewhere.</summary>

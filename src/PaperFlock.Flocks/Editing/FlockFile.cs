@@ -1,7 +1,3 @@
-using System.Text;
-using PaperFlock.Flocks.Reading;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>

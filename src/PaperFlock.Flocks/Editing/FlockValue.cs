@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Something to write into a flock file, before it is known where and in which style.</summary>

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Editing;
 

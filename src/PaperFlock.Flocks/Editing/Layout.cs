@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>A text as lines and columns, and where in it nodes really end. Lines end as YAML has it: at CR LF, LF or a lone CR.</summary>

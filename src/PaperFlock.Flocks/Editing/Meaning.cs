@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Whether two trees say the same: the same keys in the same order, the same values as text. Where they stand and how they are quoted is no matter.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>A tree written out anew, without remarks: sections indented, a key a line; lists of sections under dashes, lists of single values in brackets.</summary>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Editing;
 

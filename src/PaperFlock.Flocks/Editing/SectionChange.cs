@@ -1,6 +1,3 @@
-using PaperFlock.Flocks.Reading;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Changes of the keys of one section.</summary>

@@ -1,8 +1,6 @@
-using System.Text;
 using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using CsvHelper;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 

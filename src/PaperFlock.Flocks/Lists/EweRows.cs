@@ -1,7 +1,5 @@
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Lists;
 

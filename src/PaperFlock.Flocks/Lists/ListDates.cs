@@ -1,5 +1,4 @@
 using NodaTime.Text;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Lists;
 

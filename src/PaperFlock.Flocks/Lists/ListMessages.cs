@@ -1,6 +1,5 @@
 using CsvHelper;
 using NodaTime.Text;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 

@@ -1,6 +1,5 @@
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Flocks.Lists;
 

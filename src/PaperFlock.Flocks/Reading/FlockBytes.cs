@@ -1,7 +1,5 @@
 using System.Buffers;
-using System.Text;
 using System.Text.Unicode;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 

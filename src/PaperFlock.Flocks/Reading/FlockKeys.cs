@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Reading.Sections;
-using PaperFlock.Flocks.Reading.Values;
 using static PaperFlock.Flocks.Reading.Form;
 
 namespace PaperFlock.Flocks.Reading;

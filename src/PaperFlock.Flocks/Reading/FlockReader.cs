@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Reading.Sections;
-using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading;
 

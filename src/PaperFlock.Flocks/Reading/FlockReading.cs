@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading;
 

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>Every text of a file that may reach the paper: what the table of keys calls text, wherever it stands.</summary>

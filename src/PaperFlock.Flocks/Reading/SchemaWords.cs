@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>What an editor shows beside a key: what it is for, how it is written, and what holds when it is left out.</summary>

@@ -1,6 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>One mapping of the file seen through the table of keys it may hold. Keys it may not hold are reported when it is made.</summary>

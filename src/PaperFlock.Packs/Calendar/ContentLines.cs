@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Packs.Calendar;
 
 /// <summary>

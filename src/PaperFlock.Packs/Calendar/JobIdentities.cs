@@ -1,5 +1,4 @@
 using System.IO.Hashing;
-using System.Text;
 using PaperFlock.Packs.Figures;
 
 namespace PaperFlock.Packs.Calendar;

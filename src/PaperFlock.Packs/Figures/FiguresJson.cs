@@ -1,6 +1,5 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Figures;

@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using NodaTime.Text;
 
 namespace PaperFlock.Packs.Figures;

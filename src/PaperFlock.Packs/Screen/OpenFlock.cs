@@ -1,4 +1,3 @@
-using System.Text;
 using PaperFlock.Flocks.Reading;
 
 namespace PaperFlock.Packs.Screen;

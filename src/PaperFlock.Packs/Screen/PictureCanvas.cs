@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Painting;
 using PaperFlock.Layout.Pieces;

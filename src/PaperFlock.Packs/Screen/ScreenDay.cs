@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Packs.Figures;

@@ -1,6 +1,4 @@
-using System.Text.Json.Nodes;
 using PaperFlock.Layout.Painting;
-using PaperFlock.Pdf;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Screen;

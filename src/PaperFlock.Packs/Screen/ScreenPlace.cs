@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Places;
 
 namespace PaperFlock.Packs.Screen;

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Json.Nodes;
 using PaperFlock.Packs.Calendar;
 using PaperFlock.Packs.Explain;
 using static PaperFlock.Packs.Figures.Shown;

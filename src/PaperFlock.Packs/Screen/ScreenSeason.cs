@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using static PaperFlock.Packs.Figures.Shown;
 
 namespace PaperFlock.Packs.Screen;

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Json.Nodes;
 using PaperFlock.Flocks.Drafting;
 using PaperFlock.Flocks.Editing;
 using PaperFlock.Flocks.Places;

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Pdf.Fonts;
 
 /// <summary>One of the faces in the program: its glyphs for the characters of Unicode, and its metrics. Thread-safe.</summary>

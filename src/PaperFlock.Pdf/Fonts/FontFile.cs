@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Pdf.Fonts;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Pdf.Painting;
 
 /// <summary>Which glyphs of which faces a document uses, and for which characters.</summary>

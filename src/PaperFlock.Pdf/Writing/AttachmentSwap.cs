@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using System.IO.Hashing;
-using System.Text;
 using System.Text.RegularExpressions;
 
 namespace PaperFlock.Pdf.Writing;

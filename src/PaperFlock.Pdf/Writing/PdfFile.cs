@@ -1,5 +1,4 @@
 using System.IO.Hashing;
-using System.Text;
 
 namespace PaperFlock.Pdf.Writing;
 

@@ -1,5 +1,3 @@
-using NodaTime.Text;
-using PaperFlock.Flocks.Editing;
 using PaperFlock.Planning;
 
 namespace PaperFlock.Cli.Entering.Sheets;

@@ -1,4 +1,3 @@
-using NodaTime.Text;
 using PaperFlock.Flocks.Reading.Values;
 using PaperFlock.Planning;
 

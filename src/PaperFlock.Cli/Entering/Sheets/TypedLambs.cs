@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using PaperFlock.Flocks.Editing;
 
 namespace PaperFlock.Cli.Entering.Sheets;
 

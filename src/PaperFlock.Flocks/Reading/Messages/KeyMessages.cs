@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Editing;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 

@@ -1,5 +1,4 @@
 using PaperFlock.Flocks.Places;
-using PaperFlock.Flocks.Reading.Values;
 
 namespace PaperFlock.Flocks.Reading;
 

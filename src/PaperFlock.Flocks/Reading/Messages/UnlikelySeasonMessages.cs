@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading;
 
 // Warnings of what is unlikely of days, rounds, people and the place.

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Dates in the keeper's diary. One a year and more before the tup, or two after him, is a slip in the year: it would be silently no use.</summary>

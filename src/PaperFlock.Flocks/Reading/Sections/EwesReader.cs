@@ -1,6 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>The ewes, one by one, and what must be true between them.</summary>

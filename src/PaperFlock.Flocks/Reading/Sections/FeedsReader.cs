@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 internal static class FeedsReader

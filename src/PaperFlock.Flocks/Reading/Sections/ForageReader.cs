@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Forage, with a usual analysis for each kind where the keeper has none of her own. Hay alone runs from 6 to 9.7 MJ/kg between sources.</summary>

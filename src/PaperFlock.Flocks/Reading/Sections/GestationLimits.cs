@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Days from mating to lambing, all ends included.</summary>

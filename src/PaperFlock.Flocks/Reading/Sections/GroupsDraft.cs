@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <param name="Made">Null where its dates are wrong and reported: nothing is checked against it.</param>

@@ -1,6 +1,4 @@
 using PaperFlock.Flocks.Places;
-using PaperFlock.Flocks.Reading.Values;
-using PaperFlock.Flocks.Reading.Yaml;
 
 namespace PaperFlock.Flocks.Reading.Sections;
 

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>Names that must differ, capitals aside, since a person tells the groups or pens apart by them.</summary>

@@ -1,5 +1,3 @@
-using PaperFlock.Flocks.Reading.Values;
-
 namespace PaperFlock.Flocks.Reading.Sections;
 
 internal sealed record WeighedEwe(string? Breed, decimal Kilograms, Field At);

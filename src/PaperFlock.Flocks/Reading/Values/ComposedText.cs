@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using PaperFlock.Flocks.Reading.Yaml;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Text, and what a place on the paper asks of it.</summary>

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Characters that leave nothing on the paper: two names or tags could differ by one and look the same.</summary>
