@@ -71,32 +71,15 @@ internal static class Require
         ImmutableArray<T> values, Func<T, TKey> key, [CallerArgumentExpression(nameof(values))] string? name = null)
         where TKey : IComparable<TKey>
     {
-        Made(values, name);
-        for (var i = 1; i < values.Length; i++)
-        {
-            if (key(values[i]).CompareTo(key(values[i - 1])) < 0)
-            {
-                throw new ArgumentException("Out of order.", name);
-            }
-        }
-
-        return values;
+        var isRising = Made(values, name).Zip(values.Skip(1)).All(two => key(two.First).CompareTo(key(two.Second)) <= 0);
+        return isRising ? values : throw new ArgumentException("Out of order.", name);
     }
 
     /// <summary>No two alike, by ordinal comparison.</summary>
     public static ImmutableArray<T> Unique<T>(
         ImmutableArray<T> values, Func<T, string> key, [CallerArgumentExpression(nameof(values))] string? name = null)
     {
-        Made(values, name);
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var value in values)
-        {
-            if (!seen.Add(key(value)))
-            {
-                throw new ArgumentException($"`{key(value)}` is there twice.", name);
-            }
-        }
-
-        return values;
+        var twice = Made(values, name).GroupBy(key, StringComparer.Ordinal).FirstOrDefault(alike => alike.Count() > 1);
+        return twice is null ? values : throw new ArgumentException($"`{twice.Key}` is there twice.", name);
     }
 }

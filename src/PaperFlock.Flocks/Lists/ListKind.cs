@@ -16,23 +16,15 @@ internal static class ListKind
     ];
 
     /// <returns>Null for what may be a text of rows and cells.</returns>
-    public static string? Other(ReadOnlySpan<byte> bytes)
+    public static string? Other(byte[] bytes)
     {
-        if (bytes.StartsWith("PK\x03\x04"u8))
+        if (bytes.AsSpan().StartsWith("PK\x03\x04"u8))
         {
-            return bytes.IndexOf("xl/"u8) > 0 ? "a spreadsheet\u2019s own file (.xlsx)"
-                : bytes.IndexOf("opendocument.spreadsheet"u8) > 0 ? "a spreadsheet\u2019s own file (.ods)"
+            return bytes.AsSpan().IndexOf("xl/"u8) > 0 ? "a spreadsheet\u2019s own file (.xlsx)"
+                : bytes.AsSpan().IndexOf("opendocument.spreadsheet"u8) > 0 ? "a spreadsheet\u2019s own file (.ods)"
                 : "a packed file";
         }
 
-        foreach (var (begins, kind) in Kinds)
-        {
-            if (bytes.StartsWith(begins))
-            {
-                return kind;
-            }
-        }
-
-        return null;
+        return Kinds.FirstOrDefault(k => bytes.AsSpan().StartsWith(k.Begins)).Kind;
     }
 }
