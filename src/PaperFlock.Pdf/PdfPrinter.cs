@@ -42,7 +42,7 @@ public static class PdfPrinter
             throw new PdfFaultException(faults);
         }
 
-        DocumentWriter.Write(document, contents.MoveToImmutable(), canvas, output);
+        new DocumentWriter(document, output).Write(contents.MoveToImmutable(), canvas);
     }
 
     private static void CheckOutline(ImmutableArray<OutlineEntry> entries, int pages)

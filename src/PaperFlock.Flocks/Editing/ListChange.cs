@@ -1,43 +1,33 @@
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Changes of the items of one list.</summary>
-internal sealed class ListChange
+/// <exception cref="ArgumentException">There is no such section.</exception>
+internal sealed class ListChange(Layout layout, Node root, FlockPlace section, string key)
 {
-    private readonly Layout _layout;
-    private readonly Node _root;
-    private readonly FlockPlace _section;
-    private readonly string _key;
-    private readonly Sequence? _list;
+    private readonly Sequence? _list = Places.Section(root, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value as Sequence;
 
-    /// <exception cref="ArgumentException">There is no such section.</exception>
-    public ListChange(Layout layout, Node root, FlockPlace section, string key)
-    {
-        (_layout, _root, _section, _key) = (layout, root, section, key);
-        _list = Places.Section(root, section).Entries.FirstOrDefault(e => e.Key.Text == key)?.Value as Sequence;
-    }
-
-    private FlockPlace Place => _section.Key(_key);
+    private FlockPlace Place => section.Key(key);
 
     public Splice? Add(ImmutableArray<FlockValue> items)
     {
         if (_list is null)
         {
-            return new SectionChange(_layout, _root, _section).Set(_key, FlockValue.List(items));
+            return new SectionChange(layout, root, section).Set(key, FlockValue.List(items));
         }
 
-        var expected = Places.With(_root, Place, _list with { Items = _list.Items.AddRange(items.Select(i => i.AsNode())) });
-        return items.IsEmpty ? new Splice(0, 0, "", _root) : _list.IsFlow ? InBrackets(_list, items, expected) : UnderDashes(_list, items, expected);
+        var expected = Places.With(root, Place, _list with { Items = _list.Items.AddRange(items.Select(i => i.AsNode())) });
+        return items.IsEmpty ? new Splice(0, 0, "", root) : _list.IsFlow ? InBrackets(_list, items, expected) : UnderDashes(_list, items, expected);
     }
 
     /// <exception cref="ArgumentException">There is no such item.</exception>
     public IEnumerable<Splice> Remove(int index)
     {
         var (list, old) = Item(index);
-        var withKey = list.Items.Length == 1 ? new SectionChange(_layout, _root, _section).Clear(_key) : [];
+        var withKey = list.Items.Length == 1 ? new SectionChange(layout, root, section).Clear(key) : [];
 
         // Without its only dash a list is a key with nothing after its colon.
         Node left = list.IsFlow || list.Items.Length > 1 ? list with { Items = list.Items.RemoveAt(index) } : new Scalar("", IsPlain: true, default);
-        var expected = Places.With(_root, Place, left);
+        var expected = Places.With(root, Place, left);
         var alone = list.IsFlow ? RemoveFromBrackets(list, index, expected) : RemoveDash(old, expected);
         return alone is null ? withKey : withKey.Append(alone);
     }
@@ -49,8 +39,8 @@ internal sealed class ListChange
 
     private Splice InBrackets(Sequence list, ImmutableArray<FlockValue> items, Node expected)
     {
-        var isJson = list.Items.Any(i => i is Mapping { IsFlow: true } m && m.Entries.All(e => _layout.Text[e.Key.Extent.Start] == '"'))
-            || (list.Items.Length > 0 && list.Items.All(i => i is Scalar s && _layout.Text[s.Extent.Start] == '"'));
+        var isJson = list.Items.Any(i => i is Mapping { IsFlow: true } m && m.Entries.All(e => layout.Text[e.Key.Extent.Start] == '"'))
+            || (list.Items.Length > 0 && list.Items.All(i => i is Scalar s && layout.Text[s.Extent.Start] == '"'));
         var written = items.Select(i => ScalarText.Flow(i, isJson)).ToList();
         if (list.Items.IsEmpty)
         {
@@ -60,12 +50,12 @@ internal sealed class ListChange
 
         // Sections that stand a line each go on so; a comment after the last one stays on its line.
         var last = list.Items[^1];
-        var end = _layout.EndOf(last);
-        if (last is Mapping && _layout.BeginsItsLine(last.Extent.Start) && _layout.IsRestOfLineFree(end))
+        var end = layout.EndOf(last);
+        if (last is Mapping && layout.BeginsItsLine(last.Extent.Start) && layout.IsRestOfLineFree(end))
         {
-            var line = _layout.LineEnd(end);
-            var separator = _layout.BreakAt(end) + _layout.Text[_layout.LineStart(last.Extent.Start)..last.Extent.Start];
-            return new Splice(end, line, $",{_layout.Text[end..line]}{string.Concat(separator, string.Join("," + separator, written))}", expected);
+            var line = layout.LineEnd(end);
+            var separator = layout.BreakAt(end) + layout.Text[layout.LineStart(last.Extent.Start)..last.Extent.Start];
+            return new Splice(end, line, $",{layout.Text[end..line]}{string.Concat(separator, string.Join("," + separator, written))}", expected);
         }
 
         return new Splice(end, end, string.Concat(written.Select(w => ", " + w)), expected);
@@ -74,17 +64,17 @@ internal sealed class ListChange
     private Splice? UnderDashes(Sequence list, ImmutableArray<FlockValue> items, Node expected)
     {
         var last = list.Items[^1];
-        var end = _layout.EndOf(last);
-        if (!_layout.IsRestOfLineFree(end))
+        var end = layout.EndOf(last);
+        if (!layout.IsRestOfLineFree(end))
         {
             return null;
         }
 
-        var dash = _layout.IndentOf(list.Extent.Start);
+        var dash = layout.IndentOf(list.Extent.Start);
         var gap = Gap(last);
-        var newLine = _layout.BreakAt(end);
+        var newLine = layout.BreakAt(end);
         var between = items[0] is FlockSection && HasEmptyLineBefore(last) ? newLine : "";
-        var at = items[0] is FlockSection ? AfterComments(end, dash.Length) : _layout.LineEnd(end);
+        var at = items[0] is FlockSection ? AfterComments(end, dash.Length) : layout.LineEnd(end);
         var written = items.Select(i => $"{between}{newLine}{dash}-{gap}{Item(i, dash + " " + gap, newLine, last is Mapping { IsFlow: true })}");
         return new Splice(at, at, string.Concat(written), expected);
     }
@@ -97,32 +87,32 @@ internal sealed class ListChange
     private string Gap(Node item)
     {
         var start = item.Extent.Start;
-        var line = _layout.LineStart(start);
-        var dash = _layout.Text.AsSpan(line, start - line).TrimEnd(" \t").Length - 1;
-        return dash >= 0 && _layout.Text[line + dash] == '-' && !_layout.Text.AsSpan(line + dash, start - line - dash).Contains('\t')
-            ? _layout.Text[(line + dash + 1)..start]
+        var line = layout.LineStart(start);
+        var dash = layout.Text.AsSpan(line, start - line).TrimEnd(" \t").Length - 1;
+        return dash >= 0 && layout.Text[line + dash] == '-' && !layout.Text.AsSpan(line + dash, start - line - dash).Contains('\t')
+            ? layout.Text[(line + dash + 1)..start]
             : " ";
     }
 
     private bool HasEmptyLineBefore(Node item)
     {
-        var line = _layout.LineStart(item.Extent.Start);
-        return line > 1 && _layout.LineStart(line - 1) is var before && _layout.IsBlank(before, _layout.LineEnd(before));
+        var line = layout.LineStart(item.Extent.Start);
+        return line > 1 && layout.LineStart(line - 1) is var before && layout.IsBlank(before, layout.LineEnd(before));
     }
 
     /// <summary>The end of the last comment that stands further in than the dash: it is about the item above.</summary>
     private int AfterComments(int end, int dash)
     {
-        var at = _layout.LineEnd(end);
-        for (var next = _layout.NextLine(at); next < _layout.Text.Length && next > at; next = _layout.NextLine(next))
+        var at = layout.LineEnd(end);
+        for (var next = layout.NextLine(at); next < layout.Text.Length && next > at; next = layout.NextLine(next))
         {
-            var first = _layout.AfterBlanks(next);
-            if (first == _layout.Text.Length || _layout.Text[first] != '#' || first - next <= dash)
+            var first = layout.AfterBlanks(next);
+            if (first == layout.Text.Length || layout.Text[first] != '#' || first - next <= dash)
             {
                 break;
             }
 
-            at = _layout.LineEnd(first);
+            at = layout.LineEnd(first);
         }
 
         return at;
@@ -131,17 +121,17 @@ internal sealed class ListChange
     private Splice? RemoveFromBrackets(Sequence list, int index, Node expected)
     {
         var (from, to) = index > 0
-            ? (_layout.EndOf(list.Items[index - 1]), _layout.EndOf(list.Items[index]))
-            : (list.Items[0].Extent.Start, list.Items.Length > 1 ? list.Items[1].Extent.Start : _layout.EndOf(list.Items[0]));
-        if (list.Items.Length > 1 && !_layout.Text.AsSpan(from, to - from).Contains('#'))
+            ? (layout.EndOf(list.Items[index - 1]), layout.EndOf(list.Items[index]))
+            : (list.Items[0].Extent.Start, list.Items.Length > 1 ? list.Items[1].Extent.Start : layout.EndOf(list.Items[0]));
+        if (list.Items.Length > 1 && !layout.Text.AsSpan(from, to - from).Contains('#'))
         {
             return new Splice(from, to, "", expected);
         }
 
         // Comments stand between: only the item goes, and the comma after it; the last may leave a comma behind, which YAML allows.
-        var (start, end) = (list.Items[index].Extent.Start, _layout.EndOf(list.Items[index]));
-        var comma = _layout.AfterBlanks(end);
-        return _layout.Text[comma] == ',' ? new Splice(start, comma + 1, "", expected)
+        var (start, end) = (list.Items[index].Extent.Start, layout.EndOf(list.Items[index]));
+        var comma = layout.AfterBlanks(end);
+        return layout.Text[comma] == ',' ? new Splice(start, comma + 1, "", expected)
             : index == list.Items.Length - 1 ? new Splice(start, end, "", expected)
             : null;
     }
@@ -149,25 +139,25 @@ internal sealed class ListChange
     /// <summary>The whole line of a single value, or all of it but its comment; all lines of a section, with the remarks in them, which are about what goes.</summary>
     private Splice? RemoveDash(Node item, Node expected)
     {
-        var end = _layout.EndOf(item);
-        var line = _layout.LineStart(item.Extent.Start);
-        var dash = _layout.Text.AsSpan(line, item.Extent.Start - line).Trim(" \t");
-        if (item is Sequence || dash is not "-" || !_layout.IsRestOfLineFree(end))
+        var end = layout.EndOf(item);
+        var line = layout.LineStart(item.Extent.Start);
+        var dash = layout.Text.AsSpan(line, item.Extent.Start - line).Trim(" \t");
+        if (item is Sequence || dash is not "-" || !layout.IsRestOfLineFree(end))
         {
             return null;
         }
 
         if (item is Mapping)
         {
-            return new Splice(line, _layout.NextLine(AfterComments(end, _layout.Text.IndexOf('-', line) - line)), "", expected);
+            return new Splice(line, layout.NextLine(AfterComments(end, layout.Text.IndexOf('-', line) - line)), "", expected);
         }
 
-        if (!_layout.IsBlank(end, _layout.LineEnd(end)))
+        if (!layout.IsBlank(end, layout.LineEnd(end)))
         {
-            var at = _layout.Text.IndexOf('-', line);
-            return new Splice(at, _layout.Text.IndexOf('#', end), "", expected);
+            var at = layout.Text.IndexOf('-', line);
+            return new Splice(at, layout.Text.IndexOf('#', end), "", expected);
         }
 
-        return new Splice(line, _layout.NextLine(end), "", expected);
+        return new Splice(line, layout.NextLine(end), "", expected);
     }
 }

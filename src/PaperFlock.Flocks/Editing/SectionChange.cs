@@ -1,23 +1,13 @@
 namespace PaperFlock.Flocks.Editing;
 
 /// <summary>Changes of the keys of one section.</summary>
-internal sealed class SectionChange
+/// <exception cref="ArgumentException">There is no such section.</exception>
+internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
 {
-    private readonly Layout _layout;
-    private readonly Node _root;
-    private readonly FlockPlace _place;
-    private readonly Mapping _section;
+    private readonly Mapping _section = Places.Section(root, place);
 
     /// <summary>A file of another program may be JSON, which is YAML too, and stays JSON.</summary>
-    private readonly bool _isJson;
-
-    /// <exception cref="ArgumentException">There is no such section.</exception>
-    public SectionChange(Layout layout, Node root, FlockPlace place)
-    {
-        (_layout, _root, _place) = (layout, root, place);
-        _section = Places.Section(root, place);
-        _isJson = _section.IsFlow && !_section.Entries.IsEmpty && _section.Entries.All(e => layout.Text[e.Key.Extent.Start] == '"');
-    }
+    private bool IsJson => _section.IsFlow && !_section.Entries.IsEmpty && _section.Entries.All(e => layout.Text[e.Key.Extent.Start] == '"');
 
     public Splice? Set(string key, FlockValue value) =>
         IndexOf(key) is var at && at < 0
@@ -29,12 +19,12 @@ internal sealed class SectionChange
         var at = IndexOf(key);
         if (at < 0)
         {
-            return [new Splice(0, 0, "", _root)];
+            return [new Splice(0, 0, "", root)];
         }
 
         // A line taken away may let a block of text above it run on into a comment: then the key stays, without its value.
         var entry = _section.Entries[at];
-        Splice?[] ways = [WholeLines(at, entry), FromBraces(at, entry), Layout.IsUnwritten(entry.Value) ? new Splice(0, 0, "", _root) : Blank(at, entry)];
+        Splice?[] ways = [WholeLines(at, entry), FromBraces(at, entry), Layout.IsUnwritten(entry.Value) ? new Splice(0, 0, "", root) : Blank(at, entry)];
         return ways.OfType<Splice>();
     }
 
@@ -44,17 +34,17 @@ internal sealed class SectionChange
     {
         var entry = _section.Entries[at];
         var written = InLine(value);
-        if (_layout.ColonOf(entry) is not { } colon)
+        if (layout.ColonOf(entry) is not { } colon)
         {
             var end = entry.Key.Extent.End;
             return _section.IsFlow
                 ? new Splice(end, end, $": {written}", With(at, value))
-                : new Splice(end, end, $"{_layout.BreakAt(end)}{_layout.IndentOf(_section.Extent.Start)}: {written}", With(at, value));
+                : new Splice(end, end, $"{layout.BreakAt(end)}{layout.IndentOf(_section.Extent.Start)}: {written}", With(at, value));
         }
 
         // One space may stand there already.
         var from = colon + 1;
-        var hasSpace = from < _layout.Text.Length && _layout.Text[from] == ' ' && from + 1 == _layout.LineEnd(from);
+        var hasSpace = from < layout.Text.Length && layout.Text[from] == ' ' && from + 1 == layout.LineEnd(from);
         return hasSpace
             ? new Splice(from + 1, from + 1, written, With(at, value))
             : new Splice(from, from, $" {written}", With(at, value));
@@ -65,27 +55,27 @@ internal sealed class SectionChange
         var old = _section.Entries[at].Value;
         if (old is Scalar && value is FlockWord word)
         {
-            if (_layout.IsBlockScalar(old))
+            if (layout.IsBlockScalar(old))
             {
                 var comment = BlockComment(old.Extent.Start);
-                return new Splice(old.Extent.Start, _layout.EndOf(old), $"{InLine(value)}{comment}", With(at, value));
+                return new Splice(old.Extent.Start, layout.EndOf(old), $"{InLine(value)}{comment}", With(at, value));
             }
 
-            var first = _layout.Text[old.Extent.Start];
+            var first = layout.Text[old.Extent.Start];
             var quote = first is '"' or '\'' ? first : (char?)null;
             return new Splice(old.Extent.Start, old.Extent.End, ScalarText.Of(word, _section.IsFlow, quote), With(at, value));
         }
 
         // A list or a section may hold comments, and those are not ours to throw away.
-        var from = (_layout.ColonOf(_section.Entries[at]) ?? old.Extent.Start) + 1;
-        var end = _layout.EndOf(old);
-        return _layout.Text.AsSpan(from, end - from).Contains('#') ? null : new Splice(from, end, $" {InLine(value)}", With(at, value));
+        var from = (layout.ColonOf(_section.Entries[at]) ?? old.Extent.Start) + 1;
+        var end = layout.EndOf(old);
+        return layout.Text.AsSpan(from, end - from).Contains('#') ? null : new Splice(from, end, $" {InLine(value)}", With(at, value));
     }
 
     /// <summary>A comment may stand after the mark that opens a block; with the blanks before it, or empty.</summary>
     private string BlockComment(int mark)
     {
-        var line = _layout.Text[mark.._layout.LineEnd(mark)];
+        var line = layout.Text[mark..layout.LineEnd(mark)];
         var at = line.IndexOf('#', StringComparison.Ordinal);
         return at < 0 ? "" : line[line[..at].TrimEnd(' ', '\t').Length..].TrimEnd(' ', '\t');
     }
@@ -94,32 +84,32 @@ internal sealed class SectionChange
     {
         var after = Before(key);
         var entries = _section.Entries.Insert(after + 1, new Entry(new Scalar(key, IsPlain: true, default), value.AsNode()));
-        var expected = Places.With(_root, _place, _section with { Entries = entries });
-        var end = after < 0 ? _section.Extent.Start + 1 : _layout.EndOf(_section.Entries[after]);
+        var expected = Places.With(root, place, _section with { Entries = entries });
+        var end = after < 0 ? _section.Extent.Start + 1 : layout.EndOf(_section.Entries[after]);
         if (!_section.IsFlow)
         {
-            var line = _layout.LineEnd(end);
-            return _layout.IsRestOfLineFree(end)
-                ? new Splice(line, line, $"{_layout.BreakAt(end)}{Indent()}{key}: {InLine(value)}", expected)
+            var line = layout.LineEnd(end);
+            return layout.IsRestOfLineFree(end)
+                ? new Splice(line, line, $"{layout.BreakAt(end)}{Indent()}{key}: {InLine(value)}", expected)
                 : null;
         }
 
-        var written = $"{ScalarText.Key(key, _isJson)}: {InLine(value)}";
+        var written = $"{ScalarText.Key(key, IsJson)}: {InLine(value)}";
         if (after < 0)
         {
             return new Splice(end, end, written, expected);
         }
 
         // One pair in square brackets is a section without braces, and room for one pair only.
-        return _layout.Text[_section.Extent.Start] == '{'
+        return layout.Text[_section.Extent.Start] == '{'
             ? new Splice(end, end, $", {written}", expected)
-            : new Splice(_section.Extent.Start, end, $"{{{_layout.Text[_section.Extent.Start..end]}, {written}}}", expected);
+            : new Splice(_section.Extent.Start, end, $"{{{layout.Text[_section.Extent.Start..end]}, {written}}}", expected);
     }
 
     /// <summary>The entry a new key goes after: the last of those that come before it in the table of keys, else the last of all; -1 when there is none.</summary>
     private int Before(string key)
     {
-        var order = FlockKeys.All.FirstOrDefault(t => t.Path == PathOf(_place))?.Keys.Select(k => k.Name).ToList() ?? [];
+        var order = FlockKeys.All.FirstOrDefault(t => t.Path == PathOf(place))?.Keys.Select(k => k.Name).ToList() ?? [];
         return order.Take(order.IndexOf(key)).Reverse().Select(IndexOf).FirstOrDefault(at => at >= 0, _section.Entries.Length - 1);
     }
 
@@ -133,32 +123,32 @@ internal sealed class SectionChange
     /// <summary>That of a key that begins a line of this section, else blanks as wide as the first key stands from the margin.</summary>
     private string Indent()
     {
-        var lines = _section.Entries.Skip(1).Select(e => e.Key.Extent.Start).Where(_layout.BeginsItsLine);
-        return lines.Any() ? _layout.Text[_layout.LineStart(lines.First())..lines.First()] : _layout.IndentOf(_section.Extent.Start);
+        var lines = _section.Entries.Skip(1).Select(e => e.Key.Extent.Start).Where(layout.BeginsItsLine);
+        return lines.Any() ? layout.Text[layout.LineStart(lines.First())..lines.First()] : layout.IndentOf(_section.Extent.Start);
     }
 
     /// <summary>The lines of an entry that has them to itself; not the first of a list's entry, which has the dash before it.</summary>
     private Splice? WholeLines(int at, Entry entry)
     {
-        var (start, end) = (entry.Key.Extent.Start, _layout.EndOf(entry));
-        var line = _layout.LineStart(start);
-        var isAlone = !_section.IsFlow && _layout.BeginsItsLine(start) && _layout.IsBlank(end, _layout.LineEnd(end)) && _section.Entries.Length > 1;
-        if (!isAlone || _layout.Text.AsSpan(start, end - start).Contains('#'))
+        var (start, end) = (entry.Key.Extent.Start, layout.EndOf(entry));
+        var line = layout.LineStart(start);
+        var isAlone = !_section.IsFlow && layout.BeginsItsLine(start) && layout.IsBlank(end, layout.LineEnd(end)) && _section.Entries.Length > 1;
+        if (!isAlone || layout.Text.AsSpan(start, end - start).Contains('#'))
         {
             return null;
         }
 
-        var next = _layout.NextLine(end);
+        var next = layout.NextLine(end);
         // The last line of a file that ends without a break: the break before it goes instead.
-        return next == _layout.LineEnd(end) && line > 0
-            ? new Splice(_layout.LineEnd(EndOfLineBefore(line)), next, "", Without(at))
+        return next == layout.LineEnd(end) && line > 0
+            ? new Splice(layout.LineEnd(EndOfLineBefore(line)), next, "", Without(at))
             : new Splice(line, next, "", Without(at));
     }
 
     private int EndOfLineBefore(int line)
     {
         var end = line - 1;
-        return end > 0 && _layout.Text[end] == '\n' && _layout.Text[end - 1] == '\r' ? end - 1 : end;
+        return end > 0 && layout.Text[end] == '\n' && layout.Text[end - 1] == '\r' ? end - 1 : end;
     }
 
     private Splice? FromBraces(int at, Entry entry)
@@ -169,9 +159,9 @@ internal sealed class SectionChange
         }
 
         var (from, to) = at > 0
-            ? (_layout.EndOf(_section.Entries[at - 1]), _layout.EndOf(entry))
+            ? (layout.EndOf(_section.Entries[at - 1]), layout.EndOf(entry))
             : (entry.Key.Extent.Start, _section.Entries[1].Key.Extent.Start);
-        var gone = _layout.Text.AsSpan(from, to - from);
+        var gone = layout.Text.AsSpan(from, to - from);
         // A key alone with its colon needs a space before what follows.
         var space = at > 0 && Layout.IsUnwritten(_section.Entries[at - 1].Value) ? " " : "";
         return gone.ContainsAny("#\r\n") ? null : new Splice(from, to, space, Without(at));
@@ -182,18 +172,18 @@ internal sealed class SectionChange
     {
         var blank = new Scalar("", IsPlain: true, default);
         var entries = _section.Entries.SetItem(at, entry with { Value = blank });
-        var (from, end) = (entry.Value.Extent.Start, _layout.EndOf(entry.Value));
-        var comment = _layout.IsBlockScalar(entry.Value) ? BlockComment(from) : "";
-        return comment.Length == 0 && entry.Value is not Scalar && _layout.Text.AsSpan(from, end - from).Contains('#')
+        var (from, end) = (entry.Value.Extent.Start, layout.EndOf(entry.Value));
+        var comment = layout.IsBlockScalar(entry.Value) ? BlockComment(from) : "";
+        return comment.Length == 0 && entry.Value is not Scalar && layout.Text.AsSpan(from, end - from).Contains('#')
             ? null
-            : new Splice(from, end, comment, Places.With(_root, _place, _section with { Entries = entries }));
+            : new Splice(from, end, comment, Places.With(root, place, _section with { Entries = entries }));
     }
 
     private string InLine(FlockValue value) =>
-        _section.IsFlow ? ScalarText.Flow(value, _isJson) : value.ToYaml();
+        _section.IsFlow ? ScalarText.Flow(value, IsJson) : value.ToYaml();
 
     private Node With(int at, FlockValue value) =>
-        Places.With(_root, _place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.AsNode() }) });
+        Places.With(root, place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.AsNode() }) });
 
-    private Node Without(int at) => Places.With(_root, _place, _section with { Entries = _section.Entries.RemoveAt(at) });
+    private Node Without(int at) => Places.With(root, place, _section with { Entries = _section.Entries.RemoveAt(at) });
 }

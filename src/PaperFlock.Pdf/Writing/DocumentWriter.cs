@@ -11,7 +11,7 @@ internal sealed class DocumentWriter
     private readonly Reference _resources;
     private readonly ImmutableArray<Reference> _pages;
 
-    private DocumentWriter(PrintDocument document, Stream output)
+    public DocumentWriter(PrintDocument document, Stream output)
     {
         (_document, _file) = (document, new PdfFile(output));
         (_tree, _resources) = (_file.Next(), _file.Next());
@@ -20,10 +20,7 @@ internal sealed class DocumentWriter
 
     /// <param name="contents">Of each page its content stream, compressed.</param>
     /// <param name="painted">All pages; nothing about them is wrong.</param>
-    public static void Write(PrintDocument document, ImmutableArray<byte[]> contents, ContentCanvas painted, Stream output) =>
-        new DocumentWriter(document, output).Write(contents, painted);
-
-    private void Write(ImmutableArray<byte[]> contents, ContentCanvas painted)
+    public void Write(ImmutableArray<byte[]> contents, ContentCanvas painted)
     {
         var links = LinkAnnotations.Write(_file, painted.Links, _pages, _document.Pages);
         var byPage = links.ToLookup(link => link.Page, link => link.Annotation);
@@ -35,7 +32,7 @@ internal sealed class DocumentWriter
         WriteTree();
         PageResources.Write(_file, _resources, painted.Glyphs);
         var owners = painted.Links.Areas.Select(link => link.Element ?? throw new InvalidOperationException(link.Target));
-        _file.Finish(Catalog(StructureWriter.Write(_file, painted.Tree, _pages, links, owners)), Information());
+        _file.Finish(Catalog(new StructureWriter(_file, _pages, links).Write(painted.Tree, owners)), Information());
     }
 
     private void WritePage(int index, ReadOnlySpan<byte> content, IEnumerable<Reference> annotations)

@@ -3,29 +3,23 @@ using PaperFlock.Pdf.Structure;
 namespace PaperFlock.Pdf.Writing;
 
 /// <summary>14.7: the objects of a structure tree, and the way back to them from what is painted.</summary>
-internal sealed class StructureWriter
+/// <param name="links">The annotation of each link of the document, and its 0-based page.</param>
+internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links)
 {
-    private readonly PdfFile _file;
-    private readonly ImmutableArray<Reference> _pages;
-    private readonly ImmutableArray<(Reference Annotation, int Page)> _links;
     private readonly List<StructureElement> _elements = [];
 
-    private StructureWriter(PdfFile file, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links) => (_file, _pages, _links) = (file, pages, links);
-
-    /// <param name="links">The annotation of each link of the document, and its 0-based page.</param>
     /// <param name="owners">The element of each link.</param>
     /// <returns>The root.</returns>
-    public static Reference Write(PdfFile file, StructureTree tree, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links, IEnumerable<StructureElement> owners)
+    public Reference Write(StructureTree tree, IEnumerable<StructureElement> owners)
     {
-        var writer = new StructureWriter(file, pages, links);
         var root = file.Next();
-        writer.Number(tree.Document);
-        foreach (var element in writer._elements)
+        Number(tree.Document);
+        foreach (var element in _elements)
         {
-            writer.WriteElement(element, element.Parent is { } parent ? NumberOf(parent) : root);
+            WriteElement(element, element.Parent is { } parent ? NumberOf(parent) : root);
         }
 
-        var parents = writer.WriteParents(tree, owners);
+        var parents = WriteParents(tree, owners);
         file.Begin(root).Add($"<</Type/StructTreeRoot/K {NumberOf(tree.Document)}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
         file.End();
         return root;
@@ -37,7 +31,7 @@ internal sealed class StructureWriter
     /// <summary>Parents come before what is in them, as their numbers do.</summary>
     private void Number(StructureElement element)
     {
-        element.Number = _file.Next().Number;
+        element.Number = file.Next().Number;
         _elements.Add(element);
         foreach (var kid in element.Kids)
         {
@@ -52,12 +46,12 @@ internal sealed class StructureWriter
 
     private void WriteElement(StructureElement element, Reference parent)
     {
-        var body = _file.Begin(NumberOf(element));
+        var body = file.Begin(NumberOf(element));
         body.Add($"<</S/{element.Type}/P {parent}");
         AddAttributes(body, element);
         AddKids(body, element);
         body.Add(">>"u8);
-        _file.EndPacked();
+        file.EndPacked();
     }
 
     /// <summary>14.8.5.</summary>
@@ -98,7 +92,7 @@ internal sealed class StructureWriter
         var page = (element.Kids.Find(kid => kid is StructureKid.Content) as StructureKid.Content)?.Page;
         if (page is { } usual)
         {
-            body.Add($"/Pg {_pages[usual]}");
+            body.Add($"/Pg {pages[usual]}");
         }
 
         body.Add("/K["u8);
@@ -110,10 +104,10 @@ internal sealed class StructureWriter
                     body.Add($"{content.Number} ");
                     break;
                 case StructureKid.Content content:
-                    body.Add($"<</Type/MCR/Pg {_pages[content.Page]}/MCID {content.Number}>>");
+                    body.Add($"<</Type/MCR/Pg {pages[content.Page]}/MCID {content.Number}>>");
                     break;
                 case StructureKid.Annotation annotation:
-                    body.Add($"<</Type/OBJR/Obj {_links[annotation.Index].Annotation}/Pg {_pages[_links[annotation.Index].Page]}>>");
+                    body.Add($"<</Type/OBJR/Obj {links[annotation.Index].Annotation}/Pg {pages[links[annotation.Index].Page]}>>");
                     break;
                 case StructureKid.Nested { Inner: var inner }:
                     body.Add($"{NumberOf(inner)} ");
@@ -126,10 +120,10 @@ internal sealed class StructureWriter
 
     private Reference WriteParents(StructureTree tree, IEnumerable<StructureElement> owners)
     {
-        var number = _file.Next();
-        var body = _file.Begin(number);
+        var number = file.Next();
+        var body = file.Begin(number);
         body.Add("<</Nums["u8);
-        for (var page = 0; page < _pages.Length; page++)
+        for (var page = 0; page < pages.Length; page++)
         {
             body.Add($"{page}");
             body.AddArray(tree.Contents[page].Select(NumberOf));
@@ -137,11 +131,11 @@ internal sealed class StructureWriter
 
         foreach (var (index, owner) in owners.Index())
         {
-            body.Add($"{KeyOfLink(index, _pages.Length)} {NumberOf(owner)} ");
+            body.Add($"{KeyOfLink(index, pages.Length)} {NumberOf(owner)} ");
         }
 
         body.Add("]>>"u8);
-        _file.EndPacked();
+        file.EndPacked();
         return number;
     }
 }

@@ -7,22 +7,14 @@ namespace PaperFlock.Flocks.Reading.Yaml;
 /// Builds the tree from parser events, so that duplicate keys, aliases and depth are reported by us, with places, and
 /// before they can cost anything: recursion goes no deeper than <see cref="DeepestNesting"/>, and nothing is ever copied.
 /// </summary>
-internal sealed class TreeBuilder
+internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
 {
     /// <summary>The format itself goes four deep: a mark, in the marks, of a ewe, in the ewes.</summary>
     public const int DeepestNesting = 8;
 
-    private readonly SourceText _source;
-    private readonly DiagnosticBag _bag;
-    private readonly Parser _events;
+    private readonly Parser _events = new(new Scanner(new StringReader(source.Text), skipComments: true));
     private int _depth;
     private bool _isWhole = true;
-
-    private TreeBuilder(SourceText source, DiagnosticBag bag)
-    {
-        (_source, _bag) = (source, bag);
-        _events = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
-    }
 
     /// <returns>The top of the one document; null when it is not whole, and then the one reason has been reported.</returns>
     public static Node? Build(SourceText source, DiagnosticBag bag)
@@ -50,7 +42,7 @@ internal sealed class TreeBuilder
         Move();
         if (_events.Current is StreamEnd)
         {
-            _bag.Add(FlockMessages.EmptyFile());
+            bag.Add(FlockMessages.EmptyFile());
             return null;
         }
 
@@ -65,7 +57,7 @@ internal sealed class TreeBuilder
         Move();
         if (_events.Current is DocumentStart second)
         {
-            _bag.Add(FlockMessages.SecondDocument(SpanOf(second)));
+            bag.Add(FlockMessages.SecondDocument(SpanOf(second)));
             return null;
         }
 
@@ -111,7 +103,7 @@ internal sealed class TreeBuilder
         var span = SpanOf(current);
         if (current is AnchorAlias alias)
         {
-            _bag.Add(FlockMessages.AliasOrAnchor(span, $"*{alias.Value}"));
+            bag.Add(FlockMessages.AliasOrAnchor(span, $"*{alias.Value}"));
             return new Unreadable(span);
         }
 
@@ -136,13 +128,8 @@ internal sealed class TreeBuilder
 
     private SourceSpan? DoubtfulRemark(int at)
     {
-        var text = _source.Text;
-        while (at < text.Length && text[at] == ' ')
-        {
-            at++;
-        }
-
-        return at + 1 < text.Length && text[at] == '#' && char.IsLetterOrDigit(text[at + 1]) ? _source.SpanAt(at, text.Length - at) : null;
+        var rest = source.Text.AsSpan(at).TrimStart(' ');
+        return rest is ['#', var next, ..] && char.IsLetterOrDigit(next) ? source.SpanAt(source.Text.Length - rest.Length, rest.Length) : null;
     }
 
     /// <summary>Of a block, the end is where the next thing begins: only brackets have places of their own, and the parser leaves the closing one out.</summary>
@@ -155,7 +142,7 @@ internal sealed class TreeBuilder
         }
 
         var (first, end) = (Index(start.Start), Index(_events.Current?.End ?? start.End));
-        var isBracketed = node is Mapping { IsFlow: true } or Sequence { IsFlow: true } && end < _source.Text.Length;
+        var isBracketed = node is Mapping { IsFlow: true } or Sequence { IsFlow: true } && end < source.Text.Length;
         return node with { Extent = new TextRange(first, isBracketed ? end + 1 : end) };
     }
 
@@ -164,7 +151,7 @@ internal sealed class TreeBuilder
         if (_depth == DeepestNesting)
         {
             // Reading on would cost what the nesting was built to cost.
-            _bag.Add(FlockMessages.TooDeep(span, DeepestNesting));
+            bag.Add(FlockMessages.TooDeep(span, DeepestNesting));
             _isWhole = false;
             return new Unreadable(span);
         }
@@ -219,17 +206,17 @@ internal sealed class TreeBuilder
             return true;
         }
 
-        _bag.Add(FlockMessages.ListTooLong(SpanOf(_events.Current!), FlockReader.LongestList));
+        bag.Add(FlockMessages.ListTooLong(SpanOf(_events.Current!), FlockReader.LongestList));
         _isWhole = false;
         return false;
     }
 
     private Scalar? Accept(Node key, Dictionary<string, int> lines) => key switch
     {
-        Mapping or Sequence => _bag.Refuse<Scalar>(FlockMessages.KeyIsNotAWord(key.Span)),
-        Scalar { Text: "<<", IsPlain: true } => _bag.Refuse<Scalar>(FlockMessages.MergeKey(key.Span)),
+        Mapping or Sequence => bag.Refuse<Scalar>(FlockMessages.KeyIsNotAWord(key.Span)),
+        Scalar { Text: "<<", IsPlain: true } => bag.Refuse<Scalar>(FlockMessages.MergeKey(key.Span)),
         Scalar word when lines.TryAdd(word.Text, word.Span.Line) => word,
-        Scalar word => _bag.Refuse<Scalar>(FlockMessages.DuplicateKey(word.Span, word.Text, lines[word.Text])),
+        Scalar word => bag.Refuse<Scalar>(FlockMessages.DuplicateKey(word.Span, word.Text, lines[word.Text])),
         _ => null,
     };
 
@@ -237,18 +224,18 @@ internal sealed class TreeBuilder
     {
         if (!node.Anchor.IsEmpty)
         {
-            _bag.Add(FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
+            bag.Add(FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
         }
 
         if (!node.Tag.IsEmpty)
         {
-            _bag.Add(FlockMessages.Tag(span));
+            bag.Add(FlockMessages.Tag(span));
         }
     }
 
     /// <summary>Of an empty value in brackets the parser may put the end before the start.</summary>
-    private SourceSpan SpanOf(ParsingEvent e) => _source.SpanAt(Index(e.Start), Math.Max(0, (int)(e.End.Index - e.Start.Index)));
+    private SourceSpan SpanOf(ParsingEvent e) => source.SpanAt(Index(e.Start), Math.Max(0, (int)(e.End.Index - e.Start.Index)));
 
     /// <summary>The parser counts a line past an empty document.</summary>
-    private int Index(Mark mark) => Math.Min((int)mark.Index, _source.Text.Length);
+    private int Index(Mark mark) => Math.Min((int)mark.Index, source.Text.Length);
 }
