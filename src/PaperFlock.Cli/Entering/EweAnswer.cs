@@ -20,9 +20,10 @@ internal record AnswerPart(string Key, FlockValue? Value)
 internal sealed record MarksPart(ImmutableArray<string> Days) : AnswerPart("marks", Days.IsEmpty ? null : FlockValue.List(Days.Select(FlockValue.Word)));
 
 /// <summary>An answer, or else why it is none and what would be taken.</summary>
-internal sealed record Understood(EweAnswer? Answer, string? WhyNot)
+/// <param name="Cell">Which of the cells of a spreadsheet is at fault, where one is.</param>
+internal sealed record Understood(EweAnswer? Answer, string? WhyNot, int Cell = 0)
 {
     public static Understood As(string words, params IEnumerable<AnswerPart> parts) => new(new EweAnswer(words, [.. parts]), null);
 
-    public static Understood Not(string why) => new(null, why);
+    public static Understood Not(string why, int cell = 0) => new(null, why, cell);
 }

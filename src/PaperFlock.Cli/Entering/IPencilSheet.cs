@@ -38,8 +38,7 @@ internal interface IPencilSheet
     Understood Understand(string typed, Asked asked);
 
     /// <param name="cells">By the names of <see cref="Columns"/>; none is blank, and there is at least one. Where rows may repeat a column may come twice.</param>
-    /// <returns>With which of the cells is at fault, where one is.</returns>
-    (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked);
+    Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked);
 }
 
 /// <summary>A column that a results file may have.</summary>

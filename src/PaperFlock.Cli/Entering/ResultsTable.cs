@@ -73,13 +73,13 @@ internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<s
     {
         while (!written.IsEmpty)
         {
-            var (what, at) = sheet.Understand([.. written.Select(w => (w.Column, w.Cell.Text.Trim()))], asked);
-            if (what.Answer is { } answer)
+            var (answer, whyNot, at) = sheet.Understand([.. written.Select(w => (w.Column, w.Cell.Text.Trim()))], asked);
+            if (answer is not null)
             {
                 return answer;
             }
 
-            bag.Add(ResultMessages.LeftOut(written[at].Cell.Span, asked.Ewe.CallName, what.WhyNot!));
+            bag.Add(ResultMessages.LeftOut(written[at].Cell.Span, asked.Ewe.CallName, whyNot!));
             written = written.RemoveAt(at);
         }
 

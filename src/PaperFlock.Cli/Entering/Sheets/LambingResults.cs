@@ -75,16 +75,16 @@ internal sealed class LambingResults : IPencilSheet
             cells.Add((column, word));
         }
 
-        return Understand(cells.ToImmutable(), asked).What;
+        return Understand(cells.ToImmutable(), asked);
     }
 
-    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var at = cells.ToList().FindIndex(c => c.Column == "lambed");
         var text = at < 0 ? null : cells[at].Text;
         if (text is null && asked.Ewe.Lambed is null)
         {
-            return (Understood.Not("the day she lambed is not given"), 0);
+            return Understood.Not("the day she lambed is not given", 0);
         }
 
         var group = asked.Group;
@@ -94,7 +94,7 @@ internal sealed class LambingResults : IPencilSheet
                 text, [new DateInterval(group.TupIn.PlusDays(ShortestGestationDays), group.TupOut.PlusDays(LongestGestationDays))], asked.Today, "her group could lamb");
         if (day is not { } lambed)
         {
-            return (Understood.Not(whyNot!), at);
+            return Understood.Not(whyNot!, at);
         }
 
         var result = asked.Ewe.Lambing;
@@ -109,13 +109,13 @@ internal sealed class LambingResults : IPencilSheet
 
             if (Read(column, said, ref result) is not { } value)
             {
-                return (Understood.Not(Refusal(column, said)), cell);
+                return Understood.Not(Refusal(column, said), cell);
             }
 
             parts.Add(AnswerPart.Word(column, value));
         }
 
-        return (Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts), 0);
+        return Understood.As(Say(lambed, result) + Doubt(asked.Ewe, result), parts);
     }
 
     /// <param name="lambing">Empty where only the lambs are said.</param>

@@ -84,7 +84,7 @@ internal sealed class Losses : IPencilSheet
             : Understood.Not("that is one thing too many; type what became of her once, and beside it `lost` with a day if she had lost her lambs");
     }
 
-    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var (parts, words) = (new List<AnswerPart>(), new List<string>());
         var whyCell = cells.ToList().FindIndex(c => c.Column == "why");
@@ -98,13 +98,13 @@ internal sealed class Losses : IPencilSheet
             var why = cells[cell].Column == "lost-lambs" ? Lost : whyCell < 0 ? null : Why(cells[whyCell].Text);
             if (why is null || (why == Lost && cells[cell].Column == "gone"))
             {
-                return (Understood.Not("it is not said what became of her; write died, sold, culled or missing beside the day"), whyCell < 0 ? cell : whyCell);
+                return Understood.Not("it is not said what became of her; write died, sold, culled or missing beside the day", whyCell < 0 ? cell : whyCell);
             }
 
             var (day, whyNot) = Day(why, cells[cell].Text, asked);
             if (day is not { } d)
             {
-                return (Understood.Not(whyNot!), cell);
+                return Understood.Not(whyNot!, cell);
             }
 
             parts.Add(Part(why, d));
@@ -112,8 +112,8 @@ internal sealed class Losses : IPencilSheet
         }
 
         return whyCell >= 0 && !parts.Exists(p => p.Key == "gone")
-            ? (Understood.Not("it is not said on which day"), whyCell)
-            : (Understood.As(string.Join(", ", words), parts), 0);
+            ? Understood.Not("it is not said on which day", whyCell)
+            : Understood.As(string.Join(", ", words), parts);
     }
 
     private static string? Why(string word) => Whys.FirstOrDefault(w => w.StartsWith(word, StringComparison.OrdinalIgnoreCase));

@@ -65,7 +65,7 @@ internal sealed class RaddleMarks : IPencilSheet
         return said.Count == 0 ? Understood.Not("there is no day in it") : Answer(said, asked);
     }
 
-    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var days = new List<LocalDate>();
         for (var cell = 0; cell < cells.Length; cell++)
@@ -75,14 +75,14 @@ internal sealed class RaddleMarks : IPencilSheet
                 var (day, whyNot) = Day(one, asked);
                 if (day is not { } d)
                 {
-                    return (Understood.Not(whyNot!), cell);
+                    return Understood.Not(whyNot!, cell);
                 }
 
                 days.Add(d);
             }
         }
 
-        return (Answer([.. days.Select(d => (' ', d))], asked), 0);
+        return Answer([.. days.Select(d => (' ', d))], asked);
     }
 
     /// <summary>A day takes the place of what stood in its box of the paper, the column of one colour: a mark that was read wrongly is put right by typing it again.</summary>

@@ -49,24 +49,24 @@ internal sealed class ScanResults : IPencilSheet
                 : $"`{typed}` is no count of lambs; type 0 to 5, with e or l before it if the scanner said early or late");
     }
 
-    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var (scanCell, stageCell) = (At("scan"), At("scan-stage"));
         if (scanCell < 0)
         {
-            return (Understood.Not("a stage is given without a count of lambs"), stageCell);
+            return Understood.Not("a stage is given without a count of lambs", stageCell);
         }
 
         var (scan, stage) = (cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
         if (Count(scan) is not { } count)
         {
-            return (Understood.Not($"`{scan}` is no count of lambs; write 0 to 5"), scanCell);
+            return Understood.Not($"`{scan}` is no count of lambs; write 0 to 5", scanCell);
         }
 
         var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
         return word is null
-            ? (Understood.Not($"`{stage}` is no stage; write early or late, or nothing"), stageCell)
-            : (Answer(count, word.Length == 0 ? null : word, asked), stageCell);
+            ? Understood.Not($"`{stage}` is no stage; write early or late, or nothing", stageCell)
+            : Answer(count, word.Length == 0 ? null : word, asked) with { Cell = stageCell };
 
         int At(string column) => cells.ToList().FindIndex(c => c.Column == column);
     }

@@ -87,10 +87,10 @@ internal sealed partial class TeethToesTeats : IPencilSheet
             }
         }
 
-        return cells.Count == 0 ? Understood.Not("nothing is said of her") : Understand(cells.ToImmutable(), asked).What;
+        return cells.Count == 0 ? Understood.Not("nothing is said of her") : Understand(cells.ToImmutable(), asked);
     }
 
-    public (Understood What, int Cell) Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var parts = new List<AnswerPart>();
         var words = new List<string>();
@@ -105,14 +105,14 @@ internal sealed partial class TeethToesTeats : IPencilSheet
             };
             if (value is null)
             {
-                return (Understood.Not(whyNot!), cell);
+                return Understood.Not(whyNot!, cell);
             }
 
             parts.Add(AnswerPart.Word(column, value));
             words.Add(said!);
         }
 
-        return (Understood.As(string.Join(", ", words), parts), 0);
+        return Understood.As(string.Join(", ", words), parts);
     }
 
     private static (string? Value, string? Said, string? WhyNot) ReadFinding(string key, string text)
