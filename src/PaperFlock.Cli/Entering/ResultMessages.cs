@@ -1,3 +1,5 @@
+using static PaperFlock.Diagnostics.Diagnostic;
+
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What may be wrong with results from a spreadsheet.</summary>
@@ -33,8 +35,4 @@ internal static class ResultMessages
 
     public static Diagnostic NotOnTheSheet(SourceSpan at, string who, string title) => Warning(
         "CSV021", at, $"{who} is not on the sheet {title}", "she is entered all the same; check that it is the right ewe");
-
-    private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
-
-    private static Diagnostic Warning(string code, SourceSpan at, string message, string advice) => new(Severity.Warning, code, at, message, advice);
 }

@@ -113,8 +113,8 @@ public static class FlockFileText
     };
 
     private static string Season(SeasonStart start) => start.IsLambing
-        ? $"lambing-from: {Iso(start.Day)}{To}the tup goes in 147 days before: {Day(start.TupIn)}"
-        : $"tup-in: {Iso(start.Day)}{To}first lambs 147 days on: {Day(start.FirstLambs)}";
+        ? $"lambing-from: {Iso(start.Day)}{To}the tup goes in 147 days before: {FlockMessages.Day(start.TupIn)}"
+        : $"tup-in: {Iso(start.Day)}{To}first lambs 147 days on: {FlockMessages.Day(start.FirstLambs)}";
 
     private static string Groups(FlockDraft draft)
     {
@@ -159,8 +159,6 @@ public static class FlockFileText
 
     /// <summary>What is blank stays so: the reader says what is wrong with it.</summary>
     private static string Yaml(string text) => string.IsNullOrWhiteSpace(text) ? "\"\"" : FlockValue.Text(text).ToYaml();
-
-    private static string Day(LocalDate day) => day.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
 
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
 }

@@ -66,7 +66,7 @@ public static class ListMessages
 
     public static Diagnostic TwoDays(SourceSpan at, string text, LocalDate dayFirst, LocalDate monthFirst) => Cell(
         "LST020", at,
-        $"`{text}` could be {Day(dayFirst)} or {Day(monthFirst)}, and no other date in the list tells which comes first, the day or the month",
+        $"`{text}` could be {FlockMessages.Day(dayFirst)} or {FlockMessages.Day(monthFirst)}, and no other date in the list tells which comes first, the day or the month",
         $"write `{Iso(dayFirst)}` or `{Iso(monthFirst)}`: year, month, day, with dashes");
 
     public static Diagnostic NotADate(SourceSpan at, string text) => Cell("LST021", at, $"`{text}` is no date", "write year, month and day, such as 2026-08-10");
@@ -84,13 +84,7 @@ public static class ListMessages
     public static Diagnostic AgeReckoned(SourceSpan at, int tupping) => Warning(
         "LST026", at, $"the year of birth is reckoned from the age, as it is at tupping in {tupping}", "put the years in a column `born` if the list is older");
 
-    private static string Day(LocalDate day) => day.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
-
     private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
 
     private static Diagnostic Cell(string code, SourceSpan at, string message, string advice) => LeftOut(Error(code, at, message, advice));
-
-    private static Diagnostic Error(string code, SourceSpan at, string message, string advice) => new(Severity.Error, code, at, message, advice);
-
-    private static Diagnostic Warning(string code, SourceSpan at, string message, string advice) => new(Severity.Warning, code, at, message, advice);
 }

@@ -8,12 +8,6 @@ namespace PaperFlock.Flocks.Reading;
 /// </summary>
 internal static partial class FlockMessages
 {
-    private static Diagnostic Error(string code, SourceSpan at, string message, string advice) =>
-        new(Severity.Error, code, at, message, advice);
-
-    private static Diagnostic Warning(string code, SourceSpan at, string message, string advice) =>
-        new(Severity.Warning, code, at, message, advice);
-
     /// <summary>What was typed, short enough for a sentence; the line below shows the whole.</summary>
     private static string Shown(string text)
     {
@@ -29,7 +23,7 @@ internal static partial class FlockMessages
 
     private static string Lambs(int number) => number == 1 ? "1 lamb" : $"{Number(number)} lambs";
 
-    private static string Day(LocalDate date) => date.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
+    public static string Day(LocalDate date) => date.ToString("ddd d MMM uuuu", CultureInfo.InvariantCulture);
 
     private static string Number(decimal value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
