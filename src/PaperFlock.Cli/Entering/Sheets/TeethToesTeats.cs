@@ -6,12 +6,12 @@ namespace PaperFlock.Cli.Entering.Sheets;
 /// <summary>Before the tup: teeth, toes, teats, score, and whether she is to go.</summary>
 internal sealed partial class TeethToesTeats : IPencilSheet
 {
-    /// <summary>The words of each column of the sheet, in its order; each begins with a letter of its own, and that letter is its key.</summary>
-    private static readonly (string Key, string[] Words)[] Findings =
+    /// <summary>The words of each column of the sheet, in its order, each with the letter that stands for it.</summary>
+    private static readonly (string Key, (char Letter, string Word)[] Words)[] Findings =
     [
-        ("teeth", ["sound", "worn", "broken"]),
-        ("toes", ["sound", "treated", "lame"]),
-        ("teats", ["sound", "lumpy", "half lost"]),
+        ("teeth", [('s', "sound"), ('w', "worn"), ('b', "broken")]),
+        ("toes", [('s', "sound"), ('t', "treated"), ('l', "lame")]),
+        ("teats", [('s', "sound"), ('l', "lumpy"), ('h', "lost-half")]),
     ];
 
     public string Word => "teeth-toes-teats";
@@ -118,16 +118,10 @@ internal sealed partial class TeethToesTeats : IPencilSheet
     private static (string? Value, string? Said, string? WhyNot) ReadFinding(string key, string text)
     {
         var choices = Findings.First(f => f.Key == key).Words;
-        var plain = text.ToLowerInvariant().Replace('-', ' ');
-        plain = plain == "lost half" ? "half lost" : plain;
-        var found = choices.Where(w => w == plain || (plain.Length == 1 && w[0] == plain[0])).ToList();
-        if (found.Count != 1)
-        {
-            return (null, null, $"`{text}` is nothing to find of {key}; write {ScreenText.List(choices.Select(c => c == "half lost" ? "lost-half" : c))}, or nothing");
-        }
-
-        var word = found[0] == "half lost" ? "lost-half" : found[0];
-        return (word, $"{key} {word.Replace('-', ' ')}", null);
+        var typed = text.ToLowerInvariant().Replace(' ', '-').Replace("half-lost", "lost-half", StringComparison.Ordinal);
+        return choices.FirstOrDefault(c => c.Word == typed || $"{c.Letter}" == typed).Word is { } word
+            ? (word, $"{key} {word.Replace('-', ' ')}", null)
+            : (null, null, $"`{text}` is nothing to find of {key}; write {ScreenText.List(choices.Select(c => c.Word))}, or nothing");
     }
 
     private static (string? Value, string? Said, string? WhyNot) ReadScore(string text) =>

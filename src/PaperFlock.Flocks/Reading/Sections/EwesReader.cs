@@ -65,7 +65,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             ScanStage = mating.ScanStage,
             Lambed = mating.Lambed,
             Lambing = LambingReader.Read(ewe, mating.Scan),
-            Lambs = Lambs(ewe),
+            Lambs = [.. Lambs(ewe)],
             LostLambs = losses.LostLambs,
             Gone = losses.Gone,
             ToTup = mating.ToTup,
@@ -90,19 +90,16 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         return (scan ?? alive) is not null ? new(scan, alive) : null;
     }
 
-    private ImmutableArray<Lamb> Lambs(Section ewe)
+    private IEnumerable<Lamb> Lambs(Section ewe)
     {
-        var lambs = ImmutableArray.CreateBuilder<Lamb>();
         foreach (var entry in ewe.ListBelow("lambs"))
         {
             var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag"), isLamb: true), entry.Find("weight")?.AsMass());
             if (sex is { } known)
             {
-                lambs.Add(new Lamb(known, tag, weight));
+                yield return new Lamb(known, tag, weight);
             }
         }
-
-        return lambs.ToImmutable();
     }
 
     /// <summary>A tag as typed, of a ewe or of a lamb: no two of either are alike.</summary>

@@ -97,7 +97,7 @@ public static partial class WrittenDate
     public static IEnumerable<LocalDate> InYears(string text, int first, int last)
     {
         var (weekday, rest) = SplitWeekday(text);
-        return ReadWithoutYear(rest) is (>= 1 and var day, { } month)
+        return ReadWithoutYear(rest) is (var day and >= 1, { } month)
             ? Enumerable.Range(first, last - first + 1)
                 .Where(year => day <= CalendarSystem.Iso.GetDaysInMonth(year, month))
                 .Select(year => new LocalDate(year, month, day))
