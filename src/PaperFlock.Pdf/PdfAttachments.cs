@@ -45,7 +45,7 @@ public static class PdfAttachments
         }
 
         var title = pdf[(before + Metadata.BeforeTitle.Length)..];
-        return title.IndexOf("<"u8) is > 0 and var end ? Encoding.UTF8.GetString(title[..end]).Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal).Replace("&amp;", "&", StringComparison.Ordinal) : null;
+        return title.IndexOf("<"u8) is > 0 and var end ? Encoding.UTF8.GetString(title[..end]).Replace("&lt;", "<", StringComparison.Ordinal).Replace("&gt;", ">", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal).Replace("&apos;", "'", StringComparison.Ordinal).Replace("&amp;", "&", StringComparison.Ordinal) : null;
     }
 
     /// <summary>Both stand in the clear in each of our files.</summary>

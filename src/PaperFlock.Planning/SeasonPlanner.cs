@@ -68,8 +68,12 @@ public static class SeasonPlanner
     private static DateInterval? Lambing(ImmutableArray<FedEwe> ewes, LocalDate? lastDue) =>
         ewes.IsEmpty ? null : new(ewes.Min(e => e.Due.Earliest), ewes.Select(e => e.Due.Latest).Append(lastDue ?? LocalDate.MinIsoValue).Max());
 
-    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
-        new(group, GroupDueDates.Of(flock, group, ewes), ewes.Count(e => e.Ewe.Group == group.Name));
+    /// <summary>Nothing is due any more in a group of which no ewe is left to lamb, or with lambs; as long as there is one, losses move no job.</summary>
+    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes)
+    {
+        ImmutableArray<EwePlan> own = [.. ewes.Where(e => e.Ewe.Group == group.Name)];
+        return new(group, own.Any(e => e.Standing is Standing.ToLamb or Standing.Lambed) ? GroupDueDates.Of(flock, group, ewes) : null, own.Length);
+    }
 
     private static LocalDate? HousedOn(TuppingGroup group, ImmutableArray<Job> jobs) =>
         jobs.FirstOrDefault(j => j.Kind == JobKind.House && j.Group == group)?.ShownOn;

@@ -231,7 +231,7 @@ public class ContradictionTests
             Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, 130]\n  feed-weeks-before-lambing: {weeks}\n"), Warned(first > Math.Max(75, 147 - (7 * weeks)))))),
 
         ("practice.first-round-not-before, last-round", Gen.Select(Gen.Int[0, 12], Gen.Int[12, 23], (first, last) => (
-            Samples.Text($"practice:\n  first-round-not-before: {first:00}:00\n  last-round: {last}:00\n"), Warned(last - first < 8)))),
+            Samples.Text($"practice:\n  first-round-not-before: {first:00}:00\n  last-round: {last}:00\n"), Warned(last - Math.Max(first, 7) < 10)))),
 
         ("practice.booster-weeks-before-lambing, itself", Gen.Select(Gen.Int[1, 20], Gen.Int[1, 20], (first, last) => (
             Samples.Text($"practice:\n  booster-weeks-before-lambing: [{first}, {last}]\n"), Refused(first < last)))),

@@ -28,6 +28,7 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
             HeadedTable.SayMissing(csv, bag);
         }
 
+        table?.SayCellsWithoutHeading(bag);
         var rows = table is null ? [] : ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
         return new EweList(csv.Source, rows, bag.ToSorted()) { Keys = table is null ? [] : KeysOf(table) };
     }

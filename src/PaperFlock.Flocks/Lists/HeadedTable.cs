@@ -53,6 +53,15 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
         }
     }
 
+    /// <summary>Cells to the right of the last heading, of which nobody knows what they are: the first of each row.</summary>
+    public void SayCellsWithoutHeading(DiagnosticBag bag)
+    {
+        foreach (var cell in Rows.Where(_ => !Headings.IsEmpty).Select(r => r.Skip(Headings.Length).FirstOrDefault(c => !c.IsBlank)).OfType<CsvCell>())
+        {
+            bag.Add(ListMessages.NoHeading(cell.Span, cell.Text.Trim()));
+        }
+    }
+
     /// <summary>A list may have no headings at all: then its first row is a ewe, and nothing but the tag is known of her.</summary>
     private static HeadedTable? Said(CsvTable table, HeadingRows all, string column)
     {

@@ -64,6 +64,12 @@ public static class ListMessages
     public static Diagnostic Fraction(SourceSpan at, string text) => Error(
         "LST014", at, $"the spreadsheet has made a number with decimals or commas of this tag, `{text}`", AsTextAdvice);
 
+    public static Diagnostic SpreadsheetError(SourceSpan at, string text) => Error(
+        "LST015", at, $"`{text}` is what a spreadsheet writes where it could not work a cell out, and no tag", "put in the tag as it is on the ear, or take the row out");
+
+    public static Diagnostic NoHeading(SourceSpan at, string text) => Warning(
+        "LST016", at, $"`{text}` is left out: this row has more cells than there are headings", "put quotes round a text that has a comma in it, and write a weight with a point, such as 72.5");
+
     public static Diagnostic TwoDays(SourceSpan at, string text, LocalDate dayFirst, LocalDate monthFirst) => Cell(
         "LST020", at,
         $"`{text}` could be {FlockMessages.Day(dayFirst)} or {FlockMessages.Day(monthFirst)}, and no other date in the list tells which comes first, the day or the month",

@@ -27,6 +27,7 @@ public sealed partial class TagCells
         var wrong = tag switch
         {
             "" => ListMessages.NoTag(cell.Span),
+            _ when SpreadsheetError().IsMatch(tag) => ListMessages.SpreadsheetError(cell.Span, tag),
             _ when Exponent().IsMatch(tag) => ListMessages.Exponent(cell.Span, tag),
             _ when Fraction().IsMatch(tag) => ListMessages.Fraction(cell.Span, tag),
             _ when !tag.All(char.IsAsciiDigit) || IsText(cell.Text) => null,
@@ -48,6 +49,9 @@ public sealed partial class TagCells
     public static bool IsExponent(string text) => Exponent().IsMatch(text);
 
     private static bool IsText(string text) => Unwrapped(text) != text.Trim();
+
+    [GeneratedRegex("^#(#+|[A-Z0/]+[!?]?)$")]
+    private static partial Regex SpreadsheetError();
 
     [GeneratedRegex("^[0-9]([.,][0-9]+)?[eE][+]?[0-9]+$")]
     private static partial Regex Exponent();

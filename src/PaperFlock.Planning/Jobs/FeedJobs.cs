@@ -10,7 +10,8 @@ internal static class FeedJobs
             yield return On(day, day, new JobRule(JobKind.Sort, JobAnchor.Scan, JobWindow.Day(0), Handled: false, JobReason.ScanTellsLambs, FigureSource.CommonPractice));
         }
 
-        foreach (var chart in feeding.Charts.Where(c => !c.IsForageOnly))
+        // Of a class that nobody is left of no chart is printed.
+        foreach (var chart in feeding.Charts.Where(c => !c.IsForageOnly && c.Ewes.Any(e => !e.IsLost)))
         {
             yield return By(chart, JobKind.FeedFrom, chart.Rows.First(r => r.KgPerEwePerDay > 0).From);
             if (chart.Rows.FirstOrDefault(r => r.FedAt.Length > 1) is { } two)

@@ -15,8 +15,13 @@ internal sealed class RoundTimes(Practice practice)
     private static readonly LocalTime FixedDusk = new(17, 0);
     private static readonly LocalTime FixedLate = new(22, 0);
 
-    /// <summary>Midday and dusk keep so far from each other and from the first and the late round.</summary>
-    private const int LeastMinutesApart = 90;
+    /// <summary>First light, midday and dusk keep so far apart, however short the light: feeds closer together are as good as one (common practice, no source).</summary>
+    private const int LeastBetweenFeeds = 180;
+
+    /// <summary>From dusk to the late round, at which most flocks are only looked at.</summary>
+    private const int LeastToLate = 90;
+
+    private const int LeastDay = (2 * LeastBetweenFeeds) + LeastToLate;
 
     /// <summary>A round is named to the nearest this many minutes: nobody walks it to the minute.</summary>
     private const int Step = 10;
@@ -59,17 +64,17 @@ internal sealed class RoundTimes(Practice practice)
     private List<(int At, PartOfDay Part)> Slots(LocalDate date, SunDay? sun, bool makeRoom)
     {
         var first = First(date, sun);
-        var last = Math.Max(Minutes(sun is null && practice.LastRound == Practice.UsualLastRound ? FixedLate : practice.LastRound), makeRoom ? first + (3 * LeastMinutesApart) : 0);
+        var last = Math.Max(Minutes(sun is null && practice.LastRound == Practice.UsualLastRound ? FixedLate : practice.LastRound), makeRoom ? first + LeastDay : 0);
         if (last <= first)
         {
             return [(first, PartOfDay.FirstLight)];
         }
 
-        var roomy = last - first >= 3 * LeastMinutesApart;
+        var roomy = last - first >= LeastDay;
         var noon = sun is null ? Minutes(FixedMidday) : sun.Noon.Date == date ? Minutes(sun.Noon.TimeOfDay) : (first + last) / 2;
-        var midday = roomy ? Math.Clamp(ToStep(noon), first + LeastMinutesApart, last - (2 * LeastMinutesApart)) : ToStep(first + ((last - first) / 3.0));
+        var midday = roomy ? Math.Clamp(ToStep(noon), first + LeastBetweenFeeds, last - LeastBetweenFeeds - LeastToLate) : ToStep(first + ((last - first) / 3.0));
         var sunset = sun is null ? Minutes(FixedDusk) : sun.Sunset is { } set && set.Date == date ? Minutes(set.TimeOfDay) : (midday + last) / 2;
-        var dusk = roomy ? Math.Clamp(ToStep(sunset), midday + LeastMinutesApart, last - LeastMinutesApart) : ToStep(first + ((last - first) * 2 / 3.0));
+        var dusk = roomy ? Math.Clamp(ToStep(sunset), midday + LeastBetweenFeeds, last - LeastToLate) : ToStep(first + ((last - first) * 2 / 3.0));
         List<(int At, PartOfDay Part)> slots = [(first, PartOfDay.FirstLight), (midday, PartOfDay.Midday), (dusk, PartOfDay.Dusk), (last, PartOfDay.Late)];
         return [.. slots.Where((s, i) => i is 0 or 3 || (slots[i - 1].At < s.At && s.At < last))];
     }

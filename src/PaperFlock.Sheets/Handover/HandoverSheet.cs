@@ -17,14 +17,31 @@ internal static class HandoverSheet
     private static ImmutableArray<Sheet> Make(SheetContext context) =>
         [.. Absences(context).Select(a => One(context, a))];
 
-    /// <summary>Days asked for that no absence touches are handed over all the same, to somebody still to be found; where no ewe is left, there is nothing to hand over.</summary>
+    /// <summary>Days asked for on which nobody is said to be in charge are handed over all the same, to somebody still to be found; where no ewe is left, there is nothing to hand over.</summary>
     private static IEnumerable<Absence> Absences(SheetContext context)
     {
         var away = context.Flock.KeeperDays.Away;
         var handed = context.OnlyDays is { } days
-            ? away.Where(a => context.Concerns(a.From, a.To)).DefaultIfEmpty(new Absence(days.Start, days.End, null, null, SourceSpan.WholeFile))
+            ? away.Where(a => context.Concerns(a.From, a.To)).Concat(InNobodysCharge(days, away)).OrderBy(a => a.From)
             : away.Where(a => a.To >= context.Plan.AsOf);
-        return handed.Where(a => context.Plan.Ewes.Any(e => Company.StayOn(context.Plan, e.Ewe, a.From).Place.Kind != PlaceKind.Gone));
+        return handed.Where(a => context.Flock.Ewes.Any(e => !(e.Gone?.On <= a.From)));
+    }
+
+    private static IEnumerable<Absence> InNobodysCharge(DateInterval days, ImmutableArray<Absence> away)
+    {
+        LocalDate? first = null;
+        foreach (var day in days.Append(days.End.PlusDays(1)))
+        {
+            if (days.Contains(day) && !away.Any(a => a.From <= day && day <= a.To))
+            {
+                first ??= day;
+            }
+            else if (first is { } from)
+            {
+                yield return new Absence(from, day.PlusDays(-1), null, null, SourceSpan.WholeFile);
+                first = null;
+            }
+        }
     }
 
     private static Sheet One(SheetContext context, Absence away)

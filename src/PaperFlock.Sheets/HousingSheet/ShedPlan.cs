@@ -86,7 +86,7 @@ internal static class ShedPlan
 
     /// <summary>Those fed by one chart eat together.</summary>
     public static ImmutableArray<ImmutableArray<EwePlan>> TroughsOf(PenPlan pen, SeasonPlan plan) =>
-        [.. pen.Ewes.Select(e => plan.Ewes.First(p => p.Ewe.Tag == e.Tag)).GroupBy(e => e.Chart).Select(g => g.ToImmutableArray())];
+        [.. pen.Ewes.Select(e => plan.Ewes.First(p => p.Ewe.Tag == e.Tag)).GroupBy(e => e.Chart).Where(g => g.Any(e => !e.IsLost)).Select(g => g.ToImmutableArray())];
 
     /// <summary>A heavy rule between two is a hurdle.</summary>
     private static IEnumerable<Element> Troughs(SheetContext context, PenPlan pen, TextStyle style, double inside)

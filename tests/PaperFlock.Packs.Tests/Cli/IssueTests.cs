@@ -200,6 +200,23 @@ public sealed class IssueTests
         Assert.All(before, file => Assert.NotEqual(file.Value, Bytes(bench, file.Key)));
     }
 
+    /// <summary>What XML writes in another way is read back as it was.</summary>
+    [Theory]
+    [InlineData("Nell's Bank")]
+    [InlineData("Ashworth & Daughter")]
+    [InlineData("Bank <top>")]
+    [InlineData("\"The\" Bank")]
+    [InlineData("Bank &amp; Brow")]
+    [InlineData("H\u014De Bank")]
+    public void A_holding_may_have_any_mark_in_its_name_and_its_pack_is_known_again(string name)
+    {
+        using var bench = new Workbench();
+        bench.Write("flock.yaml", Samples.TwoEwes.Replace("name: Hollin Bank", $"name: {System.Text.Json.JsonSerializer.Serialize(name)}", StringComparison.Ordinal));
+        Must(bench, "pack", "flock.yaml");
+        Must(bench, "pack", "flock.yaml", "--sheets", "jobs");
+        Must(bench, "pack", "flock.yaml", "--changed");
+    }
+
     [Theory]
     [InlineData("flock.pdf", "my own", "pack flock.yaml", "flock.pdf is no pack that this program has made")]
     [InlineData("flock.ics", "my own", "calendar flock.yaml", "flock.ics is no calendar of this holding")]

@@ -1,3 +1,4 @@
+using NodaTime.Text;
 using PaperFlock.Cli;
 
 namespace PaperFlock.Packs.Tests.Cli;
@@ -125,6 +126,21 @@ public sealed class SitterPackTests
         Assert.Contains(complaint, outcome.Error, StringComparison.Ordinal);
         Assert.Empty(outcome.Out);
         Assert.Empty(bench.Everything());
+    }
+
+    /// <summary>Tom is in charge from 27 December to 2 January: days asked for before and after have handovers of their own, to somebody whose name is written in.</summary>
+    [Theory]
+    [InlineData("2026-12-30", "2027-01-05", "While Tom is in charge: Sun 27 Dec to Sat 2 Jan", "While Nell is away: Sun 3 Jan to Tue 5 Jan")]
+    [InlineData("2026-12-24", "2027-01-03", "While Nell is away: Thu 24 Dec to Sat 26 Dec", "While Tom is in charge: Sun 27 Dec to Sat 2 Jan", "While Nell is away: Sun 3 Jan")]
+    [InlineData("2026-12-28", "2026-12-29", "While Tom is in charge: Sun 27 Dec to Sat 2 Jan")]
+    public void Every_day_asked_for_is_handed_over(string from, string to, params string[] titles)
+    {
+        using var bench = new Workbench();
+        using var pdf = Sitter(bench, $"hollin-bank-{Code(from)}-{Code(to)}-HAND.pdf", from, to, "--sheets", "handover");
+        var text = pdf.Text.Replace('\u00a0', ' ');
+        Assert.Equal(titles, text.Split('\n').Select(l => l.Trim()).Where(l => l.StartsWith("While ", StringComparison.Ordinal)).Select(l => l.Split("HAND")[0].Trim()).Distinct());
+
+        static string Code(string day) => LocalDatePattern.Iso.Parse(day).Value.ToString("ddMMM", CultureInfo.InvariantCulture).ToUpperInvariant();
     }
 
     /// <summary>Both ends of the season, one night alone, and another hemisphere on another paper.</summary>

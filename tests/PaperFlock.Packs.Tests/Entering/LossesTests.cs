@@ -87,6 +87,8 @@ public sealed class LossesTests
     [InlineData("14 jan 1; ewe; ram", "2 lambs under `lambs`, and 1 under `lambs-alive`")]
     [InlineData("14 jan 2; goat", "`goat` is no lamb; type ewe, ram or wether")]
     [InlineData("; ewe", "the day she lambed is not given")]
+    [InlineData("14 jan 1; ewe 10001 4.1", "`4.1` has no unit; a weight is typed with kg or lb")]
+    [InlineData("14 jan 2; ewe ram", "has two lambs in it")]
     public void Lambs_that_cannot_be_are_refused(string typed, string against)
     {
         using var bench = new Workbench { Answers = $"/sorrel\n{typed}\nq\n", AtAKeyboard = true };

@@ -165,6 +165,9 @@ public sealed class EweListTests
     [InlineData("tag\n8260123456001000\n", "2:1: error LST012: a spreadsheet keeps fifteen figures")]
     [InlineData("tag\n\"826,012,345\"\n", "2:1: error LST014")]
     [InlineData("tag\n12345.00\n", "2:1: error LST014")]
+    [InlineData("tag\n#REF!\n", "2:1: error LST015")]
+    [InlineData("tag\n#N/A\n", "2:1: error LST015")]
+    [InlineData("tag\n#######\n", "2:1: error LST015")]
     [InlineData("tag,name\n,Fern\n", "2:1: error LST010: this row has no tag")]
     [InlineData("tag,name\nZZ 1,A\nzz1,B\n", "3:1: error FLK052: the tag `zz1` is already on the ewe")]
     [InlineData("tag\nZZ 0123456 00101 0000000\n", "2:1: error FLK039")]
@@ -179,6 +182,17 @@ public sealed class EweListTests
         Assert.Contains(complaint, begun.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("fault of the program", begun.Error, StringComparison.Ordinal);
         Assert.Equal(["ewes.csv"], bench.Everything());
+    }
+
+    [Theory]
+    [InlineData("tag,note\nZZ 1,lame, left fore\n", "2:11: warning LST016: `left fore` is left out")]
+    [InlineData("tag,weight kg\nZZ 1,72,5\n", "2:9: warning LST016: `5` is left out")]
+    [InlineData("tag,name\nZZ 1,Fern,,2021\n", "2:12: warning LST016: `2021` is left out")]
+    public void Cells_beyond_the_last_heading_are_said_to_be_left_out(string list, string complaint)
+    {
+        using var bench = new Workbench();
+        Assert.Contains(complaint, Begin(bench, list).Error, StringComparison.Ordinal);
+        Assert.Single(Flock(bench, "f.yaml").Ewes);
     }
 
     /// <summary>The list, and the place and words of what is said of a cell; the ewe is taken without it.</summary>

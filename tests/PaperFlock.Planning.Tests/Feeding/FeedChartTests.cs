@@ -28,7 +28,7 @@ public sealed class FeedChartTests
     public void Feeding_begins_with_the_first_week_that_has_any_and_two_feeds_where_there_are_two()
     {
         string[] Jobs(params (decimal Kg, int Feeds)[] weeks) =>
-            [.. FeedJobs.Of(new FeedingPlan([Chart(weeks)], [], [], [], [], [])).Select(j => $"{j.Kind} {Period.DaysBetween(Start, j.Date!.Value)}")];
+            [.. FeedJobs.Of(new FeedingPlan([Chart(weeks) with { Ewes = [FeedingSample.Ewe(1)] }], [], [], [], [], [])).Select(j => $"{j.Kind} {Period.DaysBetween(Start, j.Date!.Value)}")];
         Assert.Equal(["FeedFrom 7"], Jobs((0, 0), (0.3m, 1), (0.4m, 1)));
         Assert.Equal(["FeedFrom 7", "TwoFeeds 14"], Jobs((0, 0), (0.3m, 1), (0.4m, 2), (0.5m, 2)));
         Assert.Empty(Jobs((0, 0), (0, 0)));

@@ -147,6 +147,19 @@ public class JobTableTests
         Assert.DoesNotContain(plan.Jobs, j => j.Kind is JobKind.Dag or JobKind.BucketsOut);
     }
 
+    /// <summary>One ewe left of a flock keeps every job on its day; with the last of them all that was due goes.</summary>
+    [Fact]
+    public void A_flock_of_which_nobody_is_left_has_no_jobs_of_feeding_or_lambing()
+    {
+        var gone = new Loss(Sample.Day("2026-11-01"), LossReason.Sold);
+        var one = Plan(Demo with { Ewes = [.. Demo.Ewes.Select((e, i) => i == 0 ? e : e with { Gone = gone })] });
+        Assert.Contains(one.Jobs, j => j.Kind == JobKind.House);
+
+        var none = Plan(Demo with { Ewes = [.. Demo.Ewes.Select(e => e with { Gone = gone })] });
+        Assert.DoesNotContain(none.Jobs, j => j.Kind is JobKind.House or JobKind.Booster or JobKind.FeedFrom or JobKind.TwoFeeds or JobKind.Dag or JobKind.BucketsOut);
+        Assert.All(none.Groups, g => Assert.Null(g.FirstDue));
+    }
+
     [Fact]
     public void Outdoors_nobody_is_housed_and_they_are_dagged_for_the_field()
     {

@@ -19,11 +19,11 @@ public class RoundTimesTests
     // More: half way through the longest time that nobody looks.
     [InlineData(5, "07:53", "15:52", "07:50 FirstLight, 12:10 Midday, 15:50 Dusk, 18:40 Evening, 21:30 Late")]
     [InlineData(6, "07:53", "15:52", "07:50 FirstLight, 10:00 Morning, 12:10 Midday, 15:50 Dusk, 18:40 Evening, 21:30 Late")]
-    // Dusk keeps an hour and a half from the late round, and from midday.
+    // Dusk keeps an hour and a half from the late round, three hours from midday, and midday as long from first light.
     [InlineData(4, "05:40", "20:06", "05:40 FirstLight, 12:10 Midday, 20:00 Dusk, 21:30 Late")]
     [InlineData(4, "05:40", "20:00", "05:40 FirstLight, 12:10 Midday, 20:00 Dusk, 21:30 Late")]
-    [InlineData(4, "08:40", "13:34", "08:40 FirstLight, 12:10 Midday, 13:40 Dusk, 21:30 Late")]
-    [InlineData(4, "11:00", "13:40", "11:00 FirstLight, 12:30 Midday, 14:00 Dusk, 21:30 Late")]
+    [InlineData(4, "08:40", "13:34", "08:40 FirstLight, 12:10 Midday, 15:10 Dusk, 21:30 Late")]
+    [InlineData(4, "11:00", "13:40", "11:00 FirstLight, 14:00 Midday, 17:00 Dusk, 21:30 Late")]
     // Dawn before anybody need be up.
     [InlineData(2, "03:20", "21:00", "05:30 FirstLight, 21:30 Late")]
     // No sunset at all.
@@ -122,7 +122,7 @@ public class RoundTimesTests
     /// <summary>Fed once, the late round may be as early as the keeper likes; fed twice, it is four and a half hours after the first.</summary>
     [Theory]
     [InlineData(2, new[] { FeedTime.FirstLight }, "07:50 FirstLight, 08:00 Late")]
-    [InlineData(1, new[] { FeedTime.FirstLight, FeedTime.Late }, "07:50 FirstLight, 12:20 Late")]
+    [InlineData(1, new[] { FeedTime.FirstLight, FeedTime.Late }, "07:50 FirstLight, 15:20 Late")]
     public void Two_feeds_make_room_between_them(int checks, FeedTime[] feeds, string rounds)
     {
         var sun = new SunDay(At("07:53"), At("08:30"), At("12:11")!.Value, At("15:52"), At("16:30"), DarkAllDay: false);

@@ -18,6 +18,17 @@ internal static partial class TypedLambs
                 return (null, null, $"`{typed}` is no lamb; type ewe, ram or wether, then its tag and its weight if it has them, such as `ewe 10001 4.1 kg`");
             }
 
+            var last = match.Groups["tag"].Value.Split(' ')[^1];
+            if (!match.Groups["number"].Success && Fraction().IsMatch(last))
+            {
+                return (null, null, $"`{last}` has no unit; a weight is typed with kg or lb, such as `{last} kg`");
+            }
+
+            if (Sexes.Contains(last, StringComparer.OrdinalIgnoreCase))
+            {
+                return (null, null, $"`{typed}` has two lambs in it; a semicolon comes before each, such as `; {sex}; {last}`");
+            }
+
             var (tag, weight) = (match.Groups["tag"].Value.Trim(), match.Groups["number"].Success ? $"{match.Groups["number"].Value.Replace(',', '.')} {match.Groups["unit"].Value.ToLowerInvariant()}" : "");
             var entries = new List<(string, FlockValue)> { ("sex", FlockValue.Word(sex)) };
             if (tag.Length > 0)
@@ -39,4 +50,7 @@ internal static partial class TypedLambs
 
     [GeneratedRegex("^(?<sex>[a-z]+)(?:\\s+(?<tag>.*?))?(?:\\s+(?<number>[0-9]+(?:[.,][0-9]+)?)\\s*(?<unit>kg|lb))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Lamb();
+
+    [GeneratedRegex("^[0-9]+[.,][0-9]+$", RegexOptions.CultureInvariant)]
+    private static partial Regex Fraction();
 }

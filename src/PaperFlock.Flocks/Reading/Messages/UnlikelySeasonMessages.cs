@@ -10,9 +10,9 @@ internal static partial class FlockMessages
         $"day {Number(first)} is after feeding begins, on day {Number(feeding)}, and till they are scanned ewes are fed as the average of the flock",
         $"write `[{Number(usual.First)}, {Number(usual.Last)}]`, or days before feeding");
 
-    public static Diagnostic RoundsTooClose(SourceSpan at, LocalTime first, LocalTime last, LocalTime usual) => Warning("FLK184", at,
+    public static Diagnostic RoundsTooClose(SourceSpan at, LocalTime first, LocalTime last, LocalTime better) => Warning("FLK184", at,
         $"with a first round at {DateValues.Clock.Format(first)} or later and the last at {DateValues.Clock.Format(last)} nobody looks at the ewes for most of the day and night",
-        $"write `{DateValues.Clock.Format(usual)}`, or let the first come sooner");
+        $"write `{DateValues.Clock.Format(better)}`");
 
     public static Diagnostic KeeperOfTwoNames(SourceSpan at, string keeper, string name) => Warning("FLK185", at,
         $"`{Shown(name)}` is called the keeper, and so is `{Shown(keeper)}`: the number of one would be printed beside the name of the other",

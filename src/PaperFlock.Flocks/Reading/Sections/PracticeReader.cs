@@ -3,8 +3,11 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <summary>The figures of the scheduler.</summary>
 internal static class PracticeReader
 {
-    /// <summary>From the first round to the last: with less, nobody looks at the ewes for two thirds of the day. Common practice, no source.</summary>
-    private const int FewestHours = 8;
+    /// <summary>From the first round to the last: with less, nobody looks at the ewes for fourteen hours and more. Common practice, no source.</summary>
+    private const int FewestHours = 10;
+
+    /// <summary>In winter it is not light before.</summary>
+    private static readonly LocalTime WinterMorning = new(7, 0);
 
     public static Practice Read(Section practice, SeasonDraft season, LambingPlace lambing)
     {
@@ -17,9 +20,11 @@ internal static class PracticeReader
             practice.Bag.Add(FlockMessages.ScanAfterFeeding(scan.Span, read.ScanDaysAfterTupIn.First, feeding, usual.ScanDaysAfterTupIn));
         }
 
-        if (practice.Find("last-round") is { } last && read.LastRound < read.FirstRoundNotBefore.PlusHours(FewestHours))
+        var first = LocalTime.Max(read.FirstRoundNotBefore, WinterMorning);
+        if (!AreFarApart(first, read.LastRound))
         {
-            practice.Bag.Add(FlockMessages.RoundsTooClose(last.Span, read.FirstRoundNotBefore, read.LastRound, Practice.UsualLastRound));
+            var (key, better) = AreFarApart(first, usual.LastRound) ? ("last-round", usual.LastRound) : ("first-round-not-before", usual.FirstRoundNotBefore);
+            practice.Bag.Add(FlockMessages.RoundsTooClose(practice.Find(key)!.Span, first, read.LastRound, better));
         }
 
         if (lambing == LambingPlace.Outdoors && practice.Find("house-days-before-lambing") is { } housed)
@@ -50,6 +55,8 @@ internal static class PracticeReader
         LastRound = practice.Find("last-round")?.AsTime() ?? usual.LastRound,
         FirstRoundNotBefore = practice.Find("first-round-not-before")?.AsTime() ?? usual.FirstRoundNotBefore,
     };
+
+    private static bool AreFarApart(LocalTime first, LocalTime last) => (last - first).ToDuration() >= Duration.FromHours(FewestHours);
 
     /// <summary>One figure for every ewe, or one for each litter.</summary>
     private static FeedingWeeks Weeks(Section practice, FeedingWeeks usual)
