@@ -289,13 +289,17 @@ public class ContradictionTests
             Samples.Ewe($"born: {born}", which switch { 0 => "was: {scan: 2}", 1 => "history: [mastitis]", _ => "name: Bracken" }), Warned(born == 2026 && which < 2)))),
 
         ("holding.keeper, holding.contacts.name", Gen.Select(Samples.OneOf("Nell Ashworth", "Nell", "Jack Smith"), Samples.OneOf("Keeper", "Vet"), (keeper, role) => (
-            People($"  keeper: {keeper}\n  contacts: [{{role: {role}, name: Nell Ashworth, phone: 01632 960 101}}]\n"), Warned(role == "Keeper" && keeper == "Jack Smith")))),
+            People($"  keeper: {keeper}\n  contacts: [{{role: {role}, name: Nell Ashworth, phone: 01632 960 101}}, {{role: Vet, phone: 01632 960 202}}]\n"), Warned(role == "Keeper" && keeper == "Jack Smith")))),
 
         ("holding.keeper, keeper-days.away.sitter", Gen.Select(Samples.OneOf("Nell Ashworth", "nell", "Jack Ashworth"), sitter => (
             People("  keeper: Nell Ashworth\n", sitter), Warned(sitter != "Jack Ashworth")))),
 
         ("holding.contacts.phone, keeper-days.away.phone", Gen.Select(Samples.OneOf("Tom Birkett", "Agnes Thwaite"), Samples.OneOf("01632 960303", "+44 1632 960 303", "01632 960 999"), (sitter, phone) => (
-            People("  contacts: [{role: Sitter, name: Tom Birkett, phone: 01632 960 303}]\n", $"{sitter}, phone: {phone}"), Warned(sitter == "Tom Birkett" && phone.EndsWith("999", StringComparison.Ordinal))))),
+            People("  contacts: [{role: Sitter, name: Tom Birkett, phone: 01632 960 303}, {role: Vet, phone: 01632 960 202}]\n", $"{sitter}, phone: {phone}"), Warned(sitter == "Tom Birkett" && phone.EndsWith("999", StringComparison.Ordinal))))),
+
+        ("holding.contacts.phone, holding.contacts.phone of another", Gen.Select(Samples.OneOf("Tom Birkett", "Tom", "Agnes Thwaite"), Samples.OneOf("01632 960303", "+44 1632 960 303", "01632 960 999"), Gen.Bool, (name, phone, noted) => (
+            People($"  contacts: [{{role: Sitter, name: Tom Birkett, phone: 01632 960 303}}, {{role: Neighbour, name: {name}, phone: {phone}{(noted ? ", note: by day" : "")}}}, {{role: Vet, phone: 01632 960 202}}]\n"),
+            Warned(phone.EndsWith("999", StringComparison.Ordinal) ? name != "Agnes Thwaite" && !noted : name == "Agnes Thwaite")))),
 
         ("feeds.concentrate, feeds.per-lamb or lambed", Gen.Select(Gen.Bool, Gen.Int[0, 2], (none, key) => (
             Samples.Text($"feeds:\n  concentrate: {(none ? "none" : "{bag: 20 kg}")}\n{key switch { 0 => "  per-lamb: 1 lb\n", 1 => "  lambed: {single: 0.6 kg}\n", _ => "" }}"), Warned(none && key < 2)))),

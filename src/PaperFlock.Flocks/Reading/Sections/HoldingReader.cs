@@ -13,7 +13,14 @@ internal static class HoldingReader
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
-        ImmutableArray<Contact> contacts = [.. Contacts(holding, keeper)];
+        var listed = Contacts(holding, keeper).ToList();
+        ImmutableArray<Contact> contacts = [.. listed.Select(c => c.Contact)];
+        PeopleCheck.Among(listed);
+        if (holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(PeopleCheck.IsVet))
+        {
+            holding.Bag.Add(FlockMessages.NoVet(all.KeySpan));
+        }
+
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (gridReference is not null)
         {
@@ -63,7 +70,7 @@ internal static class HoldingReader
         return false;
     }
 
-    private static IEnumerable<Contact> Contacts(Section holding, string? keeper)
+    private static IEnumerable<(Contact Contact, Section Entry)> Contacts(Section holding, string? keeper)
     {
         var isKeeperRead = false;
         foreach (var entry in holding.ListBelow("contacts"))
@@ -88,7 +95,7 @@ internal static class HoldingReader
                     }
                 }
 
-                yield return contact;
+                yield return (contact, entry);
             }
         }
     }
