@@ -304,6 +304,11 @@ public class ContradictionTests
         ("feeds.concentrate, feeds.per-lamb or lambed", Gen.Select(Gen.Bool, Gen.Int[0, 2], (none, key) => (
             Samples.Text($"feeds:\n  concentrate: {(none ? "none" : "{bag: 20 kg}")}\n{key switch { 0 => "  per-lamb: 1 lb\n", 1 => "  lambed: {single: 0.6 kg}\n", _ => "" }}"), Warned(none && key < 2)))),
 
+        // What is left out is 0.6 kg for one lamb, 1.35 for two and 1.5 for three.
+        ("feeds.lambed.single, twin and triplet", Gen.Select(Gen.Int[-3, 20], Gen.Int[-3, 20], Gen.Int[-3, 20], (single, twin, triplet) => (
+            Samples.Text($"feeds:\n  lambed: {{{string.Join(", ", new[] { ("single", single), ("twin", twin), ("triplet", triplet) }.Where(f => f.Item2 > 0).Select(f => $"{f.Item1}: {f.Item2 / 10m} kg"))}}}\n"),
+            Warned((twin > 0 ? twin : 13.5) < (single > 0 ? single : 6) || (triplet > 0 ? triplet : 15) < (twin > 0 ? twin : 13.5))))),
+
         ("feeds.forage.kind, dry-matter", Gen.Select(Samples.OneOf(("hay", 70, 100), ("haylage", 35, 85), ("silage", 12, 60), ("straw", 70, 100), ("grass", 8, 100)), Gen.Int[5, 100], (kind, percent) => (
             Samples.Text($"feeds:\n  forage: {{kind: {kind.Item1}, dry-matter: {percent} %}}\n"), Warned(percent < kind.Item2 || percent > kind.Item3)))),
 
