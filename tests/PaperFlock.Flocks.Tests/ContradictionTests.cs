@@ -217,11 +217,11 @@ public class ContradictionTests
 
         ("practice.checks-per-day.normal, heavy", Gen.Select(Gen.Int[0, 12], Gen.Int[0, 12], (normal, heavy) => (
             Samples.Text($"practice:\n  checks-per-day: {{{string.Join(", ", new[] { normal > 0 ? $"normal: {normal}" : null, heavy > 0 ? $"heavy: {heavy}" : null }.OfType<string>().DefaultIfEmpty("normal: 2"))}}}\n"),
-            Warned((heavy > 0 ? heavy : 4) < (normal > 0 ? normal : 2))))),
+            Warned(heavy == 1 || (heavy > 0 ? heavy : 4) < (normal > 0 ? normal : 2))))),
 
         ("practice.checks-per-day.heavy, lambing", Gen.Select(Gen.Int[0, 12], Gen.Int[1, 12], (heavy, lambing) => (
             Samples.Text($"practice:\n  checks-per-day: {{normal: 1, {(heavy > 0 ? $"heavy: {heavy}, " : "")}lambing: {lambing}}}\n"),
-            Warned(lambing < (heavy > 0 ? heavy : 4))))),
+            Warned(heavy == 1 || lambing < 3 || lambing < (heavy > 0 ? heavy : 4))))),
 
         ("practice.scan-days-after-tup-in, itself", Gen.Select(Gen.Int[40, 105], Gen.Int[40, 130], (first, last) => (
             Samples.Text($"practice:\n  scan-days-after-tup-in: [{first}, {last}]\n"), Refused(first > last)))),
