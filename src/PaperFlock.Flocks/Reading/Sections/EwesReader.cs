@@ -73,7 +73,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         };
         if (read.Weight is { } weight)
         {
-            _weighed.Add(new(breed, weight.Kilograms, ewe.Find("weight")!));
+            _weighed.Add(new(breed, weight.Kilograms, WeightCheck.IsGrowing(read.Born, group?.Made?.TupIn ?? season.TupIn), ewe.Find("weight")!));
         }
 
         return tag is not null && group is not null ? read : null;

@@ -1,17 +1,32 @@
 namespace PaperFlock.Flocks.Reading.Sections;
 
-internal sealed record WeighedEwe(string? Breed, decimal Kilograms, Field At);
+/// <param name="IsGrowing">By the year she was born she may not be grown; false where it is not given.</param>
+internal sealed record WeighedEwe(string? Breed, decimal Kilograms, bool IsGrowing, Field At);
 
 /// <summary>A ewe far from the weight of her breed: her ration, the chart she is on and her room go by it.</summary>
 internal static class WeightCheck
 {
-    /// <summary>Of what her breed weighs. A ewe lamb goes to the tup at six tenths of her grown weight (from memory: AHDB), and the leanest ewe is not half of the fattest.</summary>
-    private const decimal Least = 0.5m;
+    /// <summary>
+    /// Of what her breed weighs: grown ewes of one breed differ by a tenth or two, and one thin or heavy in lamb by little more, so that what lies
+    /// further off is a slip of a figure oftener than a ewe. Common practice, no source.
+    /// </summary>
+    private const decimal Least = 0.8m;
 
-    private const decimal Most = 1.75m;
+    private const decimal Most = 1.35m;
+
+    /// <summary>A ewe lamb goes to the tup at six tenths of her grown weight (from memory: AHDB), the lightest at less.</summary>
+    private const decimal LeastGrowing = 0.5m;
+
+    /// <summary>Ewes put on weight until they are two years old or so: common practice, no source.</summary>
+    private const int MonthsOfGrowing = 24;
 
     /// <summary>Ewes of one breed whose middle says what it weighs, where the file does not.</summary>
     private const int Enough = 4;
+
+    /// <summary>By the year alone, so that she is taken for as old as she can be.</summary>
+    /// <param name="born">The year; null where it is not given.</param>
+    /// <param name="tupIn">Null where it is not known.</param>
+    public static bool IsGrowing(int? born, LocalDate? tupIn) => born is { } year && new LocalDate(year, 1, 1).PlusMonths(MonthsOfGrowing) > tupIn;
 
     public static void Of(IEnumerable<WeighedEwe> ewes, ImmutableArray<Breed> breeds)
     {
@@ -19,14 +34,15 @@ internal static class WeightCheck
         {
             var weights = breed.Select(e => e.Kilograms).Order().ToList();
             var usual = breeds.FirstOrDefault(b => b.Name == breed.Key)?.MatureWeight?.Kilograms ?? (weights.Count >= Enough ? weights[weights.Count / 2] : (decimal?)null);
-            foreach (var ewe in usual is { } known ? breed.Where(e => !IsLikely(e.Kilograms, known)) : [])
+            foreach (var ewe in usual is { } known ? breed.Where(e => !IsLikely(e, e.Kilograms, known)) : [])
             {
                 ewe.At.Bag.Add(FlockMessages.WeightUnlikely(ewe.At.Span, Written(ewe), usual!.Value, InOtherUnit(ewe, usual.Value)));
             }
         }
     }
 
-    private static bool IsLikely(decimal kilograms, decimal usual) => kilograms >= Least * usual && kilograms <= Most * usual;
+    private static bool IsLikely(WeighedEwe ewe, decimal kilograms, decimal usual) =>
+        kilograms >= (ewe.IsGrowing ? LeastGrowing : Least) * usual && kilograms <= Most * usual;
 
     private static string Written(WeighedEwe ewe) => ewe.At.AsWord()!;
 
@@ -35,6 +51,6 @@ internal static class WeightCheck
     {
         var figures = new string([.. Written(ewe).TakeWhile(c => char.IsAsciiDigit(c) || c == '.')]);
         var isPounds = Unit.Masses.Single(u => u.Name == "lb").Is(Written(ewe)[figures.Length..].Trim(' '));
-        return NumberValues.TryParse(figures, out var number) && IsLikely(isPounds ? number : number * Mass.KilogramsPerPound, usual) ? $"{figures} {(isPounds ? "kg" : "lb")}" : null;
+        return NumberValues.TryParse(figures, out var number) && IsLikely(ewe, isPounds ? number : number * Mass.KilogramsPerPound, usual) ? $"{figures} {(isPounds ? "kg" : "lb")}" : null;
     }
 }
