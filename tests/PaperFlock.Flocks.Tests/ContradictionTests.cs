@@ -276,6 +276,11 @@ public class ContradictionTests
             Samples.Text($"breeds:\n  - {{name: Ryeland, mature-weight: {usual} kg}}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: Ryeland, weight: {weight} kg}}\n"),
             Warned(weight < usual * 0.8m || weight > usual * 1.35m)))),
 
+        // Half of them or fewer are said at the ewes, more at the breed; one or the other is always said.
+        ("ewes.weight of most, breeds.mature-weight", Gen.Select(Gen.Int[30, 120], Gen.Int[0, 5], (usual, others) => (
+            Samples.Text($"breeds:\n  - {{name: Ryeland, mature-weight: {usual} kg}}\n", ewes: $"ewes:\n{string.Concat(Enumerable.Range(1, 5).Select(n => $"  - {{tag: ZZ {n}, breed: Ryeland, weight: {(n > others ? 60 : 65)} kg}}\n"))}"),
+            Warned((others < 5 && (60 < usual * 0.8m || 60 > usual * 1.35m)) || (others > 0 && (65 < usual * 0.8m || 65 > usual * 1.35m)))))),
+
         // In August a ewe of last year's spring is still growing, and one of the year before is grown.
         ("ewes.weight, ewes.born and breeds.mature-weight", Gen.Select(Gen.Int[20, 100], Gen.Int[2023, 2025], (weight, born) => (
             Samples.Text($"breeds:\n  - {{name: Ryeland, mature-weight: 70 kg}}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: Ryeland, born: {born}, weight: {weight} kg}}\n"),

@@ -15,6 +15,12 @@ internal static partial class FlockMessages
         $"a ewe of {written} is far from the {Number(decimal.Round(usual))} kg that her breed weighs here, and she is fed and penned by it",
         meant is null ? "check the figure and its unit, or weigh her again" : $"write `{meant}`, if that is what the scales said");
 
+    /// <param name="middle">Of the weights of its ewes, in kilograms.</param>
+    /// <param name="meant">The figure in the other unit, where that would be likely.</param>
+    public static Diagnostic MatureWeightUnlikely(SourceSpan at, string breed, int unlikely, int weighed, decimal middle, string? meant) => Warning("FLK207", at,
+        $"{Number(unlikely)} of {Number(weighed)} ewes of `{breed}` are far from this weight: the middle one is {Number(decimal.Round(middle))} kg",
+        meant is null ? "check the figure and its unit here, and the unit of their weights" : $"write `{meant}`, if that is what a grown ewe weighs");
+
     public static Diagnostic GestationUnlikely(SourceSpan at, int days) => Warning("FLK195", at,
         $"no breed is known to average {Number(days)} days: breeds average 144 to 151, and every due date goes by it",
         "write `147`, or what the breed society gives");

@@ -2,7 +2,7 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>The ewes, one by one, and what must be true between them.</summary>
 /// <param name="today">Null: nothing is held against the calendar.</param>
-internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, LocalDate? today, DiagnosticBag bag)
+internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<BreedDraft> breeds, LocalDate? today, DiagnosticBag bag)
 {
     private readonly Dictionary<string, (int Line, bool IsLamb)> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
@@ -45,7 +45,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var name = Name(ewe);
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
-        var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
+        var gestation = breeds.FirstOrDefault(b => b.Made.Name == breed)?.Made.GestationDays ?? season.GestationDays;
         var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
         var losses = LossesReader.Read(ewe, mating, group?.Made, gestation, today);
         var read = new Ewe(tag ?? "?", group?.Name ?? "", ewe.Find("tag")?.Span ?? ewe.Span)
@@ -145,7 +145,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        var names = breeds.Select(b => b.Name).ToArray();
+        var names = breeds.Select(b => b.Made.Name).ToArray();
         return !names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest
             ? field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest))
             : breed;

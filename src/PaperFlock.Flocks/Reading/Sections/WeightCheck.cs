@@ -28,15 +28,23 @@ internal static class WeightCheck
     /// <param name="tupIn">Null where it is not known.</param>
     public static bool IsGrowing(int? born, LocalDate? tupIn) => born is { } year && new LocalDate(year, 1, 1).PlusMonths(MonthsOfGrowing) > tupIn;
 
-    public static void Of(IEnumerable<WeighedEwe> ewes, ImmutableArray<Breed> breeds)
+    public static void Of(IEnumerable<WeighedEwe> ewes, ImmutableArray<BreedDraft> breeds)
     {
         foreach (var breed in ewes.GroupBy(e => e.Breed))
         {
             var weights = breed.Select(e => e.Kilograms).Order().ToList();
-            var usual = breeds.FirstOrDefault(b => b.Name == breed.Key)?.MatureWeight?.Kilograms ?? (weights.Count >= Enough ? weights[weights.Count / 2] : (decimal?)null);
-            foreach (var ewe in usual is { } known ? breed.Where(e => !IsLikely(e, e.Kilograms, known)) : [])
+            var (middle, listed) = (weights[weights.Count / 2], breeds.FirstOrDefault(b => b.Made.Name == breed.Key));
+            var usual = listed?.Made.MatureWeight?.Kilograms ?? (weights.Count >= Enough ? middle : (decimal?)null);
+            var unlikely = usual is { } known ? breed.Where(e => !IsLikely(e, e.Kilograms, known)).ToList() : [];
+            if (listed?.MatureWeight is { } at && weights.Count >= Enough && unlikely.Count * 2 > weights.Count)
             {
-                ewe.At.Bag.Add(FlockMessages.WeightUnlikely(ewe.At.Span, Written(ewe), usual!.Value, InOtherUnit(ewe, usual.Value)));
+                at.Bag.Add(FlockMessages.MatureWeightUnlikely(at.Span, listed.Made.Name, unlikely.Count, weights.Count, middle, InOtherUnit(at, kilograms => IsLikely(breed.First(), middle, kilograms))));
+                continue;
+            }
+
+            foreach (var ewe in unlikely)
+            {
+                ewe.At.Bag.Add(FlockMessages.WeightUnlikely(ewe.At.Span, ewe.At.AsWord()!, usual!.Value, InOtherUnit(ewe.At, kilograms => IsLikely(ewe, kilograms, usual.Value))));
             }
         }
     }
@@ -44,13 +52,13 @@ internal static class WeightCheck
     private static bool IsLikely(WeighedEwe ewe, decimal kilograms, decimal usual) =>
         kilograms >= (ewe.IsGrowing ? LeastGrowing : Least) * usual && kilograms <= Most * usual;
 
-    private static string Written(WeighedEwe ewe) => ewe.At.AsWord()!;
-
     /// <summary>The same figure in pounds, or in kilograms, where that would be likely.</summary>
-    private static string? InOtherUnit(WeighedEwe ewe, decimal usual)
+    /// <param name="isLikely">Of a weight in kilograms.</param>
+    private static string? InOtherUnit(Field at, Func<decimal, bool> isLikely)
     {
-        var figures = new string([.. Written(ewe).TakeWhile(c => char.IsAsciiDigit(c) || c == '.')]);
-        var isPounds = Unit.Masses.Single(u => u.Name == "lb").Is(Written(ewe)[figures.Length..].Trim(' '));
-        return NumberValues.TryParse(figures, out var number) && IsLikely(ewe, isPounds ? number : number * Mass.KilogramsPerPound, usual) ? $"{figures} {(isPounds ? "kg" : "lb")}" : null;
+        var written = at.AsWord()!;
+        var figures = new string([.. written.TakeWhile(c => char.IsAsciiDigit(c) || c == '.')]);
+        var isPounds = Unit.Masses.Single(u => u.Name == "lb").Is(written[figures.Length..].Trim(' '));
+        return NumberValues.TryParse(figures, out var number) && isLikely(isPounds ? number : number * Mass.KilogramsPerPound) ? $"{figures} {(isPounds ? "kg" : "lb")}" : null;
     }
 }
