@@ -155,6 +155,11 @@ public class ContradictionTests
         ("ewes.lost-lambs, ewes.lambed", Gen.Select(Gen.Bool, both => (
             Samples.Ewe("lost-lambs: 2026-11-30", both ? "lambed: 2027-01-10" : "name: Bracken"), Refused(both)))),
 
+        // Nobody can count before day 40; a loss before it may well be why she was scanned empty.
+        ("ewes.lost-lambs, ewes.scan", Gen.Select(Gen.Int[1, 120], Gen.Int[-1, 3], (lost, scan) => (
+            Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}", scan < 0 ? "name: Bracken" : $"scan: {scan}"),
+            scan > 0 && lost < 40 ? Verdict.Refused : Warned(scan == 0 && lost >= 40)))),
+
         // After the tup went in, and no later than 165 days after he left.
         ("ewes.lost-lambs, groups.tup-in and tup-out", Gen.Select(Gen.Int[-20, 230], lost => (
             Samples.Ewe($"lost-lambs: {Iso(TupIn.PlusDays(lost))}"), lost is <= 0 or > 42 + 165 ? Verdict.Refused : Warned(lost > 42 + 159)))),

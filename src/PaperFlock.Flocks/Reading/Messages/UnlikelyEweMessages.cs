@@ -9,6 +9,10 @@ internal static partial class FlockMessages
         $"a loss on {Day(lost)} does not fit {(isMarked ? "her marks" : "the days with the tup")}: she would have lambed by {Day(term)}",
         "check the day and its year; lambs born dead near their time are a lambing, with `lambs-dead`");
 
+    public static Diagnostic EmptyYetLost(SourceSpan at) => Warning("FLK208", at,
+        "she was scanned empty, and had no lambs to lose",
+        "check which ewe it was; if she lost them before she was scanned, take out `scan: 0`");
+
     /// <param name="usual">Of her breed, in kilograms.</param>
     /// <param name="meant">The figure in the other unit, where that would be likely.</param>
     public static Diagnostic WeightUnlikely(SourceSpan at, string written, decimal usual, string? meant) => Warning("FLK183", at,
