@@ -19,6 +19,12 @@ internal static partial class FlockMessages
         $"a ewe of {written} is far from the {Number(decimal.Round(usual))} kg that her breed weighs here, and she is fed and penned by it",
         meant is null ? "check the figure and its unit, or weigh her again" : $"write `{meant}`, if that is what the scales said");
 
+    /// <param name="most">Kilograms.</param>
+    /// <param name="meant">The figure in the other unit, where that would be likely.</param>
+    public static Diagnostic LambTooHeavy(SourceSpan at, string written, decimal most, string? meant) => Warning("FLK209", at,
+        $"a lamb of {written} at birth is heavier than lambs are, which is {Number(most)} kg at most",
+        meant is null ? "check the figure and its unit" : $"write `{meant}`, if that is what the scales said");
+
     /// <param name="middle">Of the weights of its ewes, in kilograms.</param>
     /// <param name="meant">The figure in the other unit, where that would be likely.</param>
     public static Diagnostic MatureWeightUnlikely(SourceSpan at, string breed, int unlikely, int weighed, decimal middle, string? meant) => Warning("FLK207", at,

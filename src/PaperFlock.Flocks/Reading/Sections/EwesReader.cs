@@ -96,6 +96,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         foreach (var entry in ewe.ListBelow("lambs"))
         {
             var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag"), isLamb: true), entry.Find("weight")?.AsMass());
+            WeightCheck.Lamb(entry.Find("weight"), weight);
             if (sex is { } known)
             {
                 lambs.Add(new Lamb(known, tag, weight));

@@ -20,6 +20,9 @@ internal static class WeightCheck
     /// <summary>Ewes put on weight until they are two years old or so: common practice, no source.</summary>
     private const int MonthsOfGrowing = 24;
 
+    /// <summary>Kilograms at birth; twins weigh half of it, and a single that comes near is large. Common practice, no source.</summary>
+    private const decimal HeaviestLamb = 8;
+
     /// <summary>Ewes of one breed whose middle says what it weighs, where the file does not.</summary>
     private const int Enough = 4;
 
@@ -46,6 +49,15 @@ internal static class WeightCheck
             {
                 ewe.At.Bag.Add(FlockMessages.WeightUnlikely(ewe.At.Span, ewe.At.AsWord()!, usual!.Value, InOtherUnit(ewe.At, kilograms => IsLikely(ewe, kilograms, usual.Value))));
             }
+        }
+    }
+
+    /// <summary>Reports a lamb heavier at birth than lambs are.</summary>
+    public static void Lamb(Field? at, Mass? weight)
+    {
+        if (weight?.Kilograms > HeaviestLamb)
+        {
+            at!.Bag.Add(FlockMessages.LambTooHeavy(at.Span, at.AsWord()!, HeaviestLamb, InOtherUnit(at, kilograms => kilograms is >= 1 and <= HeaviestLamb)));
         }
     }
 
