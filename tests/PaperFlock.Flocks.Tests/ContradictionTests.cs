@@ -181,7 +181,7 @@ public class ContradictionTests
             Samples.Ewe($"marks: [{Iso(TupIn.PlusDays(mark))}]", "scan: 2", Gone(gone)), Refused(gone < mark + 40)))),
 
         ("ewes.born, season.tup-in", Gen.Select(Gen.Int[1995, 2030], born => (
-            Samples.Ewe($"born: {born}"), Refused(born is > 2026 or < 2001)))),
+            Samples.Ewe($"born: {born}"), born is > 2026 or < 2001 ? Verdict.Refused : Warned(born is 2026 or <= 2010)))),
 
         ("ewes.breed, breeds.name", Gen.Select(Gen.Int[0, 4], which => (
             Samples.Text("breeds:\n  - {name: Ryeland, gestation-days: 149}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, breed: {Breeds[which]}}}\n"), Refused(which is 1 or 2 or 3)))),
@@ -301,7 +301,12 @@ public class ContradictionTests
 
         // Of August: a lamb of the spring before may have gone to the tup then, one of this spring may not.
         ("ewes.born, ewes.was or history", Gen.Select(Gen.Int[2020, 2026], Gen.Int[0, 2], (born, which) => (
-            Samples.Ewe($"born: {born}", which switch { 0 => "was: {scan: 2}", 1 => "history: [mastitis]", _ => "name: Bracken" }), Warned(born == 2026 && which < 2)))),
+            Samples.Ewe($"born: {born}", which switch { 0 => "was: {scan: 2}", 1 => "history: [mastitis]", _ => "name: Bracken" }), Warned(born == 2026)))),
+
+        // Sixteen years and more, or less than eight months by the year alone.
+        ("ewes.born, season.tup-in and ewes.to-tup", Gen.Select(Gen.Int[2002, 2026], Gen.Int[6, 12], Gen.Bool, (born, month, went) => (
+            Samples.Text(season: $"season:\n  tup-in: {Iso(new LocalDate(2026, month, 10))}\n", ewes: $"ewes:\n  - {{tag: ZZ 1, born: {born}, to-tup: {(went ? "yes" : "no")}}}\n"),
+            Warned(went && (born <= 2010 || (born == 2026 && month < 9)))))),
 
         ("holding.keeper, holding.contacts.name", Gen.Select(Samples.OneOf("Nell Ashworth", "Nell", "Jack Smith"), Samples.OneOf("Keeper", "Vet"), (keeper, role) => (
             People($"  keeper: {keeper}\n  contacts: [{{role: {role}, name: Nell Ashworth, phone: 01632 960 101}}, {{role: Vet, phone: 01632 960 202}}]\n"), Warned(role == "Keeper" && keeper == "Jack Smith")))),

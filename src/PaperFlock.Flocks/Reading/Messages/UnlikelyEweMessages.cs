@@ -35,6 +35,14 @@ internal static partial class FlockMessages
         $"no breed is known to average {Number(days)} days: breeds average 144 to 151, and every due date goes by it",
         "write `147`, or what the breed society gives");
 
+    public static Diagnostic TooYoungForTheTup(SourceSpan at, int born) => Warning("FLK210", at,
+        $"a ewe born in {Number(born)} is 7 months old at most when the tup goes in, and ewe lambs that go to him at all are older",
+        "check the year she was born; if it is right and she stays behind, add `to-tup: no`");
+
+    public static Diagnostic OldForTheTup(SourceSpan at, int born, int years) => Warning("FLK210", at,
+        $"a ewe born in {Number(born)} is {Number(years)} years old when the tup goes in, and few are kept for lambs past ten",
+        "check the year she was born; if it is right and she stays behind, add `to-tup: no`");
+
     /// <param name="key">What the file says of earlier years.</param>
     public static Diagnostic TooYoungForAPast(SourceSpan at, string key, int born) => Warning("FLK201", at,
         $"`{key}` tells of an earlier lambing, and a ewe born in {Number(born)} has had none",

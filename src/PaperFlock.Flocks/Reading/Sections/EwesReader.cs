@@ -4,6 +4,12 @@ namespace PaperFlock.Flocks.Reading.Sections;
 /// <param name="today">Null: nothing is held against the calendar.</param>
 internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<BreedDraft> breeds, LocalDate? today, DiagnosticBag bag)
 {
+    /// <summary>Years; a ewe is seldom kept for lambs past ten. Common practice, no source.</summary>
+    private const int OldAge = 16;
+
+    /// <summary>By the year alone, as if born on New Year's Day: ewe lambs that go to the tup at all do so in autumn, those of spring at seven months. Common practice, no source.</summary>
+    private const int YoungestMonths = 8;
+
     private readonly Dictionary<string, (int Line, bool IsLamb)> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<WeighedEwe> _weighed = [];
@@ -52,7 +58,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         {
             Name = name,
             Breed = breed,
-            Born = Born(ewe, group?.Made),
+            Born = Born(ewe, group?.Made, mating.ToTup),
             Weight = ewe.Find("weight")?.AsMass(),
             Condition = ewe.Find("condition")?.AsNumber(),
             Teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked,
@@ -152,7 +158,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             : breed;
     }
 
-    private int? Born(Section ewe, TuppingGroup? group)
+    private int? Born(Section ewe, TuppingGroup? group, bool? toTup)
     {
         var field = ewe.Find("born");
         var born = field?.AsWhole();
@@ -170,6 +176,14 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         if (new LocalDate(year, 1, 1) > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past)
         {
             bag.Add(FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year));
+        }
+        else if (toTup is not false && new LocalDate(year, 1, 1) > tupIn.PlusMonths(-YoungestMonths))
+        {
+            bag.Add(FlockMessages.TooYoungForTheTup(field!.Span, year));
+        }
+        else if (toTup is not false && tupIn.Year - year >= OldAge)
+        {
+            bag.Add(FlockMessages.OldForTheTup(field!.Span, year, tupIn.Year - year));
         }
 
         return born;
