@@ -8,7 +8,7 @@ internal static class HoldingReader
     public static Holding? Read(Section holding)
     {
         var name = holding.Require("name")?.AsText();
-        var location = Location(holding);
+        var (location, latitude) = Location(holding);
         var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
@@ -27,7 +27,7 @@ internal static class HoldingReader
             PlaceCheck.GridReference(location, zone, holding.Find("grid-reference")!, gridReference);
         }
 
-        if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, holding.Below("location").Find("latitude")!.Span, holding.Bag))
+        if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, latitude!.Span, holding.Bag))
         {
             return null;
         }
@@ -43,7 +43,8 @@ internal static class HoldingReader
             ? code.All(char.IsAsciiLetterOrDigit) ? code.ToUpperInvariant() : field.Refuse<string>(FlockMessages.NotACode(field.Span, code))
             : null;
 
-    private static Place? Location(Section holding)
+    /// <returns>With the field of the latitude, where messages about the place stand.</returns>
+    private static (Place? Place, Field? Latitude) Location(Section holding)
     {
         if (holding.IsThere && !holding.IsGiven("location") && !holding.IsMistyped("location"))
         {
@@ -53,7 +54,8 @@ internal static class HoldingReader
         var location = holding.Below("location");
         var (latitude, longitude) = (location.Require("latitude"), location.Require("longitude"));
         var areSwapped = AreSwapped(latitude, longitude);
-        return (areSwapped ? null : latitude?.AsNumber(), longitude?.AsNumber()) is ({ } north, { } east) ? new Place(north, east, null) : null;
+        var place = (areSwapped ? null : latitude?.AsNumber(), longitude?.AsNumber()) is ({ } north, { } east) ? new Place(north, east, null) : null;
+        return (location.IsCutByComma ? null : place, latitude);
     }
 
     /// <summary>A latitude that only a longitude can be, and beside it a longitude that may be a latitude; reported.</summary>
