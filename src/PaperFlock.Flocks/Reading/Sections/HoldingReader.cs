@@ -9,7 +9,7 @@ internal static class HoldingReader
     {
         var name = holding.Require("name")?.AsText();
         var (location, latitude) = Location(holding);
-        var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
+        var zone = holding.Require("time-zone") is { } field ? Zone(field, location) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
@@ -102,7 +102,8 @@ internal static class HoldingReader
         }
     }
 
-    private static DateTimeZone? Zone(Field field)
+    /// <param name="place">Null where it is not known.</param>
+    private static DateTimeZone? Zone(Field field, Place? place)
     {
         if (field.AsWord() is not { } name)
         {
@@ -111,11 +112,13 @@ internal static class HoldingReader
 
         var zones = DateTimeZoneProviders.Tzdb;
         // Only names in the list: the provider would also make up zones such as UTC+05, which know no summer time.
-        return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
+        return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids, place)));
     }
 
     /// <summary>A slip of a whole name, else the one whose town alone was given: <c>London</c>.</summary>
-    private static string? NearestZone(string name, IReadOnlyCollection<string> ids) =>
-        NearestWord.Find(name, ids)
+    private static string? NearestZone(string name, IReadOnlyCollection<string> ids, Place? place) =>
+        // British Summer Time is half of a zone; elsewhere the letters are of Bangladesh.
+        name.Equals("BST", StringComparison.OrdinalIgnoreCase) && place is not null && PlaceZones.IsInGreatBritain(place) ? "Europe/London"
+        : NearestWord.Find(name, ids)
         ?? ids.FirstOrDefault(id => id.EndsWith($"/{name.Replace(' ', '_')}", StringComparison.OrdinalIgnoreCase));
 }
