@@ -66,7 +66,7 @@ internal static class FeedWarningText
             FeedWarningKind.ScoopTooLarge => ("FLK136",
                 $"{warning.Chart}: half a scoop is {Kg(against)} and the smallest feed {Kg(number)}",
                 "a smaller `scoop`, or a spring balance and `scales: yes`"),
-            FeedWarningKind.ScoopOverTrough => ("FLK136",
+            FeedWarningKind.ScoopOverTrough => ("FLK141",
                 $"{warning.Chart}: half a scoop is {Kg(against)}, and all who eat there get {Kg(number)} at most at one feed",
                 "a smaller `scoop`, or check the figure: it is what one level scoop holds"),
             FeedWarningKind.ScoopInexact => ("FLK137",
