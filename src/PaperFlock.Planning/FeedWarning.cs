@@ -68,6 +68,9 @@ public enum FeedWarningKind
     /// <summary>Half a scoop is more than a trough gets. Kilograms of the smallest, and of half a scoop.</summary>
     ScoopTooLarge,
 
+    /// <summary>There are scales, and half a scoop is more than all at a trough get at one feed. Kilograms of the largest feed, and of half a scoop.</summary>
+    ScoopOverTrough,
+
     /// <summary>Scoops are more than a tenth out. Kilograms measured, and meant.</summary>
     ScoopInexact,
 

@@ -41,5 +41,26 @@ public class MessageTests
         Assert.DoesNotContain(Samples.ReadText(moscow.Replace("Europe/Moscow", "Europe/London", StringComparison.Ordinal)).Diagnostics, d => d.Code == "FLK161");
     }
 
+    /// <summary>What people write for the clock of one half of the year: the place is right.</summary>
+    [Theory]
+    [InlineData("GMT", "FLK161", "`time-zone: Europe/London`")]
+    [InlineData("UTC", "FLK161", "`time-zone: Europe/London`")]
+    [InlineData("Etc/GMT+1", "FLK161", "`time-zone: Europe/London`")]
+    [InlineData("BST", "FLK041", "`Europe/London`")]
+    public void Greenwich_time_is_put_down_to_the_zone(string zone, string code, string said)
+    {
+        var wrong = Only(code, Samples.Text(holding: Samples.Holding.Replace("Europe/London", zone, StringComparison.Ordinal)));
+        Assert.Contains(said, wrong.Advice, StringComparison.Ordinal);
+        Assert.DoesNotContain("sign", wrong.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Told at each ewe, whoever obeyed would make right weights wrong.</summary>
+    [Theory]
+    [InlineData(4, "FLK207")]
+    [InlineData(3, "FLK183", "FLK183", "FLK183")]
+    public void A_breed_of_which_most_ewes_differ_is_wrong_itself(int ewes, params string[] codes) => Assert.Equal(codes, Samples.Codes(Samples.Text(
+        "breeds:\n  - {name: Ryeland, mature-weight: 70 lb}\n",
+        ewes: $"ewes:\n{string.Concat(Enumerable.Range(1, ewes).Select(n => $"  - {{tag: ZZ {n}, breed: Ryeland, weight: 70 kg}}\n"))}")));
+
     private static Diagnostic Only(string code, string text, string? asOf = null) => Assert.Single(Samples.ReadText(text, asOf).Diagnostics, d => d.Code == code);
 }

@@ -128,8 +128,8 @@ public class SeasonTests
     [InlineData("lambed: 2027-03-05", "FLK152")] // tup out and 165 days
     [InlineData("lambed: 2027-03-06", "FLK061")]
     [InlineData("born: 2027", "FLK062")]
-    [InlineData("born: 2026", null)]
-    [InlineData("born: 2001", null)]
+    [InlineData("born: 2026", "FLK210")]
+    [InlineData("born: 2001", "FLK210")]
     [InlineData("born: 2000", "FLK062")]
     [InlineData("scan: 0", null)] // a count without a mark is believed
     [InlineData("marks: []", null)]

@@ -59,8 +59,6 @@ public class ValueTests
     [InlineData("no")]
     [InlineData("on")]
     [InlineData("y")]
-    [InlineData("null")]
-    [InlineData("~")]
     [InlineData("0123")]
     [InlineData("12:30")]
     [InlineData("1e3")]
@@ -75,6 +73,16 @@ public class ValueTests
         Assert.Equal(typed, ewe.Tag);
         Assert.Equal(typed, ewe.Name);
     }
+
+    [Theory]
+    [InlineData("~", "FLK040")]
+    [InlineData("null", "FLK040")]
+    [InlineData("NULL", "FLK040")]
+    [InlineData("\"~\"", null)]
+    [InlineData("'null'", null)]
+    [InlineData("Nully", null)]
+    public void What_stands_for_nothing_is_no_name(string typed, string? code) =>
+        Assert.Equal(code is null ? [] : [code], Samples.Codes(Samples.Ewe($"name: {typed}")));
 
     [Fact]
     public void A_note_over_several_lines_is_one_line_on_paper()

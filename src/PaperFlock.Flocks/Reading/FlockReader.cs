@@ -57,7 +57,7 @@ public static class FlockReader
         LocalDate? asOf = holding is null ? null : today?.Invoke(holding.TimeZone);
         var print = PrintReader.Read(top.Below("print"));
         var season = SeasonReader.Read(top.RequireBelow("season"), asOf);
-        ImmutableArray<Breed> breeds = [.. SeasonReader.Breeds(top)];
+        ImmutableArray<BreedDraft> breeds = [.. SeasonReader.Breeds(top)];
         var groups = GroupsReader.Read(top, season);
         var fields = FieldsReader.Read(top.Below("fields"));
         season = season with { Days = season.Made?.DaysOf([.. groups.Groups.Select(g => g.Made).OfType<TuppingGroup>()]) };
@@ -74,7 +74,7 @@ public static class FlockReader
         return bag.HasErrors
             ? null
             : new Flock(
-                holding!, print, season.Made!, breeds, [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes)
+                holding!, print, season.Made!, [.. breeds.Select(b => b.Made)], [.. groups.Groups.Select(g => g.Made!)], keeperDays, practice, jobs, feeds, housing, ewes)
             {
                 Fields = fields,
             };

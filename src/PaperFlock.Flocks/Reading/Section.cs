@@ -18,6 +18,9 @@ internal sealed class Section
     /// <summary>False for <see cref="Absent(KeyTable, DiagnosticBag)"/>.</summary>
     public bool IsThere { get; }
 
+    /// <summary>A comma has cut a value in it, so that what is left of that value is not what was meant; reported.</summary>
+    public bool IsCutByComma { get; private set; }
+
     public static Section Of(Mapping mapping, KeyTable table, SourceSpan span, DiagnosticBag bag)
     {
         var section = new Section(table, span, bag, isThere: true);
@@ -31,6 +34,7 @@ internal sealed class Section
             else if (mapping.IsFlow && at > 0 && CutByComma(mapping.Entries[at - 1].Value, entry) is { } whole)
             {
                 bag.Add(FlockMessages.CutByComma(entry.Key.Span, whole.Text, whole.IsNumber));
+                section.IsCutByComma = true;
             }
             else
             {

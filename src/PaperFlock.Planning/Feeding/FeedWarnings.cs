@@ -15,6 +15,8 @@ internal static class FeedWarnings
     /// <summary>Days over which advisers print totals.</summary>
     private const int SixWeeks = 42;
 
+    private const int FewHeads = 2;
+
     private const decimal ProteinMet = 0.95m;
 
     /// <summary>A keeper's figure from here on is taken for pounds, kg: common practice is a pound a lamb, and half as much again is odd.</summary>
@@ -145,6 +147,14 @@ internal static class FeedWarnings
 
     private static IEnumerable<FeedWarning> OfScoops(Flock flock, FeedChart chart)
     {
+        // For one or two no scoop suits, and the scales are at hand.
+        if (flock.Feeds is { Scales: true, Concentrate.Scoop: { } scoop } && chart.MostHeads > FewHeads
+            && chart.Rows.Where(r => !r.FedAt.IsEmpty).Select(r => r.KgPerEwePerDay / r.FedAt.Length * chart.MostHeads).DefaultIfEmpty(scoop.Kilograms).Max() is var largest
+            && largest < scoop.Kilograms / 2)
+        {
+            yield return new(FeedWarningKind.ScoopOverTrough, flock.Feeds.Spans.Scoop, chart.Code, [], largest, scoop.Kilograms / 2);
+        }
+
         if (new TroughAmounts(flock.Feeds, flock.Print.Units).HalfScoop is not { } half)
         {
             yield break;

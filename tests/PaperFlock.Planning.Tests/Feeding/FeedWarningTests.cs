@@ -213,6 +213,18 @@ public sealed class FeedWarningTests
         }
     }
 
+    /// <summary>Half a scoop of 2 kg against three ewes at one feed; one or two are weighed in any case.</summary>
+    [Theory]
+    [InlineData(0.32, 3, true)]
+    [InlineData(0.34, 3, false)]
+    [InlineData(0.32, 2, false)]
+    public void A_scoop_too_large_for_a_whole_trough_is_told_where_there_are_scales_too(double each, int heads, bool warned) => Is(
+        Warnings(
+            f => f with { Concentrate = f.Concentrate with { Scoop = new Mass(2) } },
+            [Sound with { KgPerEwePerDay = (decimal)each, EnergyBalanceKg = (decimal)each }, Sound with { KgPerEwePerDay = 0.1m, EnergyBalanceKg = 0.1m }],
+            heads: heads),
+        warned, FeedWarningKind.ScoopOverTrough, Spans.Scoop, (decimal)each * 3, 1);
+
     private static void Is(ImmutableArray<FeedWarning> warnings, bool warned, FeedWarningKind kind, SourceSpan span, decimal number, decimal against)
     {
         Assert.Equal(warned ? [kind] : [], warnings.Select(w => w.Kind));
@@ -223,12 +235,12 @@ public sealed class FeedWarningTests
 
     private static ImmutableArray<FeedWarning> Warnings(Func<Feeds, Feeds> change, params ImmutableArray<FeedRow> rows) => Warnings(change, rows, FeedKind.Twins);
 
-    private static ImmutableArray<FeedWarning> Warnings(Func<Feeds, Feeds> change, ImmutableArray<FeedRow> rows, FeedKind kind = FeedKind.Twins, int lambs = 2, ImmutableArray<EwePlan>? ewes = null)
+    private static ImmutableArray<FeedWarning> Warnings(Func<Feeds, Feeds> change, ImmutableArray<FeedRow> rows, FeedKind kind = FeedKind.Twins, int lambs = 2, ImmutableArray<EwePlan>? ewes = null, int heads = 3)
     {
         var whom = ewes ?? FeedingSample.Ewes(3, 2);
-        var flock = FeedingSample.Flock(whom).WithFeeds(f => change(f with { Method = FeedMethod.Stepped, Spans = Spans }));
+        var flock = FeedingSample.Flock(whom).WithFeeds(f => change(f with { Method = FeedMethod.Stepped, Spans = Spans, Concentrate = f.Concentrate with { Scoop = null } }));
         var fed = FedEwe.Of(flock, whom, _ => null);
-        var chart = new FeedChart(kind, 1, lambs, whom, [], FeedingSample.FirstDue, FeedingSample.FirstDue, FeedingSample.FirstDue, 3, rows);
+        var chart = new FeedChart(kind, 1, lambs, whom, [], FeedingSample.FirstDue, FeedingSample.FirstDue, FeedingSample.FirstDue, heads, rows);
         return FeedWarnings.Of(flock, fed, [new FeedClass(kind, fed, [])], [chart]);
     }
 

@@ -118,6 +118,10 @@ internal static partial class FlockMessages
         $"her lambs could not be counted before {Day(countable)}, and she had gone on {Day(gone)}",
         $"check the day on line {Number(line)}, or take `scan` out");
 
+    public static Diagnostic ScannedAfterLoss(SourceSpan at, LocalDate lost, LocalDate countable) => Error("FLK079", at,
+        $"she lost her lambs on {Day(lost)}, and those that `scan` counted could not be counted before {Day(countable)}",
+        "check the day and which ewe it was; if she held to a later mating take `lost-lambs` out, else take `scan` out");
+
     public static Diagnostic ScalesWithoutScoop(SourceSpan at) => Error("FLK080", at,
         "without scales every amount is in scoops, and no scoop is given",
         "write what one level scoop holds, such as `scoop: 0.5 kg` under `concentrate`");

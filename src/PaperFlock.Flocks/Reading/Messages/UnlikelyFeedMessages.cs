@@ -24,6 +24,14 @@ internal static partial class FlockMessages
         $"one bucket of {Number(decimal.Round(buckets.Weight.Kilograms, 1))} kg to {Number(buckets.EwesPerBucket)} {(buckets.EwesPerBucket == 1 ? "ewe" : "ewes")} for {Number(buckets.Days)} {(buckets.Days == 1 ? "day" : "days")} is {Number(decimal.Round(each * 1000, 1))} g a day for each, where buckets give 3 to 500 g",
         "check `weight`, `ewes-per-bucket` and `days`: what one bucket weighs, how many share it, and how long it lasts them");
 
+    /// <param name="key">Of more lambs than <paramref name="fewer"/>.</param>
+    /// <param name="isGiven">The file says <paramref name="key"/>; else it is the usual figure.</param>
+    public static Diagnostic LambedFallsShort(SourceSpan at, string key, Mass feed, string fewer, Mass feedOfFewer, bool isGiven) => Warning("FLK205", at,
+        $"a ewe with a {key} at foot would get {Kilograms(feed)}{(isGiven ? "" : ", the usual figure")}, and one with a {fewer} {Kilograms(feedOfFewer)}: more lambs want more milk",
+        isGiven ? $"write `{Kilograms(feedOfFewer)}`, or more; or check `{fewer}`" : $"check the figure, or add `{key}: {Kilograms(feedOfFewer)}`, or more");
+
+    private static string Kilograms(Mass mass) => $"{Number(decimal.Round(mass.Kilograms, 2))} kg";
+
     public static Diagnostic NoLambingPens(SourceSpan at) => Warning("FLK190", at,
         "with no lambing pen a ewe that lambs indoors has nowhere to know her lambs",
         "write how many there are, or hurdles for; left out, the paper says how many are wanted");

@@ -70,6 +70,16 @@ internal static partial class FlockMessages
     public static Diagnostic FewerLambingRounds(SourceSpan at, int heavy, int lambing) =>
         FewerRounds(at, "ewes that may lamb", lambing, "heavy ewes", heavy, $"write `lambing: {Number(heavy)}`, or more: most lambs come outside the middle of the day");
 
+    /// <param name="usual">What is walked where the file does not say.</param>
+    public static Diagnostic TooFewHeavyRounds(SourceSpan at, int rounds, int usual, int least) => Warning("FLK206", at,
+        $"heavy ewes get {Rounds(rounds)} a day: one on her back, or off her feed, would be found a day late",
+        $"write `{Number(usual)}`, as is usual, or {Number(least)} at least");
+
+    /// <param name="usual">What is walked where the file does not say.</param>
+    public static Diagnostic TooFewLambingRounds(SourceSpan at, int rounds, int usual, int least) => Warning("FLK206", at,
+        $"ewes that may lamb get {Rounds(rounds)} a day: one that is stuck would be alone for half a day or more",
+        $"write `{Number(usual)}`, as is usual, or {Number(least)} at least");
+
     public static Diagnostic NoFreeDay(SourceSpan at, LocalDate from, LocalDate to) => Warning("FLK159", at,
         $"there is no day for any job: from {Day(from)} to {Day(to)} you are away on every free day",
         "check the days away, or add weekdays to `free`");
@@ -117,5 +127,7 @@ internal static partial class FlockMessages
     private static string Days(LocalDate from, LocalDate to) => from == to ? $"on {Day(from)}" : $"from {Day(from)} to {Day(to)}";
 
     private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
-        $"{those} get {(rounds == 1 ? "1 round" : $"{Number(rounds)} rounds")} a day, and {others} {Number(more)}", advice);
+        $"{those} get {Rounds(rounds)} a day, and {others} {Number(more)}", advice);
+
+    private static string Rounds(int rounds) => rounds == 1 ? "1 round" : $"{Number(rounds)} rounds";
 }

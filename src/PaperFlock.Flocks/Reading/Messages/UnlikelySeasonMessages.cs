@@ -26,6 +26,27 @@ internal static partial class FlockMessages
         $"`{Shown(sitter)}` has another number under `contacts`, `{known}`, and both would be printed",
         $"check `{phone}`, and write the right one in both places");
 
+    public static Diagnostic TwoNumbersOfOne(SourceSpan at, string name, string known) => Warning("FLK187", at,
+        $"`{Shown(name)}` has another number above, `{known}`, and nothing says which to ring",
+        "take the wrong one out, or add a `note` that says when to ring each");
+
+    /// <param name="meant">With figures for the letters that look like them; null where there are others.</param>
+    public static Diagnostic PhoneWithLetters(SourceSpan at, string phone, string whose, string? meant) => Warning("FLK202", at,
+        $"`{Shown(phone)}` of `{Shown(whose)}` has letters among its figures, and is printed to be rung",
+        meant is null ? "write figures alone; what else is to be said can go into a `note`" : $"write `{meant}`, if figures were meant");
+
+    public static Diagnostic PhoneCutShort(SourceSpan at, string phone, string whose, int figures) => Warning("FLK202", at,
+        $"`{Shown(phone)}` of `{Shown(whose)}` is no whole number: it has {Number(figures)} figures",
+        "write all of it, with the code of the district, as one would ring it from anywhere");
+
+    public static Diagnostic OneNumberForTwo(SourceSpan at, string phone, string whose, string other) => Warning("FLK203", at,
+        $"`{Shown(phone)}` is the number of `{Shown(whose)}` and of `{Shown(other)}`: who rings one gets the other",
+        "check both, and write for each a number of their own");
+
+    public static Diagnostic NoVet(SourceSpan at) => Warning("FLK204", at,
+        "there is no vet among the contacts: where the paper says \"the vet, now\" there is a blank to write on",
+        "add a line such as `- {role: Vet, name: Your vets, phone: 01632 960 202}`, with the number of yours");
+
     /// <param name="meant">The same day of another year, where that lies in the season.</param>
     public static Diagnostic OutOfSeason(SourceSpan at, string name, LocalDate date, DateInterval season, LocalDate? meant) => Warning("FLK188", at,
         $"`{name}` is {Day(date)}, and this season is from {Day(season.Start)} to {Day(season.End)}",

@@ -69,6 +69,11 @@ internal static partial class FlockMessages
         value is { } code ? $"`{name}` holds {Code(code)}, which cannot be printed" : $"`{name}` is empty",
         value is null ? "write the text, or take the line out" : "write the text on one line, in letters, figures and ordinary marks");
 
+    /// <param name="written">A word that stands for nothing.</param>
+    public static Diagnostic NothingWritten(SourceSpan at, string name, string written) => Error("FLK040", at,
+        $"`{name}` is `{written}`, which stands for nothing",
+        "write the text, or take the line out; if it is a name, put quotes round it");
+
     public static Diagnostic UnseenCharacter(SourceSpan at, string name, int value) => Error("FLK045", at,
         $"`{name}` holds {Code(value)}, a character that prints nothing, as text pasted from elsewhere may have",
         "type the text again by hand");

@@ -2,8 +2,14 @@ namespace PaperFlock.Flocks.Reading.Sections;
 
 /// <summary>The ewes, one by one, and what must be true between them.</summary>
 /// <param name="today">Null: nothing is held against the calendar.</param>
-internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<Breed> breeds, LocalDate? today, DiagnosticBag bag)
+internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, ImmutableArray<BreedDraft> breeds, LocalDate? today, DiagnosticBag bag)
 {
+    /// <summary>Years; a ewe is seldom kept for lambs past ten. Common practice, no source.</summary>
+    private const int OldAge = 16;
+
+    /// <summary>By the year alone, as if born on New Year's Day: ewe lambs that go to the tup at all do so in autumn, those of spring at seven months. Common practice, no source.</summary>
+    private const int YoungestMonths = 8;
+
     private readonly Dictionary<string, (int Line, bool IsLamb)> _tags = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<WeighedEwe> _weighed = [];
@@ -45,14 +51,14 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         var name = Name(ewe);
         var breed = Breed(ewe);
         var group = groups.Of(ewe, name ?? (ewe.Find("tag")?.Value as Scalar)?.Text ?? "this ewe");
-        var gestation = breeds.FirstOrDefault(b => b.Name == breed)?.GestationDays ?? season.GestationDays;
+        var gestation = breeds.FirstOrDefault(b => b.Made.Name == breed)?.Made.GestationDays ?? season.GestationDays;
         var mating = MatingRecord.Read(ewe, group?.Made, gestation, today);
         var losses = LossesReader.Read(ewe, mating, group?.Made, gestation, today);
         var read = new Ewe(tag ?? "?", group?.Name ?? "", ewe.Find("tag")?.Span ?? ewe.Span)
         {
             Name = name,
             Breed = breed,
-            Born = Born(ewe, group?.Made),
+            Born = Born(ewe, group?.Made, mating.ToTup),
             Weight = ewe.Find("weight")?.AsMass(),
             Condition = ewe.Find("condition")?.AsNumber(),
             Teeth = ewe.Find("teeth")?.AsChoice<Teeth>() ?? Teeth.Unchecked,
@@ -73,7 +79,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         };
         if (read.Weight is { } weight)
         {
-            _weighed.Add(new(breed, weight.Kilograms, ewe.Find("weight")!));
+            _weighed.Add(new(breed, weight.Kilograms, WeightCheck.IsGrowing(read.Born, group?.Made?.TupIn ?? season.TupIn), ewe.Find("weight")!));
         }
 
         return tag is not null && group is not null ? read : null;
@@ -95,6 +101,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         foreach (var entry in ewe.ListBelow("lambs"))
         {
             var (sex, tag, weight) = (entry.Require("sex")?.AsChoice<LambSex>(), Tag(entry.Find("tag"), isLamb: true), entry.Find("weight")?.AsMass());
+            WeightCheck.Lamb(entry.Find("weight"), weight);
             if (sex is { } known)
             {
                 yield return new Lamb(known, tag, weight);
@@ -142,13 +149,13 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        var names = breeds.Select(b => b.Name).ToArray();
+        var names = breeds.Select(b => b.Made.Name).ToArray();
         return !names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest
             ? field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest))
             : breed;
     }
 
-    private int? Born(Section ewe, TuppingGroup? group)
+    private int? Born(Section ewe, TuppingGroup? group, bool? toTup)
     {
         var field = ewe.Find("born");
         var born = field?.AsWhole();
@@ -166,6 +173,14 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
         if (new LocalDate(year, 1, 1) > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past)
         {
             bag.Add(FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year));
+        }
+        else if (toTup is not false && new LocalDate(year, 1, 1) > tupIn.PlusMonths(-YoungestMonths))
+        {
+            bag.Add(FlockMessages.TooYoungForTheTup(field!.Span, year));
+        }
+        else if (toTup is not false && tupIn.Year - year >= OldAge)
+        {
+            bag.Add(FlockMessages.OldForTheTup(field!.Span, year, tupIn.Year - year));
         }
 
         return born;

@@ -51,10 +51,25 @@ internal static class FeedsReader
         concentrate.Find("bag")?.AsMass() ?? new Mass(20),
         concentrate.Find("scoop")?.AsMass());
 
-    private static LambedFeeds Lambed(Section lambed) => new(
-        lambed.Find("single")?.AsMass() ?? LambedFeeds.Usual.Single,
-        lambed.Find("twin")?.AsMass() ?? LambedFeeds.Usual.Twin,
-        lambed.Find("triplet")?.AsMass() ?? LambedFeeds.Usual.Triplet);
+    private static LambedFeeds Lambed(Section lambed)
+    {
+        var read = new LambedFeeds(
+            lambed.Find("single")?.AsMass() ?? LambedFeeds.Usual.Single,
+            lambed.Find("twin")?.AsMass() ?? LambedFeeds.Usual.Twin,
+            lambed.Find("triplet")?.AsMass() ?? LambedFeeds.Usual.Triplet);
+        Rises(lambed, "twin", read.Twin, "single", read.Single);
+        Rises(lambed, "triplet", read.Triplet, "twin", read.Twin);
+        return read;
+    }
+
+    /// <summary>More lambs ask for more milk, so fewer of them never get more. At the figure that is given; what the program takes by itself rises.</summary>
+    private static void Rises(Section lambed, string key, Mass feed, string fewer, Mass feedOfFewer)
+    {
+        if (feed.Kilograms < feedOfFewer.Kilograms && (lambed.Find(key) ?? lambed.Find(fewer)) is { } at)
+        {
+            lambed.Bag.Add(FlockMessages.LambedFallsShort(at.Span, key, feed, fewer, feedOfFewer, isGiven: at.Name == key));
+        }
+    }
 
     private static FeedSpans Spans(Section feeds, Section concentrate) => new(
         feeds.Span,

@@ -8,19 +8,26 @@ internal static class HoldingReader
     public static Holding? Read(Section holding)
     {
         var name = holding.Require("name")?.AsText();
-        var location = Location(holding);
-        var zone = holding.Require("time-zone") is { } field ? Zone(field) : null;
+        var (location, latitude) = Location(holding);
+        var zone = holding.Require("time-zone") is { } field ? Zone(field, location) : null;
         var keeper = holding.Find("keeper")?.AsText();
         var gridReference = holding.Find("grid-reference")?.AsText();
         var postcode = holding.Find("postcode")?.AsText();
-        ImmutableArray<Contact> contacts = [.. Contacts(holding, keeper)];
+        var listed = Contacts(holding, keeper).ToList();
+        ImmutableArray<Contact> contacts = [.. listed.Select(c => c.Contact)];
+        PeopleCheck.Among(listed);
+        if (holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(PeopleCheck.IsVet))
+        {
+            holding.Bag.Add(FlockMessages.NoVet(all.KeySpan));
+        }
+
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (gridReference is not null)
         {
             PlaceCheck.GridReference(location, zone, holding.Find("grid-reference")!, gridReference);
         }
 
-        if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, holding.Below("location").Find("latitude")!.Span, holding.Bag))
+        if (location is not null && zone is not null && !PlaceCheck.IsPossible(location, zone, latitude!.Span, holding.Bag))
         {
             return null;
         }
@@ -36,7 +43,8 @@ internal static class HoldingReader
             ? code.All(char.IsAsciiLetterOrDigit) ? code.ToUpperInvariant() : field.Refuse<string>(FlockMessages.NotACode(field.Span, code))
             : null;
 
-    private static Place? Location(Section holding)
+    /// <returns>With the field of the latitude, where messages about the place stand.</returns>
+    private static (Place? Place, Field? Latitude) Location(Section holding)
     {
         if (holding.IsThere && !holding.IsGiven("location") && !holding.IsMistyped("location"))
         {
@@ -46,7 +54,8 @@ internal static class HoldingReader
         var location = holding.Below("location");
         var (latitude, longitude) = (location.Require("latitude"), location.Require("longitude"));
         var areSwapped = AreSwapped(latitude, longitude);
-        return (areSwapped ? null : latitude?.AsNumber(), longitude?.AsNumber()) is ({ } north, { } east) ? new Place(north, east, null) : null;
+        var place = (areSwapped ? null : latitude?.AsNumber(), longitude?.AsNumber()) is ({ } north, { } east) ? new Place(north, east, null) : null;
+        return (location.IsCutByComma ? null : place, latitude);
     }
 
     /// <summary>A latitude that only a longitude can be, and beside it a longitude that may be a latitude; reported.</summary>
@@ -63,7 +72,7 @@ internal static class HoldingReader
         return false;
     }
 
-    private static IEnumerable<Contact> Contacts(Section holding, string? keeper)
+    private static IEnumerable<(Contact Contact, Section Entry)> Contacts(Section holding, string? keeper)
     {
         var isKeeperRead = false;
         foreach (var entry in holding.ListBelow("contacts"))
@@ -88,12 +97,13 @@ internal static class HoldingReader
                     }
                 }
 
-                yield return contact;
+                yield return (contact, entry);
             }
         }
     }
 
-    private static DateTimeZone? Zone(Field field)
+    /// <param name="place">Null where it is not known.</param>
+    private static DateTimeZone? Zone(Field field, Place? place)
     {
         if (field.AsWord() is not { } name)
         {
@@ -102,11 +112,13 @@ internal static class HoldingReader
 
         var zones = DateTimeZoneProviders.Tzdb;
         // Only names in the list: the provider would also make up zones such as UTC+05, which know no summer time.
-        return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids)));
+        return zones.Ids.Contains(name) ? zones[name] : field.Refuse<DateTimeZone>(FlockMessages.UnknownTimeZone(field.Span, name, NearestZone(name, zones.Ids, place)));
     }
 
     /// <summary>A slip of a whole name, else the one whose town alone was given: <c>London</c>.</summary>
-    private static string? NearestZone(string name, IReadOnlyCollection<string> ids) =>
-        NearestWord.Find(name, ids)
+    private static string? NearestZone(string name, IReadOnlyCollection<string> ids, Place? place) =>
+        // British Summer Time is half of a zone; elsewhere the letters are of Bangladesh.
+        name.Equals("BST", StringComparison.OrdinalIgnoreCase) && place is not null && PlaceZones.IsInGreatBritain(place) ? "Europe/London"
+        : NearestWord.Find(name, ids)
         ?? ids.FirstOrDefault(id => id.EndsWith($"/{name.Replace(' ', '_')}", StringComparison.OrdinalIgnoreCase));
 }

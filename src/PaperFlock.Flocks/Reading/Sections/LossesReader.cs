@@ -47,6 +47,14 @@ internal static class LossesReader
             {
                 ewe.Bag.Add(FlockMessages.LostOutsidePregnancy(at, lost, mated, latest));
             }
+            else if (mated.PlusDays(PregnancyScan.EarliestCountableDays) is var countable && mating.Scan > 0 && lost < countable)
+            {
+                ewe.Bag.Add(FlockMessages.ScannedAfterLoss(at, lost, countable));
+            }
+            else if (mating.Scan == 0 && lost >= countable)
+            {
+                ewe.Bag.Add(FlockMessages.EmptyYetLost(at));
+            }
             else if ((mating.Marks.IsEmpty ? group.TupOut : mating.Marks[^1]).PlusDays(longest) is var term && lost > term)
             {
                 ewe.Bag.Add(FlockMessages.LostAfterTerm(at, lost, term, isMarked: !mating.Marks.IsEmpty));

@@ -6,6 +6,12 @@ internal static class PeopleCheck
     /// <summary>Those of an emergency call; a number has no fewer.</summary>
     private const int FewestFigures = 3;
 
+    /// <summary>A number of a village; with fewer figures nobody can be dialled but in an emergency. Common knowledge, no source.</summary>
+    private const int FewestOfATown = 6;
+
+    /// <summary>With the code of its district, or of its country, before it. Common knowledge, no source.</summary>
+    private const int FewestWithACode = 8;
+
     /// <summary>A number with its country's code ends as the one without.</summary>
     private const int FiguresThatCount = 8;
 
@@ -18,12 +24,54 @@ internal static class PeopleCheck
 
     public static bool IsKeeper(Contact contact) => contact.Role.Equals("keeper", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Reports words where a number should be.</summary>
+    /// <summary>As the paper does, by the role alone.</summary>
+    public static bool IsVet(Contact contact) => contact.Role.Contains("vet", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Reports words where a number should be, letters among its figures, and half a number.</summary>
     public static void Number(Field? field, string? phone, string whose)
     {
-        if (field is not null && phone is not null && Figures(phone).Length < FewestFigures)
+        if (field is null || phone is null)
+        {
+            return;
+        }
+
+        var figures = Figures(phone);
+        if (figures.Length < FewestFigures)
         {
             field.Bag.Add(FlockMessages.PhoneWithoutNumber(field.Span, phone, whose));
+        }
+        else if (phone.Any(char.IsLetter))
+        {
+            field.Bag.Add(FlockMessages.PhoneWithLetters(field.Span, phone, whose, InFigures(phone)));
+        }
+        else if (figures.Length > FewestFigures && figures.Length < (phone[0] is '0' or '+' ? FewestWithACode : FewestOfATown))
+        {
+            field.Bag.Add(FlockMessages.PhoneCutShort(field.Span, phone, whose, figures.Length));
+        }
+    }
+
+    /// <summary>Reports a number that two have, and two numbers that one has, at the later of the two.</summary>
+    public static void Among(IReadOnlyList<(Contact Contact, Section Entry)> contacts)
+    {
+        for (var at = 1; at < contacts.Count; at++)
+        {
+            var ((role, name, phone, note), entry) = contacts[at];
+            if (phone is null || Figures(phone).Length < FewestFigures)
+            {
+                continue;
+            }
+
+            var earlier = contacts.Take(at).Select(c => c.Contact).Where(c => c.Phone is not null && Figures(c.Phone).Length >= FewestFigures).ToList();
+            if (earlier.FirstOrDefault(c => AreAlike(c.Phone!, phone) && !AreOne(c.Name ?? c.Role, name ?? role)) is { } other)
+            {
+                entry.Bag.Add(FlockMessages.OneNumberForTwo(entry.Find("phone")!.Span, phone, name ?? role, other.Name ?? other.Role));
+            }
+            // A note says which to ring when: at home, out of hours.
+            else if (note is null && name is not null && earlier.Where(c => AreOne(c.Name, name)).ToList() is { Count: > 0 } same
+                && same.All(c => c.Note is null && !AreAlike(c.Phone!, phone)))
+            {
+                entry.Bag.Add(FlockMessages.TwoNumbersOfOne(entry.Find("phone")!.Span, name, same[0].Phone!));
+            }
         }
     }
 
@@ -50,6 +98,13 @@ internal static class PeopleCheck
     private static bool AreAlike(string one, string other) => Ending(one) == Ending(other);
 
     private static string Ending(string phone) => Figures(phone) is var figures && figures.Length > FiguresThatCount ? figures[^FiguresThatCount..] : figures;
+
+    /// <summary>With the figures that its letters look like; null where they look like none.</summary>
+    private static string? InFigures(string phone)
+    {
+        var typed = string.Concat(phone.Select(c => c switch { 'O' or 'o' => '0', 'I' or 'l' => '1', _ => c }));
+        return typed.Any(char.IsLetter) ? null : typed;
+    }
 
     private static string Figures(string phone) => new([.. phone.Where(char.IsDigit)]);
 

@@ -49,7 +49,9 @@ internal static class PlaceCheck
 
         if (Doubt(place, zone) is { } doubt)
         {
-            var (slip, meant) = Slips(place).FirstOrDefault(s => IsLikely(s.Meant, zone));
+            // A zone of no town, such as GMT, says nothing of where; there the place is believed.
+            var isZoneAlone = PlaceZones.IsInGreatBritain(place) && PlaceZones.MiddleOf(zone.Id) is null;
+            var (slip, meant) = isZoneAlone ? default : Slips(place).FirstOrDefault(s => IsLikely(s.Meant, zone));
             var likely = meant is null && !IsBeyondSheep(place) ? PlaceZones.Of(place, Season).Id : null;
             bag.Add(FlockMessages.PlaceOutsideZone(at, doubt, slip, meant, likely));
         }

@@ -9,6 +9,12 @@ internal static class PracticeReader
     /// <summary>In winter it is not light before.</summary>
     private static readonly LocalTime WinterMorning = new(7, 0);
 
+    /// <summary>Morning and evening: with one round a ewe on her back lies there till the next day. Common practice, no source.</summary>
+    private const int FewestHeavy = 2;
+
+    /// <summary>With fewer, a ewe that is stuck is alone for half a day and more. Common practice, no source.</summary>
+    private const int FewestLambing = 3;
+
     public static Practice Read(Section practice, SeasonDraft season, LambingPlace lambing)
     {
         var usual = new Practice();
@@ -96,9 +102,17 @@ internal static class PracticeReader
         {
             checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
         }
+        else if (heavy < FewestHeavy)
+        {
+            checks.Bag.Add(FlockMessages.TooFewHeavyRounds(heavyField!.Span, heavy.Value, usual.Heavy, FewestHeavy));
+        }
 
         var lambing = lambingField?.AsWhole();
-        if (lambing < heavy)
+        if (lambing < FewestLambing)
+        {
+            checks.Bag.Add(FlockMessages.TooFewLambingRounds(lambingField!.Span, lambing.Value, Math.Max(usual.Lambing, heavy ?? 0), FewestLambing));
+        }
+        else if (lambing < heavy)
         {
             checks.Bag.Add(FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value));
         }

@@ -72,7 +72,7 @@ internal static class SeasonReader
         return true;
     }
 
-    public static IEnumerable<Breed> Breeds(Section top)
+    public static IEnumerable<BreedDraft> Breeds(Section top)
     {
         var names = new UniqueNames("breed");
         foreach (var entry in top.ListBelow("breeds"))
@@ -81,7 +81,7 @@ internal static class SeasonReader
             var breed = new Breed(name ?? "?", GestationLimits.Read(entry.Find("gestation-days")), entry.Find("mature-weight")?.AsMass());
             if (name is not null)
             {
-                yield return breed;
+                yield return new BreedDraft(breed, entry.Find("mature-weight"));
             }
         }
     }

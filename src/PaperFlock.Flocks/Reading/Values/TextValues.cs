@@ -52,6 +52,12 @@ internal static class TextValues
             return field.Refuse<string>(FlockMessages.UnprintableText(field.Span, field.Name, null));
         }
 
+        // What YAML programs write for nothing; inside quotes it was meant.
+        if (scalar.IsPlain && text is ("~" or "null" or "Null" or "NULL"))
+        {
+            return field.Refuse<string>(FlockMessages.NothingWritten(field.Span, field.Name, text));
+        }
+
         var (longest, mayRunOn) = field.As<TextForm>();
         // Inside straight quotes they were meant.
         if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last))
