@@ -20,8 +20,9 @@ internal static class LambingPens
             return null;
         }
 
+        var number = Math.Max(Mm(8), context.Measurer.WidthOf(pens.ToString(CultureInfo.InvariantCulture), TypeScale.Heading) + Mm(4));
         return new Table(
-            [Track.Fixed(Mm(20)), .. Enumerable.Repeat((ImmutableArray<Track>)[Track.Fixed(context.Measurer.WidthOf(pens.ToString(CultureInfo.InvariantCulture), TypeScale.Heading) + Mm(4)), Track.Share(2), Track.Share(), Track.Share()], Abreast).SelectMany(t => t)],
+            [Track.Fixed(Mm(20)), .. Enumerable.Repeat((ImmutableArray<Track>)[Track.Fixed(number), Track.Share(2), Track.Share(), Track.Share()], Abreast).SelectMany(t => t)],
             [],
             [.. Enumerable.Range(1, pens).Chunk(Abreast).Select((row, i) => Row(context, row, i == 0))])
         { RowHeaders = true };
