@@ -38,4 +38,10 @@ public sealed record Holding(
 public sealed record Contact(string Role, string? Name, string? Phone, string? Note)
 {
     public string Role { get; init; } = Require.Text(Role);
+
+    /// <summary>By the role alone, whatever she is called.</summary>
+    public bool IsKeeper => Role.Equals("keeper", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>By the role alone: "Vet", "Vets, out of hours".</summary>
+    public bool IsVet => Role.Contains("vet", StringComparison.OrdinalIgnoreCase);
 }

@@ -10,7 +10,7 @@ internal static class JobPlanner
         ImmutableArray<Job> jobs =
         [
             .. groups.SelectMany(g => OfTheTrade(flock, g)),
-            .. BoosterBatches.Of(flock, calendar),
+            .. BoosterBatches.Of(flock, groups, calendar),
             .. AutumnJobs.Of(flock, groups),
             .. OwnJobs.For(flock, groups),
         ];

@@ -88,7 +88,7 @@ internal static class CallSheetMaker
             ? People.IsKeeper(c, flock)
             : sitters.Any(s => (s.Sitter is { } name && People.Same(c.Name, name)) || (s.Phone is { } phone && People.Same(c.Phone, phone)));
         var others = flock.Holding.Contacts.Where(c => !IsInCharge(c)).ToImmutableArray();
-        Contact[] wanted = [.. others.Any(People.IsVet) ? [] : new[] { new Contact("Vet", null, null, null) }, .. others.IsEmpty ? [new Contact("Neighbour", null, null, null)] : Array.Empty<Contact>()];
+        Contact[] wanted = [.. others.Any(c => c.IsVet) ? [] : new[] { new Contact("Vet", null, null, null) }, .. others.IsEmpty ? [new Contact("Neighbour", null, null, null)] : Array.Empty<Contact>()];
         return [.. others, .. wanted];
     }
 

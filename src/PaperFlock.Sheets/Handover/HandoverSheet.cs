@@ -84,7 +84,7 @@ internal static class HandoverSheet
                 new Run($"{char.ToUpperInvariant(keeper[0])}{keeper[1..]} ", bold),
                 new Run($"{People.Phone(flock, c => People.IsKeeper(c, flock))}   ", plain),
                 new Run("Vet ", bold),
-                new Run($"{People.Phone(flock, People.IsVet)}   ", plain),
+                new Run($"{People.Phone(flock, c => c.IsVet)}   ", plain),
                 new Run("signal ", plain),
                 new Run(flock.Holding.Signal ?? "__________", bold),
             ],

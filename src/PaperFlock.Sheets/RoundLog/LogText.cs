@@ -20,7 +20,7 @@ internal static class LogText
     public static Text Lead(SheetContext context)
     {
         var flock = context.Flock;
-        var numbers = $"{People.Keeper(flock)} {People.Phone(flock, c => People.IsKeeper(c, flock))} \u00b7 vet {People.Phone(flock, People.IsVet)}.";
+        var numbers = $"{People.Keeper(flock)} {People.Phone(flock, c => People.IsKeeper(c, flock))} \u00b7 vet {People.Phone(flock, c => c.IsVet)}.";
         return new Text(
             [
                 new Run(numbers, TypeScale.BodyBold),

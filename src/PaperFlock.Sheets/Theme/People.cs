@@ -11,9 +11,7 @@ internal static class People
     /// <summary>The first of two names.</summary>
     public static string First(string name) => name.Split(' ') is [var first, _] && !Titles.Contains(first.TrimEnd('.')) ? first : name;
 
-    public static bool IsKeeper(Contact contact, Flock flock) => Same(contact.Role, "keeper") || (flock.Holding.Keeper is { } keeper && Same(contact.Name, keeper));
-
-    public static bool IsVet(Contact contact) => contact.Role.Contains("vet", StringComparison.OrdinalIgnoreCase);
+    public static bool IsKeeper(Contact contact, Flock flock) => contact.IsKeeper || (flock.Holding.Keeper is { } keeper && Same(contact.Name, keeper));
 
     /// <summary>A number to ring, in one piece; a line to write on where the file has none.</summary>
     public static string Phone(Flock flock, Func<Contact, bool> whose) =>

@@ -16,7 +16,7 @@ internal static class HoldingReader
         var listed = Contacts(holding, keeper).ToList();
         ImmutableArray<Contact> contacts = [.. listed.Select(c => c.Contact)];
         PeopleCheck.Among(listed);
-        if (holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(PeopleCheck.IsVet))
+        if (holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(c => c.IsVet))
         {
             holding.Bag.Add(FlockMessages.NoVet(all.KeySpan));
         }
@@ -88,7 +88,7 @@ internal static class HoldingReader
 
                 PeopleCheck.Number(entry.Find("phone"), contact.Phone, role);
                 // The first number of the keeper's is the one printed beside the keeper's name.
-                if (!isKeeperRead && contact.Phone is not null && (PeopleCheck.IsKeeper(contact) || PeopleCheck.AreOne(keeper, contact.Name)))
+                if (!isKeeperRead && contact.Phone is not null && (contact.IsKeeper || PeopleCheck.AreOne(keeper, contact.Name)))
                 {
                     isKeeperRead = true;
                     if (keeper is not null && contact.Name is not null && !PeopleCheck.AreOne(keeper, contact.Name))

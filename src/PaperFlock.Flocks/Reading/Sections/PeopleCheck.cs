@@ -22,11 +22,6 @@ internal static class PeopleCheck
         return a.Count > 0 && b.Count > 0 && (a.IsSubsetOf(b) || b.IsSubsetOf(a));
     }
 
-    public static bool IsKeeper(Contact contact) => contact.Role.Equals("keeper", StringComparison.OrdinalIgnoreCase);
-
-    /// <summary>As the paper does, by the role alone.</summary>
-    public static bool IsVet(Contact contact) => contact.Role.Contains("vet", StringComparison.OrdinalIgnoreCase);
-
     /// <summary>Reports words where a number should be, letters among its figures, and half a number.</summary>
     public static void Number(Field? field, string? phone, string whose)
     {
@@ -84,7 +79,7 @@ internal static class PeopleCheck
             return;
         }
 
-        if (AreOne(sitter, holding.Keeper) || holding.Contacts.Any(c => IsKeeper(c) && AreOne(sitter, c.Name)))
+        if (AreOne(sitter, holding.Keeper) || holding.Contacts.Any(c => c.IsKeeper && AreOne(sitter, c.Name)))
         {
             absence.Bag.Add(FlockMessages.SitterIsKeeper(absence.Find("sitter")!.Span, sitter));
         }
