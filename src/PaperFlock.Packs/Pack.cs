@@ -12,7 +12,7 @@ public sealed record Pack(ImmutableArray<PackDocument> Documents, ComposedIssue 
 public sealed record PackDocument(string Suffix, PrintDocument Print, ImmutableArray<SheetUse> Uses)
 {
     /// <summary>About as many as one takes in the PDF.</summary>
-    private const int BytesOfAPage = 10_000;
+    private const int BytesOfAPage = 6_000;
 
     /// <summary>To be painted, or counted.</summary>
     public IEnumerable<Page> Pages => Print.Pages.Select(p => p.Page);

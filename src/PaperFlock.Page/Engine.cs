@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using System.Text.Json.Nodes;
@@ -120,13 +121,15 @@ internal static partial class Engine
         return said;
     });
 
-    /// <summary>A document of the last pack, or of the last leaf.</summary>
+    /// <summary>A document of the last pack, or of the last leaf: where it lies, to be copied from there.</summary>
     [JSExport]
-    internal static byte[] Pdf(int document)
+    [return: JSMarshalAs<JSType.MemoryView>]
+    internal static ArraySegment<byte> Pdf(int document)
     {
         GC.Collect();
         var pages = _documents[document].Pages.Count();
-        return _documents[document].ToPdf(printed => Progress(printed, pages, "")).ToArray();
+        MemoryMarshal.TryGetArray(_documents[document].ToPdf(printed => Progress(printed, pages, "")), out var pdf);
+        return pdf;
     }
 
     /// <summary>Steps done, steps there are, and the page code of the sheet that comes next; empty while pages are printed.</summary>

@@ -26,5 +26,5 @@ export async function engineOf(html) {
 export function packOf(engine, text, name, today, options = {}) {
   const said = JSON.parse(engine.Pack(text, name, today, JSON.stringify(options), new Uint8Array(), ''));
   if (said.trouble) throw new Error(`${name}: ${said.trouble}`);
-  return Object.fromEntries(said.documents.map(({ file }, i) => [file, Buffer.from(engine.Pdf(i))]));
+  return Object.fromEntries(said.documents.map(({ file }, i) => [file, Buffer.from(engine.Pdf(i).slice())]));
 }

@@ -35,7 +35,7 @@ public sealed record Piece(Size Size, ImmutableArray<Item> Items, string? Name =
     /// </summary>
     public Piece Flatten() => new(Size, Flattener.Flatten(this), Name);
 
-    /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that.</summary>
+    /// <summary>The same piece as something to whoever has the page read out. What it is already, it stays within that, but for a paragraph that is all there is in a cell.</summary>
     public Piece As(StructureTag tag, StructureId? id = null) =>
-        Tag is null ? this with { Tag = tag, TagId = id } : new Piece(Size, [new PieceItem(0, 0, this)], Name) { Tag = tag, TagId = id };
+        Tag is null || (Tag == StructureTag.Paragraph && tag.IsCell) ? this with { Tag = tag, TagId = id } : new Piece(Size, [new PieceItem(0, 0, this)], Name) { Tag = tag, TagId = id };
 }

@@ -59,6 +59,8 @@ public sealed record StructureTag
     /// <summary>What somebody sees in a figure; null for any other tag.</summary>
     public string? Says { get; private init; }
 
+    public bool IsCell => Kind is StructureKind.Cell or StructureKind.HeaderCell;
+
     /// <summary>Whether it is passed over by whoever reads the page out, with all that is in it.</summary>
     public bool IsArtifact => Kind is StructureKind.Decoration or StructureKind.RunningHead or StructureKind.RunningFoot or StructureKind.PrintersMark;
 

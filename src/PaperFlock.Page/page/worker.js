@@ -41,7 +41,13 @@ addEventListener('message', async ({ data }) => {
     const calls = await engine;
     current = data.id;
     const answer = data.call ? calls[data.call](...data.with) : null;
-    postMessage({ id: data.id, answer }, /** @type {any} */ (answer instanceof Uint8Array ? [answer.buffer] : []));
+    if (answer === null || typeof answer === 'string') {
+      postMessage({ id: data.id, answer });
+    } else {
+      const bytes = answer.slice();
+      answer.dispose();
+      postMessage({ id: data.id, answer: bytes }, /** @type {any} */ ([bytes.buffer]));
+    }
   } catch (fault) {
     postMessage({ id: data.id, fault: fault instanceof Error ? `${fault.message}\n${fault.stack}` : String(fault) });
   }

@@ -21,12 +21,9 @@ internal static class StructureRules
     private static void Add(StructureElement element, List<StructureElement> all)
     {
         all.Add(element);
-        foreach (var kid in element.Kids)
+        foreach (var inner in element.Elements)
         {
-            if (kid is StructureKid.Nested { Inner: var inner })
-            {
-                Add(inner, all);
-            }
+            Add(inner, all);
         }
     }
 
@@ -38,13 +35,13 @@ internal static class StructureRules
         }
 
         // 7.3 and 7.18.5: what replaces them for whoever does not see them.
-        if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Says))
+        if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Tag?.Says))
         {
             faults.Add((element.Page, "a figure without words for what it shows"));
         }
 
         // 7.5: so that every cell has the header of its column.
-        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
+        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Tag!.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
         {
             faults.Add((element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns"));
         }
@@ -66,12 +63,13 @@ internal static class StructureRules
         var level = 0;
         foreach (var heading in all.Where(element => element.Kind == StructureKind.Heading))
         {
-            if (heading.Level > level + 1)
+            var next = heading.Tag!.Level;
+            if (next > level + 1)
             {
-                yield return (heading.Page, level == 0 ? $"the first heading is of level {heading.Level}" : $"a heading of level {heading.Level} follows one of level {level}");
+                yield return (heading.Page, level == 0 ? $"the first heading is of level {next}" : $"a heading of level {next} follows one of level {level}");
             }
 
-            level = heading.Level;
+            level = next;
         }
     }
 }

@@ -87,32 +87,26 @@ internal sealed class StructureTree
         {
             case StructureKind.ListItem:
                 var item = Append(Current, new StructureElement(Current, null, "LI", Page));
-                return Append(item, new StructureElement(item, StructureKind.ListItem, "LBody", Page));
+                return Append(item, new StructureElement(item, tag, "LBody", Page));
             case StructureKind.Label when Current is { Kind: StructureKind.ListItem, Parent: { } whole }:
                 var label = New(whole);
-                whole.Kids.Insert(0, new StructureKid.Nested(label));
+                whole.Kids.Insert(0, label);
                 return label;
             case StructureKind.Link when !Current.HoldsContent:
                 // A link is part of a line, and stands in a paragraph.
-                var paragraph = Append(Current, new StructureElement(Current, StructureKind.Paragraph, "P", Page));
+                var paragraph = Append(Current, new StructureElement(Current, StructureTag.Paragraph, "P", Page));
                 return Append(paragraph, New(paragraph));
             default:
                 return Append(Current, New(Current));
         }
 
-        StructureElement New(StructureElement parent) => new(parent, tag.Kind, TypeOf(tag), Page)
-        {
-            Scope = tag.Scope,
-            Columns = tag.Columns,
-            Level = tag.Level,
-            Says = tag.Says,
-            Box = box,
-        };
+        StructureElement New(StructureElement parent) =>
+            tag.Kind == StructureKind.Figure ? new FigureElement(parent, tag, TypeOf(tag), Page, box) : new StructureElement(parent, tag, TypeOf(tag), Page);
     }
 
     private static StructureElement Append(StructureElement parent, StructureElement kid)
     {
-        parent.Kids.Add(new StructureKid.Nested(kid));
+        parent.Kids.Add(kid);
         return kid;
     }
 
@@ -134,7 +128,7 @@ internal sealed class StructureTree
 
     private void Simplify(StructureElement element)
     {
-        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Nested { Inner: { Kind: StructureKind.Paragraph } only }] })
+        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureElement { Kind: StructureKind.Paragraph } only] })
         {
             element.Kids.Clear();
             element.Kids.AddRange(only.Kids);
@@ -149,12 +143,9 @@ internal sealed class StructureTree
             }
         }
 
-        foreach (var kid in element.Kids)
+        foreach (var inner in element.Elements)
         {
-            if (kid is StructureKid.Nested { Inner: var inner })
-            {
-                Simplify(inner);
-            }
+            Simplify(inner);
         }
     }
 }

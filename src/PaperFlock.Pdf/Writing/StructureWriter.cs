@@ -33,12 +33,9 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
     {
         element.Number = file.Next().Number;
         _elements.Add(element);
-        foreach (var kid in element.Kids)
+        foreach (var inner in element.Elements)
         {
-            if (kid is StructureKid.Nested { Inner: var inner })
-            {
-                Number(inner);
-            }
+            Number(inner);
         }
     }
 
@@ -57,25 +54,25 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
     /// <summary>14.8.5.</summary>
     private static void AddAttributes(PdfBuffer body, StructureElement element)
     {
-        if (element.Says is { } says)
+        if (element is FigureElement { Box: var box })
         {
             body.Add("/Alt "u8);
-            body.AddText(says);
-            body.Add($"/A<</O/Layout/BBox[{element.Box.X} {element.Box.Y} {element.Box.Right} {element.Box.Bottom}]>>");
+            body.AddText(element.Tag!.Says!);
+            body.Add($"/A<</O/Layout/BBox[{box.X} {box.Y} {box.Right} {box.Bottom}]>>");
         }
 
-        if (element.Scope is not null || element.Columns > 1)
+        if (element.Tag is { Scope: not null } or { Columns: > 1 })
         {
             body.Add("/A<</O/Table"u8);
-            body.Add(element.Scope switch
+            body.Add(element.Tag.Scope switch
             {
                 HeaderScope.Column => "/Scope/Column"u8,
                 HeaderScope.Row => "/Scope/Row"u8,
                 _ => ""u8,
             });
-            if (element.Columns > 1)
+            if (element.Tag.Columns > 1)
             {
-                body.Add($"/ColSpan {element.Columns}");
+                body.Add($"/ColSpan {element.Tag.Columns}");
             }
 
             body.Add(">>"u8);
@@ -109,7 +106,7 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
                 case StructureKid.Annotation annotation:
                     body.Add($"<</Type/OBJR/Obj {links[annotation.Index].Annotation}/Pg {pages[links[annotation.Index].Page]}>>");
                     break;
-                case StructureKid.Nested { Inner: var inner }:
+                case StructureElement inner:
                     body.Add($"{NumberOf(inner)} ");
                     break;
             }
