@@ -87,19 +87,19 @@ internal sealed class RoundLogMaker(SheetContext context)
     private IEnumerable<LogSide> Fitting(LogSide side, string code)
     {
         var room = Room(side.Why, Design(side.Why, code, Head(Shown(side), side.Days, code)));
-        var days = new List<RoundDay>();
-        foreach (var day in side.Days)
+        var left = side.Days;
+        while (!left.IsEmpty)
         {
-            if (days.Count > 0 && Shown(new LogSide([.. days])) is { IsEmpty: false } shown && LeastHeight(Runs([.. shown, day]), side.Why) > room)
+            // Days that are over are not printed, and take no room.
+            var (least, days) = (left.Length - Shown(new LogSide(left)).Length + 1, left.Length);
+            while (days > least && LeastHeight(Runs(Shown(new LogSide(left[..days]))), side.Why) > room)
             {
-                yield return new LogSide([.. days]);
-                days.Clear();
+                days--;
             }
 
-            days.Add(day);
+            yield return new LogSide(left[..days]);
+            left = left[days..];
         }
-
-        yield return new LogSide([.. days]);
     }
 
     private Column Body(LogSide side, double room)
