@@ -23,8 +23,8 @@ export function keys(name, keys, chosen) {
   };
 }
 
-/** Keys for a number of lambs, the first of them for nothing said. @param {number} most @param {string} none @param {string} what such as "alive" */
-export const countKeys = (most, none, what) => [
+/** Keys for a number of lambs, the first of them for nothing said. @param {number} most @param {string} none @param {(n: number) => string} says such as "2 alive" */
+export const countKeys = (most, none, says) => [
   { value: '', label: '–', says: none },
-  ...Array.from({ length: most + 1 }, (_, n) => ({ value: String(n), label: String(n), says: `${n} ${what}` })),
+  ...Array.from({ length: most + 1 }, (_, n) => ({ value: String(n), label: String(n), says: says(n) })),
 ];

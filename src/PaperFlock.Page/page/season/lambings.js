@@ -66,7 +66,7 @@ function dayAndTime(row) {
 /** @param {Row} row @returns {Pick<Part, 'content' | 'show'>} */
 function counts(row) {
   const [alive, dead] = [['lambs-alive', 'alive', mostAlive], ['lambs-dead', 'dead', mostDead]].map(([key, what, most]) =>
-    keys(`${row.id}-${key}`, countKeys(Number(most), 'not said', String(what)), value => row.edit({ path: [String(key)], set: value })));
+    keys(`${row.id}-${key}`, countKeys(Number(most), 'not said', n => `${n} ${what}`), value => row.edit({ path: [String(key)], set: value })));
   const help = el('select', { id: `${row.id}-help`, class: 'short', onchange: () => row.edit({ path: ['lambing-help'], set: help.value }) },
     el('option', { value: '' }, 'not said'), ...choices(row.app, 'ewes[]', 'lambing-help').map(word => el('option', {}, word)));
   return {

@@ -9,7 +9,7 @@ const most = 5;
 
 /** @param {import('#page/season/rows.js').Row} row @returns {import('#page/season/rows.js').Part} */
 export function scanRow(row) {
-  const lambs = keys(`${row.id}-scan`, countKeys(most, 'not scanned', 'lambs'), value => row.edit({ path: ['scan'], set: value }));
+  const lambs = keys(`${row.id}-scan`, countKeys(most, 'not scanned', n => `${n} lamb${n === 1 ? '' : 's'}`), value => row.edit({ path: ['scan'], set: value }));
   const stage = el('select', { 'aria-label': `What the scanner said, ${row.called}`, class: 'short', onchange: () => row.edit({ path: ['scan-stage'], set: stage.value }) },
     el('option', { value: '' }, 'stage not said'), ...choices(row.app, 'ewes[]', 'scan-stage').map(word => el('option', {}, word)));
   return {
