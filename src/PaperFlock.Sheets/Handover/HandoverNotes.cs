@@ -14,7 +14,7 @@ internal static class HandoverNotes
         ImmutableArray<Element> always =
         [
             Said("On her back?", $"Roll her onto her feet, hold her till she stands. Down again: the vet, now; else {keeper}."),
-            Said("One missing?", $"Feed the others, then find her before you leave. Down and will not rise: the vet, then {keeper}. Not found: {keeper}. One too many: row\u00a01 on top."),
+            Said("One missing?", $"Feed the others, then find her before you leave. Down and will not rise: the vet, then {keeper}. Not found: {keeper}. One too many: one ewe’s row on top."),
             Said("Off one feed, or apart?", $"Ring {keeper} within the hour; dull, head low: the vet, now.{(holding.SickPen is { } pen ? $" Sick pen: {char.ToLowerInvariant(pen[0])}{pen[1..]}." : "")}"),
             .. part.Companies.Any(c => c.Ewes.Any(e => e.IsCarrying)) ? [Lambed(context, part, keeper)] : Array.Empty<Element>(),
             .. Watch(context, part),
