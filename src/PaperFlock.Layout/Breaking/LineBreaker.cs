@@ -26,7 +26,7 @@ internal sealed class LineBreaker
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+        runs.All(run => !run.Words.AsSpan().ContainsAnyExcept(" \t\r\n")) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
 
     /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
     /// <returns>Null where there is more to do.</returns>
@@ -40,19 +40,6 @@ internal sealed class LineBreaker
 
         var (taken, metrics) = (context.Measurer.WidthOf(words, style), context.Measurer.MetricsOf(style));
         return taken > width + Space.Epsilon ? null : new BrokenText([new TextLine([new LinePart(words, style, 0, taken)], taken, style.Size, metrics.Ascent, metrics.Descent)]);
-    }
-
-    private static bool IsBlank(ImmutableArray<Run> runs)
-    {
-        foreach (var run in runs)
-        {
-            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     private BrokenText Break()

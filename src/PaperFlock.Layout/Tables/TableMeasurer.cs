@@ -8,7 +8,10 @@ internal static class TableMeasurer
     /// <returns>Fits or wraps: a row is never torn.</returns>
     public static Placement Place(TableRow row, HeaderScope? first, HeaderScope? others, double[] edges, Space space, LayoutContext context)
     {
-        Check(row, edges.Length - 1);
+        if (row.Cells.Sum(cell => cell.Span) is var covered && covered != edges.Length - 1)
+        {
+            throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {edges.Length - 1} columns");
+        }
 
         var pieces = new Piece?[row.Cells.Length];
         var height = row.MinHeight;
@@ -55,19 +58,5 @@ internal static class TableMeasurer
         }
 
         return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { Row = row, Tag = StructureTag.Row };
-    }
-
-    private static void Check(TableRow row, int columns)
-    {
-        var covered = 0;
-        foreach (var cell in row.Cells)
-        {
-            covered += cell.Span;
-        }
-
-        if (covered != columns)
-        {
-            throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {columns} columns");
-        }
     }
 }

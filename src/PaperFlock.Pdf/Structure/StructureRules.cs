@@ -6,8 +6,7 @@ internal static class StructureRules
     /// <returns>What is wrong, with the 0-based page it begins on.</returns>
     public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree)
     {
-        var all = new List<StructureElement>();
-        Add(tree.Document, all);
+        var all = tree.Document.All.ToList();
         var faults = new List<(int Page, string Problem)>();
         foreach (var element in all)
         {
@@ -15,19 +14,6 @@ internal static class StructureRules
         }
 
         return faults.Concat(Headings(all));
-    }
-
-    /// <summary>Each before what is in it.</summary>
-    private static void Add(StructureElement element, List<StructureElement> all)
-    {
-        all.Add(element);
-        foreach (var kid in element.Kids)
-        {
-            if (kid is StructureKid.Nested { Inner: var inner })
-            {
-                Add(inner, all);
-            }
-        }
     }
 
     private static void Check(StructureElement element, List<(int Page, string Problem)> faults)
@@ -38,13 +24,13 @@ internal static class StructureRules
         }
 
         // 7.3 and 7.18.5: what replaces them for whoever does not see them.
-        if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Says))
+        if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Tag?.Says))
         {
             faults.Add((element.Page, "a figure without words for what it shows"));
         }
 
         // 7.5: so that every cell has the header of its column.
-        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
+        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Tag?.Columns ?? 1)).Distinct().Order().ToArray() is { Length: > 1 } widths)
         {
             faults.Add((element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns"));
         }
@@ -66,12 +52,12 @@ internal static class StructureRules
         var level = 0;
         foreach (var heading in all.Where(element => element.Kind == StructureKind.Heading))
         {
-            if (heading.Level > level + 1)
+            var before = level;
+            level = heading.Tag!.Level;
+            if (level > before + 1)
             {
-                yield return (heading.Page, level == 0 ? $"the first heading is of level {heading.Level}" : $"a heading of level {heading.Level} follows one of level {level}");
+                yield return (heading.Page, before == 0 ? $"the first heading is of level {level}" : $"a heading of level {level} follows one of level {before}");
             }
-
-            level = heading.Level;
         }
     }
 }

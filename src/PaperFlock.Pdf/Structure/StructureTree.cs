@@ -63,7 +63,26 @@ internal sealed class StructureTree
     }
 
     /// <summary>A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again.</summary>
-    public void Simplify() => Simplify(Document);
+    public void Simplify()
+    {
+        foreach (var element in Document.All)
+        {
+            if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Nested { Inner: { Kind: StructureKind.Paragraph } only }] })
+            {
+                element.Kids.Clear();
+                element.Kids.AddRange(only.Kids);
+                foreach (var content in only.Kids.OfType<StructureKid.Content>())
+                {
+                    _contents[content.Page][content.Number] = element;
+                }
+
+                foreach (var inner in only.Elements)
+                {
+                    inner.Parent = element;
+                }
+            }
+        }
+    }
 
     private StructureElement Find(StructureTag tag, StructureId? id, Bounds box)
     {
@@ -87,27 +106,20 @@ internal sealed class StructureTree
         {
             case StructureKind.ListItem:
                 var item = Append(Current, new StructureElement(Current, null, "LI", Page));
-                return Append(item, new StructureElement(item, StructureKind.ListItem, "LBody", Page));
+                return Append(item, new StructureElement(item, tag, "LBody", Page));
             case StructureKind.Label when Current is { Kind: StructureKind.ListItem, Parent: { } whole }:
                 var label = New(whole);
                 whole.Kids.Insert(0, new StructureKid.Nested(label));
                 return label;
             case StructureKind.Link when !Current.HoldsContent:
                 // A link is part of a line, and stands in a paragraph.
-                var paragraph = Append(Current, new StructureElement(Current, StructureKind.Paragraph, "P", Page));
+                var paragraph = Append(Current, new StructureElement(Current, StructureTag.Paragraph, "P", Page));
                 return Append(paragraph, New(paragraph));
             default:
                 return Append(Current, New(Current));
         }
 
-        StructureElement New(StructureElement parent) => new(parent, tag.Kind, TypeOf(tag), Page)
-        {
-            Scope = tag.Scope,
-            Columns = tag.Columns,
-            Level = tag.Level,
-            Says = tag.Says,
-            Box = box,
-        };
+        StructureElement New(StructureElement parent) => new(parent, tag, TypeOf(tag), Page, box);
     }
 
     private static StructureElement Append(StructureElement parent, StructureElement kid)
@@ -131,30 +143,4 @@ internal sealed class StructureTree
         StructureKind.Link => "Link",
         _ => throw new ArgumentOutOfRangeException(nameof(tag), tag, null),
     };
-
-    private void Simplify(StructureElement element)
-    {
-        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureKid.Nested { Inner: { Kind: StructureKind.Paragraph } only }] })
-        {
-            element.Kids.Clear();
-            element.Kids.AddRange(only.Kids);
-            foreach (var content in only.Kids.OfType<StructureKid.Content>())
-            {
-                _contents[content.Page][content.Number] = element;
-            }
-
-            foreach (var inner in only.Elements)
-            {
-                inner.Parent = element;
-            }
-        }
-
-        foreach (var kid in element.Kids)
-        {
-            if (kid is StructureKid.Nested { Inner: var inner })
-            {
-                Simplify(inner);
-            }
-        }
-    }
 }
