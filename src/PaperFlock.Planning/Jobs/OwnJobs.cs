@@ -3,25 +3,14 @@ namespace PaperFlock.Planning.Jobs;
 /// <summary>The keeper's own jobs: one day for the whole flock, or a window for each group.</summary>
 internal static class OwnJobs
 {
-    public static IEnumerable<Job> For(Flock flock, IReadOnlyList<GroupAnchors> groups)
-    {
-        foreach (var own in flock.OwnJobs)
-        {
-            if (own.On is { } day)
-            {
-                yield return OnDay(own, day, groups);
-                continue;
-            }
+    public static IEnumerable<Job> For(Flock flock, IReadOnlyList<GroupAnchors> groups) =>
+        flock.OwnJobs.SelectMany(own => own.On is { } day ? [OnDay(own, day, groups)] : OfGroups(own, own.Window!, groups, flock.Practice));
 
-            foreach (var group in groups)
-            {
-                if (group.DayOf(own.Window!.Anchor, flock.Practice) is { } anchor)
-                {
-                    yield return InWindow(own, own.Window, group, anchor);
-                }
-            }
-        }
-    }
+    private static IEnumerable<Job> OfGroups(OwnJob own, OwnJobWindow window, IReadOnlyList<GroupAnchors> groups, Practice practice) =>
+        from of in groups
+        let anchor = of.DayOf(window.Anchor, practice)
+        where anchor is not null
+        select InWindow(own, window, of, anchor.Value);
 
     private static Job OnDay(OwnJob own, LocalDate day, IReadOnlyList<GroupAnchors> groups)
     {

@@ -1,6 +1,7 @@
 namespace PaperFlock.Planning.Stores;
 
 /// <summary>Turns a use into an order: packs with the keeper's margin, and the last day to order.</summary>
+/// <param name="closed">Days nothing can be ordered or fetched on.</param>
 /// <param name="margin">Fraction bought over the sum: 0.1 is a tenth more.</param>
 internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<LocalDate> closed)
 {
@@ -30,5 +31,15 @@ internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<Local
 
     private int Packs(decimal plain) => (int)Math.Ceiling((plain * (1 + margin)) - Rounding);
 
-    private LocalDate OrderBy(DailyUse use) => OrderDay.For(use.First, leadDays, closed);
+    /// <summary>The lead time before it is needed, and earlier still past days marked closed.</summary>
+    private LocalDate OrderBy(DailyUse use)
+    {
+        var day = use.First.PlusDays(-leadDays);
+        while (closed.Contains(day))
+        {
+            day = day.PlusDays(-1);
+        }
+
+        return day;
+    }
 }
