@@ -12,17 +12,7 @@ public static class UserGuide
     public static Sheet Compose(Paper paper, ITextMeasurer measurer)
     {
         var size = Papers.Of(paper);
-        var context = new LayoutContext(measurer);
-        ImmutableArray<Page> pages;
-        try
-        {
-            pages = Paginator.Paginate(Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole), context, PageSide.Front, singleSided: false);
-        }
-        catch (LayoutException e)
-        {
-            throw new SheetException(Code, e.Message, e);
-        }
-
+        var pages = Binder.Pages(new LayoutContext(measurer), Code, Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole));
         return new Sheet(
             new SheetDefinition("guide", Code, SheetUse.Binder),
             Code,
@@ -68,7 +58,7 @@ public static class UserGuide
 
     private static Table Sheets() => new(
         [Track.Fixed(Mm(19)), Track.Fixed(Mm(31)), Track.Share()],
-        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("what it is for", TypeScale.Label)])],
+        [Block.Heads("code", "lives", "what it is for")],
         [
             .. PackSheets.All.Select(s => new TableRow(
                 [Block.Cell(s.Code, new TextStyle(Face.MonoBold, 11)), Block.Cell(s.Lives, TypeScale.Label), Block.Cell(s.Purpose, TypeScale.Body)],

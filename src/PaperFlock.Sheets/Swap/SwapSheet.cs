@@ -11,12 +11,7 @@ internal static class SwapSheet
     {
         var table = new Table(
             [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
-            [
-                new TableRow(
-                [
-                    Block.Cell("leaf", TypeScale.Label), Block.Cell("take out", TypeScale.Label, TextAlign.Centre), Block.Cell("put in", TypeScale.Label, TextAlign.Centre), Block.Cell("why", TypeScale.Label),
-                ]),
-            ],
+            [Block.Heads(1..3, "leaf", "take out", "put in", "why")],
             [
                 RegisterRow(context, before),
                 .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, LeafSentence.Of(l, context.Plan))),
@@ -35,7 +30,7 @@ internal static class SwapSheet
             Block.Heading("Stays in the pack: strike through by hand"),
             new Table(
                 [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Share()],
-                [new TableRow([Block.Cell("leaf", TypeScale.Label), Block.Cell("done", TypeScale.Label, TextAlign.Centre), Block.Cell("strike through", TypeScale.Label)])],
+                [Block.Heads(1..2, "leaf", "done", "strike through")],
                 [
                     .. struck.Select(l => new TableRow(
                         [

@@ -38,6 +38,16 @@ internal static class Block
 
     public static TableCell Cell(Element? child, int span = 1, VerticalAlign align = VerticalAlign.Middle) => new(child, span, align);
 
+    /// <summary>The head of a table: what its columns are called.</summary>
+    public static TableRow Heads(params ImmutableArray<string> words) => Heads(..0, words);
+
+    /// <param name="centred">The columns whose heads stand in the middle.</param>
+    public static TableRow Heads(Range centred, params ImmutableArray<string> words)
+    {
+        var (first, count) = centred.GetOffsetAndLength(words.Length);
+        return new TableRow([.. words.Select((w, i) => Cell(w, TypeScale.Label, i >= first && i < first + count ? TextAlign.Centre : TextAlign.Left))]);
+    }
+
     /// <summary>A cell to write in.</summary>
     public static TableCell Blank(int span = 1) => new(null, span);
 
@@ -76,22 +86,9 @@ internal static class Block
     /// <param name="row">Height of a line, in points.</param>
     public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", TypeScale.Label) with { About = NotContent.Instance }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
 
-    /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
-    public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";
-
     /// <summary>Sets <paramref name="words"/> in the first of the styles in which they stand on one line; in the last they may take more.</summary>
-    public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles)
-    {
-        foreach (var style in styles)
-        {
-            if (measurer.WidthOf(words, style) <= width)
-            {
-                return Text(words, style, align, 1.1);
-            }
-        }
-
-        return Text(words, styles[^1], align, 1.1);
-    }
+    public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles) =>
+        Text(words, styles.FirstOrDefault(style => measurer.WidthOf(words, style) <= width, styles[^1]), align, 1.1);
 
     public static TextStyle Bold(TextStyle style) => style with
     {

@@ -8,17 +8,11 @@ internal static class Who
     /// <summary>Points for the number of a row, of three figures at the most.</summary>
     public const double NumberWidth = 19;
 
-    /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
-    public static Element Of(EwePlan ewe, string mark = "")
+    public static Element Of(EwePlan ewe)
     {
-        var second = mark.Length > 0 ? mark : Mark(ewe);
-        var name = new List<Run> { new(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold) };
-        if (second.Length > 0)
-        {
-            name.Add(new Run("  " + second, TypeScale.Label));
-        }
-
-        return Block.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
+        var name = new Run(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold);
+        ImmutableArray<Run> named = Mark(ewe) is { Length: > 0 } mark ? [name, new Run("  " + mark, TypeScale.Label)] : [name];
+        return Block.Column(0, new Text(named, TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
     }
 
     /// <summary>The same behind the number of her row, by which what was written on paper is found again at the keys. Rows shift as ewes come and go, so the number is no content.</summary>
@@ -32,6 +26,10 @@ internal static class Who
     public static Run Called(Ewe ewe, TextStyle style) => ewe.Name is { } name
         ? new Run(name.Replace(' ', '\u00a0'), style)
         : new Run(ewe.Tag, style with { Face = Face.Mono }, Whole: true);
+
+    /// <summary>What each is called, with something behind it, and a dot between one and the next.</summary>
+    public static IEnumerable<Run> AllCalled(IReadOnlyList<EwePlan> ewes, Func<EwePlan, string> behind) => ewes.SelectMany(
+        (e, i) => new[] { Called(e.Ewe, TypeScale.Body), new Run(behind(e) + (i + 1 < ewes.Count ? Strikes.Between : ""), TypeScale.Body) });
 
     /// <summary>What an earlier issue said, which is known by its words alone: a tag among them is set whole and in the mono face.</summary>
     public static ImmutableArray<Run> Quoted(string words, SeasonPlan plan, TextStyle style)
@@ -65,6 +63,7 @@ internal static class Who
         return next;
     }
 
+    /// <summary>What tells her from a namesake, such as "born 2021".</summary>
     private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
         ? $"born\u00a0{born}"
         : ewe.Ewe.Breed ?? "";
