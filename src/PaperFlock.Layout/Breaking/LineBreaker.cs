@@ -9,7 +9,8 @@ internal sealed class LineBreaker
     private readonly ImmutableArray<Run> _runs;
     private readonly double _width;
     private readonly LayoutContext _context;
-    private readonly WordSplitter _splitter;
+    private readonly string[] _texts;
+    private readonly List<Fragment> _fragments;
     private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
 
     // The line being filled, and the spaces after its last word, which count only if another word follows.
@@ -21,7 +22,8 @@ internal sealed class LineBreaker
     private LineBreaker(ImmutableArray<Run> runs, double width, LayoutContext context)
     {
         (_runs, _width, _context) = (runs, width, context);
-        _splitter = new WordSplitter(runs, context);
+        var splitter = new WordSplitter(runs, context);
+        (_texts, _fragments) = (splitter.Texts, splitter.Split());
         _line = new List<Fragment>(runs.Length);
     }
 
@@ -44,17 +46,26 @@ internal sealed class LineBreaker
 
     private BrokenText Break()
     {
-        foreach (var word in _splitter.Split())
+        for (var at = 0; at < _fragments.Count; at++)
         {
-            if (word.Letters > 0 && AddWord(word) is { } tooWide)
+            switch (_fragments[at])
             {
-                return tooWide;
-            }
+                case { Kind: FragmentKind.LineFeed }:
+                    EndLine(StyleOfEmpty(at), spaceFollows: true);
+                    break;
+                case { Kind: FragmentKind.Spaces } spaces:
+                    _spaces.Add(spaces);
+                    _spaceWidth += spaces.Width;
+                    break;
+                default:
+                    var word = WordAt(at);
+                    if (AddWord(word) is { } tooWide)
+                    {
+                        return tooWide;
+                    }
 
-            AddSpaces(word);
-            if (word.EndsLine)
-            {
-                EndLine(StyleAt(word.First), spaceFollows: true);
+                    at += word.Count - 1;
+                    break;
             }
         }
 
@@ -67,33 +78,41 @@ internal sealed class LineBreaker
         return new BrokenText(_lines.DrainToImmutable());
     }
 
-    private BrokenText? AddWord(Word word)
+    /// <summary>Letters, and all that follow them without a place to break.</summary>
+    private List<Fragment> WordAt(int first)
     {
-        if (_used + _spaceWidth + word.Width > _width + Space.Epsilon)
+        var end = first + 1;
+        while (end < _fragments.Count && _fragments[end].Kind == FragmentKind.Letters && !_fragments[end - 1].BreaksAfter)
+        {
+            end++;
+        }
+
+        return _fragments[first..end];
+    }
+
+    private BrokenText? AddWord(List<Fragment> word)
+    {
+        var width = word.Sum(fragment => fragment.Width);
+        if (_used + _spaceWidth + width > _width + Space.Epsilon)
         {
             StartLine();
         }
 
-        if (word.Width > _width + Space.Epsilon)
+        if (width > _width + Space.Epsilon)
         {
             return BreakInside(word);
         }
 
-        for (var i = 0; i < word.Letters; i++)
-        {
-            Add(_splitter.Fragments[word.First + i]);
-        }
-
+        word.ForEach(Add);
         return null;
     }
 
-    private BrokenText? BreakInside(Word word)
+    private BrokenText? BreakInside(List<Fragment> word)
     {
-        for (var i = 0; i < word.Letters; i++)
+        foreach (var fragment in word)
         {
-            var fragment = _splitter.Fragments[word.First + i];
             var run = _runs[fragment.Run];
-            var text = _splitter.Texts[fragment.Run];
+            var text = _texts[fragment.Run];
             for (var at = fragment.Start; at < fragment.End;)
             {
                 // A letter and its accents stay together: text elements, the grapheme clusters of Unicode Standard Annex 29.
@@ -142,16 +161,6 @@ internal sealed class LineBreaker
         }
     }
 
-    private void AddSpaces(Word word)
-    {
-        for (var i = 0; i < word.Spaces; i++)
-        {
-            var space = _splitter.Fragments[word.First + word.Letters + i];
-            _spaces.Add(space);
-            _spaceWidth += space.Width;
-        }
-    }
-
     /// <summary>Ends the line unless it is still empty; spaces never begin a line that was not begun with them.</summary>
     private void StartLine()
     {
@@ -172,7 +181,7 @@ internal sealed class LineBreaker
         foreach (var fragment in _line)
         {
             var style = _runs[fragment.Run].Style;
-            parts.Add(new LinePart(_splitter.Texts[fragment.Run].Substring(fragment.Start, fragment.Length), style, x, fragment.Width));
+            parts.Add(new LinePart(_texts[fragment.Run].Substring(fragment.Start, fragment.Length), style, x, fragment.Width));
             x += fragment.Width;
             Reach(style);
         }
@@ -196,6 +205,7 @@ internal sealed class LineBreaker
         }
     }
 
-    private TextStyle StyleAt(int fragment) =>
-        fragment < _splitter.Fragments.Count ? _runs[_splitter.Fragments[fragment].Run].Style : _runs[^1].Style;
+    /// <summary>Of the spaces on the line, or what follows the line feed.</summary>
+    private TextStyle StyleOfEmpty(int lineFeed) =>
+        _runs[_spaces.Concat(_fragments.Skip(lineFeed)).Where(fragment => fragment.Kind != FragmentKind.LineFeed).Select(fragment => fragment.Run).FirstOrDefault(_runs.Length - 1)].Style;
 }

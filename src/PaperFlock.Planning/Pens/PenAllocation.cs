@@ -10,7 +10,7 @@ internal sealed class PenAllocation(ImmutableArray<ImmutableArray<RoomNeeded>> c
     private const int MostSteps = 20_000;
 
     // What the first so many ewes of each class want together, so that filling a pen is a look-up.
-    private readonly RoomNeeded[][] _sums = [.. classes.Select(SumsOf)];
+    private readonly RoomNeeded[][] _sums = [.. classes.Select(ewes => RoomNeeded.Sums(ewes))];
     private readonly PenRoom[] _left = [.. pens];
     private readonly int[] _partsIn = new int[pens.Length];
     private readonly int[][] _penOf = [.. classes.Select(c => new int[c.Length])];
@@ -105,16 +105,5 @@ internal sealed class PenAllocation(ImmutableArray<ImmutableArray<RoomNeeded>> c
         }
 
         return low;
-    }
-
-    private static RoomNeeded[] SumsOf(ImmutableArray<RoomNeeded> ewes)
-    {
-        var sums = new RoomNeeded[ewes.Length + 1];
-        for (var i = 0; i < ewes.Length; i++)
-        {
-            sums[i + 1] = new RoomNeeded(sums[i].Floor + ewes[i].Floor, sums[i].Trough + ewes[i].Trough);
-        }
-
-        return sums;
     }
 }

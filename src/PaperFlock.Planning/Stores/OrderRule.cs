@@ -10,17 +10,10 @@ internal sealed class OrderRule(int leadDays, decimal margin, IReadOnlySet<Local
 
     /// <returns>Null when none is used.</returns>
     /// <param name="pack">What one pack holds; null for what comes loose.</param>
-    public StoreItem? Weighed(StoreKind kind, string? name, DailyUse use, StorePack? sold, Mass? pack, decimal rate)
-    {
-        if (use.IsEmpty)
-        {
-            return null;
-        }
-
-        int? packs = pack is { } p ? Packs(use.Total / p.Kilograms) : null;
-        return new StoreItem(
-            kind, name, use.Total, packs, sold, pack?.Kilograms, use.First, use.Last, OrderBy(use), use.Weeks(), rate);
-    }
+    public StoreItem? Weighed(StoreKind kind, string? name, DailyUse use, StorePack? sold, Mass? pack, decimal rate) => use.IsEmpty
+        ? null
+        : new StoreItem(
+            kind, name, use.Total, pack is { } p ? Packs(use.Total / p.Kilograms) : null, sold, pack?.Kilograms, use.First, use.Last, OrderBy(use), use.Weeks(), rate);
 
     /// <param name="neededTo">The last day the last of them is still in use.</param>
     /// <returns>Null when none is used.</returns>
