@@ -8,7 +8,7 @@ internal sealed class LineBreaker
 {
     private readonly ImmutableArray<Run> _runs;
     private readonly double _width;
-    private readonly LayoutContext _context;
+    private readonly ITextMeasurer _measurer;
     private readonly string[] _texts;
     private readonly List<Fragment> _fragments;
     private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
@@ -19,20 +19,20 @@ internal sealed class LineBreaker
     private double _used;
     private double _spaceWidth;
 
-    private LineBreaker(ImmutableArray<Run> runs, double width, LayoutContext context)
+    private LineBreaker(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
     {
-        (_runs, _width, _context) = (runs, width, context);
-        var splitter = new WordSplitter(runs, context);
+        (_runs, _width, _measurer) = (runs, width, measurer);
+        var splitter = new WordSplitter(runs, measurer);
         (_texts, _fragments) = (splitter.Texts, splitter.Split());
         _line = new List<Fragment>(runs.Length);
     }
 
-    public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        runs.All(run => !run.Words.AsSpan().ContainsAnyExcept(" \t\r\n")) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+    public static BrokenText Break(ImmutableArray<Run> runs, double width, ITextMeasurer measurer) =>
+        runs.All(run => !run.Words.AsSpan().ContainsAnyExcept(" \t\r\n")) ? new BrokenText([]) : OneWord(runs, width, measurer) ?? new LineBreaker(runs, width, measurer).Break();
 
     /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
     /// <returns>Null where there is more to do.</returns>
-    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, LayoutContext context)
+    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
     {
         var (words, style, _) = runs[0];
         if (runs.Length > 1 || words.AsSpan().ContainsAny(WordSplitter.MayBreak))
@@ -40,7 +40,7 @@ internal sealed class LineBreaker
             return null;
         }
 
-        var (taken, metrics) = (context.Measurer.WidthOf(words, style), context.Measurer.MetricsOf(style));
+        var (taken, metrics) = (measurer.WidthOf(words, style), measurer.MetricsOf(style));
         return taken > width + Space.Epsilon ? null : new BrokenText([new TextLine([new LinePart(words, style, 0, taken)], taken, style.Size, metrics.Ascent, metrics.Descent)]);
     }
 
@@ -117,7 +117,7 @@ internal sealed class LineBreaker
             {
                 // A letter and its accents stay together: text elements, the grapheme clusters of Unicode Standard Annex 29.
                 var length = run.Whole ? fragment.Length : StringInfo.GetNextTextElementLength(text.AsSpan(at, fragment.End - at));
-                var letters = new Fragment(fragment.Run, at, length, _context.Measurer.WidthOf(text.AsSpan(at, length), run.Style));
+                var letters = new Fragment(fragment.Run, at, length, _measurer.WidthOf(text.AsSpan(at, length), run.Style));
                 if (_used + letters.Width > _width + Space.Epsilon)
                 {
                     StartLine();
@@ -198,7 +198,7 @@ internal sealed class LineBreaker
 
         void Reach(TextStyle style)
         {
-            var metrics = _context.Measurer.MetricsOf(style);
+            var metrics = _measurer.MetricsOf(style);
             em = Math.Max(em, style.Size);
             ascent = Math.Max(ascent, metrics.Ascent);
             descent = Math.Max(descent, metrics.Descent);

@@ -6,7 +6,7 @@ namespace PaperFlock.Layout.Breaking;
 /// Finds where lines may break: after spaces and thin spaces; after a hyphen or slash, unless a digit follows or the hyphen begins the word; at line feeds.
 /// Nowhere inside a <see cref="Run.Whole"/> run. The digit rule keeps 1/2, 2-3 and 2026-09-30 whole, as rule LB25 of Unicode Standard Annex 14 does for numbers.
 /// </summary>
-internal sealed class WordSplitter(ImmutableArray<Run> runs, LayoutContext context)
+internal sealed class WordSplitter(ImmutableArray<Run> runs, ITextMeasurer measurer)
 {
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
@@ -63,7 +63,7 @@ internal sealed class WordSplitter(ImmutableArray<Run> runs, LayoutContext conte
 
     private Fragment Letters(int run, int start, int end, bool breaks) => new(run, start, end - start, WidthOf(run, start, end), FragmentKind.Letters, breaks);
 
-    private double WidthOf(int run, int start, int end) => context.Measurer.WidthOf(Texts[run].AsSpan(start, end - start), runs[run].Style);
+    private double WidthOf(int run, int start, int end) => measurer.WidthOf(Texts[run].AsSpan(start, end - start), runs[run].Style);
 
     private bool BreaksAfter(int run, int index, bool atWordStart) => Texts[run][index] switch
     {

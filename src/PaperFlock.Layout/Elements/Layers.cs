@@ -3,9 +3,9 @@ namespace PaperFlock.Layout.Elements;
 /// <summary>Content with something behind or over it. Pages as the content does; the other layers get its size, anew on each page, and must fit it.</summary>
 public sealed record Layers(Element Content, Element? Behind = null, Element? Over = null) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
-        var content = Content.Offer(space, context);
+        var content = Content.Offer(space, measurer);
         if (content.Here is not { } piece)
         {
             return Dress(content, whole => whole, rest => rest);
@@ -22,7 +22,7 @@ public sealed record Layers(Element Content, Element? Behind = null, Element? Ov
 
         Placement.Wraps? AddLayer(Element? layer)
         {
-            var placement = layer?.OfferWhole(Space.Exactly(piece.Size.Width, piece.Size.Height), context);
+            var placement = layer?.OfferWhole(Space.Exactly(piece.Size.Width, piece.Size.Height), measurer);
             if (placement is Placement.Fits fits)
             {
                 items.Add(new PieceItem(0, 0, fits.Piece));

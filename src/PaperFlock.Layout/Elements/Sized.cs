@@ -8,7 +8,7 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Height">Exact.</param>
 public sealed record Sized(Element? Child, double? Width = null, double? Height = null, double MinWidth = 0) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var least = new Size(Width ?? MinWidth, Height ?? 0);
         if (TooLarge(least, space) is { } tooLarge)
@@ -20,7 +20,7 @@ public sealed record Sized(Element? Child, double? Width = null, double? Height 
         {
             Least = new Size(Width is null ? Math.Max(least.Width, space.Least.Width) : least.Width, least.Height),
         };
-        var placement = Child is null ? Placement.Nothing.Instance : Height is null ? Child.Offer(inside, context) : Child.OfferWhole(inside, context);
+        var placement = Child is null ? Placement.Nothing.Instance : Height is null ? Child.Offer(inside, measurer) : Child.OfferWhole(inside, measurer);
         if (placement is Placement.Nothing)
         {
             return least == default ? placement : Fit(least, []);

@@ -30,10 +30,12 @@ public sealed record Table(
 
     protected internal override StructureTag? UsualTag => StructureTag.Table;
 
-    public override Placement Place(Space space, LayoutContext context) => PlaceFrom(0, space, context);
+    public override Placement Place(Space space, ITextMeasurer measurer) => PlaceFrom(0, space, measurer);
+
+    internal Rest From(int row) => Left((space, measurer) => PlaceFrom(row, space, measurer));
 
     /// <param name="first">Index of the first body row still to be placed.</param>
-    internal Placement PlaceFrom(int first, Space space, LayoutContext context)
+    private Placement PlaceFrom(int first, Space space, ITextMeasurer measurer)
     {
         var edges = Track.Edges(Columns.AsSpan(), space.Width);
         if (edges[^1] > space.Width + Space.Epsilon)
@@ -41,7 +43,7 @@ public sealed record Table(
             return Wrap(Points.NeedsWidth(edges[^1], space.Width));
         }
 
-        var placement = new TablePart(this, edges, first, context).Place(space);
+        var placement = new TablePart(this, edges, first, measurer).Place(space);
         return placement is Placement.Wraps wraps ? Wrap(wraps) : placement;
     }
 }
@@ -59,10 +61,4 @@ public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align
 {
     /// <summary>For a header cell in an unusual place; null where its place says it: the head, or the first column of a table with <see cref="Table.RowHeaders"/>.</summary>
     public HeaderScope? Scope { get; init; }
-}
-
-/// <summary>A table from a body row onwards: an index and not a copy, so that a long table stays linear.</summary>
-internal sealed record TableRest(Table Table, int Next) : Element
-{
-    public override Placement Place(Space space, LayoutContext context) => Table.PlaceFrom(Next, space, context);
 }

@@ -59,17 +59,10 @@ internal static class CardFront
         var right = LitterWord(ewe);
         var rightStyle = ewe.IsCarrying && ewe.IsScanned ? Dots.Beside(TypeScale.Cap(Face.TextBold, 6)) : TypeScale.Cap(Face.TextBold, 4.2);
         var rightWidth = context.Measurer.WidthOf(right, rightStyle) + 2;
-        return new Row(
-            [
-                new RowCell(
-                    Track.Share(),
-                    Block.Largest(
-                        ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
-                        TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8)) with { Tag = StructureTag.Heading(1) },
-                    VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(rightWidth), Block.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
-            ],
-            8);
+        var name = Block.Largest(
+            ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
+            TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8));
+        return Block.Ends(name with { Tag = StructureTag.Heading(1) }, Block.Text(right, rightStyle, TextAlign.Right, 1.1), rightWidth, 8);
     }
 
     private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch

@@ -12,7 +12,7 @@ public static class UserGuide
     public static Sheet Compose(Paper paper, ITextMeasurer measurer)
     {
         var size = Papers.Of(paper);
-        var pages = Binder.Pages(new LayoutContext(measurer), Code, Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole));
+        var pages = Binder.Pages(measurer, Code, Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole));
         return new Sheet(
             new SheetDefinition("guide", Code, SheetUse.Binder),
             Code,
@@ -26,12 +26,7 @@ public static class UserGuide
         new Edges(Mm(9), Mm(9), Mm(20), PageSetup.UnprintableFoot),
         Block.Column(
             3,
-            new Row(
-                [
-                    new RowCell(Track.Share(), Block.Text("How to use this pack", TypeScale.Title, leading: 1.1) with { Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
-                    new RowCell(Track.Fixed(Mm(34)), Block.Text(Code, TypeScale.Code, TextAlign.Right), VerticalAlign.Top),
-                ],
-                10),
+            Block.Ends(Block.Text("How to use this pack", TypeScale.Title, leading: 1.1) with { Tag = StructureTag.Heading(1) }, Block.Text(Code, TypeScale.Code, TextAlign.Right), Mm(34), 10),
             new Rule(Lines.Section)),
         null,
         new Column([new Rule(Lines.Grid), new PageText(n => string.Create(CultureInfo.InvariantCulture, $"{Code} {n.Number}/{n.Of} · ") + "keep it at the front of the binder", TypeScale.Control)], 3),

@@ -39,6 +39,13 @@ public static partial class DateText
         flock.SeasonDays.Contains(days.Start) && flock.SeasonDays.Contains(days.End) ? Span(days)
         : days.Start == days.End ? $"{Short(days.Start)} {days.Start.Year}" : $"{Long(days.Start)} to {Long(days.End)}";
 
+    /// <summary>Days that follow on, as spans.</summary>
+    /// <param name="days">In order.</param>
+    internal static IEnumerable<DateInterval> Runs(IEnumerable<LocalDate> days) => days
+        .Select((day, i) => (Day: day, Run: day.PlusDays(-i)))
+        .GroupBy(d => d.Run, d => d.Day)
+        .Select(run => new DateInterval(run.First(), run.Last()));
+
     /// <summary>"27DEC": the part of a page code that says which day.</summary>
     public static string Code(LocalDate date) => date.Day.ToString("00", CultureInfo.InvariantCulture) + Months[date.Month].ToUpperInvariant();
 

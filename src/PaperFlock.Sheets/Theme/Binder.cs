@@ -43,14 +43,14 @@ internal static class Binder
     }
 
     public static ImmutableArray<Page> Pages(SheetContext context, string code, Element body, PageDesign design, PageSide startsOn, bool frontsOnly) =>
-        Pages(context.Layout, code, body, design, startsOn, frontsOnly);
+        Pages(context.Measurer, code, body, design, startsOn, frontsOnly);
 
     /// <exception cref="SheetException">Something does not fit an empty page.</exception>
-    public static ImmutableArray<Page> Pages(LayoutContext context, string code, Element body, PageDesign design, PageSide startsOn = PageSide.Front, bool frontsOnly = false)
+    public static ImmutableArray<Page> Pages(ITextMeasurer measurer, string code, Element body, PageDesign design, PageSide startsOn = PageSide.Front, bool frontsOnly = false)
     {
         try
         {
-            return Paginator.Paginate(body, design, context, startsOn, frontsOnly);
+            return Paginator.Paginate(body, design, measurer, startsOn, frontsOnly);
         }
         catch (LayoutException e)
         {

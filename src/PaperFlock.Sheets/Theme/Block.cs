@@ -15,14 +15,20 @@ internal static class Block
 
     public static Column List(double spacing, IEnumerable<Element> items) => new([.. items], spacing) { Tag = StructureTag.List };
 
+    /// <summary>Two at the ends of a line: the left one has the width that the right one leaves.</summary>
+    /// <param name="wide">Points for the right one; so is the gap between the two.</param>
+    public static Row Ends(Element left, Element right, double wide, double gap, VerticalAlign leftAt = VerticalAlign.Bottom, VerticalAlign rightAt = VerticalAlign.Top) =>
+        new([new RowCell(Track.Share(), left, leftAt), new RowCell(Track.Fixed(wide), right, rightAt)], gap);
+
+    /// <summary>A mark of a stated width, and what stands behind it.</summary>
+    /// <param name="wide">Points for the mark; so is the gap behind it.</param>
+    public static Row Behind(Element mark, Element words, double wide, double gap = 0, VerticalAlign at = VerticalAlign.Middle) =>
+        new([new RowCell(Track.Fixed(wide), mark, at), new RowCell(Track.Share(), words, at)], gap);
+
     /// <summary>A paragraph that is one of a list, with its number or mark before it.</summary>
     /// <param name="label">In bold type; the words begin 16 points to the right of where it does.</param>
-    public static Row ListItem(string label, Text words) => new(
-        [
-            new RowCell(Track.Fixed(16), Text(label, Bold(words.Runs[0].Style), leading: words.Leading) with { Tag = StructureTag.Label }),
-            new RowCell(Track.Share(), words),
-        ])
-    { Tag = StructureTag.ListItem };
+    public static Row ListItem(string label, Text words) =>
+        Behind(Text(label, Bold(words.Runs[0].Style), leading: words.Leading) with { Tag = StructureTag.Label }, words, 16, at: VerticalAlign.Top) with { Tag = StructureTag.ListItem };
 
     /// <summary>Bold words, then plain ones, in one paragraph.</summary>
     public static Text BoldThen(string bold, string plain, TextStyle plainStyle, double leading = 1.25) =>
@@ -68,12 +74,7 @@ internal static class Block
         new(2, [.. words.Select(w => TickWith(side, Text(w, TypeScale.Body)) with { Tag = StructureTag.ListItem })], row) { Tag = StructureTag.List };
 
     /// <summary>A tick box with its word to the right of it.</summary>
-    public static Row TickWith(double side, Element words) => new Row(
-        [
-            new RowCell(Track.Fixed(side), TickBox(side), VerticalAlign.Middle),
-            new RowCell(Track.Share(), words, VerticalAlign.Middle),
-        ],
-        Math.Max(5, side * 0.35));
+    public static Row TickWith(double side, Element words) => Behind(TickBox(side), words, side, Math.Max(5, side * 0.35));
 
     public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
 

@@ -10,12 +10,7 @@ internal static class PageHead
         var codeStyle = code.Length > 6 ? TypeScale.LongCode : TypeScale.Code;
         var codeWidth = context.Measurer.WidthOf(code, codeStyle) + 2;
         var name = Block.Largest(title, context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle);
-        var top = new Row(
-            [
-                new RowCell(Track.Share(), name with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(codeWidth), Block.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
-            ],
-            10);
+        var top = Block.Ends(name with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, Block.Text(code, codeStyle, TextAlign.Right), codeWidth, 10);
         if (lead is null && right is null)
         {
             return Block.Column(3, top, new Rule(Lines.Section));

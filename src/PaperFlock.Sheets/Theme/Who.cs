@@ -17,8 +17,7 @@ internal static class Who
 
     /// <summary>The same behind the number of her row, by which what was written on paper is found again at the keys. Rows shift as ewes come and go, so the number is no content.</summary>
     /// <param name="row">From 1.</param>
-    public static Element Of(EwePlan ewe, int row) => new Row(
-        [new RowCell(Track.Fixed(NumberWidth), RowNumber(row)), new RowCell(Track.Share(), Of(ewe))]);
+    public static Element Of(EwePlan ewe, int row) => Block.Behind(RowNumber(row), Of(ewe), NumberWidth, at: VerticalAlign.Top);
 
     public static Text RowNumber(int row) => Block.Text(row.ToString(CultureInfo.InvariantCulture), TypeScale.Label, leading: 1.1) with { About = NotContent.Instance };
 

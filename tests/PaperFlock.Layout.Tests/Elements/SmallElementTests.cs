@@ -153,7 +153,7 @@ public class SmallElementTests
 
     [Fact]
     public void Log_lines_that_need_none_and_find_no_room_are_nothing() =>
-        Assert.IsType<Placement.Nothing>(new LogLines(110, AtLeast: 0).Place(new Space(80, 100, 100), new LayoutContext(new FakeMeasurer())));
+        Assert.IsType<Placement.Nothing>(new LogLines(110, AtLeast: 0).Place(new Space(80, 100, 100), new FakeMeasurer()));
 
     [Theory]
     [InlineData(60, 2, "log: needs 120.0 pt, has 100.0 pt")]

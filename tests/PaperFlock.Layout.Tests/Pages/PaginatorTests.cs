@@ -56,7 +56,7 @@ public class PaginatorTests
     [InlineData(PageSide.Back, true, "FFF")]
     public void Sides_alternate_unless_paper_is_printed_on_one(PageSide startsOn, bool singleSided, string sides)
     {
-        var pages = Paginator.Paginate(Flow("f", 60, 250), Bare(100, 100), Context(), startsOn, singleSided);
+        var pages = Paginator.Paginate(Flow("f", 60, 250), Bare(100, 100), Measurer(), startsOn, singleSided);
 
         Assert.Equal(sides, string.Concat(pages.Select(page => page.Side.ToString()[0])));
         Assert.Equal(pages.Select((page, i) => new PageNumber(i + 1, 3, page.Side)), pages.Select(page => page.Number));
@@ -135,5 +135,5 @@ public class PaginatorTests
     public void Margins_wider_than_the_paper_are_a_mistake_of_ours() =>
         Assert.Throws<ArgumentException>(() => Paginate(Solid("a", 1, 1), Design with { Front = Edges.All(100), Back = Edges.All(100) }));
 
-    private static IEnumerable<Page> Paginate(Element body, PageDesign design) => Paginator.Paginate(body, design, Context());
+    private static IEnumerable<Page> Paginate(Element body, PageDesign design) => Paginator.Paginate(body, design, Measurer());
 }
