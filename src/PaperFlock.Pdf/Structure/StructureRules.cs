@@ -7,32 +7,26 @@ internal static class StructureRules
     public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree)
     {
         var all = tree.Document.All.ToList();
-        var faults = new List<(int Page, string Problem)>();
-        foreach (var element in all)
-        {
-            Check(element, faults);
-        }
-
-        return faults.Concat(Headings(all));
+        return all.SelectMany(FaultsOf).Concat(Headings(all));
     }
 
-    private static void Check(StructureElement element, List<(int Page, string Problem)> faults)
+    private static IEnumerable<(int Page, string Problem)> FaultsOf(StructureElement element)
     {
         if (!IsInItsPlace(element))
         {
-            faults.Add((element.Page, $"{element.Type} stands in {element.Parent?.Type}"));
+            yield return (element.Page, $"{element.Type} stands in {element.Parent?.Type}");
         }
 
         // 7.3 and 7.18.5: what replaces them for whoever does not see them.
         if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Tag?.Says))
         {
-            faults.Add((element.Page, "a figure without words for what it shows"));
+            yield return (element.Page, "a figure without words for what it shows");
         }
 
         // 7.5: so that every cell has the header of its column.
         if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Tag?.Columns ?? 1)).Distinct().Order().ToArray() is { Length: > 1 } widths)
         {
-            faults.Add((element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns"));
+            yield return (element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns");
         }
     }
 

@@ -86,18 +86,12 @@ internal sealed class StructureTree
 
     private StructureElement Find(StructureTag tag, StructureId? id, Bounds box)
     {
-        if (id is not null && _known.TryGetValue(id, out var known))
+        if (id is null)
         {
-            return known;
+            return Add(tag, box);
         }
 
-        var added = Add(tag, box);
-        if (id is not null)
-        {
-            _known.Add(id, added);
-        }
-
-        return added;
+        return _known.TryGetValue(id, out var known) ? known : _known[id] = Add(tag, box);
     }
 
     private StructureElement Add(StructureTag tag, Bounds box)

@@ -95,11 +95,11 @@ internal static class CardFront
         if (ewe.Due is { } due)
         {
             return Framed(
-                new Row(
-                    [
-                        new RowCell(Track.Fixed(Math.Max(30, context.Measurer.WidthOf("due", TypeScale.Body) + 2)), Block.Text("due", TypeScale.Body), VerticalAlign.Bottom),
-                        new RowCell(Track.Share(), Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
-                    ]),
+                Block.Behind(
+                    Block.Text("due", TypeScale.Body),
+                    Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05),
+                    Math.Max(30, context.Measurer.WidthOf("due", TypeScale.Body) + 2),
+                    at: VerticalAlign.Bottom),
                 Block.Text($"9 in 10 between {DateText.Short(due.Earliest)} and {DateText.Short(due.Latest)}", TypeScale.Label),
                 Block.Text(EvidenceText.Of(due.Evidence), TypeScale.LabelBold));
         }

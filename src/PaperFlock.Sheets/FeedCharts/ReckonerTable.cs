@@ -78,20 +78,17 @@ internal static class ReckonerTable
         ],
         HeadHeight);
 
-    private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds)
-    {
-        return new TableRow(
-            [
-                new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
-                Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
-                Block.Cell(Times(context, row)),
-                .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
-                Block.Cell(DateText.Short(row.From), Fed),
-            ],
-            height,
-            RuleAbove: moreFeeds ? Lines.Section : null,
-            About: RowKey.OfRation(chart.Code, row.From, row.To == chart.Rows[^1].To ? null : row.To));
-    }
+    private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds) => new(
+        [
+            new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
+            Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
+            Block.Cell(Times(context, row)),
+            .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
+            Block.Cell(DateText.Short(row.From), Fed),
+        ],
+        height,
+        RuleAbove: moreFeeds ? Lines.Section : null,
+        About: RowKey.OfRation(chart.Code, row.From, row.To == chart.Rows[^1].To ? null : row.To));
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
     private static Text Times(SheetContext context, FeedRow row) => new(

@@ -26,7 +26,7 @@ internal static class RegisterSheet
                 .. Roll(context),
             ],
             12);
-        return Binder.Upright(context, Definition, "Register", Season(context), body, context.Mark.IssueWords);
+        return Binder.Upright(context, Definition, "Register", Season(context), body, issue: true);
     }
 
     /// <summary>The round log is printed so many weeks ahead, and somebody has to know when it runs out.</summary>

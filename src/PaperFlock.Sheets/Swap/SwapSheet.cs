@@ -21,7 +21,7 @@ internal static class SwapSheet
         { Name = "take out, put in", RowHeaders = true };
         var struck = issue.Leaves.Where(l => !l.Struck.IsEmpty).ToArray();
         var body = new Column([table, .. struck.Length == 0 ? Array.Empty<Element>() : [ByHand(context, struck)], Block.Notes(context.WriteIn.TableRow)], 12);
-        return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
+        return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, issue: true);
     }
 
     private static NeedSpace ByHand(SheetContext context, LeafOutcome[] struck) => new(

@@ -4,8 +4,8 @@ namespace PaperFlock.Sheets.Theme;
 internal static class Binder
 {
     /// <summary>A sheet of upright pages under the usual head.</summary>
-    public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, string? right = null) =>
-        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Upright(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, right)));
+    public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, bool issue = false) =>
+        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Upright(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, issue)));
 
     /// <summary>The same of pages on their side.</summary>
     public static Sheet Sideways(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body) =>
@@ -80,13 +80,7 @@ internal static class Binder
     private static Page Anchored(Page page, string code) =>
         page with { Content = page.Content with { Items = page.Content.Items.Insert(0, new AnchorItem(0, 0, code)) } };
 
-    private static Page Turn(SheetContext context, Page page)
-    {
-        if (page.Side == PageSide.Front || context.Print.Duplex != Duplex.ShortEdge)
-        {
-            return page;
-        }
-
-        return page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
-    }
+    private static Page Turn(SheetContext context, Page page) => page.Side == PageSide.Front || context.Print.Duplex != Duplex.ShortEdge
+        ? page
+        : page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
 }

@@ -47,20 +47,12 @@ internal static class Who
     }
 
     /// <summary>A tag of a few characters is left alone: it may as well be a figure.</summary>
-    private static (int At, string Tag)? NextTag(string words, int from, SeasonPlan plan)
-    {
-        (int At, string Tag)? next = null;
-        foreach (var ewe in plan.Ewes.Where(e => e.Ewe.Name is null && e.Ewe.Tag.Length > 3))
-        {
-            var at = words.IndexOf(ewe.Ewe.Tag, from, StringComparison.Ordinal);
-            if (at >= 0 && (next is not { } best || at < best.At || (at == best.At && ewe.Ewe.Tag.Length > best.Tag.Length)))
-            {
-                next = (at, ewe.Ewe.Tag);
-            }
-        }
-
-        return next;
-    }
+    private static (int At, string Tag)? NextTag(string words, int from, SeasonPlan plan) => plan.Ewes
+        .Where(e => e.Ewe.Name is null && e.Ewe.Tag.Length > 3)
+        .Select(e => (At: words.IndexOf(e.Ewe.Tag, from, StringComparison.Ordinal), e.Ewe.Tag))
+        .Where(found => found.At >= 0)
+        .OrderBy(found => found.At).ThenByDescending(found => found.Tag.Length)
+        .Cast<(int, string)?>().FirstOrDefault();
 
     /// <summary>What tells her from a namesake, such as "born 2021".</summary>
     private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
