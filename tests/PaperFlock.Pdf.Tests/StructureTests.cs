@@ -99,7 +99,7 @@ public sealed class StructureTests
 
     [Fact]
     public void A_paragraph_over_pages_is_one_paragraph() => Reads(
-        new Column([new Sized(null, Height: 120, MinWidth: 1), Words(string.Join(' ', Enumerable.Range(1, 70)))]),
+        new Column([new Picture(new Size(1, 120), []), Words(string.Join(' ', Enumerable.Range(1, 70)))]),
         $"""
         Document
           Sect

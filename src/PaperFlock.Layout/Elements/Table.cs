@@ -8,22 +8,21 @@ namespace PaperFlock.Layout.Elements;
 /// so half of each rule and all of the frame are in the padding of the cells beside them.
 /// Each page's part is closed with the outer frame.
 /// </remarks>
-/// <param name="Outer">Thickness in points of the outer frame; 0 for none.</param>
 /// <param name="HeadRule">Thickness of the line under the head; a first row whose own line above is thicker has that.</param>
 /// <param name="LeastCarried">A part carried on to another page has so many rows or more, as far as the page it left can spare them and keep as many.</param>
 public sealed record Table(
     ImmutableArray<Track> Columns,
     ImmutableArray<TableRow> Head,
     ImmutableArray<TableRow> Body,
-    double Outer = 1,
     double HeadRule = 1,
     int LeastCarried = 1) : Element
 {
     /// <summary>Whether the first cell of a body row is the header of those beside it: it says what the row is about.</summary>
     public bool RowHeaders { get; init; }
 
-    /// <summary>Thickness of the lines between rows and columns.</summary>
+    /// <summary>Thickness of the lines between rows and columns, and of the outer frame.</summary>
     internal const double Grid = 0.5;
+    internal const double Frame = 1;
 
     /// <summary>Of a cell that names none: points left and right, above and below.</summary>
     public static readonly Edges UsualPadding = Edges.Of(4, 2);

@@ -76,7 +76,7 @@ internal static class Block
     /// <summary>A tick box with its word to the right of it.</summary>
     public static Row TickWith(double side, Element words) => Behind(TickBox(side), words, side, Math.Max(5, side * 0.35));
 
-    public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
+    public static Element Gap(double height) => new Picture(new Size(1, height), []);
 
     /// <summary>A heading and at least <paramref name="least"/> lines to write on below it, to the foot of the page; the two stay together.</summary>
     /// <param name="row">Height of a line, in points.</param>

@@ -4,14 +4,13 @@ namespace PaperFlock.Sheets.Theme;
 internal static class PageHead
 {
     /// <param name="issue">Which issue it is stands at the right.</param>
-    /// <param name="titled">False where the title says only which rows follow, so that it changes with them and not by itself.</param>
-    public static Element Of(SheetContext context, string title, string code, Phrase? lead = null, bool issue = false, bool sideways = false, bool titled = true)
+    public static Element Of(SheetContext context, string title, string code, Phrase? lead = null, bool issue = false, bool sideways = false)
     {
         var width = sideways ? context.Page.SidewaysBody.Width : context.Page.UprightWidth;
         var codeStyle = code.Length > 6 ? TypeScale.LongCode : TypeScale.Code;
         var codeWidth = context.Measurer.WidthOf(code, codeStyle) + 2;
         var name = Block.Largest(title, context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle);
-        var top = Block.Ends(name with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, Block.Text(code, codeStyle, TextAlign.Right), codeWidth, 10);
+        var top = Block.Ends(name with { Tag = StructureTag.Heading(1) }, Block.Text(code, codeStyle, TextAlign.Right), codeWidth, 10);
         if (lead is null && !issue)
         {
             return Block.Column(3, top, new Rule(Lines.Section));

@@ -76,7 +76,7 @@ public class PaginatorTests
     {
         var foot = new Row([
             new RowCell(Track.Share(), new PageText(n => $"{n.Number} of {n.Of}", Ten)),
-            new RowCell(Track.Share(), new Sized(new PageText(n => $"{n.Side}", Ten), Width: 40)),
+            new RowCell(Track.Share(), new Row([new RowCell(Track.Fixed(40), new PageText(n => $"{n.Side}", Ten))])),
             new RowCell(Track.Share(), new Box(new PageText(n => $"p{n.Number}", Ten), Edges.All(5)))]);
         var pages = Paginate(Flow("f", 60, 150), Design with { Head = null, Foot = foot, Front = default, Back = default });
 
@@ -122,7 +122,7 @@ public class PaginatorTests
     }
 
     [Fact]
-    public void An_error_without_names_is_the_reason_alone() => Assert.Equal("needs 120.0 pt, has 100.0 pt", Complaint(new Sized(null, Height: 120), 100, 100));
+    public void An_error_without_names_is_the_reason_alone() => Assert.Equal("needs 120.0 pt, has 100.0 pt", Complaint(new Picture(new Size(0, 120), []), 100, 100));
 
     [Theory]
     [InlineData(20, 10, 6, 15)]
