@@ -58,13 +58,13 @@ internal sealed class LineBreaker
                     _spaceWidth += spaces.Width;
                     break;
                 default:
-                    var word = WordAt(at);
-                    if (AddWord(word) is { } tooWide)
+                    var first = at;
+                    at = LastOfWord(first);
+                    if (AddWord(first, at) is { } tooWide)
                     {
                         return tooWide;
                     }
 
-                    at += word.Count - 1;
                     break;
             }
         }
@@ -78,21 +78,26 @@ internal sealed class LineBreaker
         return new BrokenText(_lines.DrainToImmutable());
     }
 
-    /// <summary>Letters, and all that follow them without a place to break.</summary>
-    private List<Fragment> WordAt(int first)
+    /// <summary>The last of the letters that follow one another without a place to break.</summary>
+    private int LastOfWord(int first)
     {
-        var end = first + 1;
-        while (end < _fragments.Count && _fragments[end].Kind == FragmentKind.Letters && !_fragments[end - 1].BreaksAfter)
+        var last = first;
+        while (!_fragments[last].BreaksAfter && last + 1 < _fragments.Count && _fragments[last + 1].Kind == FragmentKind.Letters)
         {
-            end++;
+            last++;
         }
 
-        return _fragments[first..end];
+        return last;
     }
 
-    private BrokenText? AddWord(List<Fragment> word)
+    private BrokenText? AddWord(int first, int last)
     {
-        var width = word.Sum(fragment => fragment.Width);
+        var width = 0.0;
+        for (var i = first; i <= last; i++)
+        {
+            width += _fragments[i].Width;
+        }
+
         if (_used + _spaceWidth + width > _width + Space.Epsilon)
         {
             StartLine();
@@ -100,17 +105,22 @@ internal sealed class LineBreaker
 
         if (width > _width + Space.Epsilon)
         {
-            return BreakInside(word);
+            return BreakInside(first, last);
         }
 
-        word.ForEach(Add);
+        for (var i = first; i <= last; i++)
+        {
+            Add(_fragments[i]);
+        }
+
         return null;
     }
 
-    private BrokenText? BreakInside(List<Fragment> word)
+    private BrokenText? BreakInside(int first, int last)
     {
-        foreach (var fragment in word)
+        for (var i = first; i <= last; i++)
         {
+            var fragment = _fragments[i];
             var run = _runs[fragment.Run];
             var text = _texts[fragment.Run];
             for (var at = fragment.Start; at < fragment.End;)

@@ -58,7 +58,12 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
             return Wrap(Points.Needs(lines[first..least].Sum(line => line.Height(Leading)), space.Height));
         }
 
-        var width = lines.Skip(first).Max(line => line.Width);
+        var width = 0.0;
+        for (var i = first; i < lines.Length; i++)
+        {
+            width = Math.Max(width, lines[i].Width);
+        }
+
         var piece = Set(lines, first, end, Align == TextAlign.Left ? width : space.Width);
         return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, Left((next, _) => PlaceRest(lines, end, width, next)));
     }

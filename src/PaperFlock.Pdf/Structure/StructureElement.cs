@@ -30,7 +30,24 @@ internal sealed class StructureElement(StructureElement? parent, StructureTag? t
     public IEnumerable<StructureElement> Elements => Kids.OfType<StructureKid.Nested>().Select(kid => kid.Inner);
 
     /// <summary>It and all in it, each before what is in it; that is not asked for until it has been passed.</summary>
-    public IEnumerable<StructureElement> All => Elements.SelectMany(element => element.All).Prepend(this);
+    public IEnumerable<StructureElement> All
+    {
+        get
+        {
+            var ahead = new Stack<StructureElement>([this]);
+            while (ahead.TryPop(out var element))
+            {
+                yield return element;
+                for (var i = element.Kids.Count - 1; i >= 0; i--)
+                {
+                    if (element.Kids[i] is StructureKid.Nested { Inner: var inner })
+                    {
+                        ahead.Push(inner);
+                    }
+                }
+            }
+        }
+    }
 
     /// <summary>Whether words may stand in it, and not only other elements.</summary>
     public bool HoldsContent => Kind is StructureKind.Heading or StructureKind.Paragraph or StructureKind.ListItem or StructureKind.Label
