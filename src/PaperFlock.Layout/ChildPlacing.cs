@@ -9,13 +9,13 @@ internal static class ChildPlacing
 
     /// <summary>Offers a child what is left, however little that is.</summary>
     /// <exception cref="InvalidOperationException">The child broke its contract: too large a piece, or a split that gets nowhere, which would never end.</exception>
-    public static Placement Offer(this Element child, Space space, LayoutContext context)
+    public static Placement Offer(this Element child, Space space, ITextMeasurer measurer)
     {
         var width = Math.Max(0, space.Width);
         var height = Math.Max(0, space.Height);
         space = space with { Width = width, Height = height, FullHeight = Math.Max(height, space.FullHeight) };
 
-        var placement = child.Place(space, context);
+        var placement = child.Place(space, measurer);
         var size = placement.Here?.Size ?? default;
         if (size.Width > width + Overstep || size.Height > height + Overstep)
         {
@@ -32,10 +32,10 @@ internal static class ChildPlacing
 
     /// <summary>Offers space to a child that must not be split: a split becomes a wrap.</summary>
     /// <returns>Nothing, fits or wraps.</returns>
-    public static Placement OfferWhole(this Element child, Space space, LayoutContext context)
+    public static Placement OfferWhole(this Element child, Space space, ITextMeasurer measurer)
     {
-        var placement = child.Offer(space, context);
-        return placement is Placement.Splits ? new Placement.Wraps(WhyNotWhole(child, space, context), child.Name is null ? [] : [child.Name]) : placement;
+        var placement = child.Offer(space, measurer);
+        return placement is Placement.Splits ? new Placement.Wraps(WhyNotWhole(child, space, measurer), child.Name is null ? [] : [child.Name]) : placement;
     }
 
     /// <summary>What the child is, and what it is about, said of what it places. The parts of a child that splits stay one thing, however many pages they are on.</summary>
@@ -65,14 +65,14 @@ internal static class ChildPlacing
     }
 
     /// <summary>Says how high the child is when nothing stops it, found by offering ever taller slots: only errors and page ends pay for this.</summary>
-    public static string WhyNotWhole(Element child, Space space, LayoutContext context)
+    public static string WhyNotWhole(Element child, Space space, ITextMeasurer measurer)
     {
         var height = Math.Max(space.Height, 1);
         // Lines that fill a slot fill these too, so the search stops at a height no sheet of paper has.
         for (var doubling = 0; doubling < Doublings; doubling++)
         {
             height *= 2;
-            if (child.Offer(new Space(space.Width, height, height), context) is Placement.Fits fits)
+            if (child.Offer(new Space(space.Width, height, height), measurer) is Placement.Fits fits)
             {
                 return Points.Needs(fits.Piece.Size.Height, space.Height);
             }

@@ -9,7 +9,7 @@ public readonly record struct Space(double Width, double Height, double FullHeig
     public const double Epsilon = 0.01;
 
     /// <summary>
-    /// The least size a frame should take: a <see cref="Elements.Box"/> in a column is as wide as the column, in a <see cref="Elements.Sized"/> as large as that.
+    /// The least size a frame should take: a <see cref="Elements.Box"/> in a column is as wide as the column, on a <see cref="Elements.Board"/> as large as its place.
     /// Only boxes stretch to it; everything else keeps its natural size. Zero for what may hug its content.
     /// </summary>
     public Size Least { get; init; }

@@ -5,7 +5,7 @@ namespace PaperFlock.Pdf;
 /// <summary>The faces inside the program, each loaded once for the process. Nothing is read from the system.</summary>
 public static class FontLibrary
 {
-    private static readonly Lazy<FontFace>[] Faces = [.. Enum.GetValues<Face>().Select(face => new Lazy<FontFace>(() => FontFace.Load(FileOf(face))))];
+    private static readonly Lazy<FontFace>[] Faces = [.. Enum.GetValues<Face>().Select(face => new Lazy<FontFace>(() => new FontFace(FileOf(face))))];
 
     public static ITextMeasurer Measurer { get; } = new TextMeasurer();
 

@@ -39,6 +39,9 @@ public sealed record EwePlan(
 
     /// <summary>Still to lamb, as far as anyone knows.</summary>
     public bool IsCarrying => Standing == Standing.ToLamb;
+
+    /// <summary>Lambs she rears once she has lambed: those born alive; where nobody wrote that down, those listed, else those scanned, else two.</summary>
+    internal int LambsAtFoot => Ewe.BornAlive ?? (Ewe.Scan is { } scan and > 0 ? scan : 2);
 }
 
 public enum Standing

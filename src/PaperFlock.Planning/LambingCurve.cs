@@ -14,16 +14,7 @@ public sealed record LambingCurve(int Ewes, ImmutableArray<LambingDay> Days, Imm
     /// <summary>Pens that are enough on every night of nine seasons in ten; never none where ewes lamb indoors.</summary>
     public int PensForTheSeason { get; init; }
 
-    public LambingDay? On(LocalDate day)
-    {
-        if (Days.IsEmpty)
-        {
-            return null;
-        }
-
-        var i = Period.DaysBetween(Days[0].Date, day);
-        return i >= 0 && i < Days.Length ? Days[i] : null;
-    }
+    public LambingDay? On(LocalDate day) => Days.FirstOrDefault(d => d.Date == day);
 }
 
 /// <param name="ExpectedEwes">Mean number of ewes lambing that day.</param>

@@ -28,15 +28,7 @@ public sealed record RoundDay(
     public Round? At(FeedTime feed)
     {
         var part = IsByClock && feed == FeedTime.FirstLight ? PartOfDay.Morning : PartOf(feed);
-        foreach (var round in Times)
-        {
-            if (round.Part == part)
-            {
-                return round;
-            }
-        }
-
-        return null;
+        return Times.Where(round => round.Part == part).Cast<Round?>().FirstOrDefault();
     }
 
     internal static PartOfDay PartOf(FeedTime feed) => feed switch

@@ -44,7 +44,7 @@ public sealed record SeasonOutcome(
         var toLamb = ewes.Where(e => e.WasToLamb).ToList();
         return new(
             toLamb.Count,
-            [.. toLamb.Where(e => e.Ewe.Lambed is not null).Select(e => Lambing(flock, e)).OrderBy(l => l.Ewe.Ewe.Lambed)],
+            [.. toLamb.Where(e => e.Ewe.Lambed is not null).Select(e => new LambingOutcome(e, DueWindows.Of(flock, e.Ewe))).OrderBy(l => l.Ewe.Ewe.Lambed)],
             [.. ewes.Where(e => e.Ewe.LostLambs is not null)],
             [.. ewes.Where(e => e.Ewe.Gone is not null).OrderBy(e => e.Ewe.Gone!.On)],
             [.. ewes.Where(e => e.Ewe.Gone is null && e.Advice.Findings is [<= TupFinding.HadMastitis, ..])],
@@ -54,8 +54,6 @@ public sealed record SeasonOutcome(
             LambsScanned = toLamb.Sum(e => e.Ewe.Scan ?? 0),
         };
     }
-
-    private static LambingOutcome Lambing(Flock flock, EwePlan ewe) => new(ewe, DueWindows.Of(flock, ewe.Ewe));
 }
 
 /// <param name="Window">When she was to lamb, by the marks and the scan.</param>

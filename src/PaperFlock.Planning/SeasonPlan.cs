@@ -65,4 +65,17 @@ public sealed record GroupPlan(TuppingGroup Group, GroupDueDates? Due, LocalDate
     public LocalDate? FirstDue => Due?.First.Day;
 
     public LocalDate? LastDue => Due?.Last.Day;
+
+    /// <summary>Null when the group has no such day: nothing can be due where no ewe is in lamb.</summary>
+    internal LocalDate? DayOf(JobAnchor anchor, Practice practice) => anchor switch
+    {
+        JobAnchor.TupIn => Group.TupIn,
+        JobAnchor.TupOut => Group.TupOut,
+        JobAnchor.Scan => Group.TupIn.PlusDays(practice.ScanDaysAfterTupIn.First),
+        JobAnchor.Feeding => FirstDue?.PlusDays(-7 * practice.FeedWeeksBeforeLambing.Twin),
+        JobAnchor.Housing => FirstDue?.PlusDays(-practice.HouseDaysBeforeLambing),
+        JobAnchor.FirstDue => FirstDue,
+        JobAnchor.LastDue => LastDue,
+        _ => throw new ArgumentOutOfRangeException(nameof(anchor)),
+    };
 }

@@ -20,9 +20,9 @@ public static class SeasonPlanner
     public static SeasonPlan Plan(Flock flock, LocalDate asOf)
     {
         var dated = EwePlans.Of(flock);
-        var anchors = flock.Groups.Select(g => Anchors(flock, g, dated)).ToList();
-        var jobs = JobPlanner.Plan(flock, anchors);
-        ImmutableArray<GroupPlan> groups = [.. anchors.Select(a => new GroupPlan(a.Group, a.Due, HousedOn(a.Group, jobs)))];
+        var due = flock.Groups.Select(g => new GroupPlan(g, Due(flock, g, dated), Housed: null)).ToList();
+        var jobs = JobPlanner.Plan(flock, due);
+        ImmutableArray<GroupPlan> groups = [.. due.Select(g => g with { Housed = HousedOn(g.Group, jobs) })];
         var dates = new SeasonDates(
             flock.Groups.Min(g => g.TupIn),
             flock.Groups.Max(g => g.TupOut),
@@ -69,11 +69,8 @@ public static class SeasonPlanner
         ewes.IsEmpty ? null : new(ewes.Min(e => e.Due.Earliest), ewes.Select(e => e.Due.Latest).Append(lastDue ?? LocalDate.MinIsoValue).Max());
 
     /// <summary>Nothing is due any more in a group of which no ewe is left to lamb, or with lambs; as long as there is one, losses move no job.</summary>
-    private static GroupAnchors Anchors(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes)
-    {
-        ImmutableArray<EwePlan> own = [.. ewes.Where(e => e.Ewe.Group == group.Name)];
-        return new(group, own.Any(e => e.Standing is Standing.ToLamb or Standing.Lambed) ? GroupDueDates.Of(flock, group, ewes) : null, own.Length);
-    }
+    private static GroupDueDates? Due(Flock flock, TuppingGroup group, ImmutableArray<EwePlan> ewes) =>
+        ewes.Any(e => e.Ewe.Group == group.Name && e.Standing is Standing.ToLamb or Standing.Lambed) ? GroupDueDates.Of(flock, group, ewes) : null;
 
     private static LocalDate? HousedOn(TuppingGroup group, ImmutableArray<Job> jobs) =>
         jobs.FirstOrDefault(j => j.Kind == JobKind.House && j.Group == group)?.ShownOn;

@@ -60,7 +60,7 @@ public sealed class FontLibraryTests
 
     [Fact]
     public void A_file_that_is_not_in_the_program_is_our_bug()
-        => Assert.Throws<InvalidOperationException>(() => FontFace.Load("Nowhere.ttf"));
+        => Assert.Throws<InvalidOperationException>(() => new FontFace("Nowhere.ttf"));
 
     [Fact]
     public void A_face_is_loaded_once()

@@ -99,7 +99,7 @@ public sealed class StructureTests
 
     [Fact]
     public void A_paragraph_over_pages_is_one_paragraph() => Reads(
-        new Column([new Sized(null, Height: 120, MinWidth: 1), Words(string.Join(' ', Enumerable.Range(1, 70)))]),
+        new Column([new Picture(new Size(1, 120), []), Words(string.Join(' ', Enumerable.Range(1, 70)))]),
         $"""
         Document
           Sect
@@ -212,7 +212,7 @@ public sealed class StructureTests
     private static void Reads(Element body, string expected, int pages = 1, Func<PageDesign, PageDesign>? change = null)
     {
         var design = new PageDesign(new Size(240, 200), Edges.All(20), Edges.All(20), null, null, null, 6);
-        var made = Paginator.Paginate(body, change?.Invoke(design) ?? design, new LayoutContext(FontLibrary.Measurer));
+        var made = Paginator.Paginate(body, change?.Invoke(design) ?? design, FontLibrary.Measurer);
         Assert.Equal(pages, made.Length);
         Assert.Equal(expected.ReplaceLineEndings("\n") + "\n", StructureNode.Of(Sample.Print(Sample.Document([.. made]))).ToString());
     }

@@ -2,7 +2,6 @@ using System.Runtime.InteropServices;
 using PaperFlock.Layout;
 using PaperFlock.Layout.Painting;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
 using PaperFlock.Pdf;
 using SkiaSharp;
 
@@ -103,23 +102,6 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
     }
 
     public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
-
-    /// <summary>A picture has no structure and leads nowhere.</summary>
-    public void Begin(StructureTag tag, StructureId? id, Bounds box)
-    {
-    }
-
-    public void End()
-    {
-    }
-
-    public void Link(Bounds area, string target, string says)
-    {
-    }
-
-    public void Anchor(double x, double y, string name)
-    {
-    }
 
     public void Dispose()
     {

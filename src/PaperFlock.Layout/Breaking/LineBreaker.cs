@@ -8,8 +8,9 @@ internal sealed class LineBreaker
 {
     private readonly ImmutableArray<Run> _runs;
     private readonly double _width;
-    private readonly LayoutContext _context;
-    private readonly WordSplitter _splitter;
+    private readonly ITextMeasurer _measurer;
+    private readonly string[] _texts;
+    private readonly List<Fragment> _fragments;
     private readonly ImmutableArray<TextLine>.Builder _lines = ImmutableArray.CreateBuilder<TextLine>(1);
 
     // The line being filled, and the spaces after its last word, which count only if another word follows.
@@ -18,19 +19,20 @@ internal sealed class LineBreaker
     private double _used;
     private double _spaceWidth;
 
-    private LineBreaker(ImmutableArray<Run> runs, double width, LayoutContext context)
+    private LineBreaker(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
     {
-        (_runs, _width, _context) = (runs, width, context);
-        _splitter = new WordSplitter(runs, context);
+        (_runs, _width, _measurer) = (runs, width, measurer);
+        var splitter = new WordSplitter(runs, measurer);
+        (_texts, _fragments) = (splitter.Texts, splitter.Split());
         _line = new List<Fragment>(runs.Length);
     }
 
-    public static BrokenText Break(ImmutableArray<Run> runs, double width, LayoutContext context) =>
-        IsBlank(runs) ? new BrokenText([]) : OneWord(runs, width, context) ?? new LineBreaker(runs, width, context).Break();
+    public static BrokenText Break(ImmutableArray<Run> runs, double width, ITextMeasurer measurer) =>
+        runs.All(run => !run.Words.AsSpan().ContainsAnyExcept(" \t\r\n")) ? new BrokenText([]) : OneWord(runs, width, measurer) ?? new LineBreaker(runs, width, measurer).Break();
 
     /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
     /// <returns>Null where there is more to do.</returns>
-    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, LayoutContext context)
+    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
     {
         var (words, style, _) = runs[0];
         if (runs.Length > 1 || words.AsSpan().ContainsAny(WordSplitter.MayBreak))
@@ -38,36 +40,32 @@ internal sealed class LineBreaker
             return null;
         }
 
-        var (taken, metrics) = (context.Measurer.WidthOf(words, style), context.Measurer.MetricsOf(style));
+        var (taken, metrics) = (measurer.WidthOf(words, style), measurer.MetricsOf(style));
         return taken > width + Space.Epsilon ? null : new BrokenText([new TextLine([new LinePart(words, style, 0, taken)], taken, style.Size, metrics.Ascent, metrics.Descent)]);
-    }
-
-    private static bool IsBlank(ImmutableArray<Run> runs)
-    {
-        foreach (var run in runs)
-        {
-            if (run.Words.AsSpan().ContainsAnyExcept(" \t\r\n"))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     private BrokenText Break()
     {
-        foreach (var word in _splitter.Split())
+        for (var at = 0; at < _fragments.Count; at++)
         {
-            if (word.Letters > 0 && AddWord(word) is { } tooWide)
+            switch (_fragments[at])
             {
-                return tooWide;
-            }
+                case { Kind: FragmentKind.LineFeed }:
+                    EndLine(StyleOfEmpty(at), spaceFollows: true);
+                    break;
+                case { Kind: FragmentKind.Spaces } spaces:
+                    _spaces.Add(spaces);
+                    _spaceWidth += spaces.Width;
+                    break;
+                default:
+                    var first = at;
+                    at = LastOfWord(first);
+                    if (AddWord(first, at) is { } tooWide)
+                    {
+                        return tooWide;
+                    }
 
-            AddSpaces(word);
-            if (word.EndsLine)
-            {
-                EndLine(StyleAt(word.First), spaceFollows: true);
+                    break;
             }
         }
 
@@ -80,38 +78,56 @@ internal sealed class LineBreaker
         return new BrokenText(_lines.DrainToImmutable());
     }
 
-    private BrokenText? AddWord(Word word)
+    /// <summary>The last of the letters that follow one another without a place to break.</summary>
+    private int LastOfWord(int first)
     {
-        if (_used + _spaceWidth + word.Width > _width + Space.Epsilon)
+        var last = first;
+        while (!_fragments[last].BreaksAfter && last + 1 < _fragments.Count && _fragments[last + 1].Kind == FragmentKind.Letters)
+        {
+            last++;
+        }
+
+        return last;
+    }
+
+    private BrokenText? AddWord(int first, int last)
+    {
+        var width = 0.0;
+        for (var i = first; i <= last; i++)
+        {
+            width += _fragments[i].Width;
+        }
+
+        if (_used + _spaceWidth + width > _width + Space.Epsilon)
         {
             StartLine();
         }
 
-        if (word.Width > _width + Space.Epsilon)
+        if (width > _width + Space.Epsilon)
         {
-            return BreakInside(word);
+            return BreakInside(first, last);
         }
 
-        for (var i = 0; i < word.Letters; i++)
+        for (var i = first; i <= last; i++)
         {
-            Add(_splitter.Fragments[word.First + i]);
+            Add(_fragments[i]);
         }
 
         return null;
     }
 
-    private BrokenText? BreakInside(Word word)
+    private BrokenText? BreakInside(int first, int last)
     {
-        for (var i = 0; i < word.Letters; i++)
+        for (var i = first; i <= last; i++)
         {
-            var fragment = _splitter.Fragments[word.First + i];
+            var fragment = _fragments[i];
             var run = _runs[fragment.Run];
-            var text = _splitter.Texts[fragment.Run];
+            var text = _texts[fragment.Run];
             for (var at = fragment.Start; at < fragment.End;)
             {
                 // A letter and its accents stay together: text elements, the grapheme clusters of Unicode Standard Annex 29.
                 var length = run.Whole ? fragment.Length : StringInfo.GetNextTextElementLength(text.AsSpan(at, fragment.End - at));
-                var letters = new Fragment(fragment.Run, at, length, _context.Measurer.WidthOf(text.AsSpan(at, length), run.Style));
+                var letters = new Fragment(fragment.Run, at, length, _measurer.WidthOf(text.AsSpan(at, length), run.Style));
                 if (_used + letters.Width > _width + Space.Epsilon)
                 {
                     StartLine();
@@ -155,16 +171,6 @@ internal sealed class LineBreaker
         }
     }
 
-    private void AddSpaces(Word word)
-    {
-        for (var i = 0; i < word.Spaces; i++)
-        {
-            var space = _splitter.Fragments[word.First + word.Letters + i];
-            _spaces.Add(space);
-            _spaceWidth += space.Width;
-        }
-    }
-
     /// <summary>Ends the line unless it is still empty; spaces never begin a line that was not begun with them.</summary>
     private void StartLine()
     {
@@ -185,7 +191,7 @@ internal sealed class LineBreaker
         foreach (var fragment in _line)
         {
             var style = _runs[fragment.Run].Style;
-            parts.Add(new LinePart(_splitter.Texts[fragment.Run].Substring(fragment.Start, fragment.Length), style, x, fragment.Width));
+            parts.Add(new LinePart(_texts[fragment.Run].Substring(fragment.Start, fragment.Length), style, x, fragment.Width));
             x += fragment.Width;
             Reach(style);
         }
@@ -202,13 +208,14 @@ internal sealed class LineBreaker
 
         void Reach(TextStyle style)
         {
-            var metrics = _context.Measurer.MetricsOf(style);
+            var metrics = _measurer.MetricsOf(style);
             em = Math.Max(em, style.Size);
             ascent = Math.Max(ascent, metrics.Ascent);
             descent = Math.Max(descent, metrics.Descent);
         }
     }
 
-    private TextStyle StyleAt(int fragment) =>
-        fragment < _splitter.Fragments.Count ? _runs[_splitter.Fragments[fragment].Run].Style : _runs[^1].Style;
+    /// <summary>Of the spaces on the line, or what follows the line feed.</summary>
+    private TextStyle StyleOfEmpty(int lineFeed) =>
+        _runs[_spaces.Concat(_fragments.Skip(lineFeed)).Where(fragment => fragment.Kind != FragmentKind.LineFeed).Select(fragment => fragment.Run).FirstOrDefault(_runs.Length - 1)].Style;
 }

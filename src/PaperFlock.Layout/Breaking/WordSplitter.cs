@@ -6,7 +6,7 @@ namespace PaperFlock.Layout.Breaking;
 /// Finds where lines may break: after spaces and thin spaces; after a hyphen or slash, unless a digit follows or the hyphen begins the word; at line feeds.
 /// Nowhere inside a <see cref="Run.Whole"/> run. The digit rule keeps 1/2, 2-3 and 2026-09-30 whole, as rule LB25 of Unicode Standard Annex 14 does for numbers.
 /// </summary>
-internal sealed class WordSplitter
+internal sealed class WordSplitter(ImmutableArray<Run> runs, ITextMeasurer measurer)
 {
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
@@ -14,150 +14,67 @@ internal sealed class WordSplitter
     /// <summary>A run with none of these is one word.</summary>
     public static readonly SearchValues<char> MayBreak = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\t', '\r', '\n']);
 
-    private readonly ImmutableArray<Run> _runs;
-    private readonly string[] _words;
-    private readonly LayoutContext _context;
-
-    private readonly List<Fragment> _fragments;
-    private readonly List<Word> _found;
-    private int _first;
-    private int _letters;
-    private double _width;
-
-    public WordSplitter(ImmutableArray<Run> runs, LayoutContext context)
-    {
-        (_runs, _context) = (runs, context);
-        _words = new string[runs.Length];
-        var letters = 0;
-        for (var i = 0; i < runs.Length; i++)
-        {
-            _words[i] = Plain(runs[i]);
-            letters += _words[i].Length;
-        }
-
-        // Most words have four letters or more and a space behind them, which is a fragment of its own.
-        (_fragments, _found) = (new List<Fragment>((letters / 2) + 1), new List<Word>((letters / 4) + 1));
-    }
-
     /// <summary>The words of each run as they are set: tabs and, in whole runs, line feeds are spaces.</summary>
-    public string[] Texts => _words;
+    public string[] Texts { get; } = [.. runs.Select(Plain)];
 
-    public List<Fragment> Fragments => _fragments;
-
-    public List<Word> Split()
+    /// <returns>All that is in the runs, in order. Letters that follow letters are one word with them, unless those break.</returns>
+    public List<Fragment> Split()
     {
-        for (var run = 0; run < _runs.Length; run++)
+        // Most words have four letters or more and a space behind them, which is a fragment of its own.
+        var fragments = new List<Fragment>((Texts.Sum(text => text.Length) / 2) + 1);
+        for (var run = 0; run < runs.Length; run++)
         {
-            if (_runs[run].Whole)
+            var text = Texts[run];
+            for (var at = 0; at < text.Length; at = fragments[^1].End)
             {
-                AddLetters(run, 0, _words[run].Length);
-            }
-            else
-            {
-                SplitRun(run, _words[run]);
+                fragments.Add(runs[run].Whole ? Letters(run, at, text.Length, breaks: false)
+                    : text[at] == '\n' ? new Fragment(run, at, 1, 0, FragmentKind.LineFeed)
+                    : IsSpace(text[at]) ? Spaces(run, at)
+                    : Letters(run, at, isFirst: fragments.FindLast(f => f.Kind != FragmentKind.Spaces) is { Length: 0 } or { Kind: FragmentKind.LineFeed } or { BreaksAfter: true }));
             }
         }
 
-        EndWord(endsLine: false);
-        return _found;
+        return fragments;
     }
 
-    private void SplitRun(int run, string text)
+    private Fragment Spaces(int run, int start)
     {
-        var i = 0;
-        while (i < text.Length)
+        var end = start + 1;
+        while (end < Texts[run].Length && IsSpace(Texts[run][end]))
         {
-            var start = i;
-            if (text[i] == '\n')
-            {
-                EndWord(endsLine: true);
-                i++;
-            }
-            else if (IsSpace(text[i]))
-            {
-                while (i < text.Length && IsSpace(text[i]))
-                {
-                    i++;
-                }
-
-                Add(run, start, i - start);
-            }
-            else
-            {
-                var breaks = false;
-                while (i < text.Length && !breaks && text[i] != '\n' && !IsSpace(text[i]))
-                {
-                    breaks = BreaksAfter(run, i, atWordStart: i == start && _letters == 0);
-                    i++;
-                }
-
-                AddLetters(run, start, i - start);
-                if (breaks)
-                {
-                    EndWord(endsLine: false);
-                }
-            }
+            end++;
         }
+
+        return new Fragment(run, start, end - start, WidthOf(run, start, end), FragmentKind.Spaces);
     }
 
-    private void AddLetters(int run, int start, int length)
+    /// <param name="isFirst">No letters are before them but such as break.</param>
+    private Fragment Letters(int run, int start, bool isFirst)
     {
-        if (length == 0)
+        var (text, end, breaks) = (Texts[run], start, false);
+        while (end < text.Length && !breaks && text[end] != '\n' && !IsSpace(text[end]))
         {
-            return;
+            breaks = BreaksAfter(run, end, atWordStart: isFirst && end == start);
+            end++;
         }
 
-        // Letters after spaces begin the next word.
-        if (_fragments.Count > _first + _letters)
-        {
-            EndWord(endsLine: false);
-        }
-
-        Add(run, start, length);
-        _letters++;
-        _width += _fragments[^1].Width;
+        return Letters(run, start, end, breaks);
     }
 
-    private void Add(int run, int start, int length) =>
-        _fragments.Add(new Fragment(run, start, length, _context.Measurer.WidthOf(_words[run].AsSpan(start, length), _runs[run].Style)));
+    private Fragment Letters(int run, int start, int end, bool breaks) => new(run, start, end - start, WidthOf(run, start, end), FragmentKind.Letters, breaks);
 
-    private void EndWord(bool endsLine)
-    {
-        var spaces = _fragments.Count - _first - _letters;
-        if (_letters > 0 || spaces > 0 || endsLine)
-        {
-            _found.Add(new Word(_first, _letters, spaces, _width, endsLine));
-        }
+    private double WidthOf(int run, int start, int end) => measurer.WidthOf(Texts[run].AsSpan(start, end - start), runs[run].Style);
 
-        (_first, _letters, _width) = (_fragments.Count, 0, 0);
-    }
-
-    private bool BreaksAfter(int run, int index, bool atWordStart) => _words[run][index] switch
+    private bool BreaksAfter(int run, int index, bool atWordStart) => Texts[run][index] switch
     {
         '-' or Hyphen => !atWordStart && !char.IsAsciiDigit(Next(run, index)),
         '/' => !char.IsAsciiDigit(Next(run, index)),
         _ => false,
     };
 
-    private char Next(int run, int index)
-    {
-        if (index + 1 < _words[run].Length)
-        {
-            return _words[run][index + 1];
-        }
+    private char Next(int run, int index) =>
+        index + 1 < Texts[run].Length ? Texts[run][index + 1] : Texts.Skip(run + 1).FirstOrDefault(text => text.Length > 0, "\0")[0];
 
-        while (++run < _words.Length)
-        {
-            if (_words[run].Length > 0)
-            {
-                return _words[run][0];
-            }
-        }
-
-        return '\0';
-    }
-
-    /// <summary>Lines may break after it, and it takes no room at the end of one.</summary>
     private static bool IsSpace(char letter) => letter is ' ' or ThinSpace;
 
     private static string Plain(Run run)

@@ -3,8 +3,8 @@ namespace PaperFlock.Layout.Elements;
 /// <summary>Moves a child within the space; takes the whole width, and the whole height too when <paramref name="Vertical"/> is given. A box in it hugs its content.</summary>
 public sealed record Align(Element Child, TextAlign Horizontal = TextAlign.Left, VerticalAlign? Vertical = null) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) =>
-        Dress(Child.Offer(space with { Least = default }, context), piece => Move(piece, space), rest => this with { Child = rest });
+    public override Placement Place(Space space, ITextMeasurer measurer) =>
+        Dress(Child.Offer(space with { Least = default }, measurer), piece => Move(piece, space), rest => this with { Child = rest });
 
     private Piece Move(Piece piece, Space space)
     {

@@ -3,7 +3,7 @@ namespace PaperFlock.Layout.Elements;
 /// <summary>Children at stated places on a board of a stated size: cards on a sheet, marks on a page. Never splits; each child must fit its place whole.</summary>
 public sealed record Board(Size Size, ImmutableArray<BoardPlace> Places) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         if (TooLarge(Size, space) is { } tooLarge)
         {
@@ -13,7 +13,7 @@ public sealed record Board(Size Size, ImmutableArray<BoardPlace> Places) : Eleme
         var items = ImmutableArray.CreateBuilder<Item>(Places.Length);
         foreach (var place in Places)
         {
-            switch (place.Child.OfferWhole(Space.Exactly(place.Width, place.Height), context))
+            switch (place.Child.OfferWhole(Space.Exactly(place.Width, place.Height), measurer))
             {
                 case Placement.Wraps wraps:
                     return Wrap(wraps);

@@ -7,14 +7,14 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Border">Thickness in points; 0 for none.</param>
 public sealed record Box(Element? Child, Edges Padding, double Border = 0, Sides Sides = Sides.All) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var inset = Inset();
         var inside = new Space(space.Width - inset.Horizontal, space.Height - inset.Vertical, space.FullHeight - inset.Vertical)
         {
             Least = new Size(Math.Max(0, space.Least.Width - inset.Horizontal), Math.Max(0, space.Least.Height - inset.Vertical)),
         };
-        var placement = Child?.Offer(inside, context) ?? Placement.Nothing.Instance;
+        var placement = Child?.Offer(inside, measurer) ?? Placement.Nothing.Instance;
         if (placement is Placement.Nothing && Child is not null && Border == 0)
         {
             return placement;

@@ -9,10 +9,10 @@ public sealed record Chart(double? Width, double? Height, Func<Size, ITextMeasur
 {
     protected internal override StructureTag? UsualTag => Says is null ? StructureTag.Paragraph : StructureTag.Figure(Says);
 
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var size = new Size(Width ?? space.Width, Height ?? space.Height);
         // A chart that fills what is left must not end up with nothing at the foot of a full page.
-        return (size.Height > Space.Epsilon ? TooLarge(size, space) : Wrap(Points.Needs(1, space.Height))) ?? (Placement)Fit(size, Draw(size, context.Measurer));
+        return (size.Height > Space.Epsilon ? TooLarge(size, space) : Wrap(Points.Needs(1, space.Height))) ?? (Placement)Fit(size, Draw(size, measurer));
     }
 }

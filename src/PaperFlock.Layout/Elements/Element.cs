@@ -24,7 +24,7 @@ public abstract record Element
     /// <returns>
     /// A placement whose piece is never larger than the space, within <see cref="Space.Epsilon"/>. On a fresh page a split takes some height and leaves less for the next page.
     /// </returns>
-    public abstract Placement Place(Space space, LayoutContext context);
+    public abstract Placement Place(Space space, ITextMeasurer measurer);
 
     protected Placement.Fits Fit(Size size, ImmutableArray<Item> items) => new(new Piece(size, items, Name));
 
@@ -38,6 +38,9 @@ public abstract record Element
     /// <param name="carry">From what is left of the child to what is left of the wrapper. Not asked where nothing is left.</param>
     private protected Placement Dress(Placement child, Func<Piece, Piece> dress, Func<Element, Element> carry) =>
         child is Placement.Wraps wraps ? Wrap(wraps) : child.With(dress, carry);
+
+    /// <summary>What is left of this element, as something that is placed by itself.</summary>
+    private protected Rest Left(Func<Space, ITextMeasurer, Placement> place) => new(place) { Name = Name };
 
     /// <summary>Why a size is too large for a space; null where it is not.</summary>
     private protected Placement.Wraps? TooLarge(Size size, Space space) =>

@@ -5,5 +5,5 @@ internal sealed record Empty : Element
 {
     public static readonly Empty Instance = new();
 
-    public override Placement Place(Space space, LayoutContext context) => Placement.Nothing.Instance;
+    public override Placement Place(Space space, ITextMeasurer measurer) => Placement.Nothing.Instance;
 }

@@ -7,12 +7,12 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Alternatives">Asked for one by one as far as needed, each time it is placed: those that cost much to make are best made when asked for.</param>
 public sealed record FirstThatFits(IEnumerable<Element> Alternatives) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         Placement placement = Placement.Nothing.Instance;
         foreach (var alternative in Alternatives)
         {
-            placement = alternative.Offer(space, context);
+            placement = alternative.Offer(space, measurer);
             if (placement is Placement.Fits or Placement.Nothing)
             {
                 return placement;

@@ -4,7 +4,7 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="CellHeight">Points; null divides the height offered.</param>
 public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double? CellHeight = null) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         if (Cells.IsEmpty)
         {
@@ -18,7 +18,7 @@ public sealed record Grid(int Columns, ImmutableArray<Element> Cells, double? Ce
         for (var i = 0; i < Cells.Length; i++)
         {
             int row = i / Columns, column = i % Columns;
-            switch (Cells[i].OfferWhole(Space.Exactly(cell.Width, cell.Height), context))
+            switch (Cells[i].OfferWhole(Space.Exactly(cell.Width, cell.Height), measurer))
             {
                 case Placement.Wraps wraps:
                     return Wrap(wraps with { Path = [$"row {row + 1}", $"column {column + 1}", .. wraps.Path] });

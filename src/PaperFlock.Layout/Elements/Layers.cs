@@ -1,34 +1,23 @@
 namespace PaperFlock.Layout.Elements;
 
-/// <summary>Content with something behind or over it. Pages as the content does; the other layers get its size, anew on each page, and must fit it.</summary>
-public sealed record Layers(Element Content, Element? Behind = null, Element? Over = null) : Element
+/// <summary>Content with something over it. Pages as the content does; what is over it gets its size, anew on each page, and must fit it.</summary>
+public sealed record Layers(Element Content, Element Over) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
-        var content = Content.Offer(space, context);
+        var content = Content.Offer(space, measurer);
         if (content.Here is not { } piece)
         {
             return Dress(content, whole => whole, rest => rest);
         }
 
-        var items = ImmutableArray.CreateBuilder<Item>(3);
-        var failure = AddLayer(Behind);
-        items.Add(new PieceItem(0, 0, piece));
-        failure ??= AddLayer(Over);
-
-        return failure is null
-            ? Dress(content, _ => new Piece(piece.Size, items.ToImmutable(), Name), rest => this with { Content = rest })
-            : Wrap(failure);
-
-        Placement.Wraps? AddLayer(Element? layer)
+        var over = Over.OfferWhole(Space.Exactly(piece.Size.Width, piece.Size.Height), measurer);
+        if (over is Placement.Wraps wraps)
         {
-            var placement = layer?.OfferWhole(Space.Exactly(piece.Size.Width, piece.Size.Height), context);
-            if (placement is Placement.Fits fits)
-            {
-                items.Add(new PieceItem(0, 0, fits.Piece));
-            }
-
-            return placement as Placement.Wraps;
+            return Wrap(wraps);
         }
+
+        ImmutableArray<Item> items = over is Placement.Fits fits ? [new PieceItem(0, 0, piece), new PieceItem(0, 0, fits.Piece)] : [new PieceItem(0, 0, piece)];
+        return Dress(content, _ => new Piece(piece.Size, items, Name), rest => this with { Content = rest });
     }
 }

@@ -6,7 +6,7 @@ public sealed record LogLines(double RowHeight, int AtLeast = 1) : Element
 {
     private const double Line = 0.5;
 
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var rows = (int)((space.Height + Space.Epsilon) / RowHeight);
         if (rows == 0 && AtLeast == 0)

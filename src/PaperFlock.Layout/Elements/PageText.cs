@@ -7,11 +7,11 @@ public sealed record PageText(Func<PageNumber, string> Words, TextStyle Style) :
 {
     protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
 
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var height = Text.UsualLeading * Style.Size;
         var size = new Size(space.Width, height);
-        var metrics = context.Measurer.MetricsOf(Style);
+        var metrics = measurer.MetricsOf(Style);
         var baseline = TextLine.BaselineIn(height, metrics.Ascent, metrics.Descent);
         return TooLarge(size, space) ?? (Placement)Fit(size, [new PageTextItem(0, baseline, space.Width, Style, Words)]);
     }

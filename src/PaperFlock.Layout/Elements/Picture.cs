@@ -5,5 +5,5 @@ public sealed record Picture(Size Size, ImmutableArray<Item> Items) : Element
 {
     protected internal override StructureTag? UsualTag => Items.Any(item => item is TextItem) ? StructureTag.Paragraph : null;
 
-    public override Placement Place(Space space, LayoutContext context) => TooLarge(Size, space) ?? (Placement)Fit(Size, Items);
+    public override Placement Place(Space space, ITextMeasurer measurer) => TooLarge(Size, space) ?? (Placement)Fit(Size, Items);
 }

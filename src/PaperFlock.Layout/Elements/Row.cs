@@ -3,7 +3,7 @@ namespace PaperFlock.Layout.Elements;
 /// <summary>Cells side by side, all as high as the highest. Takes the width offered if a cell has a share of it. Never splits.</summary>
 public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         var gaps = Spacing * Math.Max(0, Cells.Length - 1);
         var edges = Track.Edges([.. Cells.Select(cell => cell.Width)], space.Width - gaps);
@@ -17,7 +17,7 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
         for (var i = 0; i < pieces.Length; i++)
         {
             var width = edges[i + 1] - edges[i];
-            var placement = Cells[i].Child.OfferWhole(space with { Width = width, Least = new Size(width, space.Least.Height) }, context);
+            var placement = Cells[i].Child.OfferWhole(space with { Width = width, Least = new Size(width, space.Least.Height) }, measurer);
             if (placement is Placement.Wraps wraps)
             {
                 return Wrap(wraps);
@@ -33,7 +33,7 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
             if (pieces[i] is { } piece)
             {
                 var x = edges[i] + (i * Spacing);
-                piece = Stretch(Cells[i], piece, new Size(edges[i + 1] - edges[i], height), context);
+                piece = Stretch(Cells[i], piece, new Size(edges[i + 1] - edges[i], height), measurer);
                 items.Add(new PieceItem(x, Cells[i].Align.Offset(piece.Size.Height, height), piece));
             }
         }
@@ -42,14 +42,14 @@ public sealed record Row(ImmutableArray<RowCell> Cells, double Spacing = 0) : El
     }
 
     // Frames side by side end level: a box shorter than its neighbour is placed again, now as high as the row.
-    private static Piece Stretch(RowCell cell, Piece piece, Size size, LayoutContext context)
+    private static Piece Stretch(RowCell cell, Piece piece, Size size, ITextMeasurer measurer)
     {
         if (cell.Align != VerticalAlign.Top || piece.Size.Height >= size.Height - Space.Epsilon)
         {
             return piece;
         }
 
-        return cell.Child.Offer(Space.Exactly(size.Width, size.Height), context) is Placement.Fits fits ? fits.Piece : piece;
+        return cell.Child.Offer(Space.Exactly(size.Width, size.Height), measurer) is Placement.Fits fits ? fits.Piece : piece;
     }
 }
 

@@ -4,7 +4,7 @@ namespace PaperFlock.Layout.Elements;
 /// <param name="Thickness">Points.</param>
 public sealed record Rule(double Thickness) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => Thickness > space.Height + Space.Epsilon
+    public override Placement Place(Space space, ITextMeasurer measurer) => Thickness > space.Height + Space.Epsilon
         ? Wrap(Points.Needs(Thickness, space.Height))
         : Fit(new Size(space.Width, Thickness), [new LineItem(0, Thickness / 2, space.Width, Thickness / 2, Thickness)]);
 }

@@ -8,32 +8,33 @@ namespace PaperFlock.Layout.Elements;
 /// so half of each rule and all of the frame are in the padding of the cells beside them.
 /// Each page's part is closed with the outer frame.
 /// </remarks>
-/// <param name="Outer">Thickness in points of the outer frame; 0 for none.</param>
 /// <param name="HeadRule">Thickness of the line under the head; a first row whose own line above is thicker has that.</param>
 /// <param name="LeastCarried">A part carried on to another page has so many rows or more, as far as the page it left can spare them and keep as many.</param>
 public sealed record Table(
     ImmutableArray<Track> Columns,
     ImmutableArray<TableRow> Head,
     ImmutableArray<TableRow> Body,
-    double Outer = 1,
     double HeadRule = 1,
     int LeastCarried = 1) : Element
 {
     /// <summary>Whether the first cell of a body row is the header of those beside it: it says what the row is about.</summary>
     public bool RowHeaders { get; init; }
 
-    /// <summary>Thickness of the lines between rows and columns.</summary>
+    /// <summary>Thickness of the lines between rows and columns, and of the outer frame.</summary>
     internal const double Grid = 0.5;
+    internal const double Frame = 1;
 
     /// <summary>Of a cell that names none: points left and right, above and below.</summary>
     public static readonly Edges UsualPadding = Edges.Of(4, 2);
 
     protected internal override StructureTag? UsualTag => StructureTag.Table;
 
-    public override Placement Place(Space space, LayoutContext context) => PlaceFrom(0, space, context);
+    public override Placement Place(Space space, ITextMeasurer measurer) => PlaceFrom(0, space, measurer);
+
+    internal Rest From(int row) => Left((space, measurer) => PlaceFrom(row, space, measurer));
 
     /// <param name="first">Index of the first body row still to be placed.</param>
-    internal Placement PlaceFrom(int first, Space space, LayoutContext context)
+    private Placement PlaceFrom(int first, Space space, ITextMeasurer measurer)
     {
         var edges = Track.Edges(Columns.AsSpan(), space.Width);
         if (edges[^1] > space.Width + Space.Epsilon)
@@ -41,7 +42,7 @@ public sealed record Table(
             return Wrap(Points.NeedsWidth(edges[^1], space.Width));
         }
 
-        var placement = new TablePart(this, edges, first, context).Place(space);
+        var placement = new TablePart(this, edges, first, measurer).Place(space);
         return placement is Placement.Wraps wraps ? Wrap(wraps) : placement;
     }
 }
@@ -59,10 +60,4 @@ public sealed record TableCell(Element? Child, int Span = 1, VerticalAlign Align
 {
     /// <summary>For a header cell in an unusual place; null where its place says it: the head, or the first column of a table with <see cref="Table.RowHeaders"/>.</summary>
     public HeaderScope? Scope { get; init; }
-}
-
-/// <summary>A table from a body row onwards: an index and not a copy, so that a long table stays linear.</summary>
-internal sealed record TableRest(Table Table, int Next) : Element
-{
-    public override Placement Place(Space space, LayoutContext context) => Table.PlaceFrom(Next, space, context);
 }

@@ -25,9 +25,9 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 
     protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
 
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
-        var broken = LineBreaker.Break(Runs, space.Width, context);
+        var broken = LineBreaker.Break(Runs, space.Width, measurer);
         if (broken.TooWide is { } word)
         {
             return Wrap($"word “{word}” {Points.Needs(broken.Needed, space.Width)}");
@@ -36,8 +36,12 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
         return broken.Lines.IsEmpty ? Placement.Nothing.Instance : PlaceLines(broken.Lines, 0, space);
     }
 
+    /// <summary>The same lines, even where the next page offers another width.</summary>
+    private Placement PlaceRest(ImmutableArray<TextLine> lines, int first, double width, Space space) =>
+        width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(width, space.Width)) : PlaceLines(lines, first, space);
+
     /// <param name="first">Index of the first line still to be placed.</param>
-    internal Placement PlaceLines(ImmutableArray<TextLine> lines, int first, Space space)
+    private Placement PlaceLines(ImmutableArray<TextLine> lines, int first, Space space)
     {
         double height = 0;
         var next = first;
@@ -61,7 +65,7 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
         }
 
         var piece = Set(lines, first, end, Align == TextAlign.Left ? width : space.Width);
-        return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, new TextRest(this, lines, end, width) { Name = Name });
+        return end == lines.Length ? new Placement.Fits(piece) : new Placement.Splits(piece, Left((next, _) => PlaceRest(lines, end, width, next)));
     }
 
     /// <summary>Two lines at the least on either side of a split, so that no line stands alone at the foot or head of a page.</summary>
@@ -109,10 +113,3 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>
 /// <param name="Whole">Never broken inside: a tag, a date, a number with its unit.</param>
 public readonly record struct Run(string Words, TextStyle Style, bool Whole = false);
-
-/// <summary>The lines of a paragraph from one onwards: the same lines, even where the next page offers another width.</summary>
-internal sealed record TextRest(Text Text, ImmutableArray<TextLine> Lines, int Next, double Width) : Element
-{
-    public override Placement Place(Space space, LayoutContext context) =>
-        Width > space.Width + Space.Epsilon ? Wrap(Points.NeedsWidth(Width, space.Width)) : Text.PlaceLines(Lines, Next, space);
-}

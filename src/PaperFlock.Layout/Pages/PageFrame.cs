@@ -10,16 +10,16 @@ internal sealed class PageFrame
     private readonly Piece? _marks;
     private readonly double _bodyTop;
 
-    public PageFrame(PageDesign design, PageSide side, bool isFirst, LayoutContext context)
+    public PageFrame(PageDesign design, PageSide side, bool isFirst, ITextMeasurer measurer)
     {
         (Side, IsFirst, _paper) = (side, isFirst, design.Paper);
         _margins = side == PageSide.Front ? design.Front : design.Back;
         var inner = Inner(design.Paper, _margins);
         var room = new Space(inner.Width, inner.Height, inner.Height) { Least = new Size(inner.Width, 0) };
 
-        _head = PlaceWhole(isFirst ? design.Head : design.ContinuedHead ?? design.Head, room, context);
-        _foot = PlaceWhole(design.Foot, room, context);
-        _marks = PlaceWhole(design.Marks?.Invoke(side), Space.Exactly(design.Paper.Width, design.Paper.Height), context);
+        _head = PlaceWhole(isFirst ? design.Head : design.ContinuedHead ?? design.Head, room, measurer);
+        _foot = PlaceWhole(design.Foot, room, measurer);
+        _marks = PlaceWhole(design.Marks?.Invoke(side), Space.Exactly(design.Paper.Width, design.Paper.Height), measurer);
 
         _bodyTop = WithGap(_head, design.Gap);
         var height = Math.Max(0, inner.Height - _bodyTop - WithGap(_foot, design.Gap));
@@ -73,7 +73,7 @@ internal sealed class PageFrame
 
     private static double WithGap(Piece? piece, double gap) => piece is { Size.Height: > Space.Epsilon } ? piece.Size.Height + gap : 0;
 
-    private static Piece? PlaceWhole(Element? element, Space space, LayoutContext context) => element?.OfferWhole(space, context) switch
+    private static Piece? PlaceWhole(Element? element, Space space, ITextMeasurer measurer) => element?.OfferWhole(space, measurer) switch
     {
         Placement.Fits fits => fits.Piece,
         Placement.Wraps wraps => throw new LayoutException(wraps.Reason, wraps.Path),

@@ -7,7 +7,7 @@ public static class Paginator
     /// <returns>At least one page, page texts resolved, links not checked. Together they are one section.</returns>
     /// <exception cref="LayoutException">Something does not fit an empty page.</exception>
     /// <exception cref="ArgumentException">The margins of front and back leave different sizes, or none.</exception>
-    public static ImmutableArray<Page> Paginate(Element body, PageDesign design, LayoutContext context, PageSide startsOn = PageSide.Front, bool singleSided = false)
+    public static ImmutableArray<Page> Paginate(Element body, PageDesign design, ITextMeasurer measurer, PageSide startsOn = PageSide.Front, bool singleSided = false)
     {
         PageFrame.Check(design);
         var frames = new List<PageFrame>();
@@ -15,8 +15,8 @@ public static class Paginator
         while (rest is not null)
         {
             var side = singleSided ? PageSide.Front : SideOf(frames.Count, startsOn);
-            var frame = new PageFrame(design, side, isFirst: frames.Count == 0, context);
-            rest = Fill(frame, rest, design, context);
+            var frame = new PageFrame(design, side, isFirst: frames.Count == 0, measurer);
+            rest = Fill(frame, rest, design, measurer);
             if (frame.Body is not null || rest is not null || frames.Count == 0)
             {
                 frames.Add(frame);
@@ -28,7 +28,7 @@ public static class Paginator
         foreach (var frame in frames)
         {
             var number = new PageNumber(pages.Count + 1, frames.Count, frame.Side);
-            pages.Add(new Page(design.Paper, frame.Side, number, PageTexts.Resolve(frame.Assemble(section), number, context)));
+            pages.Add(new Page(design.Paper, frame.Side, number, PageTexts.Resolve(frame.Assemble(section), number, measurer)));
         }
 
         return pages.MoveToImmutable();
@@ -36,9 +36,9 @@ public static class Paginator
 
     /// <summary>Gives a page its part of the body.</summary>
     /// <returns>What is left; null when nothing is.</returns>
-    private static Element? Fill(PageFrame frame, Element body, PageDesign design, LayoutContext context)
+    private static Element? Fill(PageFrame frame, Element body, PageDesign design, ITextMeasurer measurer)
     {
-        switch (body.Offer(frame.Slot, context))
+        switch (body.Offer(frame.Slot, measurer))
         {
             case Placement.Fits fits:
                 frame.Body = fits.Piece;
@@ -48,7 +48,7 @@ public static class Paginator
                 return splits.Rest;
             case Placement.Wraps wraps:
                 // A tall head may leave the first page less room than any other; then it goes out with its head alone.
-                if (frame.IsFirst && new PageFrame(design, frame.Side, isFirst: false, context).Slot.Height > frame.Slot.Height + Space.Epsilon)
+                if (frame.IsFirst && new PageFrame(design, frame.Side, isFirst: false, measurer).Slot.Height > frame.Slot.Height + Space.Epsilon)
                 {
                     return body;
                 }

@@ -1,6 +1,9 @@
 namespace PaperFlock.Layout.Painting;
 
-/// <summary>A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black, but for the fill of some outlines.</summary>
+/// <summary>
+/// A page to be drawn on, in points from the top left corner of the paper, y downwards. Everything is black, but for the fill of some outlines.
+/// What a picture passes over, since it has no structure and leads nowhere, does nothing unless a canvas says what.
+/// </summary>
 public interface ICanvas
 {
     /// <summary>One line of text, glyph after glyph by their advances.</summary>
@@ -25,12 +28,20 @@ public interface ICanvas
     /// <summary>All up to the <see cref="End"/> that belongs to it is in something of that kind.</summary>
     /// <param name="id">Shared with the other parts of it; null where there are none.</param>
     /// <param name="box">The room it takes.</param>
-    void Begin(StructureTag tag, StructureId? id, Bounds box);
+    void Begin(StructureTag tag, StructureId? id, Bounds box)
+    {
+    }
 
-    void End();
+    void End()
+    {
+    }
 
     /// <summary>An area that leads to the anchor named <paramref name="target"/>.</summary>
-    void Link(Bounds area, string target, string says);
+    void Link(Bounds area, string target, string says)
+    {
+    }
 
-    void Anchor(double x, double y, string name);
+    void Anchor(double x, double y, string name)
+    {
+    }
 }

@@ -47,13 +47,7 @@ internal static class Flattener
                 var area = transform.Apply(new Bounds(link.X, link.Y, link.Width, link.Height));
                 return link with { X = area.X, Y = area.Y, Width = area.Width, Height = area.Height };
             case PathItem path:
-                var points = ImmutableArray.CreateBuilder<(double X, double Y)>(path.Points.Length);
-                foreach (var point in path.Points)
-                {
-                    points.Add(transform.Apply(point.X, point.Y));
-                }
-
-                return path with { Points = points.MoveToImmutable() };
+                return path with { Points = [.. path.Points.Select(point => transform.Apply(point.X, point.Y))] };
             case OutlineItem outline:
                 return outline with { Points = [.. outline.Points.Select(point => transform.Apply(point.X, point.Y))] };
             case CircleItem circle:

@@ -6,9 +6,12 @@ internal static class TableMeasurer
     /// <param name="first">What the first cell is the header of; null for none.</param>
     /// <param name="others">The same of the other cells.</param>
     /// <returns>Fits or wraps: a row is never torn.</returns>
-    public static Placement Place(TableRow row, HeaderScope? first, HeaderScope? others, double[] edges, Space space, LayoutContext context)
+    public static Placement Place(TableRow row, HeaderScope? first, HeaderScope? others, double[] edges, Space space, ITextMeasurer measurer)
     {
-        Check(row, edges.Length - 1);
+        if (row.Cells.Sum(cell => cell.Span) is var covered && covered != edges.Length - 1)
+        {
+            throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {edges.Length - 1} columns");
+        }
 
         var pieces = new Piece?[row.Cells.Length];
         var height = row.MinHeight;
@@ -21,7 +24,7 @@ internal static class TableMeasurer
             {
                 var width = Math.Max(0, edges[column + cell.Span] - edges[column] - padding.Horizontal);
                 var room = new Space(width, space.Height - padding.Vertical, space.FullHeight - padding.Vertical) { Least = new Size(width, 0) };
-                var placement = cell.Child.OfferWhole(room, context);
+                var placement = cell.Child.OfferWhole(room, measurer);
                 if (placement is Placement.Wraps wraps)
                 {
                     return wraps with { Path = wraps.Path.Insert(0, string.Create(CultureInfo.InvariantCulture, $"column {column + 1}")) };
@@ -55,19 +58,5 @@ internal static class TableMeasurer
         }
 
         return new Piece(new Size(edges[^1], height), items.DrainToImmutable(), row.Name) { Row = row, Tag = StructureTag.Row };
-    }
-
-    private static void Check(TableRow row, int columns)
-    {
-        var covered = 0;
-        foreach (var cell in row.Cells)
-        {
-            covered += cell.Span;
-        }
-
-        if (covered != columns)
-        {
-            throw new InvalidOperationException($"the cells of a table row {row.Name} cover {covered} of {columns} columns");
-        }
     }
 }

@@ -1,7 +1,7 @@
 namespace PaperFlock.Layout.Tables;
 
 /// <summary>The part of a table that stands on one page: its head, and as many whole rows as there is room for. Each row is planned once.</summary>
-internal sealed class TablePart(Table table, double[] edges, int first, LayoutContext context)
+internal sealed class TablePart(Table table, double[] edges, int first, ITextMeasurer measurer)
 {
     private readonly List<PlacedTableRow> _rows = [];
     private double _headHeight;
@@ -36,7 +36,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
             }
 
             _rows.RemoveRange(head + kept - first, next - kept);
-            return new Placement.Splits(Draw(), new TableRest(table, kept) { Name = table.Name });
+            return new Placement.Splits(Draw(), table.From(kept));
         }
 
         return _rows.Count == 0 ? Placement.Nothing.Instance : new Placement.Fits(Draw());
@@ -47,7 +47,7 @@ internal sealed class TablePart(Table table, double[] edges, int first, LayoutCo
         // On a fresh page a body row has all that the head leaves.
         var left = new Space(space.Width, Math.Max(0, space.Height - _used), Math.Max(0, space.FullHeight - (isHead ? _used : _headHeight)));
         HeaderScope? others = isHead ? HeaderScope.Column : null;
-        switch (TableMeasurer.Place(row, isHead || !table.RowHeaders ? others : HeaderScope.Row, others, edges, left, context))
+        switch (TableMeasurer.Place(row, isHead || !table.RowHeaders ? others : HeaderScope.Row, others, edges, left, measurer))
         {
             case Placement.Fits fits:
                 _rows.Add(new PlacedTableRow(row, isHead, _used, isHead ? Head(fits.Piece) : fits.Piece));

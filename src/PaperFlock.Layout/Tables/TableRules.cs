@@ -12,20 +12,11 @@ internal static class TableRules
 
         DrawAcross(table, edges[^1], rows, items);
         DrawDown(edges, rows, items);
-        if (table.Outer > 0)
-        {
-            items.Add(new RectItem(table.Outer / 2, table.Outer / 2, edges[^1] - table.Outer, rows[^1].Bottom - table.Outer, table.Outer));
-        }
+        items.Add(new RectItem(Table.Frame / 2, Table.Frame / 2, edges[^1] - Table.Frame, rows[^1].Bottom - Table.Frame, Table.Frame));
     }
 
     private static void DrawAcross(Table table, double width, List<PlacedTableRow> rows, ImmutableArray<Item>.Builder items)
     {
-        // A line asked for above the first row lies inside the table, like the frame that otherwise stands there.
-        if (table.Outer == 0 && rows[0].Row.RuleAbove is { } top and > 0)
-        {
-            items.Add(new LineItem(0, top / 2, width, top / 2, top));
-        }
-
         for (var i = 1; i < rows.Count; i++)
         {
             var thickness = rows[i].Row.RuleAbove ?? Table.Grid;

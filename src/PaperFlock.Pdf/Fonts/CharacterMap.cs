@@ -9,33 +9,9 @@ internal sealed class CharacterMap
 
     private readonly ushort[] _glyphs = new ushort[char.MaxValue + 1];
 
-    private CharacterMap()
+    public CharacterMap(FontTable cmap)
     {
-    }
-
-    /// <summary>0, the box for what is missing, for a character the font lacks.</summary>
-    public ushort this[int character] => character < _glyphs.Length ? _glyphs[character] : (ushort)0;
-
-    public void Add(char character, ushort glyph) => _glyphs[character] = glyph;
-
-    public static CharacterMap Read(FontTable cmap)
-    {
-        for (var i = 0; i < cmap.UInt16(2); i++)
-        {
-            var entry = 4 + (8 * i);
-            if (cmap.UInt16(entry) == WindowsPlatform && cmap.UInt16(entry + 2) == UnicodeEncoding && cmap.Offset(entry + 4) is var start && cmap.UInt16(start) == SegmentFormat)
-            {
-                var map = new CharacterMap();
-                map.AddSegments(cmap, start);
-                return map;
-            }
-        }
-
-        throw cmap.Damaged();
-    }
-
-    private void AddSegments(FontTable cmap, int start)
-    {
+        var start = Find(cmap);
         var count = cmap.UInt16(start + 6) / 2;
         // Four lists of as many numbers each, with one number to spare after the first.
         var ends = start + 14;
@@ -53,5 +29,25 @@ internal sealed class CharacterMap
                 _glyphs[character] = range != 0 && listed == 0 ? (ushort)0 : (ushort)((listed + delta) & ushort.MaxValue);
             }
         }
+    }
+
+    /// <summary>0, the box for what is missing, for a character the font lacks.</summary>
+    public ushort this[int character] => character < _glyphs.Length ? _glyphs[character] : (ushort)0;
+
+    public void Add(char character, ushort glyph) => _glyphs[character] = glyph;
+
+    /// <summary>Where the segments begin.</summary>
+    private static int Find(FontTable cmap)
+    {
+        for (var i = 0; i < cmap.UInt16(2); i++)
+        {
+            var entry = 4 + (8 * i);
+            if (cmap.UInt16(entry) == WindowsPlatform && cmap.UInt16(entry + 2) == UnicodeEncoding && cmap.Offset(entry + 4) is var start && cmap.UInt16(start) == SegmentFormat)
+            {
+                return start;
+            }
+        }
+
+        throw cmap.Damaged();
     }
 }

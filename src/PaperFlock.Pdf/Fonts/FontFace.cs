@@ -9,7 +9,7 @@ public sealed class FontFace
     private readonly byte[] _bytes;
     private readonly Glyph[] _common = new Glyph[MostCommon];
 
-    private FontFace(string file)
+    internal FontFace(string file)
     {
         _bytes = Read(file);
         File = new FontFile(file, _bytes);
@@ -37,8 +37,6 @@ public sealed class FontFace
 
     /// <summary>The glyphs of the font file to draw one with, each at its place: one, or a letter and its marks.</summary>
     public ImmutableArray<GlyphPart> PartsOf(Glyph glyph) => File.PartsOf(glyph.Id);
-
-    internal static FontFace Load(string file) => new(file);
 
     /// <summary>Whether it cannot be shown. A combining mark is missing in any case: text is set without shaping, so it would not stand over its letter.</summary>
     internal bool IsMissing(Rune rune) => this[rune].IsMissing || Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark;

@@ -45,7 +45,7 @@ internal sealed class FontFile
         _hmtx = Table("hmtx");
         _ = _hmtx.Part(0, 4 * _advances);
         Glyphs = new GlyphOutlines(Table("loca"), Table("glyf"), Table("maxp").UInt16(4), isLong: head.Int16(50) != 0);
-        Characters = CharacterMap.Read(Table("cmap"));
+        Characters = new CharacterMap(Table("cmap"));
         Name = ReadName(Table("name"));
         MadeLetters.AddTo(this);
     }

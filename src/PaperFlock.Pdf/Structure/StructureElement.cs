@@ -1,3 +1,5 @@
+using PaperFlock.Pdf.Writing;
+
 namespace PaperFlock.Pdf.Structure;
 
 /// <summary>An element of the structure tree while pages are painted.</summary>
@@ -17,12 +19,32 @@ internal class StructureElement(StructureElement? parent, StructureTag? tag, str
 
     public int Page => page;
 
-    /// <summary>The number of its object in the file, once it has one.</summary>
-    public int Number { get; set; }
+    /// <summary>Its object in the file, once it has one.</summary>
+    public Reference Number { get; set; }
 
     public List<StructureKid> Kids { get; } = new(1);
 
     public IEnumerable<StructureElement> Elements => Kids.OfType<StructureElement>();
+
+    /// <summary>It and all in it, each before what is in it; that is not asked for until it has been passed.</summary>
+    public IEnumerable<StructureElement> All
+    {
+        get
+        {
+            var ahead = new Stack<StructureElement>([this]);
+            while (ahead.TryPop(out var element))
+            {
+                yield return element;
+                for (var i = element.Kids.Count - 1; i >= 0; i--)
+                {
+                    if (element.Kids[i] is StructureElement inner)
+                    {
+                        ahead.Push(inner);
+                    }
+                }
+            }
+        }
+    }
 
     /// <summary>Whether words may stand in it, and not only other elements.</summary>
     public bool HoldsContent => Kind is StructureKind.Heading or StructureKind.Paragraph or StructureKind.ListItem or StructureKind.Label

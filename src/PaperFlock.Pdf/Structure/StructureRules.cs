@@ -6,44 +6,27 @@ internal static class StructureRules
     /// <returns>What is wrong, with the 0-based page it begins on.</returns>
     public static IEnumerable<(int Page, string Problem)> FaultsOf(StructureTree tree)
     {
-        var all = new List<StructureElement>();
-        Add(tree.Document, all);
-        var faults = new List<(int Page, string Problem)>();
-        foreach (var element in all)
-        {
-            Check(element, faults);
-        }
-
-        return faults.Concat(Headings(all));
+        var all = tree.Document.All.ToList();
+        return all.SelectMany(FaultsOf).Concat(Headings(all));
     }
 
-    /// <summary>Each before what is in it.</summary>
-    private static void Add(StructureElement element, List<StructureElement> all)
-    {
-        all.Add(element);
-        foreach (var inner in element.Elements)
-        {
-            Add(inner, all);
-        }
-    }
-
-    private static void Check(StructureElement element, List<(int Page, string Problem)> faults)
+    private static IEnumerable<(int Page, string Problem)> FaultsOf(StructureElement element)
     {
         if (!IsInItsPlace(element))
         {
-            faults.Add((element.Page, $"{element.Type} stands in {element.Parent?.Type}"));
+            yield return (element.Page, $"{element.Type} stands in {element.Parent?.Type}");
         }
 
         // 7.3 and 7.18.5: what replaces them for whoever does not see them.
         if (element.Kind == StructureKind.Figure && string.IsNullOrWhiteSpace(element.Tag?.Says))
         {
-            faults.Add((element.Page, "a figure without words for what it shows"));
+            yield return (element.Page, "a figure without words for what it shows");
         }
 
         // 7.5: so that every cell has the header of its column.
-        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Tag!.Columns)).Distinct().Order().ToArray() is { Length: > 1 } widths)
+        if (element.Kind == StructureKind.Table && element.Elements.Select(row => row.Elements.Sum(cell => cell.Tag?.Columns ?? 1)).Distinct().Order().ToArray() is { Length: > 1 } widths)
         {
-            faults.Add((element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns"));
+            yield return (element.Page, $"the rows of a table cover {string.Join(" or ", widths)} columns");
         }
     }
 
@@ -63,13 +46,12 @@ internal static class StructureRules
         var level = 0;
         foreach (var heading in all.Where(element => element.Kind == StructureKind.Heading))
         {
-            var next = heading.Tag!.Level;
-            if (next > level + 1)
+            var before = level;
+            level = heading.Tag!.Level;
+            if (level > before + 1)
             {
-                yield return (heading.Page, level == 0 ? $"the first heading is of level {next}" : $"a heading of level {next} follows one of level {level}");
+                yield return (heading.Page, before == 0 ? $"the first heading is of level {level}" : $"a heading of level {level} follows one of level {before}");
             }
-
-            level = next;
         }
     }
 }

@@ -63,22 +63,35 @@ internal sealed class StructureTree
     }
 
     /// <summary>A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again.</summary>
-    public void Simplify() => Simplify(Document);
+    public void Simplify()
+    {
+        foreach (var element in Document.All)
+        {
+            if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureElement { Kind: StructureKind.Paragraph } only] })
+            {
+                element.Kids.Clear();
+                element.Kids.AddRange(only.Kids);
+                foreach (var content in only.Kids.OfType<StructureKid.Content>())
+                {
+                    _contents[content.Page][content.Number] = element;
+                }
+
+                foreach (var inner in only.Elements)
+                {
+                    inner.Parent = element;
+                }
+            }
+        }
+    }
 
     private StructureElement Find(StructureTag tag, StructureId? id, Bounds box)
     {
-        if (id is not null && _known.TryGetValue(id, out var known))
+        if (id is null)
         {
-            return known;
+            return Add(tag, box);
         }
 
-        var added = Add(tag, box);
-        if (id is not null)
-        {
-            _known.Add(id, added);
-        }
-
-        return added;
+        return _known.TryGetValue(id, out var known) ? known : _known[id] = Add(tag, box);
     }
 
     private StructureElement Add(StructureTag tag, Bounds box)
@@ -125,27 +138,4 @@ internal sealed class StructureTree
         StructureKind.Link => "Link",
         _ => throw new ArgumentOutOfRangeException(nameof(tag), tag, null),
     };
-
-    private void Simplify(StructureElement element)
-    {
-        if (element is { Kind: StructureKind.Cell or StructureKind.HeaderCell or StructureKind.ListItem, Kids: [StructureElement { Kind: StructureKind.Paragraph } only] })
-        {
-            element.Kids.Clear();
-            element.Kids.AddRange(only.Kids);
-            foreach (var content in only.Kids.OfType<StructureKid.Content>())
-            {
-                _contents[content.Page][content.Number] = element;
-            }
-
-            foreach (var inner in only.Elements)
-            {
-                inner.Parent = element;
-            }
-        }
-
-        foreach (var inner in element.Elements)
-        {
-            Simplify(inner);
-        }
-    }
 }

@@ -6,21 +6,18 @@ namespace PaperFlock.Pdf.Writing;
 /// <param name="links">The annotation of each link of the document, and its 0-based page.</param>
 internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pages, ImmutableArray<(Reference Annotation, int Page)> links)
 {
-    private readonly List<StructureElement> _elements = [];
-
     /// <param name="owners">The element of each link.</param>
     /// <returns>The root.</returns>
     public Reference Write(StructureTree tree, IEnumerable<StructureElement> owners)
     {
         var root = file.Next();
-        Number(tree.Document);
-        foreach (var element in _elements)
-        {
-            WriteElement(element, element.Parent is { } parent ? NumberOf(parent) : root);
-        }
+        // Parents come before what is in them, as their numbers do.
+        var elements = tree.Document.All.ToList();
+        elements.ForEach(element => element.Number = file.Next());
+        elements.ForEach(element => WriteElement(element, element.Parent?.Number ?? root));
 
         var parents = WriteParents(tree, owners);
-        file.Begin(root).Add($"<</Type/StructTreeRoot/K {NumberOf(tree.Document)}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
+        file.Begin(root).Add($"<</Type/StructTreeRoot/K {tree.Document.Number}/ParentTree {parents}/ParentTreeNextKey {pages.Length + links.Length}>>");
         file.End();
         return root;
     }
@@ -28,22 +25,9 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
     /// <summary>The key in the tree of parents by which a link finds its element: they follow those of the pages.</summary>
     public static int KeyOfLink(int index, int pages) => pages + index;
 
-    /// <summary>Parents come before what is in them, as their numbers do.</summary>
-    private void Number(StructureElement element)
-    {
-        element.Number = file.Next().Number;
-        _elements.Add(element);
-        foreach (var inner in element.Elements)
-        {
-            Number(inner);
-        }
-    }
-
-    private static Reference NumberOf(StructureElement element) => new(element.Number);
-
     private void WriteElement(StructureElement element, Reference parent)
     {
-        var body = file.Begin(NumberOf(element));
+        var body = file.Begin(element.Number);
         body.Add($"<</S/{element.Type}/P {parent}");
         AddAttributes(body, element);
         AddKids(body, element);
@@ -54,25 +38,30 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
     /// <summary>14.8.5.</summary>
     private static void AddAttributes(PdfBuffer body, StructureElement element)
     {
+        if (element.Tag is not { } tag)
+        {
+            return;
+        }
+
         if (element is FigureElement { Box: var box })
         {
             body.Add("/Alt "u8);
-            body.AddText(element.Tag!.Says!);
+            body.AddText(tag.Says!);
             body.Add($"/A<</O/Layout/BBox[{box.X} {box.Y} {box.Right} {box.Bottom}]>>");
         }
 
-        if (element.Tag is { Scope: not null } or { Columns: > 1 })
+        if (tag.Scope is not null || tag.Columns > 1)
         {
             body.Add("/A<</O/Table"u8);
-            body.Add(element.Tag.Scope switch
+            body.Add(tag.Scope switch
             {
                 HeaderScope.Column => "/Scope/Column"u8,
                 HeaderScope.Row => "/Scope/Row"u8,
                 _ => ""u8,
             });
-            if (element.Tag.Columns > 1)
+            if (tag.Columns > 1)
             {
-                body.Add($"/ColSpan {element.Tag.Columns}");
+                body.Add($"/ColSpan {tag.Columns}");
             }
 
             body.Add(">>"u8);
@@ -107,7 +96,7 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
                     body.Add($"<</Type/OBJR/Obj {links[annotation.Index].Annotation}/Pg {pages[links[annotation.Index].Page]}>>");
                     break;
                 case StructureElement inner:
-                    body.Add($"{NumberOf(inner)} ");
+                    body.Add($"{inner.Number} ");
                     break;
             }
         }
@@ -123,12 +112,12 @@ internal sealed class StructureWriter(PdfFile file, ImmutableArray<Reference> pa
         for (var page = 0; page < pages.Length; page++)
         {
             body.Add($"{page}");
-            body.AddArray(tree.Contents[page].Select(NumberOf));
+            body.AddArray(tree.Contents[page].Select(element => element.Number));
         }
 
         foreach (var (index, owner) in owners.Index())
         {
-            body.Add($"{KeyOfLink(index, pages.Length)} {NumberOf(owner)} ");
+            body.Add($"{KeyOfLink(index, pages.Length)} {owner.Number} ");
         }
 
         body.Add("]>>"u8);

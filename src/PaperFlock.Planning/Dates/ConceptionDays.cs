@@ -40,12 +40,8 @@ internal static class ConceptionDays
     {
         var notHeld = 1 - (double)practice.ConceptionPerCycle;
         var start = Period.DaysBetween(group.TupIn, evidence.FirstDay);
-        var weights = new double[Period.DaysBetween(evidence.FirstDay, evidence.LastDay) + 1];
-        for (var i = 0; i < weights.Length; i++)
-        {
-            weights[i] = Math.Pow(notHeld, (start + i) / practice.ChangeoverDays);
-        }
-
+        var days = Period.DaysBetween(evidence.FirstDay, evidence.LastDay) + 1;
+        var weights = Enumerable.Range(start, days).Select(day => Math.Pow(notHeld, day / practice.ChangeoverDays)).ToArray();
         if (weights.Sum() <= 0)
         {
             // Everything was to hold to the first cycle, yet the scanner puts her in a later one: any day of it is as likely.

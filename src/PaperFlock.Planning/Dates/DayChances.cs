@@ -6,7 +6,7 @@ internal static class DayChances
     public static DayDistribution Certain(LocalDate day) => new(day, [1.0]);
 
     /// <param name="weights">None negative, not all zero; scaled to sum to 1.</param>
-    public static DayDistribution FromWeights(LocalDate first, ReadOnlySpan<double> weights) => new(first, Scaled(weights));
+    public static DayDistribution FromWeights(LocalDate first, double[] weights) => new(first, Scaled(weights));
 
     /// <summary>The distribution of a day and an independent number of days after it.</summary>
     /// <param name="shift">Days that the first element of <paramref name="lag"/> stands for.</param>
@@ -24,20 +24,9 @@ internal static class DayChances
         return new(day.First.PlusDays(shift), [.. sum]);
     }
 
-    internal static ImmutableArray<double> Scaled(ReadOnlySpan<double> weights)
+    internal static ImmutableArray<double> Scaled(double[] weights)
     {
-        var total = 0.0;
-        foreach (var weight in weights)
-        {
-            total += weight;
-        }
-
-        var scaled = ImmutableArray.CreateBuilder<double>(weights.Length);
-        foreach (var weight in weights)
-        {
-            scaled.Add(weight / total);
-        }
-
-        return scaled.MoveToImmutable();
+        var total = weights.Sum();
+        return [.. weights.Select(weight => weight / total)];
     }
 }

@@ -13,7 +13,7 @@ internal static class EwePlans
     private static EwePlan Of(Flock flock, Ewe ewe)
     {
         var advice = TupAdvisor.Advise(ewe);
-        var before = Standings.BeforeLoss(ewe, advice);
+        var before = BeforeLoss(ewe, advice);
         var standing = ewe.Gone is not null ? Standing.Gone : ewe.LostLambs is not null && before == Standing.ToLamb ? Standing.LostLambs : before;
         var unscannedLitter = before == Standing.LeftOut ? 0 : 1;
         return new(
@@ -30,6 +30,20 @@ internal static class EwePlans
             Sires = before is Standing.ToLamb or Standing.Lambed ? SireChances.Of(flock, ewe) : [],
         };
     }
+
+    /// <summary>
+    /// What is known beats what was advised: a lambing, a scan or a raddle mark outweighs the check of teeth, toes and
+    /// teats. Only the keeper's own word keeps out a ewe that has been marked.
+    /// </summary>
+    internal static Standing BeforeLoss(Ewe ewe, TupAdvice advice) => ewe switch
+    {
+        { Lambed: not null } => Standing.Lambed,
+        { Scan: 0 } => Standing.Empty,
+        { ToTup: true } => Standing.ToLamb,
+        { ToTup: false } => Standing.LeftOut,
+        { Marks.IsEmpty: true, Scan: null } when advice.Verdict >= TupVerdict.LeaveOut => Standing.LeftOut,
+        _ => Standing.ToLamb,
+    };
 
     private static bool IsLostBeforeScan(Flock flock, Ewe ewe)
     {

@@ -29,13 +29,12 @@ internal static class Gestation
     public static ImmutableArray<double> Spread(decimal standardDeviation)
     {
         var reach = (int)decimal.Floor(standardDeviation * Cut);
-        var weights = new double[(2 * reach) + 1];
-        for (var k = -reach; k <= reach; k++)
-        {
-            var z = k == 0 ? 0 : k / (double)standardDeviation;
-            weights[k + reach] = Math.Exp(-z * z / 2);
-        }
+        return DayChances.Scaled([.. Enumerable.Range(-reach, (2 * reach) + 1).Select(Density)]);
 
-        return DayChances.Scaled(weights);
+        double Density(int day)
+        {
+            var z = day == 0 ? 0 : day / (double)standardDeviation;
+            return Math.Exp(-z * z / 2);
+        }
     }
 }

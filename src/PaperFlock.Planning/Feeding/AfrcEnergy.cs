@@ -10,9 +10,6 @@ internal static class AfrcEnergy
     /// <summary>Gross energy of feed, MJ/kg dry matter. From memory of AFRC (1993): a single figure for all diets.</summary>
     public const double GrossEnergy = 18.8;
 
-    /// <summary>The metabolisability usually met in worked tables of the trade, where no diet is stated.</summary>
-    public const double TableMetabolisability = 0.60;
-
     /// <summary>Fasting metabolism, MJ/day: 0.23 (W/1.08)^0.75 for a ewe over a year old. From memory of AFRC (1993).</summary>
     /// <param name="weight">Live weight, kg.</param>
     public static double Fasting(double weight) => 0.23 * Math.Pow(weight / 1.08, 0.75);

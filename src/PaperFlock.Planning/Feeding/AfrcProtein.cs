@@ -28,11 +28,12 @@ internal static class AfrcProtein
     /// <param name="maintenance">Metabolisable energy for maintenance, MJ/day: sets the feeding level.</param>
     public static double Supply(Diet diet, Forage forage, Concentrate concentrate, double maintenance)
     {
+        var (fermentableShare, degradableShare) = Shares(forage.Kind);
         var forageProtein = diet.ForageDryMatter * (double)forage.Protein;
         var concentrateProtein = diet.ConcentrateDryMatter * (double)concentrate.Protein;
-        var fermentable = (diet.ForageDryMatter * (double)forage.Energy * Fermentable(forage.Kind))
+        var fermentable = (diet.ForageDryMatter * (double)forage.Energy * fermentableShare)
             + (diet.ConcentrateDryMatter * (double)concentrate.Energy * ConcentrateFermentable);
-        var degraded = (forageProtein * Degradable(forage.Kind)) + (concentrateProtein * ConcentrateDegradable);
+        var degraded = (forageProtein * degradableShare) + (concentrateProtein * ConcentrateDegradable);
 
         var energy = diet.Energy(forage, concentrate);
         var microbial = Math.Min(MicrobialYield(energy / maintenance) * fermentable, degraded);
@@ -41,23 +42,14 @@ internal static class AfrcProtein
         return (MicrobialToDigestible * microbial) + (UndegradedDigestibility * undegraded);
     }
 
-    private static double Fermentable(ForageKind kind) => kind switch
+    /// <summary>Of its energy and of its protein, 0 to 1.</summary>
+    private static (double Fermentable, double Degradable) Shares(ForageKind kind) => kind switch
     {
-        ForageKind.Hay => 0.94,
-        ForageKind.Haylage => 0.86,
-        ForageKind.Silage => 0.78,
-        ForageKind.Straw => 0.95,
-        ForageKind.Grass => 0.93,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
-
-    private static double Degradable(ForageKind kind) => kind switch
-    {
-        ForageKind.Hay => 0.68,
-        ForageKind.Haylage => 0.72,
-        ForageKind.Silage => 0.78,
-        ForageKind.Straw => 0.55,
-        ForageKind.Grass => 0.75,
+        ForageKind.Hay => (0.94, 0.68),
+        ForageKind.Haylage => (0.86, 0.72),
+        ForageKind.Silage => (0.78, 0.78),
+        ForageKind.Straw => (0.95, 0.55),
+        ForageKind.Grass => (0.93, 0.75),
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

@@ -37,11 +37,7 @@ internal sealed class FeedClasses
     {
         var settling = new FeedClasses(classes);
         var parted = flock.Feeds.Parted == Parting.ByLambs;
-        if (parted)
-        {
-            settling.NobodyAlone(companies);
-        }
-
+        settling.NobodyAlone(parted ? companies : []);
         foreach (var (place, company) in companies)
         {
             while (settling.In(company) is { Count: > 1 } here && !(parted && fitsParted(place, company, here.Count)))
@@ -50,11 +46,7 @@ internal sealed class FeedClasses
             }
         }
 
-        if (parted)
-        {
-            settling.NobodyAlone(companies);
-        }
-
+        settling.NobodyAlone(parted ? companies : []);
         return [.. settling._classes.OrderBy(c => c.Kind).ThenBy(c => c.FirstOwn)];
     }
 
@@ -128,14 +120,7 @@ internal sealed class FeedClasses
         _moves[ewe.Tag] = _moves.GetValueOrDefault(ewe.Tag) + 1;
         var stays = left with { Own = left.Own.Remove(ewe), Joined = left.Joined.Remove(ewe) };
         var grown = with.Kind == ewe.Kind ? with with { Own = [.. with.Own, ewe] } : with with { Joined = [.. with.Joined, ewe] };
-        if (stays.Own.IsEmpty)
-        {
-            _classes.Add(grown with { Joined = [.. grown.Joined, .. stays.Joined] });
-            return;
-        }
-
-        _classes.Add(grown);
-        _classes.Add(stays);
+        _classes.AddRange(stays.Own.IsEmpty ? [grown with { Joined = [.. grown.Joined, .. stays.Joined] }] : [grown, stays]);
     }
 
     /// <summary>A ewe that would eat by herself beside others, or one of a few beside more of their kind, and whom she eats with instead: her own kind, else the one above, else the one below.</summary>

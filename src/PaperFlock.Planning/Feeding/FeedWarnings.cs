@@ -98,48 +98,29 @@ internal static class FeedWarnings
         }
 
         var weeks = Enumerable.Range(1, SixWeeks).Select(d => chart.On(chart.CountedFrom.PlusDays(-d))).OfType<FeedRow>().ToList();
-        if (feeds.Method == FeedMethod.PerLamb && weeks.Sum(r => r.PerLambKg) is var level && weeks.Sum(r => r.EnergyBalanceKg) is var sum && level >= Over * sum)
-        {
-            yield return Warn(FeedWarningKind.LevelTooMuch, spans.PerLamb, level, sum);
-        }
-
-        if (Worst(full, r => r.KgPerEwePerDay - r.EnergyBalanceKg) is var most
-            && most.KgPerEwePerDay >= Over * most.EnergyBalanceKg && most.KgPerEwePerDay - most.EnergyBalanceKg >= Worth
-            && most.KgPerEwePerDay > (ClassRation.LeastPerLamb * Math.Max(2, chart.Lambs)) + FeedCaps.Grain)
-        {
-            yield return Warn(FeedWarningKind.OverEnergySum, spans.PerLamb, most.KgPerEwePerDay, most.EnergyBalanceKg);
-        }
-
-        if (Worst(full, r => r.EnergyBalanceKg - r.KgPerEwePerDay) is var least
-            && least.KgPerEwePerDay < Under * least.EnergyBalanceKg && least.EnergyBalanceKg - least.KgPerEwePerDay >= Worth
-            && HeldByFigure(flock, feeding, least))
-        {
-            yield return Warn(FeedWarningKind.UnderEnergySum, spans.PerLamb, least.KgPerEwePerDay, least.EnergyBalanceKg);
-        }
-
-        var largest = Worst([.. chart.Rows], r => r.KgPerEwePerDay);
+        var (level, sum) = (weeks.Sum(r => r.PerLambKg), weeks.Sum(r => r.EnergyBalanceKg));
+        var (most, least) = (Worst(full, r => r.KgPerEwePerDay - r.EnergyBalanceKg), Worst(full, r => r.EnergyBalanceKg - r.KgPerEwePerDay));
+        var (largest, protein) = (Worst([.. chart.Rows], r => r.KgPerEwePerDay), Worst(full, r => r.Need.Protein - r.Supply.Protein));
         var pounds = Math.Max(Feeds.UsualPerLamb.Kilograms * chart.Lambs, ClassRation.MostOverFigure);
-        if (feeds.PerLamb is null && chart.Kind != FeedKind.NotScanned && largest.KgPerEwePerDay > pounds + FeedCaps.Grain)
-        {
-            yield return Warn(FeedWarningKind.OverAPoundALamb, spans.Forage, largest.KgPerEwePerDay / chart.Lambs, Feeds.UsualPerLamb.Kilograms);
-        }
-
-        if (largest.ConcentrateShare >= FeedCaps.NotedConcentrateShare)
-        {
-            yield return Warn(FeedWarningKind.MuchConcentrate, spans.Forage, largest.ConcentrateShare, FeedCaps.NotedConcentrateShare);
-        }
-
-        if (largest.FedAt.Length > FeedCaps.UsualFeeds)
-        {
-            yield return Warn(FeedWarningKind.ManyFeeds, spans.LargestFeed, largest.FedAt.Length, FeedCaps.UsualFeeds);
-        }
-
-        if (Worst(full, r => r.Need.Protein - r.Supply.Protein) is var protein && protein.Supply.Protein < ProteinMet * protein.Need.Protein)
-        {
-            yield return Warn(FeedWarningKind.ShortOfProtein, spans.Feeds, protein.Supply.Protein, protein.Need.Protein);
-        }
-
-        foreach (var warning in OfScoops(flock, chart).Concat(OfSharing(flock, feeding, chart)))
+        (bool IsSo, FeedWarningKind Kind, SourceSpan Span, decimal Number, decimal Against)[] held =
+        [
+            (feeds.Method == FeedMethod.PerLamb && level >= Over * sum,
+                FeedWarningKind.LevelTooMuch, spans.PerLamb, level, sum),
+            (most.KgPerEwePerDay >= Over * most.EnergyBalanceKg && most.KgPerEwePerDay - most.EnergyBalanceKg >= Worth
+                    && most.KgPerEwePerDay > (ClassRation.LeastPerLamb * Math.Max(2, chart.Lambs)) + FeedCaps.Grain,
+                FeedWarningKind.OverEnergySum, spans.PerLamb, most.KgPerEwePerDay, most.EnergyBalanceKg),
+            (least.KgPerEwePerDay < Under * least.EnergyBalanceKg && least.EnergyBalanceKg - least.KgPerEwePerDay >= Worth && HeldByFigure(flock, feeding, least),
+                FeedWarningKind.UnderEnergySum, spans.PerLamb, least.KgPerEwePerDay, least.EnergyBalanceKg),
+            (feeds.PerLamb is null && chart.Kind != FeedKind.NotScanned && largest.KgPerEwePerDay > pounds + FeedCaps.Grain,
+                FeedWarningKind.OverAPoundALamb, spans.Forage, largest.KgPerEwePerDay / chart.Lambs, Feeds.UsualPerLamb.Kilograms),
+            (largest.ConcentrateShare >= FeedCaps.NotedConcentrateShare,
+                FeedWarningKind.MuchConcentrate, spans.Forage, largest.ConcentrateShare, FeedCaps.NotedConcentrateShare),
+            (largest.FedAt.Length > FeedCaps.UsualFeeds,
+                FeedWarningKind.ManyFeeds, spans.LargestFeed, largest.FedAt.Length, FeedCaps.UsualFeeds),
+            (protein.Supply.Protein < ProteinMet * protein.Need.Protein,
+                FeedWarningKind.ShortOfProtein, spans.Feeds, protein.Supply.Protein, protein.Need.Protein),
+        ];
+        foreach (var warning in held.Where(h => h.IsSo).Select(h => Warn(h.Kind, h.Span, h.Number, h.Against)).Concat(OfScoops(flock, chart)).Concat(OfSharing(flock, feeding, chart)))
         {
             yield return warning;
         }

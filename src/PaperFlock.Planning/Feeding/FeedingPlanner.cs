@@ -1,6 +1,5 @@
 using PaperFlock.Planning.Dates;
 using PaperFlock.Planning.Pens;
-using PaperFlock.Planning.Places;
 
 namespace PaperFlock.Planning.Feeding;
 
@@ -22,7 +21,7 @@ internal static class FeedingPlanner
         ImmutableArray<EwePlan> placed = [.. ewes.Select(e => e with { Chart = codeOf.GetValueOrDefault(e.Ewe.Tag) })];
         var planOf = placed.ToDictionary(e => e.Ewe.Tag, StringComparer.Ordinal);
         ImmutableArray<FeedChart> made = [.. charts.Select(c => Chart(flock, c.Class, c.Number, planOf, ifNobodyLambed))];
-        ImmutableArray<EwePlan> without = [.. placed.Where(e => e.Standing is (Standing.Empty or Standing.LeftOut or Standing.LostLambs) || (e.Standing == Standing.Lambed && LambsAtFoot.Of(e) == 0))];
+        ImmutableArray<EwePlan> without = [.. placed.Where(e => e.Standing is (Standing.Empty or Standing.LeftOut or Standing.LostLambs) || (e.Standing == Standing.Lambed && e.LambsAtFoot == 0))];
         return new(
             made,
             Troughs.Of(flock, placed, made, whereabouts),

@@ -10,8 +10,6 @@ internal sealed class Mob(Feeds feeds, ImmutableArray<MobMember> members)
     /// <summary>Forage one ewe would eat with no concentrate, kg dry matter a day.</summary>
     public double Capacity { get; } = members.Average(m => ForageIntake.Capacity(feeds.Forage, m.Need.Weight));
 
-    public bool IsHousedOn(LocalDate date) => members.All(m => m.Housed is { } housed && housed <= date);
-
     /// <summary>The diet by energy balance, with the need it meets.</summary>
     /// <remarks>How well she uses energy for maintenance depends on the whole diet, so on the concentrate being worked
     /// out. The two are solved together; each round shrinks the error at least tenfold for any feed a sheep eats.</remarks>

@@ -1,5 +1,3 @@
-using PaperFlock.Planning.Places;
-
 namespace PaperFlock.Planning.Feeding;
 
 /// <summary>Who eats together, where, and from when to when.</summary>
@@ -29,11 +27,11 @@ internal static class Troughs
             case EweState.InLamb when chart is not null:
                 yield return (new Key(stay.Place, chart.Code, chart.Kind, null, null), LocalDate.Max(stay.From, chart.Start), stay.To);
                 break;
-            case EweState.Lambed when LambsAtFoot.Of(ewe) > 0:
+            case EweState.Lambed when ewe.LambsAtFoot > 0:
                 // She and her lambs have a lambing pen to themselves.
                 var alone = stay.Place.Kind == PlaceKind.LambingPen ? ewe.Ewe.Tag : null;
                 var lastFed = ewe.Ewe.Lambed!.Value.PlusDays(Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
-                yield return (new Key(stay.Place, FeedCodes.Lambed, null, Math.Min(3, LambsAtFoot.Of(ewe)), alone), stay.From, LocalDate.Min(stay.To, lastFed));
+                yield return (new Key(stay.Place, FeedCodes.Lambed, null, Math.Min(3, ewe.LambsAtFoot), alone), stay.From, LocalDate.Min(stay.To, lastFed));
                 break;
             case EweState.NotInLamb or EweState.LeftOut or EweState.Lambed when ewe.Standing != Standing.ToLamb:
                 yield return (new Key(stay.Place, FeedCodes.NotInLamb, null, null, null), LocalDate.Max(stay.From, season), stay.To);

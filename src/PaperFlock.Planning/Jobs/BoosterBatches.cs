@@ -9,7 +9,7 @@ namespace PaperFlock.Planning.Jobs;
 internal static class BoosterBatches
 {
     /// <param name="groups">Those with no due dates get none.</param>
-    public static IEnumerable<Job> Of(Flock flock, IEnumerable<GroupAnchors> groups, KeeperCalendar calendar)
+    public static IEnumerable<Job> Of(Flock flock, IEnumerable<GroupPlan> groups, KeeperCalendar calendar)
     {
         var (first, last) = flock.Practice.BoosterWeeksBeforeLambing;
 

@@ -13,27 +13,16 @@ namespace PaperFlock.Planning.Jobs;
 internal sealed class FewestDays
 {
     /// <summary>With how many jobs have that window.</summary>
-    private readonly (JobWindow Window, int Jobs)[] _byBest;
+    private readonly (JobWindow Window, int Jobs)[] _windows;
 
     private readonly int[] _days;
     private readonly bool[] _gathered;
-    private readonly int[] _firstAtOrAfter;
 
     private FewestDays(IEnumerable<JobWindow> jobs, IEnumerable<int> allowed, IReadOnlySet<int> gathered)
     {
-        _byBest = [.. jobs.GroupBy(j => j).Select(g => (g.Key, g.Count())).OrderBy(j => j.Key.Best)];
-        _days = [.. allowed.Where(d => _byBest.Any(j => j.Window.Holds(d)))];
+        _windows = [.. jobs.GroupBy(j => j).Select(g => (g.Key, g.Count()))];
+        _days = [.. allowed.Where(d => _windows.Any(j => j.Window.Holds(d)))];
         _gathered = [.. _days.Select(gathered.Contains)];
-        _firstAtOrAfter = new int[_days.Length];
-        for (int i = 0, at = 0; i < _days.Length; i++)
-        {
-            while (at < _byBest.Length && _byBest[at].Window.Best < _days[i])
-            {
-                at++;
-            }
-
-            _firstAtOrAfter[i] = at;
-        }
     }
 
     /// <returns>The day of each job, in the order given.</returns>
@@ -103,32 +92,16 @@ internal sealed class FewestDays
     private int Reach(int from)
     {
         var after = from < 0 ? int.MinValue : _days[from];
-        var reach = int.MaxValue;
-        foreach (var (job, _) in _byBest)
-        {
-            if (job.Earliest > after)
-            {
-                reach = Math.Min(reach, job.Latest);
-            }
-        }
-
-        return reach;
+        return _windows.Where(j => j.Window.Earliest > after).Select(j => j.Window.Latest).DefaultIfEmpty(int.MaxValue).Min();
     }
 
     /// <summary>Days from their best for the jobs whose best lies between two neighbouring chosen days, the second excluded.</summary>
     private long DistanceBetween(int from, int to)
     {
-        var last = to < _days.Length ? _firstAtOrAfter[to] : _byBest.Length;
-        var sum = 0L;
-        for (var i = from < 0 ? 0 : _firstAtOrAfter[from]; i < last; i++)
-        {
-            var (job, jobs) = _byBest[i];
-            var back = from >= 0 && _days[from] >= job.Earliest ? job.Best - _days[from] : int.MaxValue;
-            var on = to < _days.Length && _days[to] <= job.Latest ? _days[to] - job.Best : int.MaxValue;
-            sum += (long)jobs * Math.Min(back, on);
-        }
-
-        return sum;
+        int? before = from < 0 ? null : _days[from], after = to < _days.Length ? _days[to] : null;
+        return _windows.Where(j => !(j.Window.Best < before) && !(j.Window.Best >= after)).Sum(j => (long)j.Jobs * Math.Min(
+            before >= j.Window.Earliest ? j.Window.Best - before.Value : int.MaxValue,
+            after <= j.Window.Latest ? after.Value - j.Window.Best : int.MaxValue));
     }
 
     private List<int> Walk(int first, int[] next)

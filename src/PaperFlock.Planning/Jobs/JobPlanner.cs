@@ -4,7 +4,7 @@ namespace PaperFlock.Planning.Jobs;
 internal static class JobPlanner
 {
     /// <returns>By the day they are shown on, then by group, what is the whole flock's first, then in the order of the calendar.</returns>
-    public static ImmutableArray<Job> Plan(Flock flock, IReadOnlyList<GroupAnchors> groups)
+    public static ImmutableArray<Job> Plan(Flock flock, IReadOnlyList<GroupPlan> groups)
     {
         var calendar = new KeeperCalendar(flock.KeeperDays);
         ImmutableArray<Job> jobs =
@@ -25,7 +25,7 @@ internal static class JobPlanner
     }
 
     /// <summary>The trade's calendar for one group; what hangs on a day the group does not have is left off.</summary>
-    private static IEnumerable<Job> OfTheTrade(Flock flock, GroupAnchors anchors) =>
+    private static IEnumerable<Job> OfTheTrade(Flock flock, GroupPlan anchors) =>
         from rule in TuppingRules.For(anchors.Group, flock.Practice)
             .Concat(LambingRules.For(flock))
         let day = anchors.DayOf(rule.Anchor!.Value, flock.Practice)

@@ -24,22 +24,7 @@ internal sealed class KeeperCalendar(KeeperDays days)
     /// The free day nearest to its window from outside, the earlier of two as near; null when there is none within a year.
     /// No day after the window will do for a job kept out of the last six weeks.
     /// </summary>
-    public LocalDate? NearestFreeOutside(Job job)
-    {
-        for (var i = 1; i <= SearchDays; i++)
-        {
-            var (before, after) = (job.Earliest.PlusDays(-i), job.Latest.PlusDays(i));
-            if (days.IsFree(before))
-            {
-                return before;
-            }
-
-            if (days.IsFree(after) && job.Rule.Late != LateHandling.KeptBefore)
-            {
-                return after;
-            }
-        }
-
-        return null;
-    }
+    public LocalDate? NearestFreeOutside(Job job) => Enumerable.Range(1, SearchDays)
+        .SelectMany(i => new LocalDate?[] { job.Earliest.PlusDays(-i), job.Rule.Late == LateHandling.KeptBefore ? null : job.Latest.PlusDays(i) })
+        .FirstOrDefault(day => day is { } there && days.IsFree(there));
 }

@@ -5,72 +5,40 @@ internal static class LambingRules
 {
     public static IEnumerable<JobRule> For(Flock flock)
     {
-        var practice = flock.Practice;
+        var (practice, indoors) = (flock.Practice, flock.Housing.Lambing == LambingPlace.Indoors);
         var house = new JobWindow(-10, -7, -5).MovedTo(-practice.HouseDaysBeforeLambing);
-        return Feeding(practice, flock.Feeds.Buckets is not null)
-            .Concat(LookOvers())
-            .Append(Work(JobKind.ShedReady, ByHousing(house), JobReason.EarlyLambs) with { Handled = false })
-            .Concat(Housing(practice, flock.Housing.Lambing, house))
-            .Concat(Lambing(flock));
+        var byHousing = ByHousing(house);
+        JobRule?[] rules =
+        [
+            flock.Feeds.Buckets is null ? null : On(JobKind.BucketsOut, JobAnchor.FirstDue, -7 * practice.FeedWeeksBeforeLambing.Twin, JobReason.WithTheFeeding),
+            On(JobKind.HeavyRounds, JobAnchor.FirstDue, -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, JobReason.HeavyEweOnHerBack),
+            LookOver(8),
+            LookOver(4),
+            Work(JobKind.ShedReady, byHousing, JobReason.EarlyLambs) with { Handled = false },
+            indoors ? Work(JobKind.FlukeAndWorms, byHousing, JobReason.CleanOfWormsWhenHoused) with { Handled = false } : null,
+            indoors ? Work(JobKind.House, house, JobReason.SettledBeforeLambing) : null,
+
+            // Jobs with one window have one day: ewes dagged or shorn at housing are gathered once.
+            practice.Dag switch
+            {
+                Dagging.AtHousing => Work(JobKind.Dag, house, indoors ? JobReason.GatheredOnceWithHousing : JobReason.CleanTeat),
+                Dagging.BeforeHousing => Work(JobKind.Dag, byHousing, indoors ? JobReason.CleanWhenHoused : JobReason.CleanTeat),
+                _ => null,
+            },
+
+            // Ewes shorn in winter must stay in, so where they lamb outdoors there is no such job: the plan warns of it.
+            indoors && practice.Shear == Shearing.AtHousing ? Work(JobKind.Shear, house, JobReason.GatheredOnceWithHousing, FigureSource.WinterShearing) : null,
+            On(JobKind.FirstDue, JobAnchor.FirstDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings),
+            On(JobKind.RingAndTag, JobAnchor.FirstDue, 1, JobReason.LocalRulesSetTheDay),
+            indoors ? On(JobKind.Turnout, JobAnchor.FirstDue, flock.Housing.TurnoutDaysAfterLambing, JobReason.LambsFitForGrass) : null,
+            On(JobKind.LastDue, JobAnchor.LastDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings),
+            practice.Shear == Shearing.AfterLambing ? Work(JobKind.Shear, new(21, 28, 56), JobReason.LambsOnTheirFeet) with { Anchor = JobAnchor.LastDue } : null,
+        ];
+        return rules.OfType<JobRule>();
     }
 
-    private static IEnumerable<JobRule> Feeding(Practice practice, bool buckets)
-    {
-        if (buckets)
-        {
-            yield return On(JobKind.BucketsOut, JobAnchor.FirstDue, -7 * practice.FeedWeeksBeforeLambing.Twin, JobReason.WithTheFeeding);
-        }
-
-        yield return On(
-            JobKind.HeavyRounds, JobAnchor.FirstDue, -7 * practice.ChecksPerDay.HeavyFromWeeksBeforeLambing, JobReason.HeavyEweOnHerBack);
-    }
-
-    private static IEnumerable<JobRule> LookOvers() =>
-        from weeks in (int[])[8, 4]
-        select Work(JobKind.LookOver, new((-7 * weeks) - 4, -7 * weeks, (-7 * weeks) + 4), JobReason.ConditionBeforeLambing, FigureSource.LookOver);
-
-    private static IEnumerable<JobRule> Housing(Practice practice, LambingPlace lambing, JobWindow house)
-    {
-        var indoors = lambing == LambingPlace.Indoors;
-        if (indoors)
-        {
-            yield return Work(JobKind.FlukeAndWorms, ByHousing(house), JobReason.CleanOfWormsWhenHoused) with { Handled = false };
-            yield return Work(JobKind.House, house, JobReason.SettledBeforeLambing);
-        }
-
-        // Jobs with one window have one day: ewes dagged or shorn at housing are gathered once.
-        switch (practice.Dag)
-        {
-            case Dagging.AtHousing:
-                yield return Work(JobKind.Dag, house, indoors ? JobReason.GatheredOnceWithHousing : JobReason.CleanTeat);
-                break;
-            case Dagging.BeforeHousing:
-                yield return Work(JobKind.Dag, ByHousing(house), indoors ? JobReason.CleanWhenHoused : JobReason.CleanTeat);
-                break;
-        }
-
-        // Ewes shorn in winter must stay in, so where they lamb outdoors there is no such job: the plan warns of it.
-        if (practice.Shear == Shearing.AtHousing && indoors)
-        {
-            yield return Work(JobKind.Shear, house, JobReason.GatheredOnceWithHousing, FigureSource.WinterShearing);
-        }
-    }
-
-    private static IEnumerable<JobRule> Lambing(Flock flock)
-    {
-        yield return On(JobKind.FirstDue, JobAnchor.FirstDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
-        yield return On(JobKind.RingAndTag, JobAnchor.FirstDue, 1, JobReason.LocalRulesSetTheDay);
-        if (flock.Housing.Lambing == LambingPlace.Indoors)
-        {
-            yield return On(JobKind.Turnout, JobAnchor.FirstDue, flock.Housing.TurnoutDaysAfterLambing, JobReason.LambsFitForGrass);
-        }
-
-        yield return On(JobKind.LastDue, JobAnchor.LastDue, 0, JobReason.Gestation, FigureSource.FlockFileMatings);
-        if (flock.Practice.Shear == Shearing.AfterLambing)
-        {
-            yield return Work(JobKind.Shear, new(21, 28, 56), JobReason.LambsOnTheirFeet) with { Anchor = JobAnchor.LastDue };
-        }
-    }
+    private static JobRule LookOver(int weeks) =>
+        Work(JobKind.LookOver, new((-7 * weeks) - 4, -7 * weeks, (-7 * weeks) + 4), JobReason.ConditionBeforeLambing, FigureSource.LookOver);
 
     /// <summary>Over by the first day they may come in, so it gives way when housing is set earlier than usual.</summary>
     private static JobWindow ByHousing(JobWindow house)

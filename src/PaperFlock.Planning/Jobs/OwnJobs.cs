@@ -3,27 +3,16 @@ namespace PaperFlock.Planning.Jobs;
 /// <summary>The keeper's own jobs: one day for the whole flock, or a window for each group.</summary>
 internal static class OwnJobs
 {
-    public static IEnumerable<Job> For(Flock flock, IReadOnlyList<GroupAnchors> groups)
-    {
-        foreach (var own in flock.OwnJobs)
-        {
-            if (own.On is { } day)
-            {
-                yield return OnDay(own, day, groups);
-                continue;
-            }
+    public static IEnumerable<Job> For(Flock flock, IReadOnlyList<GroupPlan> groups) =>
+        flock.OwnJobs.SelectMany(own => own.On is { } day ? [OnDay(flock, own, day, groups)] : OfGroups(flock, own, own.Window!, groups));
 
-            foreach (var group in groups)
-            {
-                if (group.DayOf(own.Window!.Anchor, flock.Practice) is { } anchor)
-                {
-                    yield return InWindow(own, own.Window, group, anchor);
-                }
-            }
-        }
-    }
+    private static IEnumerable<Job> OfGroups(Flock flock, OwnJob own, OwnJobWindow window, IReadOnlyList<GroupPlan> groups) =>
+        from of in groups
+        let anchor = of.DayOf(window.Anchor, flock.Practice)
+        where anchor is not null
+        select InWindow(flock, own, window, of, anchor.Value);
 
-    private static Job OnDay(OwnJob own, LocalDate day, IReadOnlyList<GroupAnchors> groups)
+    private static Job OnDay(Flock flock, OwnJob own, LocalDate day, IReadOnlyList<GroupPlan> groups)
     {
         var late = own.Handled && groups.Any(g => LastSixWeeks.Of(g.Due)?.Overlaps(day, day) == true);
         var rule = new JobRule(JobKind.Own, null, JobWindow.Day(0), own.Handled, JobReason.FlockFileGivesTheDay, FigureSource.FlockFile)
@@ -32,10 +21,10 @@ internal static class OwnJobs
             Own = own,
             Late = late ? LateHandling.Standing : LateHandling.None,
         };
-        return new(rule, null, day) { Minutes = Minutes(own, groups.Sum(g => g.Ewes)) };
+        return new(rule, null, day) { Minutes = Minutes(own, flock.Ewes.Length) };
     }
 
-    private static Job InWindow(OwnJob own, OwnJobWindow asked, GroupAnchors group, LocalDate anchor)
+    private static Job InWindow(Flock flock, OwnJob own, OwnJobWindow asked, GroupPlan group, LocalDate anchor)
     {
         var (last, late) = (asked.LastDay, LateHandling.None);
         if (own.Handled && LastSixWeeks.Of(group.Due) is { } heavy && heavy.Overlaps(anchor.PlusDays(asked.FirstDay), anchor.PlusDays(last)))
@@ -50,7 +39,7 @@ internal static class OwnJobs
             Own = own,
             Late = late,
         };
-        return new(rule, group.Group, anchor) { Minutes = Minutes(own, group.Ewes) };
+        return new(rule, group.Group, anchor) { Minutes = Minutes(own, flock.Ewes.Count(e => e.Group == group.Group.Name)) };
     }
 
     private static int? Minutes(OwnJob own, int ewes) => own.MinutesPerEwe is { } minutes ? (int)decimal.Ceiling(minutes * ewes) : null;

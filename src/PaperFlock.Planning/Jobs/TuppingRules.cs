@@ -5,52 +5,31 @@ internal static class TuppingRules
 {
     public static IEnumerable<JobRule> For(TuppingGroup group, Practice practice)
     {
-        // Semen from a straw needs no tup looked over; a tup that is named is there to be looked at, whatever the mating.
-        if (group.Mating != Mating.Artificial || group.Tup is not null)
-        {
-            yield return new(
-                JobKind.TupCheck, JobAnchor.TupIn, new(-77, -70, -63), Handled: false, JobReason.TimeToReplaceTheTup, FigureSource.TupCheck);
-        }
-
-        if (!group.IsOneDay || group.Tup is not null)
-        {
-            yield return new(
-                JobKind.BoughtTup, JobAnchor.TupIn, new(-56, -42, -28), Handled: false, JobReason.StrangerMayCarryDisease, FigureSource.CommonPractice);
-        }
-
-        yield return new(
-            JobKind.AbortionVaccine, JobAnchor.TupIn, new(-84, -63, -42), Handled: false, JobReason.ImmuneBeforeTupping, FigureSource.AbortionVaccine);
-
         var check = new JobWindow(-63, -56, -42).MovedTo(-7 * practice.TeethToesTeatsWeeksBeforeTupping);
-        yield return new(
-            JobKind.TeethToesTeats, JobAnchor.TupIn, check, Handled: true, JobReason.TimeToMendFeetAndCondition, FigureSource.EweCondition);
-
-        if (practice.Shear == Shearing.BeforeTupping)
-        {
-            yield return new(
-                JobKind.Shear, JobAnchor.TupIn, new(-70, -56, -14), Handled: true, JobReason.ShornBeforeTupping, FigureSource.CommonPractice);
-        }
-
-        yield return OnTheDay(JobKind.TupIn, JobAnchor.TupIn);
-        if (!group.IsOneDay)
-        {
-            foreach (var change in RaddleChanges(group, practice.ChangeoverDays))
-            {
-                yield return change;
-            }
-
-            foreach (var turn in group.Tups.Skip(1))
-            {
-                yield return OnTheDay(JobKind.TupChange, JobAnchor.TupIn) with { Window = JobWindow.Day(Period.DaysBetween(group.TupIn, turn.In)) };
-            }
-
-            yield return OnTheDay(JobKind.TupOut, JobAnchor.TupOut);
-        }
-
         var (first, last) = practice.ScanDaysAfterTupIn;
-        yield return new(
-            JobKind.Scan, JobAnchor.TupIn, new(first, first, last), Handled: true, JobReason.LambsCanBeCounted, FigureSource.Scanning);
+        JobRule?[] rules =
+        [
+            // Semen from a straw needs no tup looked over; a tup that is named is there to be looked at, whatever the mating.
+            group.Mating != Mating.Artificial || group.Tup is not null ? Counted(JobKind.TupCheck, new(-77, -70, -63), false, JobReason.TimeToReplaceTheTup, FigureSource.TupCheck) : null,
+            !group.IsOneDay || group.Tup is not null ? Counted(JobKind.BoughtTup, new(-56, -42, -28), false, JobReason.StrangerMayCarryDisease, FigureSource.CommonPractice) : null,
+            Counted(JobKind.AbortionVaccine, new(-84, -63, -42), false, JobReason.ImmuneBeforeTupping, FigureSource.AbortionVaccine),
+            Counted(JobKind.TeethToesTeats, check, true, JobReason.TimeToMendFeetAndCondition, FigureSource.EweCondition),
+            practice.Shear == Shearing.BeforeTupping ? Counted(JobKind.Shear, new(-70, -56, -14), true, JobReason.ShornBeforeTupping, FigureSource.CommonPractice) : null,
+            OnTheDay(JobKind.TupIn, JobAnchor.TupIn),
+            .. group.IsOneDay ? [] : WhileHeIsIn(group, practice.ChangeoverDays),
+            Counted(JobKind.Scan, new(first, first, last), true, JobReason.LambsCanBeCounted, FigureSource.Scanning),
+        ];
+        return rules.OfType<JobRule>();
     }
+
+    private static IEnumerable<JobRule> WhileHeIsIn(TuppingGroup group, int changeoverDays) =>
+    [
+        .. RaddleChanges(group, changeoverDays),
+        .. group.Tups.Skip(1).Select(turn => OnTheDay(JobKind.TupChange, JobAnchor.TupIn) with { Window = JobWindow.Day(Period.DaysBetween(group.TupIn, turn.In)) }),
+        OnTheDay(JobKind.TupOut, JobAnchor.TupOut),
+    ];
+
+    private static JobRule Counted(JobKind kind, JobWindow window, bool handled, JobReason reason, FigureSource source) => new(kind, JobAnchor.TupIn, window, handled, reason, source);
 
     private static JobRule OnTheDay(JobKind kind, JobAnchor anchor) =>
         new(kind, anchor, JobWindow.Day(0), Handled: true, JobReason.FlockFileGivesTheDay, FigureSource.FlockFile) { IsFixed = true };

@@ -7,12 +7,7 @@ internal readonly record struct LambingEwe(DayDistribution Chances, int PenDays)
     /// She lambs once, so the chances of those days add.</summary>
     public double ChanceInPen(LocalDate night)
     {
-        var sum = 0.0;
-        for (var back = 0; back < PenDays; back++)
-        {
-            sum += Chances.On(night.PlusDays(-back));
-        }
-
-        return sum;
+        var chances = Chances;
+        return Enumerable.Range(0, PenDays).Sum(back => chances.On(night.PlusDays(-back)));
     }
 }

@@ -3,21 +3,14 @@ using PaperFlock.Planning.Dates;
 namespace PaperFlock.Planning.Lambing;
 
 /// <summary>How many of several independent, unequal yes/no chances come out yes: the Poisson-binomial distribution, exact to rounding.</summary>
-internal sealed class PoissonBinomial
+/// <param name="chances">Of none, one, two, and so on.</param>
+/// <param name="mean">The sum of the chances it is made of.</param>
+internal sealed class PoissonBinomial(double[] chances, double mean)
 {
     /// <summary>So small a chance is left out. All that are, for any flock, come to less than rounding does.</summary>
     private const double Never = 1e-30;
 
-    private readonly double[] _chances;
-
-    private PoissonBinomial(double[] chances, double mean)
-    {
-        _chances = chances;
-        Mean = mean;
-    }
-
-    /// <summary>The sum of the chances.</summary>
-    public double Mean { get; }
+    public double Mean => mean;
 
     /// <summary>Built by convolution, one chance at a time: for each a step for every count that is then possible.</summary>
     /// <param name="chances">Each 0 to 1; a hair outside, from rounding, is drawn in.</param>
@@ -53,22 +46,14 @@ internal sealed class PoissonBinomial
     }
 
     /// <summary>Chance of exactly so many.</summary>
-    public double Exactly(int count) => count >= 0 && count < _chances.Length ? _chances[count] : 0;
+    public double Exactly(int count) => count >= 0 && count < chances.Length ? chances[count] : 0;
 
     /// <summary>Chance of more than so many.</summary>
-    public double MoreThan(int count)
-    {
+    public double MoreThan(int count) =>
         // Summed from the small end, so that a chance of one in a million is not lost in the rounding of one minus the rest.
-        var sum = 0.0;
-        for (var k = _chances.Length - 1; k > Math.Max(count, -1); k--)
-        {
-            sum += _chances[k];
-        }
-
-        return Math.Min(sum, 1);
-    }
+        Math.Min(chances.Skip(count + 1).Reverse().Sum(), 1);
 
     /// <summary>The smallest number such that so many or fewer has at least this chance.</summary>
     /// <param name="share">0 to 1.</param>
-    public int Quantile(double share) => Quantiles.Of(_chances, share);
+    public int Quantile(double share) => Quantiles.Of(chances, share);
 }

@@ -3,22 +3,14 @@ namespace PaperFlock.Planning.Pens;
 /// <summary>Fits ewes into pens one pen at a time, each with the ewes that leave least of it empty: the minimum bin slack
 /// heuristic (Gupta and Ho, 1999, <i>Production Planning and Control</i> 10; the name and source from memory). For many
 /// ewes and a nearly full shed, where trying every way would take for ever.</summary>
-internal sealed class FullPens
+internal sealed class FullPens(ImmutableArray<RoomNeeded> rooms, int[] waiting)
 {
     private const int MostStepsAPen = 3_000;
 
-    private readonly ImmutableArray<RoomNeeded> _rooms;
-    private readonly int[] _waiting;
     private readonly List<int> _chosen = [];
     private List<int> _best = [];
-    private decimal _bestSlack;
+    private decimal _bestSlack = decimal.MaxValue;
     private int _steps;
-
-    private FullPens(ImmutableArray<RoomNeeded> rooms, int[] waiting)
-    {
-        _rooms = rooms;
-        _waiting = waiting;
-    }
 
     /// <returns>A pen for each ewe, by index; null when this way does not fit them.</returns>
     public static ImmutableArray<int>? Of(ImmutableArray<RoomNeeded> ewes, ImmutableArray<PenRoom> pens)
@@ -28,7 +20,6 @@ internal sealed class FullPens
         foreach (var pen in Enumerable.Range(0, pens.Length).OrderBy(p => pens[p].Floor))
         {
             var filling = new FullPens(ewes, waiting);
-            filling._bestSlack = decimal.MaxValue;
             filling.Fill(0, pens[pen]);
             foreach (var ewe in filling._best)
             {
@@ -51,17 +42,17 @@ internal sealed class FullPens
             _best = [.. _chosen];
         }
 
-        for (var i = from; i < _waiting.Length && _bestSlack > 0 && _steps <= MostStepsAPen; i++)
+        for (var i = from; i < waiting.Length && _bestSlack > 0 && _steps <= MostStepsAPen; i++)
         {
             // An ewe of a size just tried and given up leads nowhere new.
-            var need = _rooms[_waiting[i]];
-            if (!left.Holds(need) || (i > from && need == _rooms[_waiting[i - 1]]))
+            var need = rooms[waiting[i]];
+            if (!left.Holds(need) || (i > from && need == rooms[waiting[i - 1]]))
             {
                 continue;
             }
 
             _steps++;
-            _chosen.Add(_waiting[i]);
+            _chosen.Add(waiting[i]);
             Fill(i + 1, left.Less(need));
             _chosen.RemoveAt(_chosen.Count - 1);
         }

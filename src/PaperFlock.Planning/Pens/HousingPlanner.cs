@@ -42,8 +42,6 @@ internal static class HousingPlanner
     private static Dictionary<string, int> Place(
         Flock flock, ImmutableArray<FedEwe> housed, ImmutableArray<FeedClass> fedAlike, ImmutableArray<PenRoom> empty)
     {
-        var place = new Dictionary<string, int>(StringComparer.Ordinal);
-
         // Filled trough by trough: ewes that are fed alike together, those due first first.
         ImmutableArray<ImmutableArray<FedEwe>> classes =
         [
@@ -51,12 +49,7 @@ internal static class HousingPlanner
         ];
         if (PenAllocation.Of([.. classes.Select(c => c.Select(e => RoomOf(flock, e.Plan.Ewe)).ToImmutableArray())], empty) is { } byClass)
         {
-            foreach (var (ewe, pen) in classes.SelectMany((c, i) => c.Zip(byClass[i])))
-            {
-                place[ewe.Tag] = pen;
-            }
-
-            return place;
+            return classes.SelectMany((c, i) => c.Zip(byClass[i])).ToDictionary(p => p.First.Tag, p => p.Second, StringComparer.Ordinal);
         }
 
         // So tight that the size of each ewe decides: better a mixed pen than a ewe outside.
@@ -70,12 +63,7 @@ internal static class HousingPlanner
             Regrouping.Swap(rooms, classOf, empty, byRoom);
         }
 
-        foreach (var (ewe, pen) in all.Zip(byRoom))
-        {
-            place[ewe.Ewe.Tag] = pen;
-        }
-
-        return place;
+        return all.Zip(byRoom).ToDictionary(p => p.First.Ewe.Tag, p => p.Second, StringComparer.Ordinal);
     }
 
     /// <summary>Class by class; where the search finds no way in that order, in the one in which they were found to fit.</summary>

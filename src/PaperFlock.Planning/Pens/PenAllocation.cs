@@ -5,30 +5,19 @@ namespace PaperFlock.Planning.Pens;
 /// next and nobody is moved twice. Depth-first over the order of the classes and the pen each next part goes to, filling
 /// a pen as far as the class goes; the first way found that neither splits nor shares more than it must ends the search. When the
 /// steps run out, the best way found so far is taken.</remarks>
-internal sealed class PenAllocation
+internal sealed class PenAllocation(ImmutableArray<ImmutableArray<RoomNeeded>> classes, ImmutableArray<PenRoom> pens)
 {
     private const int MostSteps = 20_000;
 
-    private readonly ImmutableArray<ImmutableArray<RoomNeeded>> _classes;
-
     // What the first so many ewes of each class want together, so that filling a pen is a look-up.
-    private readonly RoomNeeded[][] _sums;
-    private readonly PenRoom[] _left;
-    private readonly int[] _partsIn;
-    private readonly int[][] _penOf;
+    private readonly RoomNeeded[][] _sums = [.. classes.Select(ewes => RoomNeeded.Sums(ewes))];
+    private readonly PenRoom[] _left = [.. pens];
+    private readonly int[] _partsIn = new int[pens.Length];
+    private readonly int[][] _penOf = [.. classes.Select(c => new int[c.Length])];
     private int _parts;
     private int _steps;
     private int[][]? _best;
     private (int Parts, int Shared, int Unparted) _bestCost = (int.MaxValue, int.MaxValue, int.MaxValue);
-
-    private PenAllocation(ImmutableArray<ImmutableArray<RoomNeeded>> classes, ImmutableArray<PenRoom> pens)
-    {
-        _classes = classes;
-        _sums = [.. classes.Select(SumsOf)];
-        _left = [.. pens];
-        _partsIn = new int[pens.Length];
-        _penOf = [.. classes.Select(c => new int[c.Length])];
-    }
 
     /// <param name="classes">Ewes of each class in the order they are due; no class is empty.</param>
     /// <param name="pens">Empty pens.</param>
@@ -40,7 +29,7 @@ internal sealed class PenAllocation
         return allocation._best;
     }
 
-    private bool IsDone => _steps > MostSteps || _bestCost == (_classes.Length, Math.Max(0, _classes.Length - _left.Length), 0);
+    private bool IsDone => _steps > MostSteps || _bestCost == (classes.Length, Math.Max(0, classes.Length - _left.Length), 0);
 
     // Pens that hold more than one part hold ewes that want different rations.
     private int Shared => _partsIn.Sum(n => Math.Max(0, n - 1));
@@ -75,7 +64,7 @@ internal sealed class PenAllocation
             return;
         }
 
-        var (ewes, sums) = (_classes[feeding], _sums[feeding]);
+        var (ewes, sums) = (classes[feeding], _sums[feeding]);
         var choices = Enumerable.Range(0, _left.Length)
             .Select(pen => (Pen: pen, To: FillTo(sums, from, _left[pen])))
             .Where(c => c.To > from)
@@ -116,16 +105,5 @@ internal sealed class PenAllocation
         }
 
         return low;
-    }
-
-    private static RoomNeeded[] SumsOf(ImmutableArray<RoomNeeded> ewes)
-    {
-        var sums = new RoomNeeded[ewes.Length + 1];
-        for (var i = 0; i < ewes.Length; i++)
-        {
-            sums[i + 1] = new RoomNeeded(sums[i].Floor + ewes[i].Floor, sums[i].Trough + ewes[i].Trough);
-        }
-
-        return sums;
     }
 }

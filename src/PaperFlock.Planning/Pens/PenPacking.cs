@@ -4,27 +4,17 @@ namespace PaperFlock.Planning.Pens;
 /// <remarks>Depth-first, largest ewe first, into the pen it leaves least floor in; so the first way tried is the usual
 /// best fit, and the search goes on from there. Exact until the steps run out, which takes a shed filled to within a ewe
 /// and many ewes or pens; then one more way is tried, and a "no" is on the safe side.</remarks>
-internal sealed class PenPacking
+internal sealed class PenPacking(ImmutableArray<RoomNeeded> rooms, ImmutableArray<PenRoom> pens)
 {
     private const int MostSteps = 5_000;
 
-    private readonly ImmutableArray<RoomNeeded> _rooms;
-    private readonly int[] _largestFirst;
-    private readonly decimal[] _floorFrom;
-    private readonly decimal[] _troughFrom;
-    private readonly PenRoom[] _left;
-    private readonly int[] _penOf;
-    private int _steps;
+    private readonly int[] _largestFirst = [.. Enumerable.Range(0, rooms.Length).OrderByDescending(i => rooms[i].Floor)];
 
-    private PenPacking(ImmutableArray<RoomNeeded> rooms, ImmutableArray<PenRoom> pens)
-    {
-        _rooms = rooms;
-        _largestFirst = [.. Enumerable.Range(0, rooms.Length).OrderByDescending(i => rooms[i].Floor)];
-        _floorFrom = SumsFrom(i => rooms[i].Floor);
-        _troughFrom = SumsFrom(i => rooms[i].Trough);
-        _left = [.. pens];
-        _penOf = new int[rooms.Length];
-    }
+    /// <summary>What the smallest so many ewes want together.</summary>
+    private readonly RoomNeeded[] _smallest = RoomNeeded.Sums(rooms.OrderByDescending(r => r.Floor).Reverse());
+    private readonly PenRoom[] _left = [.. pens];
+    private readonly int[] _penOf = new int[rooms.Length];
+    private int _steps;
 
     /// <returns>A pen for each ewe, by index; null when they do not fit.</returns>
     public static ImmutableArray<int>? Of(ImmutableArray<RoomNeeded> ewes, ImmutableArray<PenRoom> pens)
@@ -53,13 +43,13 @@ internal sealed class PenPacking
         {
             // Pens with the same room left are one choice, and stand next to each other here.
             var before = _left[pen];
-            if (!before.Holds(_rooms[ewe]) || before == tried)
+            if (!before.Holds(rooms[ewe]) || before == tried)
             {
                 continue;
             }
 
             tried = before;
-            _left[pen] = before.Less(_rooms[ewe]);
+            _left[pen] = before.Less(rooms[ewe]);
             _penOf[ewe] = pen;
             if (Place(rank + 1))
             {
@@ -72,41 +62,12 @@ internal sealed class PenPacking
         return false;
     }
 
-    private int[] LeastFloorFirst()
-    {
-        var pens = new int[_left.Length];
-        var keys = new (decimal Floor, decimal Trough, int Pen)[_left.Length];
-        for (var p = 0; p < pens.Length; p++)
-        {
-            pens[p] = p;
-            keys[p] = (_left[p].Floor, _left[p].Trough ?? decimal.MaxValue, p);
-        }
-
-        Array.Sort(keys, pens);
-        return pens;
-    }
+    private int[] LeastFloorFirst() =>
+        [.. Enumerable.Range(0, _left.Length).OrderBy(p => _left[p].Floor).ThenBy(p => _left[p].Trough ?? decimal.MaxValue)];
 
     private bool CouldHoldFrom(int rank)
     {
-        var floor = 0m;
-        var trough = (decimal?)0m;
-        foreach (var pen in _left)
-        {
-            floor += pen.Floor;
-            trough += pen.Trough;
-        }
-
-        return _floorFrom[rank] <= floor && (trough is null || _troughFrom[rank] <= trough);
-    }
-
-    private decimal[] SumsFrom(Func<int, decimal> size)
-    {
-        var sums = new decimal[_largestFirst.Length + 1];
-        for (var rank = _largestFirst.Length - 1; rank >= 0; rank--)
-        {
-            sums[rank] = sums[rank + 1] + size(_largestFirst[rank]);
-        }
-
-        return sums;
+        decimal? trough = _left.Any(pen => pen.Trough is null) ? null : _left.Sum(pen => pen.Trough);
+        return new PenRoom(_left.Sum(pen => pen.Floor), trough).Holds(_smallest[_largestFirst.Length - rank]);
     }
 }

@@ -29,6 +29,18 @@ internal readonly record struct RoomNeeded(decimal Floor, decimal Trough)
     /// <param name="floor">Square metres.</param>
     public static int EwesWithLambs(decimal floor, Ground ground) => (int)Math.Floor(floor / WithLambs(ground));
 
+    /// <summary>What none of some ewes want together, the first of them, the first two, and so on.</summary>
+    public static RoomNeeded[] Sums(IEnumerable<RoomNeeded> ewes)
+    {
+        var sums = new List<RoomNeeded> { default };
+        foreach (var ewe in ewes)
+        {
+            sums.Add(new RoomNeeded(sums[^1].Floor + ewe.Floor, sums[^1].Trough + ewe.Trough));
+        }
+
+        return [.. sums];
+    }
+
     /// <summary>What several ewes want over fewer of them.</summary>
     public RoomNeeded Less(RoomNeeded fewer) => new(Floor - fewer.Floor, Trough - fewer.Trough);
 

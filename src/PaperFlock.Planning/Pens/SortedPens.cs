@@ -3,17 +3,8 @@ namespace PaperFlock.Planning.Pens;
 /// <summary>Fills a tight shed pen by pen without stirring the classes together: each pen takes the next ewes in order, then
 /// exchanges some for heavier ones of the same class still waiting, so that its last corner is not wasted. Only when those
 /// left waiting would want more than the other pens have are ewes of another class exchanged too.</summary>
-internal sealed class SortedPens
+internal sealed class SortedPens(ImmutableArray<RoomNeeded> rooms, ImmutableArray<int> classOf)
 {
-    private readonly ImmutableArray<RoomNeeded> _rooms;
-    private readonly ImmutableArray<int> _classOf;
-
-    private SortedPens(ImmutableArray<RoomNeeded> rooms, ImmutableArray<int> classOf)
-    {
-        _rooms = rooms;
-        _classOf = classOf;
-    }
-
     /// <param name="ewes">Class by class, in the order they are to be placed.</param>
     /// <param name="classOf">The class of each ewe, by index.</param>
     /// <param name="pens">Empty pens, filled in this order.</param>
@@ -40,9 +31,9 @@ internal sealed class SortedPens
     private List<int> Fill(PenRoom left, List<int> waiting, decimal floorElsewhere)
     {
         var inside = new List<int>();
-        while (waiting.Count > 0 && left.Holds(_rooms[waiting[0]]))
+        while (waiting.Count > 0 && left.Holds(rooms[waiting[0]]))
         {
-            left = left.Less(_rooms[waiting[0]]);
+            left = left.Less(rooms[waiting[0]]);
             inside.Add(waiting[0]);
             waiting.RemoveAt(0);
         }
@@ -50,7 +41,7 @@ internal sealed class SortedPens
         while (true)
         {
             var exchange = BestExchange(left, inside, waiting, sameClass: true);
-            if (exchange.Gain == 0 && waiting.Sum(w => _rooms[w].Floor) > floorElsewhere)
+            if (exchange.Gain == 0 && waiting.Sum(w => rooms[w].Floor) > floorElsewhere)
             {
                 exchange = BestExchange(left, inside, waiting, sameClass: false);
             }
@@ -61,7 +52,7 @@ internal sealed class SortedPens
             }
 
             var (goesOut, comesIn) = (inside[exchange.Inside], waiting[exchange.Waiting]);
-            left = left.Plus(_rooms[goesOut]).Less(_rooms[comesIn]);
+            left = left.Plus(rooms[goesOut]).Less(rooms[comesIn]);
             inside[exchange.Inside] = comesIn;
             waiting[exchange.Waiting] = goesOut;
         }
@@ -75,13 +66,13 @@ internal sealed class SortedPens
         // From the back, so that of equals the later due goes to the later pen.
         for (var i = inside.Count - 1; i >= 0; i--)
         {
-            var without = left.Plus(_rooms[inside[i]]);
+            var without = left.Plus(rooms[inside[i]]);
             for (var w = 0; w < waiting.Count; w++)
             {
-                var gain = _rooms[waiting[w]].Floor - _rooms[inside[i]].Floor;
+                var gain = rooms[waiting[w]].Floor - rooms[inside[i]].Floor;
                 if (gain > best.Gain
-                    && (!sameClass || _classOf[waiting[w]] == _classOf[inside[i]])
-                    && without.Holds(_rooms[waiting[w]]))
+                    && (!sameClass || classOf[waiting[w]] == classOf[inside[i]])
+                    && without.Holds(rooms[waiting[w]]))
                 {
                     best = (i, w, gain);
                 }

@@ -33,35 +33,20 @@ internal static class WhereaboutsPlanner
     /// <summary>Every day on which anything about her can change.</summary>
     private static IEnumerable<LocalDate> TurningDays(Flock flock, EwePlan ewe, EweMoves moves)
     {
-        var group = flock.GroupOf(ewe.Ewe);
-        yield return group.TupIn;
-        yield return group.TupOut.PlusDays(1);
-        if (moves.Sorted(ewe.Ewe) is { } sorted)
-        {
-            yield return sorted;
-        }
-
-        if (moves.Housed(ewe.Ewe) is { } housed)
-        {
-            yield return housed;
-        }
-
-        if (ewe.Ewe.LostLambs is { } lost)
-        {
-            yield return lost;
-        }
-
-        if (ewe.Ewe.Gone is { } gone)
-        {
-            yield return gone.On;
-        }
-
-        if (ewe.Ewe.Lambed is { } lambed)
-        {
-            yield return lambed;
-            yield return lambed.PlusDays(flock.Housing.DaysInLambingPen.For(LambsAtFoot.Of(ewe)));
-            yield return lambed.PlusDays(flock.Housing.TurnoutDaysAfterLambing);
-        }
+        var (group, lambed) = (flock.GroupOf(ewe.Ewe), ewe.Ewe.Lambed);
+        LocalDate?[] days =
+        [
+            group.TupIn,
+            group.TupOut.PlusDays(1),
+            moves.Sorted(ewe.Ewe),
+            moves.Housed(ewe.Ewe),
+            ewe.Ewe.LostLambs,
+            ewe.Ewe.Gone?.On,
+            lambed,
+            lambed?.PlusDays(flock.Housing.DaysInLambingPen.For(ewe.LambsAtFoot)),
+            lambed?.PlusDays(flock.Housing.TurnoutDaysAfterLambing),
+        ];
+        return days.OfType<LocalDate>();
     }
 
     private static EweState StateOn(Flock flock, EwePlan ewe, LocalDate day)
@@ -95,7 +80,7 @@ internal static class WhereaboutsPlanner
             return new Place(PlaceKind.Gone, null);
         }
 
-        if (ewe.Ewe.Lambed is { } lambed && lambed <= day && LambsAtFoot.Of(ewe) > 0)
+        if (ewe.Ewe.Lambed is { } lambed && lambed <= day && ewe.LambsAtFoot > 0)
         {
             return WithLambs(flock, ewe, Period.DaysBetween(lambed, day));
         }
@@ -123,7 +108,7 @@ internal static class WhereaboutsPlanner
     private static Place WithLambs(Flock flock, EwePlan ewe, int days)
     {
         var outdoors = flock.Housing.Lambing == LambingPlace.Outdoors;
-        if (!outdoors && days < flock.Housing.DaysInLambingPen.For(LambsAtFoot.Of(ewe)))
+        if (!outdoors && days < flock.Housing.DaysInLambingPen.For(ewe.LambsAtFoot))
         {
             return new Place(PlaceKind.LambingPen, null);
         }

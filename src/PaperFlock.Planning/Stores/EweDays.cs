@@ -1,5 +1,4 @@
 using PaperFlock.Planning.Feeding;
-using PaperFlock.Planning.Places;
 
 namespace PaperFlock.Planning.Stores;
 
@@ -20,7 +19,7 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
     {
         get
         {
-            var turnedOut = Lambs.PlusDays(LambsAtFoot.Of(ewe.Plan) == 0 ? -1 : Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
+            var turnedOut = Lambs.PlusDays(ewe.Plan.LambsAtFoot == 0 ? -1 : Math.Max(0, flock.Housing.TurnoutDaysAfterLambing - 1));
             var lost = LocalDate.Min(ewe.Plan.Ewe.Gone?.On ?? LocalDate.MaxIsoValue, ewe.Plan.Ewe.LostLambs ?? LocalDate.MaxIsoValue);
             return LocalDate.Min(turnedOut, lost.PlusDays(-1));
         }
@@ -46,7 +45,7 @@ internal sealed class EweDays(Flock flock, FeedingPlan feeding, FedEwe ewe)
     private decimal WithLambs(LocalDate day)
     {
         var since = Period.DaysBetween(Lambs, day);
-        var lambs = Math.Min(LambsAtFoot.Of(ewe.Plan), 3);
+        var lambs = Math.Min(ewe.Plan.LambsAtFoot, 3);
         var row = feeding.Lambed.First(r => r.Lambs == lambs && r.DayFrom <= since && (r.DayTo is not { } to || since <= to));
         return row.KgPerDay ?? _chart.On(Lambs.PlusDays(-1))?.KgPerEwePerDay ?? 0;
     }

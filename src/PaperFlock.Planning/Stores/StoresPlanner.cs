@@ -86,7 +86,8 @@ internal static class StoresPlanner
             return null;
         }
 
-        var perWeek = Straw.KgAWeek(flock.Feeds.Ground);
+        // Kilograms a ewe: Irish Farmers Journal, "Cut workload with advanced planning", gives 7 for lowland and 4 to 5 for hill ewes; the upper figure, because a wet bed cannot wait for a delivery.
+        var perWeek = flock.Feeds.Ground == Ground.Hill ? 5m : 7m;
         var use = new DailyUse(flock.Print.WeekStarts);
         foreach (var ewe in ewes)
         {

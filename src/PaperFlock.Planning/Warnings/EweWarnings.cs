@@ -8,31 +8,15 @@ internal static class EweWarnings
     public static IEnumerable<PlanWarning> For(Flock flock, EwePlan plan)
     {
         var ewe = plan.Ewe;
-        if (plan.Standing is not (Standing.ToLamb or Standing.LeftOut))
+        PlanWarning?[] warnings = (plan.Standing, ewe.ToTup) switch
         {
-            yield break;
-        }
+            (not (Standing.ToLamb or Standing.LeftOut), _) => [],
+            (_, false) => [ewe.Scan > 0 || !ewe.Marks.IsEmpty ? new PlanWarning.KeptBackYetMated(ewe) : null],
 
-        if (ewe.ToTup == false)
-        {
-            if (ewe.Scan > 0 || !ewe.Marks.IsEmpty)
-            {
-                yield return new PlanWarning.KeptBackYetMated(ewe);
-            }
-
-            yield break;
-        }
-
-        // The keeper has looked at her and said so.
-        if (ewe.ToTup is null && !plan.Advice.Unfit.IsEmpty)
-        {
-            yield return new PlanWarning.UnfitForTup(plan);
-        }
-
-        if (StageAgainstMark(flock, ewe) is { } odd)
-        {
-            yield return odd;
-        }
+            // Where it is yes, the keeper has looked at her and said so.
+            (_, var toTup) => [toTup is null && !plan.Advice.Unfit.IsEmpty ? new PlanWarning.UnfitForTup(plan) : null, StageAgainstMark(flock, ewe)],
+        };
+        return warnings.OfType<PlanWarning>();
     }
 
     /// <summary>Only where one heat was seen: among several the scanner's word chooses.</summary>

@@ -26,13 +26,7 @@ internal static class BeforeTheTupSheet
         var rows = PencilLists.BeforeTheTup(context.Plan).Select((e, i) => Row(context, e, i + 1));
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(38)), Track.Fixed(Mm(38)), Track.Fixed(Mm(42)), Track.Fixed(Mm(18)), Track.Share()],
-            [
-                new TableRow(
-                [
-                    Block.Cell("ewe", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("toes", TypeScale.Label), Block.Cell("teats", TypeScale.Label),
-                    Block.Cell("score", TypeScale.Label), Block.Cell("what to do with her", TypeScale.Label),
-                ]),
-            ],
+            [Block.Heads("ewe", "teeth", "toes", "teats", "score", "what to do with her")],
             [.. rows],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };
@@ -79,7 +73,7 @@ internal static class BeforeTheTupSheet
                 Block.Heading("The tups: ten weeks before, in time to treat or replace one"),
                 new Table(
                     [Track.Fixed(Mm(56)), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Share(), Track.Fixed(Mm(18))],
-                    [new TableRow([Block.Cell("tup", TypeScale.Label), Block.Cell("teeth", TypeScale.Label), Block.Cell("feet and legs", TypeScale.Label), Block.Cell("eyes, brisket", TypeScale.Label), Block.Cell("testicles, firm and even", TypeScale.Label), Block.Cell("vet\u2019s check", TypeScale.Label), Block.Cell("score", TypeScale.Label)])],
+                    [Block.Heads("tup", "teeth", "feet and legs", "eyes, brisket", "testicles, firm and even", "vet\u2019s check", "score")],
                     [
                         .. tups.Select(t => new TableRow(
                             [

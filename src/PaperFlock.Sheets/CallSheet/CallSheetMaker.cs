@@ -45,17 +45,10 @@ internal static class CallSheetMaker
     private static Text Line(params (string What, string? Where)[] parts) => new(
         [.. parts.SelectMany(p => new[] { new Run($"{p.What} ", TypeScale.BodyBold), new Run($"{p.Where ?? (parts.Length == 1 ? Blank + Blank : Blank)}     ", TypeScale.Body) })], Leading: parts.Any(p => p.Where is null) ? ToWriteOn : 1.35);
 
-    private static string? Coordinates(Holding holding)
-    {
-        if (holding.Location is not { } place)
-        {
-            return null;
-        }
+    private static string? Coordinates(Holding holding) =>
+        holding.Location is { } place ? $"{Degrees(place.Latitude)}\u00a0{(place.Latitude < 0 ? "S" : "N")}, {Degrees(place.Longitude)}\u00a0{(place.Longitude < 0 ? "W" : "E")}" : null;
 
-        var latitude = Math.Abs(place.Latitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (place.Latitude < 0 ? "S" : "N");
-        var longitude = Math.Abs(place.Longitude).ToString("0.0####", CultureInfo.InvariantCulture) + "\u00a0" + (place.Longitude < 0 ? "W" : "E");
-        return $"{latitude}, {longitude}";
-    }
+    private static string Degrees(decimal degrees) => Amounts.Figure(Math.Abs(degrees), "0.0####");
 
     private static Column Contacts(SheetContext context)
     {

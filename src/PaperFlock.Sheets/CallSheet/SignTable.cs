@@ -3,7 +3,6 @@ namespace PaperFlock.Sheets.CallSheet;
 /// <summary>What is seen, what to do at once, whom to ring, how soon: worst first. The usual limits are there for the vet to strike out.</summary>
 internal static class SignTable
 {
-    private static readonly string[] Captions = ["see", "do now", "ring", "usual limit"];
     private static readonly TextStyle Bold = TypeScale.BodyBold;
     private static readonly TextStyle Small = TypeScale.Label;
 
@@ -38,7 +37,7 @@ internal static class SignTable
         Block.Heading("If you see this"),
         new Table(
             [Track.Share(), Track.Share(1.62), Track.Share(1.2), Track.Fixed(Mm(21))],
-            [new TableRow([.. Captions.Select(w => Block.Cell(w, TypeScale.Label))])],
+            [Block.Heads("see", "do now", "ring", "usual limit")],
             [.. Signs().Select(s => new TableRow([Cell(s.See, Bold), Cell(s.Do, TypeScale.Body), Cell(context.OnlyDays is not null ? s.Vet + s.Keeper : s.Vet, Bold), Cell(s.Limit, Small)], context.WriteIn.TableRow))])
         { Name = "signs", RowHeaders = true },
         Block.Text("Vet: strike out a limit that is not right for these ewes, write yours beside it. Signed, day ____________________", Small));

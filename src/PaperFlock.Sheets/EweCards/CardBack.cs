@@ -38,17 +38,10 @@ internal static class CardBack
     private static Row Title(SheetContext context, EwePlan ewe, double width)
     {
         var tagWidth = context.Measurer.WidthOf(ewe.Ewe.Tag, TypeScale.Tag) + 2;
-        return new Row(
-            [
-                new RowCell(
-                    Track.Share(),
-                    Block.Largest(
-                        ewe.Ewe.Name ?? "no name", context.Measurer, width - tagWidth - 8, TextAlign.Left,
-                        new TextStyle(Face.TextBold, 14), new TextStyle(Face.TextBold, 12), new TextStyle(Face.TextBold, 10)),
-                    VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(tagWidth), Block.Text(ewe.Ewe.Tag, TypeScale.Tag, TextAlign.Right), VerticalAlign.Bottom),
-            ],
-            8);
+        var name = Block.Largest(
+            ewe.Ewe.Name ?? "no name", context.Measurer, width - tagWidth - 8, TextAlign.Left,
+            new TextStyle(Face.TextBold, 14), new TextStyle(Face.TextBold, 12), new TextStyle(Face.TextBold, 10));
+        return Block.Ends(name, Block.Text(ewe.Ewe.Tag, TypeScale.Tag, TextAlign.Right), tagWidth, 8, rightAt: VerticalAlign.Bottom);
     }
 
     private static Table Lambing(double row) => new(
@@ -61,10 +54,7 @@ internal static class CardBack
     private static Table Lambs(SheetContext context, double row, int lambs) => new(
         [Track.Fixed(18), Track.Share(1.15), Track.Share(1.05), Track.Share(0.9), TickColumn(context, "sucked"), TickColumn(context, "navel")],
         [
-            new TableRow(
-            [
-                Head(""), Head("ring"), Head("alive?"), Head("kg"), Head("sucked"), Head("navel"),
-            ]),
+            new TableRow([Head(""), Head("ring"), Head("alive?"), Head("kg"), Head("sucked"), Head("navel")]),
         ],
         [
             .. Enumerable.Range(1, lambs).Select(n => new TableRow(

@@ -59,17 +59,10 @@ internal static class CardFront
         var right = LitterWord(ewe);
         var rightStyle = ewe.IsCarrying && ewe.IsScanned ? Dots.Beside(TypeScale.Cap(Face.TextBold, 6)) : TypeScale.Cap(Face.TextBold, 4.2);
         var rightWidth = context.Measurer.WidthOf(right, rightStyle) + 2;
-        return new Row(
-            [
-                new RowCell(
-                    Track.Share(),
-                    Block.Largest(
-                        ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
-                        TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8)) with { Tag = StructureTag.Heading(1) },
-                    VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(rightWidth), Block.Text(right, rightStyle, TextAlign.Right, 1.1), VerticalAlign.Top),
-            ],
-            8);
+        var name = Block.Largest(
+            ewe.Ewe.Name ?? "no name", context.Measurer, width - rightWidth - 8, TextAlign.Left,
+            TypeScale.Cap(Face.TextBold, 6), TypeScale.Cap(Face.TextBold, 4.8), TypeScale.Cap(Face.TextBold, 3.8));
+        return Block.Ends(name with { Tag = StructureTag.Heading(1) }, Block.Text(right, rightStyle, TextAlign.Right, 1.1), rightWidth, 8);
     }
 
     private static string LitterWord(EwePlan ewe) => (ewe.Standing, ewe.IsScanned, ewe.Litter) switch
@@ -99,22 +92,16 @@ internal static class CardFront
     /// <summary>When she is due, or why she is not.</summary>
     private static Box Headline(EwePlan ewe, SheetContext context)
     {
-        var padding = Edges.Of(7, 5);
         if (ewe.Due is { } due)
         {
-            var caption = "due";
-            return new Box(
-                Block.Column(
-                    2,
-                    new Row(
-                        [
-                            new RowCell(Track.Fixed(Math.Max(30, context.Measurer.WidthOf(caption, TypeScale.Body) + 2)), Block.Text(caption, TypeScale.Body), VerticalAlign.Bottom),
-                            new RowCell(Track.Share(), Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05), VerticalAlign.Bottom),
-                        ]),
-                    Block.Text($"9 in 10 between {DateText.Short(due.Earliest)} and {DateText.Short(due.Latest)}", TypeScale.Label),
-                    Block.Text(EvidenceText.Of(due.Evidence), TypeScale.LabelBold)),
-                padding,
-                Lines.Section);
+            return Framed(
+                Block.Behind(
+                    Block.Text("due", TypeScale.Body),
+                    Block.Text(DateText.Short(due.Likely), TypeScale.Cap(Face.TextBold, 5.4), leading: 1.05),
+                    Math.Max(30, context.Measurer.WidthOf("due", TypeScale.Body) + 2),
+                    at: VerticalAlign.Bottom),
+                Block.Text($"9 in 10 between {DateText.Short(due.Earliest)} and {DateText.Short(due.Latest)}", TypeScale.Label),
+                Block.Text(EvidenceText.Of(due.Evidence), TypeScale.LabelBold));
         }
 
         var (bold, plain) = ewe.Standing switch
@@ -124,10 +111,9 @@ internal static class CardFront
             Standing.LostLambs => ($"Lost her lambs {DateText.Short(ewe.Ewe.LostLambs!.Value)}", SafeLossText.Short),
             _ => ("Scanned empty", "No lambs: feed and house her apart from those in lamb."),
         };
-        return new Box(
-            Block.Column(2, Block.Text(bold, TypeScale.Cap(Face.TextBold, 4.2), leading: 1.1), Block.Text(plain, TypeScale.Label)),
-            padding,
-            Lines.Section);
+        return Framed(Block.Text(bold, TypeScale.Cap(Face.TextBold, 4.2), leading: 1.1), Block.Text(plain, TypeScale.Label));
+
+        static Box Framed(params ImmutableArray<Element> lines) => new(Block.Column(2, lines), Edges.Of(7, 5), Lines.Section);
     }
 
     private static Table Checks(SheetContext context, EwePlan ewe, double width)

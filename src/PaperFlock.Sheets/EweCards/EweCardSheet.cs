@@ -21,56 +21,49 @@ internal static class EweCardSheet
             return [];
         }
 
-        var leaves = ewes.Chunk(CardFormat.PerSheet).ToArray();
+        ImmutableArray<SheetPart> cards = [.. ewes.Select(e => Card(context, format, e, codes[e.Ewe.Tag]))];
+        var leaves = cards.Chunk(CardFormat.PerSheet).ToArray();
         var sides = ImmutableArray.CreateBuilder<SheetSide>(leaves.Length * 2);
-        var parts = ImmutableArray.CreateBuilder<SheetPart>(ewes.Length);
-        var faces = ewes.Select(e => (Ewe: e, Whole: new StructureId())).Select(card => (
-            Front: Card(context, format, card.Ewe, CardFront.Of(context, format, card.Ewe, codes[card.Ewe.Ewe.Tag]), codes).As(StructureTag.Section, card.Whole),
-            Back: Card(context, format, card.Ewe, CardBack.Of(context, format, card.Ewe, codes[card.Ewe.Ewe.Tag]), codes).As(StructureTag.Section, card.Whole))).ToArray();
-        for (var i = 0; i < leaves.Length; i++)
+        foreach (var (i, leaf) in leaves.Index())
         {
             var number = new PageNumber(i + 1, leaves.Length, PageSide.Front);
-            var cards = faces.AsSpan(i * CardFormat.PerSheet, leaves[i].Length).ToArray();
-            ImmutableArray<Piece> fronts = [.. cards.Select(c => c.Front)];
-            ImmutableArray<Piece> backs = [.. cards.Select(c => c.Back)];
-            parts.AddRange(leaves[i].Select((e, place) => new SheetPart(codes[e.Ewe.Tag], codes[e.Ewe.Tag], e.Ewe, [fronts[place], backs[place]])));
-            var front = Page(format, fronts, number);
-            var back = Page(format, backs, number with { Side = PageSide.Back });
+            var front = Page(format, leaf.Select(c => c.Pieces[0]), number);
+            var back = Page(format, leaf.Select(c => c.Pieces[1]), number with { Side = PageSide.Back });
             var label = $"{Definition.Code} {(i + 1).ToString(CultureInfo.InvariantCulture)}";
             var pair = Binder.Sides(context, Definition.Code, [front, back], isMarked: true);
-            sides.Add(pair[0] with { Label = label, Contents = [.. leaves[i].Select(e => (Phrase)e.Ewe)] });
+            sides.Add(pair[0] with { Label = label, Contents = [.. leaf.Select(c => c.Title)] });
             sides.Add(pair[1] with { Label = $"{label} back" });
         }
 
         var title = $"Ewe cards, {English.Count(ewes.Length, "card", "cards")}";
-        return [new Sheet(Definition, Definition.Code, title, sides.ToImmutable()) { Parts = parts.ToImmutable() }];
+        return [new Sheet(Definition, Definition.Code, title, sides.ToImmutable()) { Parts = cards }];
     }
 
-    private static Piece Card(SheetContext context, CardFormat format, EwePlan ewe, Element card, ImmutableDictionary<string, string> codes) =>
-        context.Mark.Issues.MarkedCard(Fit(context, format, ewe, card), codes[ewe.Ewe.Tag], context.Measurer);
-
-    private static Page Page(CardFormat format, ImmutableArray<Piece> cards, PageNumber number)
+    /// <summary>Both faces are one section to whoever has them read out.</summary>
+    private static SheetPart Card(SheetContext context, CardFormat format, EwePlan ewe, string code)
     {
-        var back = number.Side == PageSide.Back;
-        var items = ImmutableArray.CreateBuilder<Item>();
-        for (var i = 0; i < cards.Length; i++)
-        {
-            var (x, y) = format.Corner(i, back);
-            items.Add(new PieceItem(x, y, cards[i]));
-        }
+        var whole = new StructureId();
+        return new SheetPart(code, code, ewe.Ewe, [Face(CardFront.Of(context, format, ewe, code)), Face(CardBack.Of(context, format, ewe, code))]);
 
-        if (!back)
-        {
-            items.AddRange(CutMarks(format));
-        }
+        Piece Face(Element card) => context.Mark.Issues.MarkedCard(Fit(context, format, ewe, card), code, context.Measurer).As(StructureTag.Section, whole);
+    }
 
-        return new Page(format.Paper, number.Side, number, new Piece(format.Paper, items.ToImmutable()));
+    private static Page Page(CardFormat format, IEnumerable<Piece> cards, PageNumber number)
+    {
+        var isBack = number.Side == PageSide.Back;
+        return new Page(format.Paper, number.Side, number, new Piece(format.Paper, [.. cards.Select(Placed), .. isBack ? [] : CutMarks(format)]));
+
+        PieceItem Placed(Piece card, int place)
+        {
+            var (x, y) = format.Corner(place, isBack);
+            return new PieceItem(x, y, card);
+        }
     }
 
     private static Piece Fit(SheetContext context, CardFormat format, EwePlan ewe, Element card)
     {
         var room = format.Content;
-        return card.Place(new Space(room.Width, room.Height, room.Height), context.Layout) switch
+        return card.Place(new Space(room.Width, room.Height, room.Height), context.Measurer) switch
         {
             Placement.Fits fits => fits.Piece,
             Placement.Wraps wraps => throw Misfit(ewe, $"{string.Join(" > ", wraps.Path)}: {wraps.Reason}"),

@@ -84,11 +84,10 @@ internal static class FeedChartSheet
 
     internal static Column SmallHead(SheetContext context, string title, string code) => Block.Column(
         3,
-        new Row(
-            [
-                new RowCell(Track.Share(), Block.Text(title, TypeScale.Heading, leading: 1.1) with { Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(context.Measurer.WidthOf(code, TypeScale.LongCode) + 2), Block.Text(code, TypeScale.LongCode, TextAlign.Right, 1.1)),
-            ],
+        Block.Ends(
+            Block.Text(title, TypeScale.Heading, leading: 1.1) with { Tag = StructureTag.Heading(1) },
+            Block.Text(code, TypeScale.LongCode, TextAlign.Right, 1.1),
+            context.Measurer.WidthOf(code, TypeScale.LongCode) + 2,
             6),
         new Rule(Lines.Section));
 

@@ -41,12 +41,7 @@ internal static class FeedFoot
         ]
         : [];
 
-    private static Row Marked(Picture scoop, string words) => new(
-        [
-            new RowCell(Track.Fixed(scoop.Size.Width), scoop, VerticalAlign.Middle),
-            new RowCell(Track.Share(), Block.Text(words, TypeScale.Body, leading: 1.1), VerticalAlign.Middle),
-        ],
-        5);
+    private static Row Marked(Picture scoop, string words) => Block.Behind(scoop, Block.Text(words, TypeScale.Body, leading: 1.1), scoop.Size.Width, 5);
 
     /// <summary>A bucket with a handle, black up to how full it is.</summary>
     /// <param name="full">0 to 1.</param>

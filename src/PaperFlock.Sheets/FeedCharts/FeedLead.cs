@@ -10,15 +10,23 @@ internal static class FeedLead
         3,
         [
             .. Places(context, chart, width),
-            new Text(
-                [
-                    new Run("Count the heads at the trough. ", TypeScale.BodyBold),
-                    new Run($"{Capital(context.Amounts.AtFeedUnit)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
-                    new Run("all of them together, at each feed.", TypeScale.BodyBold),
-                ],
-                TextAlign.Left,
-                1.2),
+            HowToRead(context, "Count the heads at the trough. ", "all of them together, at each feed."),
         ]);
+
+    /// <param name="count">What to count.</param>
+    /// <param name="whom">Whom the figures are for.</param>
+    public static Text HowToRead(SheetContext context, string count, string whom)
+    {
+        var unit = context.Amounts.AtFeedUnit;
+        return new Text(
+            [
+                new Run(count, TypeScale.BodyBold),
+                new Run($"{char.ToUpperInvariant(unit[0])}{unit[1..]} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
+                new Run(whom, TypeScale.BodyBold),
+            ],
+            TextAlign.Left,
+            1.2);
+    }
 
     /// <summary>Places they stand in while it lasts, in the order they come to them, with the most that were planned there at once. Today has no part in
     /// it: days that pass change no sheet. Who is lost leaves the names, and is struck by hand on older paper; the number beside them is not worth a new leaf.</summary>
@@ -46,16 +54,8 @@ internal static class FeedLead
     private static Text Names(SheetContext context, FeedChart chart, ImmutableArray<Ewe> planned)
     {
         var ewes = context.Plan.Ewes.Where(e => !e.IsLost && planned.Any(o => o.Tag == e.Ewe.Tag)).ToList();
-        var runs = ImmutableArray.CreateBuilder<Run>();
-        foreach (var (i, ewe) in ewes.Index())
-        {
-            runs.Add(Who.Called(ewe.Ewe, TypeScale.Body));
-            var dots = chart.Joined.Any(j => j.Ewe.Tag == ewe.Ewe.Tag) || chart.Kind == FeedKind.Mixed ? Dots.After(Math.Max(1, ewe.Litter)) : "";
-            runs.Add(new Run(dots + (i + 1 < ewes.Count ? Strikes.Between : ""), TypeScale.Body));
-        }
+        return new Text([.. Who.AllCalled(ewes, DotsOf)], TextAlign.Left, 1.2);
 
-        return new Text(runs.ToImmutable(), TextAlign.Left, 1.2);
+        string DotsOf(EwePlan ewe) => chart.Joined.Any(j => j.Ewe.Tag == ewe.Ewe.Tag) || chart.Kind == FeedKind.Mixed ? Dots.After(Math.Max(1, ewe.Litter)) : "";
     }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

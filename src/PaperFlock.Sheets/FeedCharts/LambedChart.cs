@@ -31,14 +31,7 @@ internal static class LambedChart
 
     private static IEnumerable<Element> WithLambs(SheetContext context, bool narrow) =>
     [
-        new Text(
-            [
-                new Run("Count the mornings since she lambed. ", TypeScale.BodyBold),
-                new Run($"{Capital(context.Amounts.AtFeedUnit)} of {context.Flock.Feeds.Concentrate.Name} for ", TypeScale.Body),
-                new Run("one ewe, at each feed.", TypeScale.BodyBold),
-            ],
-            TextAlign.Left,
-            1.2),
+        FeedLead.HowToRead(context, "Count the mornings since she lambed. ", "one ewe, at each feed."),
         Table(context, isSmall: false, narrow),
         .. narrow ? [Block.Text($"\u00d71 is {FeedText.Time(FeedTime.FirstLight, context.Flock.Holding)}; \u00d72 dusk too; \u00d73 midday too; \u00d74 late too.", TypeScale.Body)] : Array.Empty<Element>(),
         Block.Text(
@@ -114,16 +107,7 @@ internal static class LambedChart
             return [];
         }
 
-        var runs = ImmutableArray.CreateBuilder<Run>();
-        runs.Add(new Run($"Not in lamb, {ewes.Length}: {FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} alone. ", TypeScale.BodyBold));
-        for (var i = 0; i < ewes.Length; i++)
-        {
-            runs.Add(Who.Called(ewes[i].Ewe, TypeScale.Body));
-            runs.Add(new Run(i + 1 < ewes.Length ? " \u00b7 " : "", TypeScale.Body));
-        }
-
-        return [new Text(runs.ToImmutable(), TextAlign.Left, 1.2)];
+        var lead = new Run($"Not in lamb, {ewes.Length}: {FeedText.Forage(context.Flock.Feeds.Forage.Kind).ToLowerInvariant()} alone. ", TypeScale.BodyBold);
+        return [new Text([lead, .. Who.AllCalled(ewes, _ => "")], TextAlign.Left, 1.2)];
     }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

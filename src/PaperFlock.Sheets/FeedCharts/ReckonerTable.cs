@@ -78,37 +78,26 @@ internal static class ReckonerTable
         ],
         HeadHeight);
 
-    private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds)
-    {
-        return new TableRow(
-            [
-                new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
-                Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
-                Block.Cell(Times(context, row)),
-                .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
-                Block.Cell(DateText.Short(row.From), Fed),
-            ],
-            height,
-            RuleAbove: moreFeeds ? Lines.Section : null,
-            About: RowKey.OfRation(chart.Code, row.From, row.To == chart.Rows[^1].To ? null : row.To));
-    }
+    private static TableRow Row(SheetContext context, FeedChart chart, FeedRow row, ImmutableArray<int> heads, TextStyle figure, double height, bool moreFeeds) => new(
+        [
+            new TableCell(Block.Tick(context.WriteIn.TableTick), Padding: Edges.Of(2, 1)),
+            Block.Cell(DateText.Short(row.From), Day) with { Scope = HeaderScope.Row },
+            Block.Cell(Times(context, row)),
+            .. heads.Select(h => new TableCell(Block.Text(Amount(context, row, h), figure, TextAlign.Centre, 1), Padding: Edges.Of(1, 0))),
+            Block.Cell(DateText.Short(row.From), Fed),
+        ],
+        height,
+        RuleAbove: moreFeeds ? Lines.Section : null,
+        About: RowKey.OfRation(chart.Code, row.From, row.To == chart.Rows[^1].To ? null : row.To));
 
     /// <summary>One feed to a line would be read as two rations: they stand in one sentence with "and" in bold.</summary>
-    private static Text Times(SheetContext context, FeedRow row)
-    {
-        var runs = ImmutableArray.CreateBuilder<Run>();
-        for (var i = 0; i < row.FedAt.Length; i++)
-        {
-            if (i > 0)
-            {
-                runs.Add(new Run(" and ", Block.Bold(Fed)));
-            }
-
-            runs.Add(new Run(FeedText.Time(row.FedAt[i], context.Flock.Holding).Replace(' ', '\u00a0'), Fed));
-        }
-
-        return new(runs.ToImmutable(), TextAlign.Centre, 1);
-    }
+    private static Text Times(SheetContext context, FeedRow row) => new(
+        [
+            .. row.FedAt.Select(time => new Run(FeedText.Time(time, context.Flock.Holding).Replace(' ', '\u00a0'), Fed))
+                .SelectMany((run, i) => i == 0 ? [run] : new[] { new Run(" and ", Block.Bold(Fed)), run }),
+        ],
+        TextAlign.Centre,
+        1);
 
     private static string Amount(SheetContext context, FeedRow row, int heads) =>
         context.Amounts.ForHeads(row, Math.Max(1, heads));

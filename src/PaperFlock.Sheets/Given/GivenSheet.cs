@@ -20,17 +20,13 @@ internal static class GivenSheet
         var design = PageDesigns.Upright(context, Definition.Code, head);
         var width = context.Page.UprightWidth;
         var room = design.Paper.Height - design.Front.Vertical - (2 * design.Gap) - Heights.Of(head, width, context) - Heights.Of(design.Foot!, width, context);
-        var rows = (int)((room - Heights.Of(Lines(context, 0), width, context) - 1) / context.WriteIn.BarnRow);
-        return [Binder.Bind(context, Definition, Definition.Code, "What was given", Lines(context, context.Page.SingleSided ? rows : 2 * rows), design)];
-    }
-
-    private static Table Lines(SheetContext context, int rows)
-    {
-        string[] heads = ["day, time", "which ewes", "what, and its batch", "how much each, where", "by", "not for eating before"];
-        return new Table(
+        var lines = RuledBack.Filling(
+            context,
+            new Size(width, room),
             [Track.Fixed(Mm(21)), Track.Share(1.1), Track.Share(), Track.Fixed(Mm(28)), Track.Fixed(Mm(15)), Track.Fixed(Mm(25))],
-            [new TableRow([.. heads.Select(h => Block.Cell(h, TypeScale.Label))])],
-            [.. Enumerable.Range(0, Math.Max(1, rows)).Select(_ => new TableRow([.. heads.Select(_ => Block.Blank())], rows == 0 ? 0 : context.WriteIn.BarnRow, About: NotContent.Instance))])
-        { Name = "given" };
+            Block.Heads("day, time", "which ewes", "what, and its batch", "how much each, where", "by", "not for eating before"),
+            "given",
+            context.Page.SingleSided ? 1 : 2);
+        return [Binder.Bind(context, Definition, Definition.Code, "What was given", lines, design)];
     }
 }

@@ -12,17 +12,7 @@ public static class UserGuide
     public static Sheet Compose(Paper paper, ITextMeasurer measurer)
     {
         var size = Papers.Of(paper);
-        var context = new LayoutContext(measurer);
-        ImmutableArray<Page> pages;
-        try
-        {
-            pages = Paginator.Paginate(Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole), context, PageSide.Front, singleSided: false);
-        }
-        catch (LayoutException e)
-        {
-            throw new SheetException(Code, e.Message, e);
-        }
-
+        var pages = Binder.Pages(measurer, Code, Body(), Design(size, paper == Paper.Letter ? Binding.ThreeHole : Binding.TwoHole));
         return new Sheet(
             new SheetDefinition("guide", Code, SheetUse.Binder),
             Code,
@@ -36,12 +26,7 @@ public static class UserGuide
         new Edges(Mm(9), Mm(9), Mm(20), PageSetup.UnprintableFoot),
         Block.Column(
             3,
-            new Row(
-                [
-                    new RowCell(Track.Share(), Block.Text("How to use this pack", TypeScale.Title, leading: 1.1) with { Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
-                    new RowCell(Track.Fixed(Mm(34)), Block.Text(Code, TypeScale.Code, TextAlign.Right), VerticalAlign.Top),
-                ],
-                10),
+            Block.Ends(Block.Text("How to use this pack", TypeScale.Title, leading: 1.1) with { Tag = StructureTag.Heading(1) }, Block.Text(Code, TypeScale.Code, TextAlign.Right), Mm(34), 10),
             new Rule(Lines.Section)),
         null,
         new Column([new Rule(Lines.Grid), new PageText(n => string.Create(CultureInfo.InvariantCulture, $"{Code} {n.Number}/{n.Of} · ") + "keep it at the front of the binder", TypeScale.Control)], 3),
@@ -68,7 +53,7 @@ public static class UserGuide
 
     private static Table Sheets() => new(
         [Track.Fixed(Mm(19)), Track.Fixed(Mm(31)), Track.Share()],
-        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("what it is for", TypeScale.Label)])],
+        [Block.Heads("code", "lives", "what it is for")],
         [
             .. PackSheets.All.Select(s => new TableRow(
                 [Block.Cell(s.Code, new TextStyle(Face.MonoBold, 11)), Block.Cell(s.Lives, TypeScale.Label), Block.Cell(s.Purpose, TypeScale.Body)],

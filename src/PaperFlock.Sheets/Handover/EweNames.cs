@@ -51,12 +51,7 @@ internal sealed class EweNames
     { Tag = StructureTag.List };
 
     /// <summary>A box and what stands behind it.</summary>
-    public Row Line(Text said) => new(
-        [
-            new RowCell(Track.Fixed(_tick), Block.TickBox(_tick), VerticalAlign.Middle),
-            new RowCell(Track.Share(), said, VerticalAlign.Middle),
-        ],
-        Between);
+    public Row Line(Text said) => Block.Behind(Block.TickBox(_tick), said, _tick, Between);
 
     /// <summary>"Bryony ••": lambs carried as counted, or at foot.</summary>
     public static Text Said(EwePlan ewe, TextStyle? style = null)

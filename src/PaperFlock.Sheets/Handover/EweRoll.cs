@@ -99,25 +99,15 @@ internal sealed class EweRoll(SheetContext context, DateInterval days, double wi
     /// <summary>The first day she may lamb, where she goes meanwhile, her history and the keeper's note.</summary>
     private string Remark(EwePlan ewe, Stay here)
     {
-        var remarks = context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > days.Start && s.From <= days.End && s.Place != here.Place)
-            .Select(s => $"{FeedText.Place(s.Place)} from {DateText.Short(s.From)}").ToList();
-        if (ewe.Ewe.Lambed is { } lambed)
-        {
-            remarks.Insert(0, $"on {DateText.Short(lambed)}");
-        }
-
-        if (ewe.Due is { } due)
-        {
-            remarks.Insert(0, $"from {DateText.Short(due.Earliest)}");
-        }
-
-        if (RemarkText.Of(ewe.Ewe) is { Length: > 0 } remark)
-        {
-            remarks.Add(remark.TrimEnd('.'));
-        }
-
-        return string.Join("; ", remarks);
+        string?[] remarks =
+        [
+            ewe.Due is { } due ? $"from {DateText.Short(due.Earliest)}" : null,
+            ewe.Ewe.Lambed is { } lambed ? $"on {DateText.Short(lambed)}" : null,
+            .. context.Plan.Whereabouts.Of(ewe.Ewe).Where(s => s.From > days.Start && s.From <= days.End && s.Place != here.Place).Select(s => $"{FeedText.Place(s.Place)} from {DateText.Short(s.From)}"),
+            RemarkText.Of(ewe.Ewe) is { Length: > 0 } remark ? remark.TrimEnd('.') : null,
+        ];
+        return string.Join("; ", remarks.OfType<string>());
     }
 
-    private static string Ends(string cardCode) => cardCode["CARD-".Length..];
+    private static string Ends(string cardCode) => cardCode[CardCodes.Start.Length..];
 }

@@ -20,21 +20,19 @@ internal static class HandingBack
     private static Column WithLambs(SheetContext context, Absence away)
     {
         var (two, three) = (At(context, away, [FeedTime.FirstLight, FeedTime.Dusk]), At(context, away, [FeedTime.FirstLight, FeedTime.Midday, FeedTime.Dusk]));
-        return Block.Column(
-            2,
-            Block.Text($"A ewe with lambs ({FeedCodes.Lambed})", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"1st: the morning after she lambs. {Unit(context)} each time, \u00d72: {two}; \u00d73: {three}", Small, leading: 1.05),
-            LambedChart.Table(context, isSmall: true));
+        return Part($"A ewe with lambs ({FeedCodes.Lambed})", $"1st: the morning after she lambs. {Unit(context)} each time, \u00d72: {two}; \u00d73: {three}", LambedChart.Table(context, isSmall: true));
     }
+
+    private static Column Part(string title, string lead, params ImmutableArray<Element> tables) =>
+        Block.Column(2, [Block.Text(title, TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) }, Block.Text(lead, Small, leading: 1.05), .. tables]);
 
     private static string Unit(SheetContext context) => context.Flock.Feeds.Scales ? context.Amounts.FeedUnit : context.Amounts.AtFeedUnit;
 
     private static string At(SheetContext context, Absence away, ImmutableArray<FeedTime> times) => string.Join(", ", RoundsOfDay.FedAt(context.Plan, away.From, times));
 
-    private static Column ChangeTable(SheetContext context) => Block.Column(
-        2,
-        Block.Text("Changes", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-        Block.Text("Feed as printed until it is written here. Then strike what it replaces.", Small, leading: 1.05),
+    private static Column ChangeTable(SheetContext context) => Part(
+        "Changes",
+        "Feed as printed until it is written here. Then strike what it replaces.",
         new Table(
             [Track.Share(1.3), Track.Share(1.2), Track.Share(1.2), Track.Share(1.4), Track.Share(1.1), Track.Fixed(context.WriteIn.TableTick + 8)],
             [Head("when, who said so", "trough", "from which feed", $"heads, {Unit(context)} for all", "times", "read back")],
@@ -44,10 +42,9 @@ internal static class HandingBack
     {
         var places = last.Companies.Select(c => FeedText.Place(c.Place)).Distinct().Append("pens").ToList();
         string[] items = [.. places, "bags at first", "bags left", "lambed", "dead", "lambs"];
-        return Block.Column(
-            2,
-            Block.Text("Handing back", TypeScale.BodyBold) with { Tag = StructureTag.Heading(2) },
-            Block.Text($"Counted together, {DateText.Short(away.To)}, at\u00a0____.{Bags(context, away)}", Small, leading: 1.05),
+        return Part(
+            "Handing back",
+            $"Counted together, {DateText.Short(away.To)}, at\u00a0____.{Bags(context, away)}",
             new Table(
                 [.. Enumerable.Repeat((ImmutableArray<Track>)[Track.Share(1.3), Track.Share()], Abreast).SelectMany(t => t)],
                 [],

@@ -55,25 +55,18 @@ internal static class HandoverNotes
     {
         var may = May(context, part).ToList();
         var others = part.Companies.SelectMany(c => c.Ewes).Select(e => (Ewe: e, Why: Why(e))).Where(e => e.Why.Length > 0).ToList();
-        var runs = ImmutableArray.CreateBuilder<Run>();
-        runs.Add(new Run("Watch", TypeScale.BodyBold));
-        if (may.Count > MostNamed)
+        Run[] soon = may.Count switch
         {
-            runs.Add(new Run($" the {may.Count} ewes that may lamb: the roll overleaf has their days.", TypeScale.Body));
-        }
-        else if (may.Count > 0)
-        {
-            Name(runs, may.Select(e => (e, e.Due!.Earliest <= part.From ? "now" : $"from {DateText.Short(e.Due.Earliest)}")));
-            runs.Add(new Run($": {Likely(context, part, may.Count)}", TypeScale.Body));
-        }
-
-        if (others.Count is > 0 and <= MostNamed)
-        {
-            Name(runs, others);
-            runs.Add(new Run(".", TypeScale.Body));
-        }
-
-        return runs.Count == 1 ? [] : [new Text(runs.ToImmutable(), Leading: 1.15)];
+            0 => [],
+            > MostNamed => [new Run($" the {may.Count} ewes that may lamb: the roll overleaf has their days.", TypeScale.Body)],
+            _ =>
+            [
+                .. Named(may.Select(e => (e, e.Due!.Earliest <= part.From ? "now" : $"from {DateText.Short(e.Due.Earliest)}"))),
+                new Run($": {Likely(context, part, may.Count)}", TypeScale.Body),
+            ],
+        };
+        Run[] odd = others.Count is > 0 and <= MostNamed ? [.. Named(others), new Run(".", TypeScale.Body)] : [];
+        return soon.Length + odd.Length == 0 ? [] : [new Text([new Run("Watch", TypeScale.BodyBold), .. soon, .. odd], Leading: 1.15)];
     }
 
     /// <summary>Whose span of nine chances in ten touches the days, soonest first.</summary>
@@ -92,17 +85,8 @@ internal static class HandoverNotes
         : ewe.IsCarrying && ewe.Ewe.Condition < 2.5m ? "was thin"
         : "";
 
-    private static void Name(ImmutableArray<Run>.Builder runs, IEnumerable<(EwePlan Ewe, string Why)> ewes)
-    {
-        var isFirst = true;
-        foreach (var (ewe, why) in ewes)
-        {
-            runs.Add(new Run(isFirst ? " " : ", ", TypeScale.Body));
-            runs.Add(Who.Called(ewe.Ewe, TypeScale.Body));
-            runs.Add(new Run($" {why}", TypeScale.Body));
-            isFirst = false;
-        }
-    }
+    private static IEnumerable<Run> Named(IEnumerable<(EwePlan Ewe, string Why)> ewes) => ewes.SelectMany(
+        (e, i) => new[] { new Run(i == 0 ? " " : ", ", TypeScale.Body), Who.Called(e.Ewe.Ewe, TypeScale.Body), new Run($" {e.Why}", TypeScale.Body) });
 
     private static Text Said(string bold, string plain) => Block.BoldThen(bold, plain, TypeScale.Body, 1.15);
 }

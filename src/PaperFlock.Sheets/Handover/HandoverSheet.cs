@@ -27,22 +27,8 @@ internal static class HandoverSheet
         return handed.Where(a => context.Flock.Ewes.Any(e => !(e.Gone?.On <= a.From)));
     }
 
-    private static IEnumerable<Absence> InNobodysCharge(DateInterval days, ImmutableArray<Absence> away)
-    {
-        LocalDate? first = null;
-        foreach (var day in days.Append(days.End.PlusDays(1)))
-        {
-            if (days.Contains(day) && !away.Any(a => a.From <= day && day <= a.To))
-            {
-                first ??= day;
-            }
-            else if (first is { } from)
-            {
-                yield return new Absence(from, day.PlusDays(-1), null, null, SourceSpan.WholeFile);
-                first = null;
-            }
-        }
-    }
+    private static IEnumerable<Absence> InNobodysCharge(DateInterval days, ImmutableArray<Absence> away) =>
+        DateText.Runs(days.Where(day => !away.Any(a => a.From <= day && day <= a.To))).Select(run => new Absence(run.Start, run.End, null, null, SourceSpan.WholeFile));
 
     private static Sheet One(SheetContext context, Absence away)
     {
@@ -95,14 +81,13 @@ internal static class HandoverSheet
             3,
             Titled(context, code, title, TypeScale.SmallerTitle, StructureTag.Heading(1)),
             new Rule(Lines.Section),
-            rounds.Words.Length == 0 ? numbers : new Row([new RowCell(Track.Share(), numbers), new RowCell(Track.Fixed(Math.Min(right + 2, context.Page.SidewaysBody.Width * 0.45)), rounds)], 8));
+            rounds.Words.Length == 0 ? numbers : Block.Ends(numbers, rounds, Math.Min(right + 2, context.Page.SidewaysBody.Width * 0.45), 8, VerticalAlign.Top));
     }
 
-    private static Row Titled(SheetContext context, string code, string title, TextStyle style, StructureTag? tag) => new(
-        [
-            new RowCell(Track.Share(), Block.Text(title, style, leading: 1.15) with { Tag = tag }, VerticalAlign.Bottom),
-            new RowCell(Track.Fixed(context.Measurer.WidthOf(code, TypeScale.LongCode) + 2), Block.Text(code, TypeScale.LongCode, TextAlign.Right)),
-        ],
+    private static Row Titled(SheetContext context, string code, string title, TextStyle style, StructureTag? tag) => Block.Ends(
+        Block.Text(title, style, leading: 1.15) with { Tag = tag },
+        Block.Text(code, TypeScale.LongCode, TextAlign.Right),
+        context.Measurer.WidthOf(code, TypeScale.LongCode) + 2,
         10);
 
     private static IEnumerable<Element> Sides(SheetContext context, StayPart part, bool isFirst, double width, (double First, double Later) room)

@@ -15,7 +15,7 @@ internal static class ShedPlan
     public static IEnumerable<Element> Of(SheetContext context, Size space)
     {
         var room = new Space(space.Width, space.Height, space.Height);
-        if (Styles.Select(style => Board(context, space, style, named: true)).FirstOrDefault(b => b.Place(room, context.Layout) is Placement.Fits) is { } named)
+        if (Styles.Select(style => Board(context, space, style, named: true)).FirstOrDefault(b => b.Place(room, context.Measurer) is Placement.Fits) is { } named)
         {
             return [named];
         }

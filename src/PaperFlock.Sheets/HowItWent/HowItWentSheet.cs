@@ -97,7 +97,7 @@ internal static class HowItWentSheet
         Block.Heading("Not to the tup again"),
         new Table(
             [Track.Fixed(Mm(60)), Track.Share(), Track.Fixed(Mm(42))],
-            [new TableRow([Block.Cell("ewe", TypeScale.Label), Block.Cell("why", TypeScale.Label), Block.Cell("circle", TypeScale.Label, TextAlign.Centre)])],
+            [Block.Heads(2..3, "ewe", "why", "circle")],
             [
                 .. ewes.Take(MostNamed).Select(e => new TableRow(
                     [Block.Cell(Who.Of(e)), Block.Cell(TupAdviceText.Reason(e), TypeScale.Body), Block.Cell("keep   cull   sell", TypeScale.Body, TextAlign.Centre)],

@@ -19,43 +19,13 @@ internal sealed partial class PhoneNumbers(Flock flock)
         Rows = [.. leaf.Rows.Select(HiddenIn)],
     };
 
-    private LeafRow HiddenIn(LeafRow row)
-    {
-        var key = HiddenIn(row.Key);
-        var cells = row.Cells;
-        for (var i = 0; i < cells.Length; i++)
-        {
-            if (AreIn(cells[i].Words))
-            {
-                cells = cells.SetItem(i, cells[i] with { Words = HiddenWords.Of(cells[i].Words) });
-            }
-        }
-
-        return ReferenceEquals(key, row.Key) && cells == row.Cells ? row : new LeafRow(key, cells);
-    }
+    private LeafRow HiddenIn(LeafRow row) =>
+        new(HiddenIn(row.Key), [.. row.Cells.Select(cell => AreIn(cell.Words) ? cell with { Words = HiddenWords.Of(cell.Words) } : cell)]);
 
     private RowKey HiddenIn(RowKey key) => AreIn(key.Id) || AreIn(key.Name) ? key with { Id = HiddenWords.Of(key.Id), Name = string.Empty } : key;
 
-    private bool AreIn(string words)
-    {
-        foreach (var number in _given)
-        {
-            if (words.Contains(number, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
-
-        foreach (var match in NineFigures().EnumerateMatches(words))
-        {
-            if (!_tags.Contains(words.Substring(match.Index, match.Length)))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool AreIn(string words) =>
+        _given.Any(number => words.Contains(number, StringComparison.Ordinal)) || NineFigures().Matches(words).Any(match => !_tags.Contains(match.Value));
 
     /// <summary>Nine or more with nothing but spaces and the usual marks between them; dates, places and amounts have fewer.</summary>
     [GeneratedRegex(@"\d(?:[\s()/-]{0,2}\d){8,}")]

@@ -8,13 +8,7 @@ internal static class IssueTable
             Block.Heading("Issues of this pack"),
             new Table(
                 [Track.Fixed(Mm(15)), Track.Fixed(Mm(40)), Track.Share(), Track.Fixed(Mm(34))],
-                [
-                    new TableRow(
-                    [
-                        Block.Cell("issue", TypeScale.Label, TextAlign.Centre), Block.Cell("printed", TypeScale.Label),
-                        Block.Cell("what changed", TypeScale.Label), Block.Cell("filed by, day", TypeScale.Label),
-                    ]),
-                ],
+                [Block.Heads(..1, "issue", "printed", "what changed", "filed by, day")],
                 [.. issues.Select(issue => Row(context, issue))])
             { RowHeaders = true },
             Block.Text("Changed by hand: one line through it, initials, day. Then put it in the flock file.", TypeScale.Body),

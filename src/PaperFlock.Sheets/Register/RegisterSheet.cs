@@ -26,7 +26,7 @@ internal static class RegisterSheet
                 .. Roll(context),
             ],
             12);
-        return Binder.Upright(context, Definition, "Register", Season(context), body, context.Mark.IssueWords);
+        return Binder.Upright(context, Definition, "Register", Season(context), body, issue: true);
     }
 
     /// <summary>The round log is printed so many weeks ahead, and somebody has to know when it runs out.</summary>
@@ -72,33 +72,25 @@ internal static class RegisterSheet
             Duplex.ShortEdge => "on both sides, turned on the short edge",
             _ => "on one side",
         };
-        var steps = new List<string>
-        {
+        string?[] steps =
+        [
             $"Print {(context.IsSplit && !context.Page.SingleSided ? $"the binder and the cards {flip}, all else on one side" : flip)}, at actual size (100 %), never \u201cfit to page\u201d. About {English.Count(leaves, "sheet", "sheets")} of {context.Print.Paper} paper, uncoated, 80 to 100 g.",
             "Lay a ruler on the bar below. If it is not 100 mm, stop and print again: hole ticks and cards will be wrong too.",
             registered.IsWhole
                 ? "Tick each sheet off below as it is filed. A sheet that is not listed here, or bears another issue, is out of date: bin it."
                 : $"Go by sheet {SwapSheet.Definition.Code}: take out, put in, tick. What stays is good as long as it is listed below, whatever day stands at its foot; what is not, or bears another issue, is out of date: bin it.",
-        };
-        if (registered.Printed.Any(s => s.Use == SheetUse.CutUp))
-        {
-            steps.Add("Print the cards on stiff paper or card, and cut where the marks on the fronts say.");
-        }
-
-        if (registered.WholePlanner is not null)
-        {
-            steps.Add($"The planner is here on {context.Print.Paper}, and in a file of its own for a printer that takes {context.Print.Planner}.");
-        }
-
+            registered.Printed.Any(s => s.Use == SheetUse.CutUp) ? "Print the cards on stiff paper or card, and cut where the marks on the fronts say." : null,
+            registered.WholePlanner is not null ? $"The planner is here on {context.Print.Paper}, and in a file of its own for a printer that takes {context.Print.Planner}." : null,
+        ];
         return new Box(
-            Block.Column(3, Block.Heading("How to print this pack"), Block.Numbered(3, steps.Select(s => Block.Text(s, TypeScale.Body, leading: 1.25))), Block.Gap(2), CheckBar.Element()),
+            Block.Column(3, Block.Heading("How to print this pack"), Block.Numbered(3, steps.OfType<string>().Select(s => Block.Text(s, TypeScale.Body, leading: 1.25))), Block.Gap(2), CheckBar.Element()),
             Edges.Of(10, 8),
             Lines.Box);
     }
 
     private static Table SheetTable(SheetContext context, Registered registered) => new(
         [context.Columns.Fit(Mm(28), CodeStyle, registered.All.Select(s => s.Code)), Track.Share(), context.Columns.Fit(Mm(24), TypeScale.Label, "cut, in a box"), context.Columns.Fit(Mm(12), TypeScale.Label, "leaves"), context.Columns.Fit(Mm(12), TypeScale.Label, "issue", "below"), Track.Fixed(context.WriteIn.TableTick + 10)],
-        [new TableRow([Block.Cell("code", TypeScale.Label), Block.Cell("sheet", TypeScale.Label), Block.Cell("lives", TypeScale.Label), Block.Cell("leaves", TypeScale.Label, TextAlign.Centre), Block.Cell("issue", TypeScale.Label, TextAlign.Centre), Block.Cell("filed", TypeScale.Label, TextAlign.Centre)])],
+        [Block.Heads(3.., "code", "sheet", "lives", "leaves", "issue", "filed")],
         [.. Rows(context, registered)])
     { Name = "list of sheets", RowHeaders = true };
 

@@ -25,13 +25,7 @@ internal static class ScanDaySheet
         var lead = Block.Sentences(on, "Circle the lambs counted, and early or late if the scanner says so. Scan them dry and empty.");
         var table = new Table(
             [Track.Fixed(Mm(56)), Track.Fixed(Mm(37)), Track.Share(), Track.Fixed(Mm(29)), Track.Fixed(Mm(21))],
-            [
-                new TableRow(
-                [
-                    Block.Cell("ewe", TypeScale.Label), Block.Cell("marked, days in lamb", TypeScale.Label), Block.Cell("lambs", TypeScale.Label, TextAlign.Centre),
-                    Block.Cell("stage", TypeScale.Label, TextAlign.Centre), Block.Cell("note", TypeScale.Label),
-                ]),
-            ],
+            [Block.Heads(2..4, "ewe", "marked, days in lamb", "lambs", "stage", "note")],
             [.. ewes.Select((e, i) => Row(context, e, i + 1))],
             LeastCarried: TypeScale.LeastRows)
         { Name = "ewes", RowHeaders = true };

@@ -46,13 +46,7 @@ internal static class StoresSheet
             context.Columns.Fit(Mm(18), TypeScale.Label, "ordered"),
             context.Columns.Fit(Mm(18), TypeScale.Label, "in the shed"),
         ],
-        [
-            new TableRow(
-            [
-                Block.Cell("what", TypeScale.Label), Block.Cell("in all", TypeScale.Label), Block.Cell("to buy", TypeScale.Label), Block.Cell("order by", TypeScale.Label),
-                Block.Cell("ordered", TypeScale.Label, TextAlign.Centre), Block.Cell("in the shed", TypeScale.Label, TextAlign.Centre),
-            ]),
-        ],
+        [Block.Heads(4.., "what", "in all", "to buy", "order by", "ordered", "in the shed")],
         [.. context.Plan.Stores.Select(s => Row(context, s))])
     { Name = "stores", RowHeaders = true };
 

@@ -11,12 +11,7 @@ internal static class SwapSheet
     {
         var table = new Table(
             [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Fixed(Mm(19)), Track.Share()],
-            [
-                new TableRow(
-                [
-                    Block.Cell("leaf", TypeScale.Label), Block.Cell("take out", TypeScale.Label, TextAlign.Centre), Block.Cell("put in", TypeScale.Label, TextAlign.Centre), Block.Cell("why", TypeScale.Label),
-                ]),
-            ],
+            [Block.Heads(1..3, "leaf", "take out", "put in", "why")],
             [
                 RegisterRow(context, before),
                 .. issue.PutIn.Select(l => Row(context, l.Leaf, l.Replaces, l.Issue, LeafSentence.Of(l, context.Plan))),
@@ -26,7 +21,7 @@ internal static class SwapSheet
         { Name = "take out, put in", RowHeaders = true };
         var struck = issue.Leaves.Where(l => !l.Struck.IsEmpty).ToArray();
         var body = new Column([table, .. struck.Length == 0 ? Array.Empty<Element>() : [ByHand(context, struck)], Block.Notes(context.WriteIn.TableRow)], 12);
-        return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, context.Mark.IssueWords);
+        return Binder.Upright(context, Definition, "Take out, put in", Lead(issue), body, issue: true);
     }
 
     private static NeedSpace ByHand(SheetContext context, LeafOutcome[] struck) => new(
@@ -35,7 +30,7 @@ internal static class SwapSheet
             Block.Heading("Stays in the pack: strike through by hand"),
             new Table(
                 [Track.Fixed(Mm(52)), Track.Fixed(Mm(19)), Track.Share()],
-                [new TableRow([Block.Cell("leaf", TypeScale.Label), Block.Cell("done", TypeScale.Label, TextAlign.Centre), Block.Cell("strike through", TypeScale.Label)])],
+                [Block.Heads(1..2, "leaf", "done", "strike through")],
                 [
                     .. struck.Select(l => new TableRow(
                         [

@@ -25,7 +25,7 @@ public static class PrinterTest
 
     private static Page Side(Size size, PageSide side, Paper paper, ITextMeasurer measurer)
     {
-        var ink = new TestInk(Code, new LayoutContext(measurer));
+        var ink = new TestInk(Code, measurer);
         ImmutableArray<Item> marks = [.. Crosshair.Places(size).SelectMany(point => Crosshair.On(side, point)), .. EdgeLadders.Around(size, ink), .. PunchHoles.On(size, side)];
         ink.Add(new PieceItem(0, 0, new Piece(size, marks).As(StructureTag.PrintersMark)));
         if (side == PageSide.Front)

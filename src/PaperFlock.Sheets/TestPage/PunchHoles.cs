@@ -14,26 +14,12 @@ internal static class PunchHoles
     private static readonly double[] ThreeHoles = [-108, 0, 108];
 
     /// <summary>At the left of a front; a back shows them at its right, where they come to lie when the leaf is turned on its long edge.</summary>
-    public static IEnumerable<Item> On(Size paper, PageSide side)
-    {
-        foreach (var (deep, places) in new[] { (TwoHoleDeep, TwoHoles), (ThreeHoleDeep, ThreeHoles) })
-        {
-            foreach (var mm in places)
-            {
-                var x = side == PageSide.Front ? Mm(deep) : paper.Width - Mm(deep);
-                yield return new CircleItem(x, (paper.Height / 2) + Mm(mm), Mm(Diameter / 2), Lines.Grid);
-            }
-        }
+    public static IEnumerable<Item> On(Size paper, PageSide side) =>
+    [
+        .. Circles(paper, side, TwoHoleDeep, TwoHoles), .. Circles(paper, side, ThreeHoleDeep, ThreeHoles),
+        .. HoleTicks.Upright(paper, Binding.TwoHole, side)!.Items, .. HoleTicks.Upright(paper, Binding.ThreeHole, side)!.Items,
+    ];
 
-        foreach (var binding in new[] { Binding.TwoHole, Binding.ThreeHole })
-        {
-            if (HoleTicks.Upright(paper, binding, side) is Layout.Elements.Picture ticks)
-            {
-                foreach (var item in ticks.Items)
-                {
-                    yield return item;
-                }
-            }
-        }
-    }
+    private static IEnumerable<Item> Circles(Size paper, PageSide side, double deep, double[] places) => places.Select(
+        mm => new CircleItem(side == PageSide.Front ? Mm(deep) : paper.Width - Mm(deep), (paper.Height / 2) + Mm(mm), Mm(Diameter / 2), Lines.Grid));
 }

@@ -39,7 +39,7 @@ internal static class TestBack
 
     private static Table Rows(ImmutableArray<(string Seen, string Change)> rows, TextStyle style) => new(
         [Track.Fixed(Mm(50)), Track.Share()],
-        [new TableRow([Block.Cell("what you see", TypeScale.Label), Block.Cell("what to change", TypeScale.Label)])],
+        [Block.Heads("what you see", "what to change")],
         [.. rows.Select(r => new TableRow([Block.Cell(r.Seen, Block.Bold(style)), Block.Cell(Keys(r.Change, style))]))])
     { RowHeaders = true };
 }

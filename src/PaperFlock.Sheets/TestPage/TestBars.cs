@@ -9,26 +9,16 @@ internal static class TestBars
     private const double Tick = 1.5;
 
     /// <param name="x">Left end, in points.</param>
-    public static IEnumerable<Item> Across(double x, double y)
+    public static IEnumerable<LineItem> Across(double x, double y)
     {
         yield return new LineItem(x, y, x + Mm(Length), y, Lines.Box);
         for (var mm = 0; mm <= Length; mm += Step)
         {
-            var half = Mm(HalfTick(mm));
+            var half = Mm(mm is 0 or Length ? EndTick : Tick);
             yield return new LineItem(x + Mm(mm), y - half, x + Mm(mm), y + half, Lines.Grid);
         }
     }
 
     /// <param name="y">Upper end, in points.</param>
-    public static IEnumerable<Item> Down(double x, double y)
-    {
-        yield return new LineItem(x, y, x, y + Mm(Length), Lines.Box);
-        for (var mm = 0; mm <= Length; mm += Step)
-        {
-            var half = Mm(HalfTick(mm));
-            yield return new LineItem(x - half, y + Mm(mm), x + half, y + Mm(mm), Lines.Grid);
-        }
-    }
-
-    private static double HalfTick(int mm) => mm is 0 or Length ? EndTick : Tick;
+    public static IEnumerable<LineItem> Down(double x, double y) => Across(y, x).Select(line => new LineItem(line.Y1, line.X1, line.Y2, line.X2, line.Thickness));
 }

@@ -2,13 +2,13 @@ namespace PaperFlock.Sheets.TestPage;
 
 /// <summary>Collects what one side of the test page shows, at stated places: nothing on it flows.</summary>
 /// <param name="code">Page code, for the message when words do not fit.</param>
-internal sealed class TestInk(string code, LayoutContext context)
+internal sealed class TestInk(string code, ITextMeasurer measurer)
 {
     private readonly ImmutableArray<Item>.Builder _items = ImmutableArray.CreateBuilder<Item>();
 
     public ImmutableArray<Item> Items => _items.ToImmutable();
 
-    public ITextMeasurer Measurer => context.Measurer;
+    public ITextMeasurer Measurer => measurer;
 
     public void Add(params IEnumerable<Item> items) => _items.AddRange(items);
 
@@ -40,7 +40,7 @@ internal sealed class TestInk(string code, LayoutContext context)
     }
 
     private Piece Piece(Element element, double width, double height) =>
-        Block.Column(0, element).Place(new Space(width, height, height), context) switch
+        Block.Column(0, element).Place(new Space(width, height, height), measurer) switch
         {
             Placement.Fits fits => fits.Piece,
             Placement.Wraps wraps => throw Misfit(wraps.Reason),

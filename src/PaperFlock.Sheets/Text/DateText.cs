@@ -10,9 +10,6 @@ public static partial class DateText
 
     private static readonly string[] Months = ["", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
-    private static readonly string[] LongMonths =
-        ["", "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
-
     /// <summary>"Mon".</summary>
     public static string Weekday(IsoDayOfWeek day) => Weekdays[(int)day];
 
@@ -42,8 +39,12 @@ public static partial class DateText
         flock.SeasonDays.Contains(days.Start) && flock.SeasonDays.Contains(days.End) ? Span(days)
         : days.Start == days.End ? $"{Short(days.Start)} {days.Start.Year}" : $"{Long(days.Start)} to {Long(days.End)}";
 
-    /// <summary>"January 2027".</summary>
-    public static string Month(LocalDate date) => $"{LongMonths[date.Month]} {date.Year}";
+    /// <summary>Days that follow on, as spans.</summary>
+    /// <param name="days">In order.</param>
+    internal static IEnumerable<DateInterval> Runs(IEnumerable<LocalDate> days) => days
+        .Select((day, i) => (Day: day, Run: day.PlusDays(-i)))
+        .GroupBy(d => d.Run, d => d.Day)
+        .Select(run => new DateInterval(run.First(), run.Last()));
 
     /// <summary>"27DEC": the part of a page code that says which day.</summary>
     public static string Code(LocalDate date) => date.Day.ToString("00", CultureInfo.InvariantCulture) + Months[date.Month].ToUpperInvariant();

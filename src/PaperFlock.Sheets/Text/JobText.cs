@@ -38,7 +38,7 @@ public static class JobText
         JobKind.Booster when job.Batch is { } due => $"Give {(ewes == Them ? "those" : ewes)} due {DateText.Span(due).Replace('\u00a0', ' ')} their booster, as vet advised",
         JobKind.Booster => $"Give {ewes} their booster, as vet advised",
         JobKind.TwoFeeds => $"Feed twice a day: {ewes}",
-        JobKind.HeavyRounds => $"Go round {Times(flock.Practice.ChecksPerDay.Heavy)} a day",
+        JobKind.HeavyRounds => $"Go round {FeedText.Times(flock.Practice.ChecksPerDay.Heavy)} a day",
         JobKind.ShedReady => flock.Housing.Lambing == LambingPlace.Indoors ? "Get the shed and lambing kit ready" : "Get the lambing field and kit ready",
         JobKind.House => $"Bring in {ewes}",
         JobKind.Dag => $"Dag {ewes}",
@@ -62,8 +62,6 @@ public static class JobText
             ? All
             : $"{English.List([.. groups.Select(g => g.OneTup is { } tup && flock.Groups.Count(other => other.Tup == tup) == 1 ? $"{tup}\u2019s" : $"the {g.Name}")])} ewes";
     }
-
-    private static string Times(int number) => number switch { 1 => "once", 2 => "twice", _ => $"{number} times" };
 
     private static string Lambs(string which, string ewes) => ewes.EndsWith(" ewes", StringComparison.Ordinal) ? $"{ewes[..^5]} {which} lambs" : $"the {which} lambs";
 

@@ -23,11 +23,7 @@ public static class LambingText
     /// <summary>Nights that follow on are one span; past a few spans the rest are not named.</summary>
     private static string Spans(ImmutableArray<LocalDate> nights)
     {
-        var spans = nights
-            .Select((night, i) => (Night: night, Run: night.PlusDays(-i)))
-            .GroupBy(n => n.Run, n => n.Night)
-            .Select(run => DateText.Span(new DateInterval(run.First(), run.Last())).Replace('\u00a0', ' '))
-            .ToArray();
+        var spans = DateText.Runs(nights).Select(run => DateText.Span(run).Replace('\u00a0', ' ')).ToArray();
         return English.List(spans.Length > MostNamed ? [.. spans.Take(MostNamed), "other nights"] : spans);
     }
 

@@ -23,39 +23,18 @@ public sealed class Amounts(UnitSystem units, decimal? halfScoop = null)
     public string AtFeedMark => halfScoop is null ? FeedUnit : "scoops";
 
     /// <summary>A weight of feed with its unit, and no trailing zero: "3 kg", "0.65 kg", "1.4 lb". Where both are wanted, both.</summary>
-    public string Plain(decimal kilograms) => units switch
-    {
-        UnitSystem.Metric => Join(Down(kilograms, 2), "0.##", "kg"),
-        UnitSystem.Imperial => Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb"),
-        _ => $"{Join(Down(kilograms, 2), "0.##", "kg")} ({Join(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#", "lb")})",
-    };
+    public string Plain(decimal kilograms) => InUnits($"{Kilograms(kilograms)}\u00a0kg", $"{Pounds(kilograms)}\u00a0lb");
 
     /// <summary>The figure alone, in <see cref="FeedUnit"/>.</summary>
-    public string PlainFigure(decimal kilograms) => IsImperialFirst
-        ? Figure(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#")
-        : Figure(Down(kilograms, 2), "0.##");
+    public string PlainFigure(decimal kilograms) => IsImperialFirst ? Pounds(kilograms) : Kilograms(kilograms);
 
     /// <summary>"kg", or "lb" where only pounds are wanted.</summary>
     public string FeedUnit => IsImperialFirst ? "lb" : "kg";
 
     /// <summary>A ewe's weight to the whole kilogram or pound.</summary>
-    public string Weight(decimal kilograms) => Say(kilograms, "#,0", "#,0");
+    public string Weight(decimal kilograms) => InUnits(Join(kilograms, "#,0", "kg"), Join(kilograms / Mass.KilogramsPerPound, "#,0", "lb"));
 
-    public string Metres(decimal metres) => units switch
-    {
-        UnitSystem.Metric => Join(metres, "0.0", "m"),
-        UnitSystem.Imperial => Join(metres / Length.MetresPerFoot, "0", "ft"),
-        _ => $"{Join(metres, "0.0", "m")} ({Join(metres / Length.MetresPerFoot, "0", "ft")})",
-    };
-
-    /// <summary>Floor, in square metres or square feet.</summary>
-    public string Floor(decimal needed, decimal there)
-    {
-        const decimal squareFoot = Length.MetresPerFoot * Length.MetresPerFoot;
-        var metric = $"{Figure(needed, "0.0")} of {Figure(there, "0.0")}\u00a0m²";
-        var imperial = $"{Figure(needed / squareFoot, "0")} of {Figure(there / squareFoot, "0")}\u00a0sq\u00a0ft";
-        return units switch { UnitSystem.Metric => metric, UnitSystem.Imperial => imperial, _ => $"{metric} ({imperial})" };
-    }
+    public string Metres(decimal metres) => InUnits(Join(metres, "0.0", "m"), Join(metres / Length.MetresPerFoot, "0", "ft"));
 
     public static string Figure(decimal value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
@@ -64,12 +43,11 @@ public sealed class Amounts(UnitSystem units, decimal? halfScoop = null)
 
     private bool IsImperialFirst => units == UnitSystem.Imperial;
 
-    private string Say(decimal kilograms, string metric, string imperial)
-    {
-        var kg = Join(kilograms, metric, "kg");
-        var lb = Join(kilograms / Mass.KilogramsPerPound, imperial, "lb");
-        return units switch { UnitSystem.Metric => kg, UnitSystem.Imperial => lb, _ => $"{kg} ({lb})" };
-    }
+    private static string Kilograms(decimal kilograms) => Figure(Down(kilograms, 2), "0.##");
+
+    private static string Pounds(decimal kilograms) => Figure(Down(kilograms / Mass.KilogramsPerPound, 1), "0.#");
+
+    private string InUnits(string metric, string imperial) => units switch { UnitSystem.Metric => metric, UnitSystem.Imperial => imperial, _ => $"{metric} ({imperial})" };
 
     private static string Join(decimal value, string format, string unit) => $"{Figure(value, format)}\u00a0{unit}";
 }

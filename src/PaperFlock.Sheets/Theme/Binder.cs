@@ -4,8 +4,8 @@ namespace PaperFlock.Sheets.Theme;
 internal static class Binder
 {
     /// <summary>A sheet of upright pages under the usual head.</summary>
-    public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, string? right = null) =>
-        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Upright(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, right)));
+    public static Sheet Upright(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body, bool issue = false) =>
+        Bind(context, sheet, sheet.Code, title, body, PageDesigns.Upright(context, sheet.Code, PageHead.Of(context, title, sheet.Code, lead, issue)));
 
     /// <summary>The same of pages on their side.</summary>
     public static Sheet Sideways(SheetContext context, SheetDefinition sheet, string title, Phrase lead, Element body) =>
@@ -13,7 +13,7 @@ internal static class Binder
 
     public static Sheet Bind(SheetContext context, SheetDefinition sheet, string code, string title, Element body, PageDesign design)
     {
-        var sides = Sides(context, code, Paginate(code, body, design, context, sheet.IsFrontsOnly || context.Page.SingleSided), ruled: sheet.OnBack);
+        var sides = Sides(context, code, Pages(context, code, body, design, PageSide.Front, sheet.IsFrontsOnly || context.Page.SingleSided), ruled: sheet.OnBack);
         return new Sheet(sheet, code, title, sides)
         {
             Parts = sheet.IsOneLeaf ? [new SheetPart(Leaves.Id(code, 1), code, title, [.. sides.Where(s => !s.IsBlank).Select(s => s.Page.Content)])] : [],
@@ -42,15 +42,15 @@ internal static class Binder
         return sides.ToImmutable();
     }
 
-    /// <summary>Pages that will be put together with others on the same leaf.</summary>
     public static ImmutableArray<Page> Pages(SheetContext context, string code, Element body, PageDesign design, PageSide startsOn, bool frontsOnly) =>
-        Paginate(code, body, design, context, frontsOnly, startsOn);
+        Pages(context.Measurer, code, body, design, startsOn, frontsOnly);
 
-    private static ImmutableArray<Page> Paginate(string code, Element body, PageDesign design, SheetContext context, bool singleSided, PageSide startsOn = PageSide.Front)
+    /// <exception cref="SheetException">Something does not fit an empty page.</exception>
+    public static ImmutableArray<Page> Pages(ITextMeasurer measurer, string code, Element body, PageDesign design, PageSide startsOn = PageSide.Front, bool frontsOnly = false)
     {
         try
         {
-            return Paginator.Paginate(body, design, context.Layout, startsOn, singleSided);
+            return Paginator.Paginate(body, design, measurer, startsOn, frontsOnly);
         }
         catch (LayoutException e)
         {
@@ -73,20 +73,14 @@ internal static class Binder
                 Block.Text($"The back of {code} is left blank on purpose.", TypeScale.Body, TextAlign.Centre) with { About = NotContent.Instance },
                 TextAlign.Centre,
                 VerticalAlign.Middle);
-        return Paginate(code, body, design, context, singleSided: true)[0] with { Side = PageSide.Back };
+        return Pages(context, code, body, design, PageSide.Front, frontsOnly: true)[0] with { Side = PageSide.Back };
     }
 
     /// <summary>The register's links lead to the first page of each sheet.</summary>
     private static Page Anchored(Page page, string code) =>
         page with { Content = page.Content with { Items = page.Content.Items.Insert(0, new AnchorItem(0, 0, code)) } };
 
-    private static Page Turn(SheetContext context, Page page)
-    {
-        if (page.Side == PageSide.Front || context.Print.Duplex != Duplex.ShortEdge)
-        {
-            return page;
-        }
-
-        return page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
-    }
+    private static Page Turn(SheetContext context, Page page) => page.Side == PageSide.Front || context.Print.Duplex != Duplex.ShortEdge
+        ? page
+        : page with { Content = new Piece(page.Paper, [new PieceItem(0, 0, page.Content, 2)]) };
 }

@@ -15,14 +15,20 @@ internal static class Block
 
     public static Column List(double spacing, IEnumerable<Element> items) => new([.. items], spacing) { Tag = StructureTag.List };
 
+    /// <summary>Two at the ends of a line: the left one has the width that the right one leaves.</summary>
+    /// <param name="wide">Points for the right one; so is the gap between the two.</param>
+    public static Row Ends(Element left, Element right, double wide, double gap, VerticalAlign leftAt = VerticalAlign.Bottom, VerticalAlign rightAt = VerticalAlign.Top) =>
+        new([new RowCell(Track.Share(), left, leftAt), new RowCell(Track.Fixed(wide), right, rightAt)], gap);
+
+    /// <summary>A mark of a stated width, and what stands behind it.</summary>
+    /// <param name="wide">Points for the mark; so is the gap behind it.</param>
+    public static Row Behind(Element mark, Element words, double wide, double gap = 0, VerticalAlign at = VerticalAlign.Middle) =>
+        new([new RowCell(Track.Fixed(wide), mark, at), new RowCell(Track.Share(), words, at)], gap);
+
     /// <summary>A paragraph that is one of a list, with its number or mark before it.</summary>
     /// <param name="label">In bold type; the words begin 16 points to the right of where it does.</param>
-    public static Row ListItem(string label, Text words) => new(
-        [
-            new RowCell(Track.Fixed(16), Text(label, Bold(words.Runs[0].Style), leading: words.Leading) with { Tag = StructureTag.Label }),
-            new RowCell(Track.Share(), words),
-        ])
-    { Tag = StructureTag.ListItem };
+    public static Row ListItem(string label, Text words) =>
+        Behind(Text(label, Bold(words.Runs[0].Style), leading: words.Leading) with { Tag = StructureTag.Label }, words, 16, at: VerticalAlign.Top) with { Tag = StructureTag.ListItem };
 
     /// <summary>Bold words, then plain ones, in one paragraph.</summary>
     public static Text BoldThen(string bold, string plain, TextStyle plainStyle, double leading = 1.25) =>
@@ -37,6 +43,16 @@ internal static class Block
         new(Text(words, style, align), span);
 
     public static TableCell Cell(Element? child, int span = 1, VerticalAlign align = VerticalAlign.Middle) => new(child, span, align);
+
+    /// <summary>The head of a table: what its columns are called.</summary>
+    public static TableRow Heads(params ImmutableArray<string> words) => Heads(..0, words);
+
+    /// <param name="centred">The columns whose heads stand in the middle.</param>
+    public static TableRow Heads(Range centred, params ImmutableArray<string> words)
+    {
+        var (first, count) = centred.GetOffsetAndLength(words.Length);
+        return new TableRow([.. words.Select((w, i) => Cell(w, TypeScale.Label, i >= first && i < first + count ? TextAlign.Centre : TextAlign.Left))]);
+    }
 
     /// <summary>A cell to write in.</summary>
     public static TableCell Blank(int span = 1) => new(null, span);
@@ -58,14 +74,9 @@ internal static class Block
         new(2, [.. words.Select(w => TickWith(side, Text(w, TypeScale.Body)) with { Tag = StructureTag.ListItem })], row) { Tag = StructureTag.List };
 
     /// <summary>A tick box with its word to the right of it.</summary>
-    public static Row TickWith(double side, Element words) => new Row(
-        [
-            new RowCell(Track.Fixed(side), TickBox(side), VerticalAlign.Middle),
-            new RowCell(Track.Share(), words, VerticalAlign.Middle),
-        ],
-        Math.Max(5, side * 0.35));
+    public static Row TickWith(double side, Element words) => Behind(TickBox(side), words, side, Math.Max(5, side * 0.35));
 
-    public static Element Gap(double height) => new Sized(null, Height: height, MinWidth: 1);
+    public static Element Gap(double height) => new Picture(new Size(1, height), []);
 
     /// <summary>A heading and at least <paramref name="least"/> lines to write on below it, to the foot of the page; the two stay together.</summary>
     /// <param name="row">Height of a line, in points.</param>
@@ -76,22 +87,9 @@ internal static class Block
     /// <param name="row">Height of a line, in points.</param>
     public static FirstThatFits Notes(double row) => new([Column(3, Text("notes", TypeScale.Label) with { About = NotContent.Instance }, new LogLines(row, AtLeast: 2)), new LogLines(row, AtLeast: 0)]);
 
-    /// <summary>Numbers of lambs to ring, as far as she may need.</summary>
-    public static string LambsToRing(int litter) => litter > 3 ? "0 1 2 3 4 5" : "0  1  2  3";
-
     /// <summary>Sets <paramref name="words"/> in the first of the styles in which they stand on one line; in the last they may take more.</summary>
-    public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles)
-    {
-        foreach (var style in styles)
-        {
-            if (measurer.WidthOf(words, style) <= width)
-            {
-                return Text(words, style, align, 1.1);
-            }
-        }
-
-        return Text(words, styles[^1], align, 1.1);
-    }
+    public static Element Largest(string words, ITextMeasurer measurer, double width, TextAlign align, params ImmutableArray<TextStyle> styles) =>
+        Text(words, styles.FirstOrDefault(style => measurer.WidthOf(words, style) <= width, styles[^1]), align, 1.1);
 
     public static TextStyle Bold(TextStyle style) => style with
     {

@@ -20,7 +20,7 @@ internal static class CheckBar
                         new LineItem(left, 0, left, tick, Lines.Box),
                         new LineItem(right, 0, right, tick, Lines.Box),
                     ]),
-                new Sized(Block.Text("must measure 100 mm; if not, print again at actual size", TypeScale.Label with { Size = 9 }, TextAlign.Centre), Width: Width),
+                new Row([new RowCell(Track.Fixed(Width), Block.Text("must measure 100 mm; if not, print again at actual size", TypeScale.Label with { Size = 9 }, TextAlign.Centre))]),
             ],
             1)
         { About = NotContent.Instance };

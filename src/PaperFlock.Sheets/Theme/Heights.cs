@@ -7,7 +7,7 @@ internal static class Heights
 
     /// <returns>Points; 0 for an element that shows nothing.</returns>
     public static double Of(Element element, double width, SheetContext context) =>
-        element.Place(new Space(width, Plenty, Plenty), context.Layout) switch
+        element.Place(new Space(width, Plenty, Plenty), context.Measurer) switch
         {
             Placement.Fits fits => fits.Piece.Size.Height,
             Placement.Splits splits => splits.Piece.Size.Height,

@@ -10,30 +10,18 @@ internal static class HoleTicks
     private const double FromMm = 7;
     private const double ToMm = 10;
 
-    public static Element? Upright(Size paper, Binding binding, PageSide side)
+    public static Picture? Upright(Size paper, Binding binding, PageSide side) =>
+        Of(paper, paper.Width, binding, side, (from, to, along) => new LineItem(from, (paper.Height / 2) + along, to, (paper.Height / 2) + along, Lines.Grid));
+
+    public static Picture? Sideways(Size paper, Binding binding, PageSide side) =>
+        Of(paper, paper.Height, binding, side, (from, to, along) => new LineItem((paper.Width / 2) + along, from, (paper.Width / 2) + along, to, Lines.Grid));
+
+    /// <param name="across">Points from the binding edge to the one opposite.</param>
+    /// <param name="tick">From and to so many points from that edge, so far from its middle.</param>
+    private static Picture? Of(Size paper, double across, Binding binding, PageSide side, Func<double, double, double, Item> tick)
     {
-        var heights = Offsets(binding);
-        if (heights.IsEmpty)
-        {
-            return null;
-        }
-
-        var middle = paper.Height / 2;
-        var (from, to) = side == PageSide.Front ? (Mm(FromMm), Mm(ToMm)) : (paper.Width - Mm(ToMm), paper.Width - Mm(FromMm));
-        return new Picture(paper, [.. heights.Select(h => (Item)new LineItem(from, middle + Mm(h), to, middle + Mm(h), Lines.Grid))]);
-    }
-
-    public static Element? Sideways(Size paper, Binding binding, PageSide side)
-    {
-        var offsets = Offsets(binding);
-        if (offsets.IsEmpty)
-        {
-            return null;
-        }
-
-        var middle = paper.Width / 2;
-        var (from, to) = side == PageSide.Front ? (Mm(FromMm), Mm(ToMm)) : (paper.Height - Mm(ToMm), paper.Height - Mm(FromMm));
-        return new Picture(paper, [.. offsets.Select(o => (Item)new LineItem(middle + Mm(o), from, middle + Mm(o), to, Lines.Grid))]);
+        var (from, to) = side == PageSide.Front ? (Mm(FromMm), Mm(ToMm)) : (across - Mm(ToMm), across - Mm(FromMm));
+        return Offsets(binding) is { IsEmpty: false } offsets ? new Picture(paper, [.. offsets.Select(offset => tick(from, to, Mm(offset)))]) : null;
     }
 
     /// <summary>Millimetres from the middle of the binding edge.</summary>

@@ -49,7 +49,8 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate NotAft
             : $"{Id} {code} {page.Number}/{page.Of} · issue {issue} {DateText.Long(on)}";
     }
 
-    public string Validity(string code, PageNumber page) => IsDraft ? $"{Draft} · {Draft} · {Draft}" : Joined(Validity(Issues.Replaces(code, page), DateText.Long(NotAfter)));
+    /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
+    public string Validity(string code, PageNumber page) => IsDraft ? $"{Draft} · {Draft} · {Draft}" : $"{(OnlyDays is { } days ? $"from {DateText.Short(days.Start)}" : ReplacesWords(Issues.Replaces(code, page)))} · not after {DateText.Long(NotAfter)}";
 
     /// <summary>The foot of a card.</summary>
     /// <param name="face">Front or back, in words.</param>
@@ -61,15 +62,6 @@ internal sealed record PackMark(string Id, IssueContext Issues, LocalDate NotAft
 
     /// <summary>As long as <see cref="CardLine"/> may be, so that what is on a card does not depend on its issue.</summary>
     public string WidestCardLine(string leaf, string face) => $"{Id} {leaf} {face} · {WidestIssueWords} · {ReplacesWords(99)}";
-
-    /// <summary>A sitter's leaf replaces none. It says from which day it is instead, because its code may be that of a fuller leaf in the binder.</summary>
-    private ImmutableArray<string> Validity(int? replaced, string notAfter) =>
-    [
-        OnlyDays is { } days ? $"from {DateText.Short(days.Start)}" : ReplacesWords(replaced),
-        $"not after {notAfter}",
-    ];
-
-    private static string Joined(ImmutableArray<string> parts) => string.Join(" · ", parts);
 
     private static string ReplacesWords(int? replaced) => replaced is { } issue ? $"replaces issue {issue}" : "replaces none";
 

@@ -3,20 +3,15 @@ namespace PaperFlock.Sheets.Theme;
 /// <summary>Title at the left, page code at the right, a line to act on below, a heavy rule under it all.</summary>
 internal static class PageHead
 {
-    /// <param name="titled">False where the title says only which rows follow, so that it changes with them and not by itself.</param>
-    public static Element Of(SheetContext context, string title, string code, Phrase? lead = null, string? right = null, bool sideways = false, bool titled = true)
+    /// <param name="issue">Which issue it is stands at the right.</param>
+    public static Element Of(SheetContext context, string title, string code, Phrase? lead = null, bool issue = false, bool sideways = false)
     {
         var width = sideways ? context.Page.SidewaysBody.Width : context.Page.UprightWidth;
         var codeStyle = code.Length > 6 ? TypeScale.LongCode : TypeScale.Code;
         var codeWidth = context.Measurer.WidthOf(code, codeStyle) + 2;
         var name = Block.Largest(title, context.Measurer, width - codeWidth - 10, TextAlign.Left, TypeScale.Title, TypeScale.SmallerTitle);
-        var top = new Row(
-            [
-                new RowCell(Track.Share(), name with { About = titled ? null : NotContent.Instance, Tag = StructureTag.Heading(1) }, VerticalAlign.Bottom),
-                new RowCell(Track.Fixed(codeWidth), Block.Text(code, codeStyle, TextAlign.Right), VerticalAlign.Top),
-            ],
-            10);
-        if (lead is null && right is null)
+        var top = Block.Ends(name with { Tag = StructureTag.Heading(1) }, Block.Text(code, codeStyle, TextAlign.Right), codeWidth, 10);
+        if (lead is null && !issue)
         {
             return Block.Column(3, top, new Rule(Lines.Section));
         }
@@ -24,7 +19,7 @@ internal static class PageHead
         var below = new Row(
             [
                 new RowCell(Track.Share(sideways ? 5 : 3), new Text((lead ?? "").Runs(TypeScale.Lead), Leading: 1.25)),
-                right == context.Mark.IssueWords ? IssueCell(context) : new RowCell(Track.Share(right is null ? 0.01 : 1), Block.Text(right ?? "", TypeScale.Label, TextAlign.Right)),
+                issue ? IssueCell(context) : new RowCell(Track.Share(0.01), Block.Text("", TypeScale.Label, TextAlign.Right)),
             ],
             8);
         return Block.Column(3, top, below, new Rule(Lines.Section));

@@ -13,9 +13,7 @@ internal sealed class SheetContext(SeasonPlan plan, ITextMeasurer measurer, Pack
 
     public PackMark Mark { get; } = PackMark.Of(plan, request, issues);
 
-    public LayoutContext Layout { get; } = new(measurer);
-
-    public ITextMeasurer Measurer => Layout.Measurer;
+    public ITextMeasurer Measurer { get; } = measurer;
 
     public PageSetup Page { get; } = new(plan.Flock.Print);
 

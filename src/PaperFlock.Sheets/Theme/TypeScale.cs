@@ -9,20 +9,10 @@ internal static class TypeScale
     /// <summary>Capital height of both families as a fraction of the em, read from the font files.</summary>
     public const double CapOfEm = 0.668;
 
-    /// <summary>How far the lowest letter, g in bold, hangs below the line; from the font files too.</summary>
-    public const double TailOfEm = 0.201;
-
-    /// <summary>How far the tallest letter without an accent stands above it.</summary>
-    public const double AscenderOfEm = 0.74;
-
     // Reading distances: 22 minutes of arc, h = 2 D tan(a/2); 12.8 mm at 2 m, 6.4 mm at 1 m, 3.2 mm at 0.5 m
     // (ISO 9241-3 by way of its published summaries: 20 to 22 minutes preferred, 16 the least).
-    public const double CapAtTwoMetres = 12.8;
     public const double CapAtOneMetre = 6.4;
     public const double CapAtHalfMetre = 3.2;
-
-    /// <summary>16 minutes of arc at half a metre, and 9 pt type.</summary>
-    public const double LeastCapLeaningIn = 2.3;
 
     /// <summary>16 minutes of arc at a metre: nothing that is acted on across the room is set smaller.</summary>
     public const double LeastCapAtOneMetre = 4.7;

@@ -8,23 +8,16 @@ internal static class Who
     /// <summary>Points for the number of a row, of three figures at the most.</summary>
     public const double NumberWidth = 19;
 
-    /// <param name="mark">The mark that tells her from a namesake, such as "born 2021" or "twins"; empty leaves her group and year.</param>
-    public static Element Of(EwePlan ewe, string mark = "")
+    public static Element Of(EwePlan ewe)
     {
-        var second = mark.Length > 0 ? mark : Mark(ewe);
-        var name = new List<Run> { new(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold) };
-        if (second.Length > 0)
-        {
-            name.Add(new Run("  " + second, TypeScale.Label));
-        }
-
-        return Block.Column(0, new Text([.. name], TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
+        var name = new Run(ewe.Ewe.Name ?? "no name", TypeScale.BodyBold);
+        ImmutableArray<Run> named = Mark(ewe) is { Length: > 0 } mark ? [name, new Run("  " + mark, TypeScale.Label)] : [name];
+        return Block.Column(0, new Text(named, TextAlign.Left, 1.1), new Text([new Run(ewe.Ewe.Tag, TagStyle, Whole: true)], TextAlign.Left, 1.1));
     }
 
     /// <summary>The same behind the number of her row, by which what was written on paper is found again at the keys. Rows shift as ewes come and go, so the number is no content.</summary>
     /// <param name="row">From 1.</param>
-    public static Element Of(EwePlan ewe, int row) => new Row(
-        [new RowCell(Track.Fixed(NumberWidth), RowNumber(row)), new RowCell(Track.Share(), Of(ewe))]);
+    public static Element Of(EwePlan ewe, int row) => Block.Behind(RowNumber(row), Of(ewe), NumberWidth, at: VerticalAlign.Top);
 
     public static Text RowNumber(int row) => Block.Text(row.ToString(CultureInfo.InvariantCulture), TypeScale.Label, leading: 1.1) with { About = NotContent.Instance };
 
@@ -32,6 +25,10 @@ internal static class Who
     public static Run Called(Ewe ewe, TextStyle style) => ewe.Name is { } name
         ? new Run(name.Replace(' ', '\u00a0'), style)
         : new Run(ewe.Tag, style with { Face = Face.Mono }, Whole: true);
+
+    /// <summary>What each is called, with something behind it, and a dot between one and the next.</summary>
+    public static IEnumerable<Run> AllCalled(IReadOnlyList<EwePlan> ewes, Func<EwePlan, string> behind) => ewes.SelectMany(
+        (e, i) => new[] { Called(e.Ewe, TypeScale.Body), new Run(behind(e) + (i + 1 < ewes.Count ? Strikes.Between : ""), TypeScale.Body) });
 
     /// <summary>What an earlier issue said, which is known by its words alone: a tag among them is set whole and in the mono face.</summary>
     public static ImmutableArray<Run> Quoted(string words, SeasonPlan plan, TextStyle style)
@@ -50,21 +47,14 @@ internal static class Who
     }
 
     /// <summary>A tag of a few characters is left alone: it may as well be a figure.</summary>
-    private static (int At, string Tag)? NextTag(string words, int from, SeasonPlan plan)
-    {
-        (int At, string Tag)? next = null;
-        foreach (var ewe in plan.Ewes.Where(e => e.Ewe.Name is null && e.Ewe.Tag.Length > 3))
-        {
-            var at = words.IndexOf(ewe.Ewe.Tag, from, StringComparison.Ordinal);
-            if (at >= 0 && (next is not { } best || at < best.At || (at == best.At && ewe.Ewe.Tag.Length > best.Tag.Length)))
-            {
-                next = (at, ewe.Ewe.Tag);
-            }
-        }
+    private static (int At, string Tag)? NextTag(string words, int from, SeasonPlan plan) => plan.Ewes
+        .Where(e => e.Ewe.Name is null && e.Ewe.Tag.Length > 3)
+        .Select(e => (At: words.IndexOf(e.Ewe.Tag, from, StringComparison.Ordinal), e.Ewe.Tag))
+        .Where(found => found.At >= 0)
+        .OrderBy(found => found.At).ThenByDescending(found => found.Tag.Length)
+        .Cast<(int, string)?>().FirstOrDefault();
 
-        return next;
-    }
-
+    /// <summary>What tells her from a namesake, such as "born 2021".</summary>
     private static string Mark(EwePlan ewe) => ewe.Ewe.Born is { } born
         ? $"born\u00a0{born}"
         : ewe.Ewe.Breed ?? "";

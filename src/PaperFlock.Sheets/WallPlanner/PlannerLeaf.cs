@@ -62,13 +62,12 @@ internal sealed class PlannerLeaf
         }
     }
 
-    public Element Head(string days, string code) => new Row(
-        [
-            new RowCell(Track.Share(), Block.Largest($"{_context.Flock.Holding.Name}, {days}", _context.Measurer, _format.Width - _context.Measurer.WidthOf(code, _format.Code) - 10, TextAlign.Left, _format.Title, TypeScale.SmallerTitle, TypeScale.Heading) with
-            { Tag = StructureTag.Heading(1), About = NotContent.Instance }),
-            new RowCell(Track.Fixed(_context.Measurer.WidthOf(code, _format.Code) + 2), Block.Text(code, _format.Code, TextAlign.Right)),
-        ],
-        8);
+    public Element Head(string days, string code)
+    {
+        var wide = _context.Measurer.WidthOf(code, _format.Code);
+        var title = Block.Largest($"{_context.Flock.Holding.Name}, {days}", _context.Measurer, _format.Width - wide - 10, TextAlign.Left, _format.Title, TypeScale.SmallerTitle, TypeScale.Heading);
+        return Block.Ends(title with { Tag = StructureTag.Heading(1), About = NotContent.Instance }, Block.Text(code, _format.Code, TextAlign.Right), wide + 2, 8, VerticalAlign.Top);
+    }
 
     /// <summary>Rows as tall as the leaf allows, and what the signs mean.</summary>
     /// <param name="weeks">Those not over yet.</param>

@@ -27,17 +27,17 @@ internal static class LookSheet
         return [Binder.Bind(context, Definition, Definition.Code, "What it looks like", body, PageDesigns.Upright(context, Definition.Code, head))];
     }
 
-    private static Sized VetsLook(SheetContext context)
+    private static Board VetsLook(SheetContext context)
     {
         const string words = "Have your vet look this over before you use it:";
-        return new Sized(
-            new Row(
-                [
-                    new RowCell(Track.Fixed(context.Measurer.WidthOf(words, TypeScale.Body) + 1), Block.Text(words, TypeScale.Body), VerticalAlign.Bottom),
-                    new RowCell(Track.Share(), new Box(null, Edges.None, Lines.Grid, Sides.Bottom)),
-                ],
-                4),
-            Height: context.WriteIn.TableRow);
+        var size = new Size(context.Page.UprightWidth, context.WriteIn.TableRow);
+        var line = new Row(
+            [
+                new RowCell(Track.Fixed(context.Measurer.WidthOf(words, TypeScale.Body) + 1), Block.Text(words, TypeScale.Body), VerticalAlign.Bottom),
+                new RowCell(Track.Share(), new Box(null, Edges.None, Lines.Grid, Sides.Bottom)),
+            ],
+            4);
+        return new Board(size, [new BoardPlace(0, 0, size.Width, size.Height, line)]);
     }
 
     private static Grid Panels(ImmutableArray<LookPanel> panels) => new(2, [.. panels.Select(Panel)]);

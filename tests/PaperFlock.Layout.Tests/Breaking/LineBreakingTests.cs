@@ -126,7 +126,7 @@ public class LineBreakingTests
     [InlineData("one two ", 100, "one two", "0")]
     public void A_space_follows_where_a_line_was_broken_at_one(string words, double width, string lines, string follows)
     {
-        var placement = Assert.IsType<Placement.Fits>(Words(words).Place(new Space(width, 1000, 1000), Context()));
+        var placement = Assert.IsType<Placement.Fits>(Words(words).Place(new Space(width, 1000, 1000), Measurer()));
         var items = placement.Piece.Items.Cast<TextItem>().ToArray();
         Assert.Equal(lines, string.Join('|', items.Select(item => item.Text)));
         Assert.Equal(follows, string.Concat(items.Select(item => item.SpaceFollows ? '1' : '0')));
@@ -134,7 +134,7 @@ public class LineBreakingTests
 
     private static string Broken(IEnumerable<Run> runs, double width)
     {
-        var broken = LineBreaker.Break([.. runs], width, Context());
+        var broken = LineBreaker.Break([.. runs], width, Measurer());
         Assert.Null(broken.TooWide);
         Assert.All(broken.Lines, line => Assert.True(line.Width <= width + Space.Epsilon));
         return string.Join('|', broken.Lines.Select(line => string.Concat(line.Parts.Select(part => part.Text))));

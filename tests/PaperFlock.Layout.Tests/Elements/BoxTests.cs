@@ -36,8 +36,8 @@ public class BoxTests
         """);
 
     [Fact]
-    public void It_fills_what_it_is_sized_to_and_so_does_a_box_in_it() => Expect.Blocks(
-        new Sized(new Box(new Box(Solid("a", 50, 20), default) { Name = "inner" }, Edges.All(5), 1) { Name = "outer" }, 100, 80), 200, 100,
+    public void It_fills_its_place_on_a_board_and_so_does_a_box_in_it() => Expect.Blocks(
+        new Board(new Size(100, 80), [new BoardPlace(0, 0, 100, 80, new Box(new Box(Solid("a", 50, 20), default) { Name = "inner" }, Edges.All(5), 1) { Name = "outer" })]), 200, 100,
         """
         1 outer 0 0 100 80
         1 inner 6 6 88 68

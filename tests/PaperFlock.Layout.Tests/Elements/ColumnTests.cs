@@ -91,7 +91,7 @@ public class ColumnTests
     [Fact]
     public void A_child_no_page_can_hold_is_named_by_its_path_and_both_heights()
     {
-        var body = Stack(0, Solid("a", 50, 20), Stack(0, new Sized(null, Height: 120) { Name = "photo" }) with { Name = "card Bramble" }) with { Name = "cards" };
+        var body = Stack(0, Solid("a", 50, 20), Stack(0, new Picture(new Size(0, 120), []) { Name = "photo" }) with { Name = "card Bramble" }) with { Name = "cards" };
 
         Assert.Equal("cards > card Bramble > photo: needs 120.0 pt, has 95.0 pt", Complaint(body, 100, 95));
     }

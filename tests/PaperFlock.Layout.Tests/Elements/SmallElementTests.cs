@@ -85,15 +85,13 @@ public class SmallElementTests
         Assert.Equal(reason, Assert.IsType<Placement.Wraps>(Place(new Chart(width, height, (_, _) => []), 80, left, 60)).Reason);
 
     [Fact]
-    public void Layers_get_the_size_of_the_content_on_each_page() => Expect.Blocks(
-        new Layers(Flow("f", 50, 150), new Box(null, default) { Name = "behind" }, new Align(Solid("over", 10, 10), TextAlign.Right, VerticalAlign.Bottom)) { Name = "layers" }, 100, 100,
+    public void What_is_over_content_gets_its_size_on_each_page() => Expect.Blocks(
+        new Layers(Flow("f", 50, 150), new Align(Solid("over", 10, 10), TextAlign.Right, VerticalAlign.Bottom)) { Name = "layers" }, 100, 100,
         """
         1 layers 0 0 50 100
-        1 behind 0 0 50 100
         1 f 0 0 50 100
         1 over 40 90 10 10
         2 layers 0 0 50 50
-        2 behind 0 0 50 50
         2 f 0 0 50 50
         2 over 40 40 10 10
         """);
@@ -104,8 +102,8 @@ public class SmallElementTests
         Complaint(new Layers(Solid("a", 50, 20), Over: Solid("over", 60, 10)) { Name = "layers" }, 100, 100));
 
     [Fact]
-    public void Layers_round_nothing_are_nothing() =>
-        Assert.IsType<Placement.Nothing>(Place(new Layers(new NoBlock(), Solid("behind", 10, 10)), 100, 100));
+    public void What_is_over_nothing_is_nothing() =>
+        Assert.IsType<Placement.Nothing>(Place(new Layers(new NoBlock(), Solid("over", 10, 10)), 100, 100));
 
     [Theory]
     [InlineData(100, "large")]
@@ -153,7 +151,7 @@ public class SmallElementTests
 
     [Fact]
     public void Log_lines_that_need_none_and_find_no_room_are_nothing() =>
-        Assert.IsType<Placement.Nothing>(new LogLines(110, AtLeast: 0).Place(new Space(80, 100, 100), new LayoutContext(new FakeMeasurer())));
+        Assert.IsType<Placement.Nothing>(new LogLines(110, AtLeast: 0).Place(new Space(80, 100, 100), new FakeMeasurer()));
 
     [Theory]
     [InlineData(60, 2, "log: needs 120.0 pt, has 100.0 pt")]

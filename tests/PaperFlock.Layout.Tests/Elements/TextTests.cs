@@ -96,7 +96,7 @@ public class TextTests
     public void The_rest_is_the_same_lines_even_where_it_is_wider()
     {
         var first = Assert.IsType<Placement.Splits>(Place(Words("one two three four five six seven"), 60, 30));
-        var rest = Assert.IsType<Placement.Fits>(first.Rest.Place(new Space(200, 100, 100), Context()));
+        var rest = Assert.IsType<Placement.Fits>(first.Rest.Place(new Space(200, 100, 100), Measurer()));
 
         Assert.Equal(["one two", "three four"], first.Piece.Texts().Select(text => text.Text));
         Assert.Equal(["five six", "seven"], rest.Piece.Texts().Select(text => text.Text));
@@ -107,7 +107,7 @@ public class TextTests
     {
         var first = Assert.IsType<Placement.Splits>(Place(Lines("line", 5), 60, 30));
 
-        Assert.Equal("needs 30.0 pt of width, has 20.0 pt", Assert.IsType<Placement.Wraps>(first.Rest.Place(new Space(20, 100, 100), Context())).Reason);
+        Assert.Equal("needs 30.0 pt of width, has 20.0 pt", Assert.IsType<Placement.Wraps>(first.Rest.Place(new Space(20, 100, 100), Measurer())).Reason);
     }
 
     [Fact]

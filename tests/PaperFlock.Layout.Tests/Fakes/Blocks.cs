@@ -10,7 +10,7 @@ internal sealed record SolidBlock(double Width, double Height) : Element
 
     public int Placed => _placed.Count;
 
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         _placed.Add();
         if (Width > space.Width + Space.Epsilon)
@@ -25,7 +25,7 @@ internal sealed record SolidBlock(double Width, double Height) : Element
 /// <summary>Splits at any height there is.</summary>
 internal sealed record FlowBlock(double Width, double Height) : Element
 {
-    public override Placement Place(Space space, LayoutContext context)
+    public override Placement Place(Space space, ITextMeasurer measurer)
     {
         if (Width > space.Width + Space.Epsilon || space.Height <= Space.Epsilon)
         {
@@ -41,7 +41,7 @@ internal sealed record FlowBlock(double Width, double Height) : Element
 /// <summary>Answers whatever it is told to.</summary>
 internal sealed record ScriptedBlock(Func<Space, ScriptedBlock, Placement> Script) : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => Script(space, this);
+    public override Placement Place(Space space, ITextMeasurer measurer) => Script(space, this);
 
     public Placement.Wraps Refuse(string reason) => Wrap(reason);
 }
@@ -49,7 +49,7 @@ internal sealed record ScriptedBlock(Func<Space, ScriptedBlock, Placement> Scrip
 /// <summary>Has nothing to show.</summary>
 internal sealed record NoBlock : Element
 {
-    public override Placement Place(Space space, LayoutContext context) => Placement.Nothing.Instance;
+    public override Placement Place(Space space, ITextMeasurer measurer) => Placement.Nothing.Instance;
 }
 
 internal sealed class Counter

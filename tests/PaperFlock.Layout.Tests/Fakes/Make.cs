@@ -23,15 +23,15 @@ internal static class Make
     /// <summary>A paragraph of so many one-word lines, named by number.</summary>
     public static Text Lines(string name, int count) => new(string.Join('\n', Enumerable.Range(1, count).Select(n => $"{name}{n}")), Ten);
 
-    public static LayoutContext Context() => new(new FakeMeasurer());
+    public static ITextMeasurer Measurer() => new FakeMeasurer();
 
     /// <summary>Paper without margins, so that body coordinates are page coordinates.</summary>
     public static PageDesign Bare(double width, double height) => new(new Size(width, height), default, default, null, null, null, 0);
 
-    public static ImmutableArray<Page> Paged(Element body, double width, double height) => Paginator.Paginate(body, Bare(width, height), Context());
+    public static ImmutableArray<Page> Paged(Element body, double width, double height) => Paginator.Paginate(body, Bare(width, height), Measurer());
 
     public static Placement Place(Element element, double width, double height, double? full = null) =>
-        element.Offer(new Space(width, height, full ?? height), Context());
+        element.Offer(new Space(width, height, full ?? height), Measurer());
 
     /// <summary>The piece of an element that fits.</summary>
     public static Piece PieceOf(Element element, double width = 1000, double height = 1000) =>

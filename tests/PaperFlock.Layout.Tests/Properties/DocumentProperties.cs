@@ -20,9 +20,9 @@ public class DocumentProperties
     [Fact]
     public void The_same_body_gives_the_same_pages_whatever_was_laid_out_before() => SampleDocuments((body, pages) =>
     {
-        var context = Make.Context();
-        Paginator.Paginate(body, Make.Bare(RandomDocuments.Width + 50, 5000), context);
-        var again = Paginator.Paginate(body, Make.Bare(RandomDocuments.Width, RandomDocuments.Height), context);
+        var measurer = Make.Measurer();
+        Paginator.Paginate(body, Make.Bare(RandomDocuments.Width + 50, 5000), measurer);
+        var again = Paginator.Paginate(body, Make.Bare(RandomDocuments.Width, RandomDocuments.Height), measurer);
 
         Assert.Equal(pages.Select(Described), again.Select(Described));
     });
@@ -32,14 +32,14 @@ public class DocumentProperties
     public void Placing_any_part_twice_gives_the_same_answer() =>
         Gen.Select(RandomDocuments.Body, Gen.Double[20, 200]).Sample((body, height) =>
         {
-            var context = Make.Context();
+            var measurer = Make.Measurer();
             var space = new Space(RandomDocuments.Width, height, RandomDocuments.Height);
-            var (once, twice) = (body.Place(space, context), body.Place(space, context));
+            var (once, twice) = (body.Place(space, measurer), body.Place(space, measurer));
             Assert.Equal(Described(once), Described(twice));
             if (once is Placement.Splits a && twice is Placement.Splits b)
             {
                 var fresh = new Space(RandomDocuments.Width, RandomDocuments.Height, RandomDocuments.Height);
-                Assert.Equal(Described(a.Rest.Place(fresh, context)), Described(b.Rest.Place(fresh, Make.Context())));
+                Assert.Equal(Described(a.Rest.Place(fresh, measurer)), Described(b.Rest.Place(fresh, Make.Measurer())));
             }
         }, iter: Samples);
 

@@ -22,13 +22,13 @@ internal static class RandomDocuments
     private static readonly Gen<TableRow> TableRow = Gen.Select(Gen.OneOf(Label, Paragraph), Label, Gen.Bool, Gen.Double[0, 30], Gen.Int[0, 5], (a, b, spans, height, keep) => new TableRow(
         spans ? [new TableCell(a, Span: 2), new TableCell(null)] : [new TableCell(a), new TableCell(b), new TableCell(null)], height, KeepWithNext: keep == 0));
 
-    private static readonly Gen<Element> Table = Gen.Select(TableRow.Array[0, 12], Gen.Double[0, 2], (rows, outer) =>
-        (Element)new Table([Track.Share(2), Track.Share(), Track.Fixed(20)], [new TableRow([new TableCell(null, Span: 3)], 15)], [.. rows], Outer: outer));
+    private static readonly Gen<Element> Table = TableRow.Array[0, 12].Select(rows =>
+        (Element)new Table([Track.Share(2), Track.Share(), Track.Fixed(20)], [new TableRow([new TableCell(null, Span: 3)], 15)], [.. rows]));
 
     private static readonly Gen<Element> Other = Gen.OneOf(
         Gen.Const<Element>(new PageBreak()),
         Gen.Const<Element>(new Rule(1)),
-        Gen.Double[0, 40].Select(height => (Element)new Sized(null, Height: height)),
+        Gen.Double[0, 40].Select(height => (Element)new Picture(new Size(0, height), [])),
         Label.Array[1, 6].Select(labels => (Element)new Grid(3, [.. labels], 30)),
         Gen.Select(Label, Label, (a, b) => (Element)new Board(new Size(200, 40), [new BoardPlace(0, 0, 80, 40, a), new BoardPlace(100, 0, 80, 40, b)])),
         Label.Array[1, 4].Select(labels => (Element)new Row([.. labels.Select(label => new RowCell(Track.Share(), label, VerticalAlign.Middle))], 4)));
@@ -53,7 +53,6 @@ internal static class RandomDocuments
             inner.Select(child => (Element)new KeepTogether(child)),
             inner.Select(child => (Element)new NeedSpace(child, 40)),
             inner.Select(child => (Element)new Align(child, TextAlign.Right)),
-            inner.Select(child => (Element)new Sized(child, MinWidth: 20)),
             inner.Select(child => (Element)new Layers(child, new Box(null, default, 1))),
             inner.Select(child => (Element)new Link(child, "here")),
             inner.Select(child => (Element)new FirstThatFits([child, child])));
@@ -72,7 +71,6 @@ internal static class RandomDocuments
         KeepTogether keep => Source(keep.Child),
         NeedSpace need => Source(need.Child),
         Align align => Source(align.Child),
-        Sized sized => Source(sized.Child),
         Layers layers => Source(layers.Content),
         Link link => Source(link.Child),
         FirstThatFits first => Source(first.Alternatives.First()),

@@ -26,23 +26,23 @@ public sealed class TaggingTests
     public void What_splits_stays_one_thing_and_what_does_not_is_its_own()
     {
         var text = new Text(string.Join('\n', Enumerable.Range(1, 10)), Style);
-        var first = Assert.IsType<Placement.Splits>(text.Offer(new Space(100, 50, 50), Context()));
-        var second = Assert.IsType<Placement.Splits>(first.Rest.Offer(new Space(100, 50, 50), Context()));
-        var third = Assert.IsType<Placement.Fits>(second.Rest.Offer(new Space(100, 50, 50), Context()));
+        var first = Assert.IsType<Placement.Splits>(text.Offer(new Space(100, 50, 50), Measurer()));
+        var second = Assert.IsType<Placement.Splits>(first.Rest.Offer(new Space(100, 50, 50), Measurer()));
+        var third = Assert.IsType<Placement.Fits>(second.Rest.Offer(new Space(100, 50, 50), Measurer()));
         Assert.NotNull(first.Piece.TagId);
         Assert.Same(first.Piece.TagId, second.Piece.TagId);
         Assert.Same(first.Piece.TagId, third.Piece.TagId);
         Assert.Equal([StructureTag.Paragraph, StructureTag.Paragraph], [first.Piece.Tag, third.Piece.Tag]);
 
-        var again = Assert.IsType<Placement.Splits>(text.Offer(new Space(100, 50, 50), Context()));
+        var again = Assert.IsType<Placement.Splits>(text.Offer(new Space(100, 50, 50), Measurer()));
         Assert.NotSame(first.Piece.TagId, again.Piece.TagId);
-        Assert.Null(Assert.IsType<Placement.Fits>(text.Offer(new Space(100, 500, 500), Context())).Piece.TagId);
+        Assert.Null(Assert.IsType<Placement.Fits>(text.Offer(new Space(100, 500, 500), Measurer())).Piece.TagId);
     }
 
     [Fact]
     public void A_wrapper_that_is_tagged_keeps_what_it_wraps()
     {
-        var placement = Assert.IsType<Placement.Fits>((new KeepTogether(new Text("Sorrel", Style)) { Tag = StructureTag.Section }).Offer(new Space(100, 50, 50), Context()));
+        var placement = Assert.IsType<Placement.Fits>((new KeepTogether(new Text("Sorrel", Style)) { Tag = StructureTag.Section }).Offer(new Space(100, 50, 50), Measurer()));
         Assert.Equal(StructureTag.Section, placement.Piece.Tag);
         Assert.Equal(StructureTag.Paragraph, Assert.IsType<PieceItem>(Assert.Single(placement.Piece.Items)).Piece.Tag);
     }
@@ -61,7 +61,7 @@ public sealed class TaggingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => StructureTag.Heading(7));
     }
 
-    private static StructureTag? TagOf(Element element) => Assert.IsType<Placement.Fits>(element.Offer(new Space(100, 100, 100), Context())).Piece.Tag;
+    private static StructureTag? TagOf(Element element) => Assert.IsType<Placement.Fits>(element.Offer(new Space(100, 100, 100), Measurer())).Piece.Tag;
 
-    private static LayoutContext Context() => new(new FakeMeasurer());
+    private static ITextMeasurer Measurer() => new FakeMeasurer();
 }

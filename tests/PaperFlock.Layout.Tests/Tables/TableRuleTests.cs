@@ -13,18 +13,18 @@ public class TableRuleTests
 
     [Fact]
     public void Each_boundary_is_one_line_and_the_frame_lies_inside() => Expect.Items(
-        PieceOf(new Table(Columns, [Plain], [Plain, Plain], Outer: 2, HeadRule: 1)),
+        PieceOf(new Table(Columns, [Plain], [Plain, Plain], HeadRule: 1)),
         """
         line 0 20 90 20 thick 1
         line 0 40 90 40 thick 0.5
         line 30 0 30 60 thick 0.5
         line 60 0 60 60 thick 0.5
-        rect 1 1 88 58 thick 2
+        rect 0.5 0.5 89 59 thick 1
         """);
 
     [Fact]
     public void No_line_goes_through_a_spanning_cell() => Expect.Items(
-        PieceOf(new Table(Columns, [], [Plain, new TableRow([new TableCell(null, Span: 2), Blank], 20), Plain, new TableRow([new TableCell(null, Span: 3)], 20)], Outer: 0)),
+        PieceOf(new Table(Columns, [], [Plain, new TableRow([new TableCell(null, Span: 2), Blank], 20), Plain, new TableRow([new TableCell(null, Span: 3)], 20)])),
         """
         line 0 20 90 20 thick 0.5
         line 0 40 90 40 thick 0.5
@@ -32,14 +32,16 @@ public class TableRuleTests
         line 30 0 30 20 thick 0.5
         line 30 40 30 60 thick 0.5
         line 60 0 60 60 thick 0.5
+        rect 0.5 0.5 89 79 thick 1
         """);
 
     [Fact]
     public void A_row_may_have_its_own_line_above() => Expect.Items(
-        PieceOf(new Table([Track.Fixed(30)], [], [One(), One(1.5), One(0), One()], Outer: 0)),
+        PieceOf(new Table([Track.Fixed(30)], [], [One(), One(1.5), One(0), One()])),
         """
         line 0 20 30 20 thick 1.5
         line 0 60 30 60 thick 0.5
+        rect 0.5 0.5 29 79 thick 1
         """);
 
     [Theory]
@@ -47,11 +49,7 @@ public class TableRuleTests
     [InlineData(3, 2, 3)]
     [InlineData(3, 0, 3)]
     public void Under_the_head_the_thicker_line_wins(double headRule, double above, double expected) => Expect.Items(
-        PieceOf(new Table([Track.Fixed(30)], [One()], [One(above)], Outer: 0, HeadRule: headRule)), $"line 0 20 30 20 thick {expected}");
-
-    [Fact]
-    public void Without_a_frame_the_line_above_the_first_row_lies_inside() => Expect.Items(
-        PieceOf(new Table([Track.Fixed(30)], [], [One(2)], Outer: 0)), "line 0 1 30 1 thick 2");
+        PieceOf(new Table([Track.Fixed(30)], [One()], [One(above)], HeadRule: headRule)), $"line 0 20 30 20 thick {expected}\nrect 0.5 0.5 29 39 thick 1");
 
     [Fact]
     public void Each_page_s_part_is_closed_with_the_frame()

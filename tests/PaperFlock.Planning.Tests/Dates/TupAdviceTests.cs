@@ -56,8 +56,8 @@ public class TupAdviceTests
         var advice = TupAdvisor.Advise(ewe);
 
         Assert.Equal((TupVerdict.LeaveOut, finding), (advice.Verdict, Assert.Single(advice.Unfit)));
-        Assert.Equal(Standing.LeftOut, Standings.BeforeLoss(ewe, advice));
-        Assert.Equal(Standing.ToLamb, Standings.BeforeLoss(ewe with { ToTup = true }, advice));
+        Assert.Equal(Standing.LeftOut, EwePlans.BeforeLoss(ewe, advice));
+        Assert.Equal(Standing.ToLamb, EwePlans.BeforeLoss(ewe with { ToTup = true }, advice));
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public sealed class EweNeedTests
         {
             var day = 147 - (7 * weeks);
             var tolerance = (0.2501 / 4 * ConceptusGrowth.Energy(day, 4)) + 0.051;
-            Assert.Equal(printed, ewe.Energy(day, Walking.Housed, AfrcEnergy.TableMetabolisability), tolerance);
+            Assert.Equal(printed, ewe.Energy(day, Walking.Housed, Feeding.Need.TableMetabolisability), tolerance);
         }
     }
 

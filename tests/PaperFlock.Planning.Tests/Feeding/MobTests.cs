@@ -67,15 +67,5 @@ public sealed class MobTests
         }
     }
 
-    [Fact]
-    public void A_mob_is_in_once_the_last_of_it_is_in()
-    {
-        var mob = Of(FeedingSample.Feeds, new(Light, Date), new(Heavy, Date.PlusDays(4)));
-
-        Assert.False(mob.IsHousedOn(Date.PlusDays(3)));
-        Assert.True(mob.IsHousedOn(Date.PlusDays(4)));
-        Assert.False(Of(FeedingSample.Feeds, new(Light, Date), new(Heavy, null)).IsHousedOn(Date.PlusDays(9)));
-    }
-
     private static Mob Of(Feeds feeds, params MobMember[] members) => new(feeds, [.. members]);
 }

@@ -5,11 +5,14 @@ namespace PaperFlock.Planning.Tests.Feeding;
 /// <summary>What a ewe needs as worked out here, at the metabolisability of the trade's tables, to be held against what others print.</summary>
 internal static class Need
 {
+    /// <summary>The metabolisability usually met in worked tables of the trade, where no diet is stated.</summary>
+    public const double TableMetabolisability = 0.60;
+
     /// <returns>MJ a day.</returns>
     /// <param name="daysBefore">Days before she lambs.</param>
     public static double Of(
         double weight, int lambs, double daysBefore, Walking where = Walking.Housed, decimal? condition = null) =>
-        new EweNeed(weight, lambs, condition).Energy(ConceptusGrowth.TermDay - daysBefore, where, AfrcEnergy.TableMetabolisability);
+        new EweNeed(weight, lambs, condition).Energy(ConceptusGrowth.TermDay - daysBefore, where, TableMetabolisability);
 
     /// <summary>Mean over so many days up to lambing, that day being the last of them.</summary>
     public static double MeanOfLast(int days, double weight, int lambs, Walking where = Walking.Housed, decimal? condition = null) =>

@@ -26,7 +26,7 @@ public sealed class NeedDisagreementTests
     {
         var litter = LitterWeight.AtBirth(85, lambs);
         var mean = Enumerable.Range(0, 30).Average(before => ConceptusGrowth.EnergyRetained(ConceptusGrowth.TermDay - before, litter) / 0.16);
-        var withHis = mean + AfrcEnergy.Maintenance(85, Walking.Housed, AfrcEnergy.TableMetabolisability);
+        var withHis = mean + AfrcEnergy.Maintenance(85, Walking.Housed, Feeding.Need.TableMetabolisability);
         Assert.InRange(withHis / published, 1.07, 1.14);
         Assert.InRange((withHis - published) / (Need.MeanOfLast(30, 85, lambs) - published), 0.4, 0.6);
     }

@@ -203,7 +203,7 @@ public sealed class ReferenceRationTests
     [Fact]
     public void A_thin_ewe_has_more_and_a_fat_ewe_no_less()
     {
-        double Need(decimal score) => new EweNeed(70, 2, score).Energy(126, Walking.Housed, AfrcEnergy.TableMetabolisability);
+        double Need(decimal score) => new EweNeed(70, 2, score).Energy(126, Walking.Housed, Feeding.Need.TableMetabolisability);
         Assert.Equal(14.81, Need(3), 0.01);
         Assert.Equal(15.55, Need(2), 0.01);
         Assert.Equal(Need(3), Need(4.5m), 1e-12);
