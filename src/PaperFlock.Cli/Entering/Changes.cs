@@ -1,7 +1,7 @@
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What a sitting has changed, a line a ewe, so that old and new can be shown side by side and any line undone.</summary>
-internal sealed class Changes(IPencilSheet sheet, AnswerBook book, LocalDate today)
+internal sealed class Changes(PencilSheet sheet, AnswerBook book, LocalDate today)
 {
     private readonly OrderedDictionary<string, Change> _changes = new(StringComparer.Ordinal);
 

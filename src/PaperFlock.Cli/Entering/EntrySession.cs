@@ -4,7 +4,7 @@ using Spectre.Console;
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Somebody with the sheet in one hand: asks ewe by ewe in its order, reads back what it understood, and writes it down at once.</summary>
-internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Changes changes, Host host)
+internal sealed class EntrySession(PencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Changes changes, Host host)
 {
     private static readonly string[] KeyHeads = ["type", "and press Enter"];
 

@@ -4,13 +4,13 @@ namespace PaperFlock.Cli.Entering;
 
 /// <summary>Results from a spreadsheet: a row a ewe, found by her tag, with columns by their headings in any order.</summary>
 /// <param name="which">Asks which of several ewes is meant whose tags all end so; null where there is nobody to ask, or no answer.</param>
-internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<string, ImmutableArray<Ewe>, Ewe?> which, DiagnosticBag bag)
+internal sealed class ResultsTable(PencilSheet sheet, HeadedTable table, Func<string, ImmutableArray<Ewe>, Ewe?> which, DiagnosticBag bag)
 {
     /// <summary>Columns that no sheet asks for, told from a column that was meant for results and has a slip in its heading.</summary>
     private static readonly ResultColumn[] Ignored = [new("name", "ewe", "ewe name"), new("note", "notes", "comment", "comments", "remarks"), new("breed"), new("group"), new("born")];
 
     /// <summary>Whether a heading stands over results of a sheet, or over something that is often beside them.</summary>
-    public static bool IsKnown(IPencilSheet sheet, string heading) => sheet.Columns.Concat(Ignored).Any(c => Is(c, heading));
+    public static bool IsKnown(PencilSheet sheet, string heading) => sheet.Columns.Concat(Ignored).Any(c => Is(c, heading));
 
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
     /// <param name="onSheet">The tags on the printed sheet.</param>

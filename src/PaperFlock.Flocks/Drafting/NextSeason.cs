@@ -75,7 +75,7 @@ public sealed record NextSeason(
 
     private static IEnumerable<FlockChange> Moved(FlockFile file, FlockPlace section, string[] keys, int days) =>
         from key in keys
-        let date = file.ValueOf(section, key) is FlockWord written ? WrittenDate.Read(written.Content).DayFirst : null
+        let date = file.ValueOf(section, key) is { Node: Scalar written } ? WrittenDate.Read(written.Text).DayFirst : null
         where date is not null
         select new SetKey(section, key, FlockValue.Word(LocalDatePattern.Iso.Format(date.Value.PlusDays(days))));
 

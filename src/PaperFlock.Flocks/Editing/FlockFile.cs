@@ -206,8 +206,8 @@ public sealed class FlockFile
     /// <summary>The line a person would write.</summary>
     private static string Describe(FlockChange change) => change switch
     {
-        SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
-        AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
+        SetKey c => $"{c.Key}: {NodeText.Flow(c.Value.Node)}",
+        AddToList { Items: [var only] } c => $"{c.Key}: {NodeText.Flow(FlockValue.List(only).Node)}",
         _ => $"{change.Key}:",
     };
 }

@@ -53,7 +53,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
     private Splice? Replace(int at, FlockValue value)
     {
         var old = _section.Entries[at].Value;
-        if (old is Scalar && value is FlockWord word)
+        if (old is Scalar && value.Node is Scalar word)
         {
             if (layout.IsBlockScalar(old))
             {
@@ -63,7 +63,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
 
             var first = layout.Text[old.Extent.Start];
             var quote = first is '"' or '\'' ? first : (char?)null;
-            return new Splice(old.Extent.Start, old.Extent.End, ScalarText.Of(word, _section.IsFlow, quote), With(at, value));
+            return new Splice(old.Extent.Start, old.Extent.End, NodeText.Of(word, _section.IsFlow, quote), With(at, value));
         }
 
         // A list or a section may hold comments, and those are not ours to throw away.
@@ -83,7 +83,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
     private Splice? Insert(string key, FlockValue value)
     {
         var after = Before(key);
-        var entries = _section.Entries.Insert(after + 1, new Entry(new Scalar(key, IsPlain: true, default), value.AsNode()));
+        var entries = _section.Entries.Insert(after + 1, new Entry(new Scalar(key, IsPlain: true, default), value.Node));
         var expected = Places.With(root, place, _section with { Entries = entries });
         var end = after < 0 ? _section.Extent.Start + 1 : layout.EndOf(_section.Entries[after]);
         if (!_section.IsFlow)
@@ -94,7 +94,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
                 : null;
         }
 
-        var written = $"{ScalarText.Key(key, IsJson)}: {InLine(value)}";
+        var written = $"{NodeText.Key(key, IsJson)}: {InLine(value)}";
         if (after < 0)
         {
             return new Splice(end, end, written, expected);
@@ -180,10 +180,10 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
     }
 
     private string InLine(FlockValue value) =>
-        _section.IsFlow ? ScalarText.Flow(value, IsJson) : value.ToYaml();
+        _section.IsFlow ? NodeText.Flow(value.Node, IsJson) : value.ToYaml();
 
     private Node With(int at, FlockValue value) =>
-        Places.With(root, place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.AsNode() }) });
+        Places.With(root, place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.Node }) });
 
     private Node Without(int at) => Places.With(root, place, _section with { Entries = _section.Entries.RemoveAt(at) });
 }

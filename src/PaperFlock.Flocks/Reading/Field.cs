@@ -45,11 +45,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     /// <summary>One value, as text; null when it is a list or a section.</summary>
     public Scalar? AsScalar()
     {
-        if (Value is Mapping or Sequence)
-        {
-            Bag.Add(FlockMessages.NotASingleValue(Span, Name));
-        }
-
+        Bag.Add(Value is Mapping or Sequence ? FlockMessages.NotASingleValue(Span, Name) : null);
         return Value as Scalar;
     }
 

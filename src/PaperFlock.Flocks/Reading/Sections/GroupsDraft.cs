@@ -23,22 +23,14 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
             return Groups[0];
         }
 
-        if (AreAllNamed && !ewe.IsMistyped("group"))
-        {
-            ewe.Bag.Add(FlockMessages.NoGroupGiven(ewe.Span, callName, names));
-        }
-
+        ewe.Bag.Add(AreAllNamed && !ewe.IsMistyped("group") ? FlockMessages.NoGroupGiven(ewe.Span, callName, names) : null);
         return null;
     }
 
     private GroupDraft? Named(Field field, string typed, string[] names)
     {
         var found = AreListed ? Groups.FirstOrDefault(g => g.Name == typed) : null;
-        if (found is null && AreAllNamed)
-        {
-            field.Bag.Add(FlockMessages.UnknownGroup(field.Span, typed, AreListed ? names : []));
-        }
-
+        field.Bag.Add(found is null && AreAllNamed ? FlockMessages.UnknownGroup(field.Span, typed, AreListed ? names : []) : null);
         return found;
     }
 }

@@ -58,11 +58,8 @@ internal static class GroupsReader
         foreach (var turn in made.Turns)
         {
             var (group, other) = elsewhere.FirstOrDefault(e => TagKey.Of(e.Turn.Name) == TagKey.Of(turn.Name) && turn.In < e.Turn.Out && e.Turn.In < turn.Out);
-            if (other is not null)
-            {
-                entry.Bag.Add(FlockMessages.TupInTwoGroups(
-                    (entry.Find("tup") ?? entry.Find("tups")!).Span, turn.Name, group, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
-            }
+            entry.Bag.Add(other is null ? null : FlockMessages.TupInTwoGroups(
+                (entry.Find("tup") ?? entry.Find("tups")!).Span, turn.Name, group, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
         }
     }
 
@@ -149,10 +146,7 @@ internal static class GroupsReader
         {
             if (item.AsText() is { } colour)
             {
-                if (colours.Contains(colour, StringComparer.OrdinalIgnoreCase))
-                {
-                    field.Bag.Add(FlockMessages.SameColour(item.Span, colour));
-                }
+                field.Bag.Add(colours.Contains(colour, StringComparer.OrdinalIgnoreCase) ? FlockMessages.SameColour(item.Span, colour) : null);
 
                 colours.Add(colour);
             }

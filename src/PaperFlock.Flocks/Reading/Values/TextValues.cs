@@ -34,11 +34,7 @@ internal static class TextValues
 
     private static string? Checked(Field field, Scalar scalar, string text)
     {
-        if (scalar.DoubtfulRemark is { } remark)
-        {
-            field.Bag.Add(FlockMessages.TakenForRemark(remark, field.Name));
-        }
-
+        field.Bag.Add(scalar.DoubtfulRemark is { } remark ? FlockMessages.TakenForRemark(remark, field.Name) : null);
         if (text.EnumerateRunes().FirstOrDefault(r => Unseen.Is(r) || IsUnprintable(r), new Rune(' ')) is { Value: not ' ' } odd)
         {
             var place = PlaceOf(odd, scalar);

@@ -222,15 +222,8 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
 
     private void RefuseProperties(NodeEvent node, SourceSpan span)
     {
-        if (!node.Anchor.IsEmpty)
-        {
-            bag.Add(FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
-        }
-
-        if (!node.Tag.IsEmpty)
-        {
-            bag.Add(FlockMessages.Tag(span));
-        }
+        bag.Add(node.Anchor.IsEmpty ? null : FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
+        bag.Add(node.Tag.IsEmpty ? null : FlockMessages.Tag(span));
     }
 
     /// <summary>Of an empty value in brackets the parser may put the end before the start.</summary>
