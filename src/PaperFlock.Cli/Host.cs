@@ -76,6 +76,26 @@ internal sealed record Host(
         return ReadLine()?.Trim();
     }
 
+    /// <summary>Asks until there is an answer.</summary>
+    /// <param name="read">What a text stands for; null where it stands for nothing.</param>
+    /// <param name="refusal">What is said of such a text.</param>
+    /// <returns>Null where Enter alone is pressed, or there are no more answers.</returns>
+    public T? Ask<T>(string prompt, Func<string, T?> read, Func<string, string> refusal)
+        where T : class
+    {
+        while (Ask(prompt) is { Length: > 0 } typed)
+        {
+            if (read(typed) is { } answer)
+            {
+                return answer;
+            }
+
+            Out.WriteLine($"  {refusal(typed)}");
+        }
+
+        return null;
+    }
+
     /// <summary>An answer. Reading cannot be interrupted, but waiting for it can.</summary>
     /// <returns>Null where there are no more.</returns>
     /// <exception cref="OperationCanceledException">The user wants the program to end.</exception>

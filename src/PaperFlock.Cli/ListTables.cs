@@ -46,20 +46,10 @@ internal static class ListTables
         new ReportWriter(host).Table(
             [.. Enumerable.Range(0, width).Select(Letter)],
             csv.Rows.Take(RowsShown).Select(row => (IReadOnlyList<string>)[.. Enumerable.Range(0, width).Select(i => i < row.Length ? Short(row[i].Text) : "")]));
-        while (true)
-        {
-            if (host.Ask("Which column has the ear tags? Type its letter, or press Enter to leave it. > ") is not { Length: > 0 } typed)
-            {
-                return null;
-            }
-
-            if (HeadedTable.Of(csv, isKnown, typed) is { } table)
-            {
-                return table;
-            }
-
-            host.Out.WriteLine($"  there is no column `{typed}`; {Columns(csv)}");
-        }
+        return host.Ask(
+            "Which column has the ear tags? Type its letter, or press Enter to leave it. > ",
+            typed => HeadedTable.Of(csv, isKnown, typed),
+            typed => $"there is no column `{typed}`; {Columns(csv)}");
     }
 
     private static string Columns(CsvTable csv) =>

@@ -93,12 +93,7 @@ internal static class EnterCommand
     {
         var bag = new DiagnosticBag();
         var (csv, table) = open(bag);
-        if (table is null)
-        {
-            HeadedTable.SayMissing(csv, bag);
-        }
-
-        table?.SayCellsWithoutHeading(bag);
+        HeadedTable.SayWhatIsMissing(csv, table, bag);
         Ewe? Which(string typed, ImmutableArray<Ewe> ewes) => host.InIsTerminal ? WhichEwe.Ask(typed, ewes, host) : null;
         var rows = table is null ? [] : new ResultsTable(sheet, table, Which, bag).Read(book.Flock, sheet.Ewes(plan).Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal), plan.AsOf);
         var isEntered = (goodRows || !bag.HasErrors) && new RowsTaken(book, changes, bag).Enter(rows, goodRows);

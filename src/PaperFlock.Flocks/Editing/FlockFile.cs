@@ -105,39 +105,27 @@ public sealed class FlockFile
 
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
 
-    /// <summary>Changes in their order, gathered where they follow one another and are of keys of different items of one list: none of them moves what another is about.</summary>
+    /// <summary>
+    /// Changes in their order, gathered where they follow one another and are of keys of items of one list. Those of different items move nothing that another
+    /// is about, and do not wait for one another: the first of each item, then the second, and so on.
+    /// </summary>
     private static IEnumerable<IReadOnlyList<FlockChange>> Waves(IReadOnlyList<FlockChange> changes)
     {
-        // Those of ewes alone do not wait for one another: the first of each ewe, then the second, and so on.
-        if (changes.All(c => c is SetKey or ClearKey && c.Section.IsEwe))
+        for (var at = 0; at < changes.Count;)
         {
-            foreach (var round in changes.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Index()).GroupBy(c => c.Index, c => c.Item))
+            var list = ListOf(changes[at]);
+            var run = changes.Skip(at).TakeWhile((change, i) => i == 0 || (list is not null && ListOf(change) == list)).ToList();
+            foreach (var round in run.GroupBy(c => c.Section.Index).SelectMany(item => item.Index()).GroupBy(c => c.Index, c => c.Item))
             {
                 yield return [.. round];
             }
 
-            yield break;
-        }
-
-        var (wave, places) = (new List<FlockChange>(), new HashSet<string>(StringComparer.Ordinal));
-        foreach (var change in changes)
-        {
-            var isItem = change is SetKey or ClearKey && change.Section is { Above: not null, Name: null };
-            if (wave.Count > 0 && !(isItem && wave[0].Section.Above?.ToString() == change.Section.Above!.ToString() && !places.Contains(change.Section.ToString())))
-            {
-                yield return wave;
-                (wave, places) = ([], new HashSet<string>(StringComparer.Ordinal));
-            }
-
-            wave.Add(change);
-            places.Add(change.Section.ToString());
-        }
-
-        if (wave.Count > 0)
-        {
-            yield return wave;
+            at += run.Count;
         }
     }
+
+    /// <summary>The list of whose items a change is of a key; null where it is of something else.</summary>
+    private static string? ListOf(FlockChange change) => change is SetKey or ClearKey && change.Section is { Above: { } list, Name: null } ? list.ToString() : null;
 
     /// <summary>Makes the changes of a wave at once: reading the text again after each would take a flock of 300 ewes a minute.</summary>
     /// <returns>Null when one of them cannot be made in its tidiest way, or two touch.</returns>

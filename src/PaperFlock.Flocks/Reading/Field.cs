@@ -23,6 +23,10 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     /// <returns>Nothing in place of a value.</returns>
     public T? Refuse<T>(Diagnostic wrong) => Bag.Refuse<T>(wrong);
 
+    /// <summary>What was read, unless something is wrong with it, which is then reported.</summary>
+    /// <returns>Nothing in place of a value that is wrong.</returns>
+    public T? Unless<T>(Diagnostic? wrong, T read) => wrong is null ? read : Refuse<T>(wrong);
+
     public Section? AsSection() => Value switch
     {
         Mapping mapping => Section.Of(mapping, As<SectionForm>().Table, KeySpan, Bag),

@@ -151,8 +151,8 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             earliest > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past
                 ? FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year)
             : toTup is false ? null
-            : earliest > tupIn.PlusMonths(-YoungestMonths) ? FlockMessages.TooYoungForTheTup(field!.Span, year)
-            : tupIn.Year - year >= OldAge ? FlockMessages.OldForTheTup(field!.Span, year, tupIn.Year - year)
+            : earliest > tupIn.PlusMonths(-YoungestMonths) ? FlockMessages.AgeUnlikely(field!.Span, year, years: null)
+            : tupIn.Year - year >= OldAge ? FlockMessages.AgeUnlikely(field!.Span, year, tupIn.Year - year)
             : null);
         return born;
     }

@@ -9,12 +9,7 @@ internal static class GroupsReader
 
     public static GroupsDraft Read(Section top, SeasonDraft season)
     {
-        if (!top.IsGiven("groups"))
-        {
-            return Unlisted(season);
-        }
-
-        if (top.Find("groups")?.AsItems() is not { } items)
+        if ((top.IsGiven("groups") ? top.Find("groups")?.AsItems() : []) is not { } items)
         {
             return new GroupsDraft([], AreListed: true, AreAllNamed: false);
         }

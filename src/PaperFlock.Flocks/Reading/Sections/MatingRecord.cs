@@ -65,25 +65,16 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
 
     private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group, LocalDate? today)
     {
-        var field = ewe.Find("lambed");
-        var lambed = field?.AsDate();
-        if (field is null || lambed is not { } day)
+        if (ewe.Find("lambed") is not { } field || field.AsDate() is not { } day)
         {
             return null;
         }
 
-        if (day > today)
-        {
-            return field.Refuse<LocalDate?>(FlockMessages.AfterToday(field.Span, "a lambing", day, today.Value));
-        }
-
-        if (group is null)
-        {
-            return day;
-        }
-
-        var (earliest, latest) = (group.TupIn.PlusDays(GestationLimits.Shortest), group.TupOut.PlusDays(GestationLimits.Longest));
-        return day >= earliest && day <= latest ? day : field.Refuse<LocalDate?>(FlockMessages.LambedImpossible(field.Span, day, earliest, latest));
+        var (earliest, latest) = (group?.TupIn.PlusDays(GestationLimits.Shortest), group?.TupOut.PlusDays(GestationLimits.Longest));
+        var wrong = day > today ? FlockMessages.AfterToday(field.Span, "a lambing", day, today.Value)
+            : day < earliest || day > latest ? FlockMessages.LambedImpossible(field.Span, day, earliest!.Value, latest!.Value)
+            : null;
+        return field.Unless<LocalDate?>(wrong, day);
     }
 
     /// <summary>The file has no day of the scan, but it was no later than today. Scanned empty is a count too.</summary>

@@ -97,11 +97,11 @@ internal static class PracticeReader
         var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
         checks.Bag.Add(
             heavy < normal ? FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null)
-            : heavy < FewestHeavy ? FlockMessages.TooFewHeavyRounds(heavyField!.Span, heavy.Value, usual.Heavy, FewestHeavy)
+            : heavy < FewestHeavy ? FlockMessages.TooFewRounds(heavyField!.Span, isLambing: false, heavy.Value, usual.Heavy, FewestHeavy)
             : null);
         var lambing = lambingField?.AsWhole();
         checks.Bag.Add(
-            lambing < FewestLambing ? FlockMessages.TooFewLambingRounds(lambingField!.Span, lambing.Value, Math.Max(usual.Lambing, heavy ?? 0), FewestLambing)
+            lambing < FewestLambing ? FlockMessages.TooFewRounds(lambingField!.Span, isLambing: true, lambing.Value, Math.Max(usual.Lambing, heavy ?? 0), FewestLambing)
             : lambing < heavy ? FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value)
             : null);
 
