@@ -38,11 +38,12 @@ internal static class EnterCommand
             throw new UsageException($"{(goodRows ? "--good-rows" : ListTables.Option)} goes with --from RESULTS.csv");
         }
 
-        if (AnswerBook.Open(path, today, host) is not { } book)
+        if (FlockLoader.Open(path, InputFile.Read(path, host), today, host) is not { } file)
         {
             return ExitStatus.FlockErrors;
         }
 
+        var book = new AnswerBook(path, file, today, host);
         var plan = SeasonPlanner.Plan(book.Flock, today(book.Flock.Holding.TimeZone));
         if (sheet.Ewes(plan).IsEmpty)
         {

@@ -34,24 +34,15 @@ internal sealed class EweRows(HeadedTable table, int tupping, DiagnosticBag bag)
         NameWhatIsLeftOut(columns);
         var tags = new TagCells(table.Rows.Where(r => table.Tag < r.Length && !r[table.Tag].IsBlank).Select(r => r[table.Tag].Text));
         var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
-        if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
-        {
-            bag.Add(ListMessages.AgeReckoned(age.Heading.Span, tupping));
-        }
+        bag.Add(columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age ? ListMessages.AgeReckoned(age.Heading.Span, tupping) : null);
 
         return [.. table.Rows.Select(row => Row(row, columns, tags, dates))];
     }
 
     private void NameWhatIsLeftOut(ImmutableArray<EweColumn> columns)
     {
-        for (var i = 0; i < table.Headings.Length; i++)
+        foreach (var (_, heading) in table.Headings.Index().Where(h => !h.Item.IsBlank && h.Index != table.Tag && !columns.Any(c => c.At == h.Index)))
         {
-            var heading = table.Headings[i];
-            if (heading.IsBlank || i == table.Tag || columns.Any(c => c.At == i))
-            {
-                continue;
-            }
-
             var other = EweColumn.KeyOf(heading.Text) switch
             {
                 null => null,

@@ -52,10 +52,8 @@ internal static class HousingReader
         var placed = PenPlace.Of([.. pens.Where(p => p.At is not null)]);
         for (var i = 0; i < placed.Length; i++)
         {
-            if (placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])) is { Pen: { } other })
-            {
-                bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
-            }
+            var (pen, over) = (placed[i].Pen, placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])).Pen);
+            bag.Add(over is null ? null : FlockMessages.PensOverlap(pen.Span, pen.Name, over.Name));
         }
 
         return pens;

@@ -52,10 +52,9 @@ internal static class LossesReader
     /// <summary>What was seen of her after she had gone, at the place of what was seen.</summary>
     private static void CheckNothingAfter(Section ewe, Field gone, LocalDate on, MatingRecord mating, LocalDate? lost, TuppingGroup? group)
     {
-        foreach (var (key, what, day) in new[] { ("marks", "a mark", mating.Marks.IsEmpty ? null : (LocalDate?)mating.Marks[^1]), ("lambed", "a lambing", mating.Lambed), ("lost-lambs", "a loss of lambs", lost) })
-        {
-            ewe.Bag.Add(day > on ? FlockMessages.SeenAfterGone(ewe.Find(key)!.Span, what, day.Value, on, gone.Span.Line) : null);
-        }
+        (string Key, string What, LocalDate? Day)[] seen =
+            [("marks", "a mark", mating.Marks.IsEmpty ? null : mating.Marks[^1]), ("lambed", "a lambing", mating.Lambed), ("lost-lambs", "a loss of lambs", lost)];
+        ewe.Bag.AddRange(seen.Where(s => s.Day > on).Select(s => FlockMessages.SeenAfterGone(ewe.Find(s.Key)!.Span, s.What, s.Day!.Value, on, gone.Span.Line)));
 
         var countable = (mating.Marks.IsEmpty ? group?.TupIn : mating.Marks[0])?.PlusDays(PregnancyScan.EarliestCountableDays);
         ewe.Bag.Add(mating.Scan is not null && on < countable ? FlockMessages.ScannedAfterGone(ewe.Find("scan")!.Span, countable.Value, on, gone.Span.Line) : null);

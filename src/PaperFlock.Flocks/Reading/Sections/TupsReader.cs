@@ -38,7 +38,7 @@ internal static class TupsReader
     private static TupTurn? Turn(Section entry, SeasonDraft season)
     {
         var name = entry.Require("name")?.AsText();
-        var tupIn = GroupsReader.Near(entry.Require("in")?.AsDate(), entry.Find("in"), season);
+        var tupIn = GroupsReader.Near(entry.Require("in"), season);
         var tupOut = entry.Require("out")?.AsDate();
         return name is not null && tupIn is { } from && tupOut is { } to && SeasonReader.IsPossible(from, to, entry.Find("out")!) ? new TupTurn(name, from, to) : null;
     }

@@ -42,8 +42,7 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
         Move();
         if (_events.Current is StreamEnd)
         {
-            bag.Add(FlockMessages.EmptyFile());
-            return null;
+            return bag.Refuse<Node>(FlockMessages.EmptyFile());
         }
 
         Move();
@@ -55,13 +54,7 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
 
         Advance<DocumentEnd>();
         Move();
-        if (_events.Current is DocumentStart second)
-        {
-            bag.Add(FlockMessages.SecondDocument(SpanOf(second)));
-            return null;
-        }
-
-        return root;
+        return _events.Current is DocumentStart second ? bag.Refuse<Node>(FlockMessages.SecondDocument(SpanOf(second))) : root;
     }
 
     /// <summary>
