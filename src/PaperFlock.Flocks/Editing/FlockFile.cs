@@ -64,7 +64,7 @@ public sealed class FlockFile
             {
                 var (before, tree) = (source, root);
                 var ways = Ways(change, new Layout(source.Text), root);
-                if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+                if (ways.Select(way => Changed(before, tree, [way], way.Expected)).FirstOrDefault(changed => changed is not null) is not { } next)
                 {
                     return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
                 }
@@ -143,6 +143,14 @@ public sealed class FlockFile
             splices.Add(way);
         }
 
+        return Changed(source, root, splices, expected);
+    }
+
+    /// <param name="splices">All to be made; one that replaces nothing by nothing leaves the text as it is.</param>
+    /// <param name="expected">What the changed text should say.</param>
+    /// <returns>Null when it does not, or two of them touch.</returns>
+    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, IEnumerable<Splice> splices, Node expected)
+    {
         var (text, at) = (new StringBuilder(), 0);
         foreach (var splice in splices.Where(s => s.Start < s.End || s.Text.Length > 0).OrderBy(s => s.Start))
         {
@@ -155,28 +163,13 @@ public sealed class FlockFile
             at = splice.End;
         }
 
-        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
-    }
-
-    /// <returns>Null when the changed text does not say what it should.</returns>
-    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)
-    {
-        if (splice is { Start: var start, End: var end, Text: "" } && start == end)
+        if (at == 0 && text.Length == 0)
         {
             return (source, root);
         }
 
-        var text = string.Concat(source.Text.AsSpan(0, splice.Start), splice.Text, source.Text.AsSpan(splice.End));
-        var changed = new SourceText(source.Path, text);
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? (changed, tree) : null;
-    }
-
-    private static Node? Tree(SourceText source)
-    {
-        var bag = new DiagnosticBag();
-        var root = TreeBuilder.Build(source, bag);
-        return bag.HasErrors ? null : root;
+        var (changed, bag) = (new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString()), new DiagnosticBag());
+        return TreeBuilder.Build(changed, bag) is { } tree && !bag.HasErrors && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
     }
 
     /// <returns>Ways to make it, the tidiest first, each to be tried in turn; none when the layout leaves no way without touching something else.</returns>

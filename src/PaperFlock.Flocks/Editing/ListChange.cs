@@ -147,17 +147,10 @@ internal sealed class ListChange(Layout layout, Node root, FlockPlace section, s
             return null;
         }
 
-        if (item is Mapping)
-        {
-            return new Splice(line, layout.NextLine(AfterComments(end, layout.Text.IndexOf('-', line) - line)), "", expected);
-        }
-
-        if (!layout.IsBlank(end, layout.LineEnd(end)))
-        {
-            var at = layout.Text.IndexOf('-', line);
-            return new Splice(at, layout.Text.IndexOf('#', end), "", expected);
-        }
-
-        return new Splice(line, layout.NextLine(end), "", expected);
+        var at = layout.Text.IndexOf('-', line);
+        var (from, to) = item is Mapping ? (line, layout.NextLine(AfterComments(end, at - line)))
+            : layout.IsBlank(end, layout.LineEnd(end)) ? (line, layout.NextLine(end))
+            : (at, layout.Text.IndexOf('#', end));
+        return new Splice(from, to, "", expected);
     }
 }

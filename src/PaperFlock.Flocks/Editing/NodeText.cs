@@ -35,18 +35,9 @@ internal static class NodeText
     public static string Of(Scalar scalar, bool inFlow, char? quote)
     {
         var text = scalar.Text;
-        if (text.Length == 0)
-        {
-            return scalar.IsPlain ? "" : "''";
-        }
-
-        if (quote == '"' || text.AsSpan().ContainsAnyInRange('\0', '\u001F'))
-        {
-            return Double(text);
-        }
-
-        return quote == '\'' || !CanBePlain(text, inFlow) || (!scalar.IsPlain && LooksTyped(text))
-            ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'"
+        return text.Length == 0 ? scalar.IsPlain ? "" : "''"
+            : quote == '"' || text.AsSpan().ContainsAnyInRange('\0', '\u001F') ? Double(text)
+            : quote == '\'' || !CanBePlain(text, inFlow) || (!scalar.IsPlain && LooksTyped(text)) ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'"
             : text;
     }
 

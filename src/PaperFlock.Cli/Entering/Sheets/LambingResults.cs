@@ -158,11 +158,9 @@ internal sealed class LambingResults() : PencilSheet(
         }
 
         var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
-        return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
+        // 2026 is a year, and 2026 hours is no time.
+        return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !words[2].Contains(':', StringComparison.Ordinal) ? 3 : 2;
     }
-
-    /// <summary>2026 is a year, and 2026 hours is no time.</summary>
-    private static bool IsTime(string word) => word.Contains(':', StringComparison.Ordinal);
 
     private static LocalTime? Time(string text)
     {

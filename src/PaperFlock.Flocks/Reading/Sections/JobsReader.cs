@@ -56,17 +56,10 @@ internal static class JobsReader
     }
 
     /// <summary>Two days, in either order, or one: the window is the same.</summary>
-    private static (int Near, int Far)? Days(Field field)
-    {
-        if (field.Value is Yaml.Scalar)
-        {
-            return field.AsWhole() is { } one ? (one, one) : null;
-        }
-
-        return field.AsPair("[21, 14]") is { } pair
-            ? (Math.Min(pair.First, pair.Second), Math.Max(pair.First, pair.Second))
-            : null;
-    }
+    private static (int Near, int Far)? Days(Field field) =>
+        field.Value is Yaml.Scalar ? field.AsWhole() is { } one ? (one, one) : null
+        : field.AsPair("[21, 14]") is var (first, second) ? (Math.Min(first, second), Math.Max(first, second))
+        : null;
 
     private static bool SaysClosed(string title) =>
         title.Split([' ', ',', '.', ':', ';', '(', ')', '-'])

@@ -50,18 +50,10 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         return [.. marks];
     }
 
-    private static ScanStage? ReadStage(Section ewe, int? scan)
-    {
-        if (ewe.Find("scan-stage") is not { } field
-            || field.AsChoice<Flocks.ScanStage>() is not { } stage)
-        {
-            return null;
-        }
-
-        return (!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0
-            ? field.Refuse<ScanStage?>(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0))
-            : stage;
-    }
+    private static ScanStage? ReadStage(Section ewe, int? scan) =>
+        ewe.Find("scan-stage") is not { } field || field.AsChoice<Flocks.ScanStage>() is not { } stage ? null
+        : scan == 0 || (!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) ? field.Refuse<ScanStage?>(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0))
+        : stage;
 
     private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group, LocalDate? today)
     {

@@ -78,17 +78,10 @@ internal static class PracticeReader
     }
 
     /// <param name="isRising">The smaller figure comes first.</param>
-    private static (int, int)? Ordered(Field? field, bool isRising, string order, string example)
-    {
-        if (field?.AsPair(example) is not var (first, second))
-        {
-            return null;
-        }
-
-        return first == second || first < second == isRising
-            ? (first, second)
-            : field.Refuse<(int, int)?>(FlockMessages.WrongOrder(field.Span, field.Name, order, $"[{second}, {first}]"));
-    }
+    private static (int, int)? Ordered(Field? field, bool isRising, string order, string example) =>
+        field?.AsPair(example) is not var (first, second) ? null
+        : first == second || first < second == isRising ? (first, second)
+        : field.Refuse<(int, int)?>(FlockMessages.WrongOrder(field.Span, field.Name, order, $"[{second}, {first}]"));
 
     private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
     {
