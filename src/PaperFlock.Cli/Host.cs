@@ -65,6 +65,15 @@ internal sealed record Host(
         }
     }
 
+    /// <summary>Lines of results that belong to the one above.</summary>
+    public void WriteBelow(IEnumerable<string> lines)
+    {
+        foreach (var line in lines)
+        {
+            Out.WriteLine($"  {line}");
+        }
+    }
+
     /// <summary>Asks, and waits for the answer.</summary>
     /// <param name="prompt">The answer is typed behind it, on its line.</param>
     /// <returns>Without the blanks round it; null where there are no more.</returns>

@@ -21,22 +21,12 @@ internal static class ListTables
     public static (CsvTable Csv, HeadedTable? Table) Open(string path, string? tagColumn, Func<string, bool> isKnown, DiagnosticBag bag, Host host)
     {
         var csv = CsvTable.Read(path, InputFile.Read(path, host), bag);
-        if (csv.Rows.IsEmpty)
-        {
-            return (csv, null);
-        }
-
-        if (HeadedTable.Of(csv, isKnown, tagColumn) is { } table)
-        {
-            return (csv, table);
-        }
-
-        if (tagColumn is not null)
-        {
-            throw new UsageException($"{Option}: {path} has no column `{tagColumn}`; {Columns(csv)}");
-        }
-
-        return (csv, host.InIsTerminal ? Ask(csv, isKnown, host) : null);
+        var table = csv.Rows.IsEmpty ? null
+            : HeadedTable.Of(csv, isKnown, tagColumn) is { } found ? found
+            : tagColumn is not null ? throw new UsageException($"{Option}: {path} has no column `{tagColumn}`; {Columns(csv)}")
+            : host.InIsTerminal ? Ask(csv, isKnown, host)
+            : null;
+        return (csv, table);
     }
 
     private static HeadedTable? Ask(CsvTable csv, Func<string, bool> isKnown, Host host)

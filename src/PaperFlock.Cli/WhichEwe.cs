@@ -7,10 +7,7 @@ internal static class WhichEwe
     public static Ewe? Ask(string typed, ImmutableArray<Ewe> ewes, Host host)
     {
         host.Out.WriteLine($"`{typed}` is the end of {ewes.Length} tags:");
-        for (var i = 0; i < ewes.Length; i++)
-        {
-            host.Out.WriteLine(FormattableString.Invariant($"  {i + 1}  {ewes[i].Tag}  {ewes[i].Name}").TrimEnd());
-        }
+        host.WriteBelow(ewes.Select((ewe, i) => FormattableString.Invariant($"{i + 1}  {ewe.Tag}  {ewe.Name}").TrimEnd()));
 
         return host.Ask(
             "Which? Type its number, or press Enter for none. > ",

@@ -82,10 +82,7 @@ internal static class BeginCommand
         host.Out.WriteLine();
         host.Out.WriteLine(
             $"wrote {file}: {ScreenText.Count(draft.Ewes.Length, "ewe")}, tup in {ScreenText.Day(draft.Start.TupIn)}, first lambs {ScreenText.Day(draft.Start.FirstLambs)}");
-        foreach (var sentence in interview.Assumed)
-        {
-            host.Out.WriteLine($"  {sentence}");
-        }
+        host.WriteBelow(interview.Assumed);
 
         host.Out.WriteLine(Messages.Next(Messages.Typed("check", file), Messages.Typed("pack", file)));
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;

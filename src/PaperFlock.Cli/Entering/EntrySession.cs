@@ -128,10 +128,7 @@ internal sealed class EntrySession(PencilSheet sheet, AnswerBook book, SeasonPla
         {
             changes.Note(change);
             host.WriteLine(EnterMessages.ReadBack(who, answer.Words), new Style(Color.Green));
-            foreach (var warning in warnings)
-            {
-                Say($"    mind: {warning.Message}; {warning.Advice}");
-            }
+            host.WriteBelow(warnings.Select(warning => $"  mind: {warning.Message}; {warning.Advice}"));
         }
 
         Step(typed.Ending == Ending.Up ? -1 : 1);
@@ -187,10 +184,7 @@ internal sealed class EntrySession(PencilSheet sheet, AnswerBook book, SeasonPla
     private int? Pick(string letters, List<int> rows)
     {
         Say($"  `{letters}` may be");
-        foreach (var row in rows)
-        {
-            Say($"    {Who(row)}");
-        }
+        host.WriteBelow(rows.Select(row => $"  {Who(row)}"));
 
         host.Out.Write("which row? > ");
         host.Out.Flush();

@@ -44,20 +44,11 @@ internal sealed class ScanResults() : PencilSheet(
     public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var (scanCell, stageCell) = (At("scan"), At("scan-stage"));
-        if (scanCell < 0)
-        {
-            return Understood.Not("a stage is given without a count of lambs", stageCell);
-        }
-
-        var (scan, stage) = (cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
-        if (Count(scan) is not { } count)
-        {
-            return Understood.Not($"`{scan}` is no count of lambs; write 0 to 5", scanCell);
-        }
-
+        var (scan, stage) = (scanCell < 0 ? "" : cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
         var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
-        return word is null
-            ? Understood.Not($"`{stage}` is no stage; write early or late, or nothing", stageCell)
+        return scanCell < 0 ? Understood.Not("a stage is given without a count of lambs", stageCell)
+            : Count(scan) is not { } count ? Understood.Not($"`{scan}` is no count of lambs; write 0 to 5", scanCell)
+            : word is null ? Understood.Not($"`{stage}` is no stage; write early or late, or nothing", stageCell)
             : Answer(count, word.Length == 0 ? null : word, asked) with { Cell = stageCell };
 
         int At(string column) => cells.ToList().FindIndex(c => c.Column == column);

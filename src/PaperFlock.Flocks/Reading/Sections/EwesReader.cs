@@ -118,18 +118,10 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
     }
 
     /// <summary>A breed need not be listed, but a slip of a listed one would quietly lose its figures.</summary>
-    private string? Breed(Section ewe)
-    {
-        if (ewe.Find("breed") is not { } field || field.AsText() is not { } breed)
-        {
-            return null;
-        }
-
-        var names = breeds.Select(b => b.Made.Name).ToArray();
-        return !names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest
-            ? field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest))
-            : breed;
-    }
+    private string? Breed(Section ewe) =>
+        ewe.Find("breed") is not { } field || field.AsText() is not { } breed ? null
+        : breeds.Any(b => b.Made.Name == breed) || NearestWord.Find(breed, breeds.Select(b => b.Made.Name)) is not { } nearest ? breed
+        : field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest));
 
     private int? Born(Section ewe, TuppingGroup? group, bool? toTup)
     {

@@ -13,18 +13,11 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
     public GroupDraft? Of(Section ewe, string callName)
     {
         var names = Groups.Select(g => g.Name).ToArray();
-        if (ewe.IsGiven("group"))
-        {
-            return ewe.Find("group") is { } field && field.AsText() is { } typed ? Named(field, typed, names) : null;
-        }
-
-        if (Groups.Length == 1 && AreAllNamed)
-        {
-            return Groups[0];
-        }
-
-        ewe.Bag.Add(AreAllNamed && !ewe.IsMistyped("group") ? FlockMessages.NoGroupGiven(ewe.Span, callName, names) : null);
-        return null;
+        return ewe.IsGiven("group") ? ewe.Find("group") is { } field && field.AsText() is { } typed ? Named(field, typed, names) : null
+            : !AreAllNamed ? null
+            : Groups.Length == 1 ? Groups[0]
+            : ewe.IsMistyped("group") ? null
+            : ewe.Bag.Refuse<GroupDraft>(FlockMessages.NoGroupGiven(ewe.Span, callName, names));
     }
 
     private GroupDraft? Named(Field field, string typed, string[] names)
