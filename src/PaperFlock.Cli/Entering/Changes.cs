@@ -40,18 +40,15 @@ internal sealed class Changes(PencilSheet sheet, AnswerBook book, LocalDate toda
     public string? Undo(Change change)
     {
         book.Refresh();
-        if (!Change.Same(book.Now(change.Tag, change.Old.Values), change.New))
+        var whyNot = !Change.Same(book.Now(change.Tag, change.Old.Values), change.New) ? "she has been changed elsewhere meanwhile, and is left as she is now"
+            : book.Enter([(change.Tag, new EweAnswer("", [.. change.Old.Values]))], out _) is { File: null } refused ? EnterMessages.Refused(refused)
+            : null;
+        if (whyNot is null)
         {
-            return "she has been changed elsewhere meanwhile, and is left as she is now";
+            Note(change);
         }
 
-        if (book.Enter([(change.Tag, new EweAnswer("", [.. change.Old.Values]))], out _) is { File: null } refused)
-        {
-            return EnterMessages.Refused(refused);
-        }
-
-        Note(change);
-        return null;
+        return whyNot;
     }
 }
 

@@ -49,14 +49,9 @@ internal sealed class PackPaths(string flock, string? folder, Host host)
     /// <exception cref="UsageException">It is something else, or of another holding.</exception>
     public static void RefuseToReplace(OutputFile file, Func<byte[], string?> whyNot, Host host)
     {
-        // Where there is a link, it is the link that is replaced, and nothing is lost.
-        if (new FileInfo(file.Full) is not { Exists: true, LinkTarget: null, Length: var length })
-        {
-            return;
-        }
-
-        // What is empty may be a pipe or a device, which would keep us waiting.
-        if (whyNot(length is 0 or > EarlierFile.MostBytes ? [] : InputFile.Read(file.Shown, host, EarlierFile.MostBytes + 1)) is { } what)
+        // Where there is a link, it is the link that is replaced, and nothing is lost. What is empty may be a pipe or a device, which would keep us waiting.
+        if (new FileInfo(file.Full) is { Exists: true, LinkTarget: null, Length: var length }
+            && whyNot(length is 0 or > EarlierFile.MostBytes ? [] : InputFile.Read(file.Shown, host, EarlierFile.MostBytes + 1)) is { } what)
         {
             throw new UsageException($"{file.Shown} {what}; nothing was written: move it away, choose another folder with --out, or type --overwrite to replace it");
         }

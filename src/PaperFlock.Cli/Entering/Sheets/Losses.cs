@@ -56,10 +56,13 @@ internal sealed class Losses() : PencilSheet(
     {
         var whyCell = cells.ToList().FindIndex(c => c.Column == "why");
         var gone = whyCell < 0 ? null : Why(cells[whyCell].Text);
-        var said = Understood.All(cells.Index().Where(c => c.Index != whyCell).Select(c => c.Item.Column == "lost-lambs" ? On(Lost, c.Item.Text, asked) with { Cell = c.Index }
-            : gone is null or Lost ? Understood.Not("it is not said what became of her; write died, sold, culled or missing beside the day", whyCell < 0 ? c.Index : whyCell)
-            : On(gone, c.Item.Text, asked) with { Cell = c.Index }));
+        var said = Understood.All(cells.Select((cell, at) => Day(cell.Column, cell.Text, at)).Where((_, at) => at != whyCell));
         return whyCell >= 0 && said.Answer?.Parts.Any(p => p.Key == "gone") is false ? Understood.Not("it is not said on which day", whyCell) : said;
+
+        Understood Day(string column, string text, int at) =>
+            column == "lost-lambs" ? On(Lost, text, asked) with { Cell = at }
+            : gone is null or Lost ? Understood.Not("it is not said what became of her; write died, sold, culled or missing beside the day", whyCell < 0 ? at : whyCell)
+            : On(gone, text, asked) with { Cell = at };
     }
 
     /// <summary>What became of her, and the day.</summary>
