@@ -31,12 +31,12 @@ internal static class FlockLoader
     /// <returns>Null when it has errors; they have been shown.</returns>
     public static FlockFile? Open(string path, byte[] bytes, Func<DateTimeZone, LocalDate> today, Host host)
     {
-        if (FlockFile.Open(path, bytes, out var reading, today) is { } file)
+        var file = FlockFile.Open(path, bytes, out var reading, today);
+        if (file is null)
         {
-            return file;
+            DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
         }
 
-        DiagnosticsOut.Write(reading.Source, reading.Diagnostics, host);
-        return null;
+        return file;
     }
 }

@@ -65,6 +65,15 @@ internal sealed record Host(
         }
     }
 
+    /// <summary>Lines of results that belong to the one above.</summary>
+    public void WriteBelow(IEnumerable<string> lines)
+    {
+        foreach (var line in lines)
+        {
+            Out.WriteLine($"  {line}");
+        }
+    }
+
     /// <summary>Asks, and waits for the answer.</summary>
     /// <param name="prompt">The answer is typed behind it, on its line.</param>
     /// <returns>Without the blanks round it; null where there are no more.</returns>
@@ -74,6 +83,26 @@ internal sealed record Host(
         Out.Write(prompt);
         Out.Flush();
         return ReadLine()?.Trim();
+    }
+
+    /// <summary>Asks until there is an answer.</summary>
+    /// <param name="read">What a text stands for; null where it stands for nothing.</param>
+    /// <param name="refusal">What is said of such a text.</param>
+    /// <returns>Null where Enter alone is pressed, or there are no more answers.</returns>
+    public T? Ask<T>(string prompt, Func<string, T?> read, Func<string, string> refusal)
+        where T : class
+    {
+        while (Ask(prompt) is { Length: > 0 } typed)
+        {
+            if (read(typed) is { } answer)
+            {
+                return answer;
+            }
+
+            Out.WriteLine($"  {refusal(typed)}");
+        }
+
+        return null;
     }
 
     /// <summary>An answer. Reading cannot be interrupted, but waiting for it can.</summary>

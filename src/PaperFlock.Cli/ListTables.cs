@@ -21,22 +21,12 @@ internal static class ListTables
     public static (CsvTable Csv, HeadedTable? Table) Open(string path, string? tagColumn, Func<string, bool> isKnown, DiagnosticBag bag, Host host)
     {
         var csv = CsvTable.Read(path, InputFile.Read(path, host), bag);
-        if (csv.Rows.IsEmpty)
-        {
-            return (csv, null);
-        }
-
-        if (HeadedTable.Of(csv, isKnown, tagColumn) is { } table)
-        {
-            return (csv, table);
-        }
-
-        if (tagColumn is not null)
-        {
-            throw new UsageException($"{Option}: {path} has no column `{tagColumn}`; {Columns(csv)}");
-        }
-
-        return (csv, host.InIsTerminal ? Ask(csv, isKnown, host) : null);
+        var table = csv.Rows.IsEmpty ? null
+            : HeadedTable.Of(csv, isKnown, tagColumn) is { } found ? found
+            : tagColumn is not null ? throw new UsageException($"{Option}: {path} has no column `{tagColumn}`; {Columns(csv)}")
+            : host.InIsTerminal ? Ask(csv, isKnown, host)
+            : null;
+        return (csv, table);
     }
 
     private static HeadedTable? Ask(CsvTable csv, Func<string, bool> isKnown, Host host)
@@ -46,20 +36,10 @@ internal static class ListTables
         new ReportWriter(host).Table(
             [.. Enumerable.Range(0, width).Select(Letter)],
             csv.Rows.Take(RowsShown).Select(row => (IReadOnlyList<string>)[.. Enumerable.Range(0, width).Select(i => i < row.Length ? Short(row[i].Text) : "")]));
-        while (true)
-        {
-            if (host.Ask("Which column has the ear tags? Type its letter, or press Enter to leave it. > ") is not { Length: > 0 } typed)
-            {
-                return null;
-            }
-
-            if (HeadedTable.Of(csv, isKnown, typed) is { } table)
-            {
-                return table;
-            }
-
-            host.Out.WriteLine($"  there is no column `{typed}`; {Columns(csv)}");
-        }
+        return host.Ask(
+            "Which column has the ear tags? Type its letter, or press Enter to leave it. > ",
+            typed => HeadedTable.Of(csv, isKnown, typed),
+            typed => $"there is no column `{typed}`; {Columns(csv)}");
     }
 
     private static string Columns(CsvTable csv) =>

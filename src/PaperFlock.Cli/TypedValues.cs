@@ -6,20 +6,16 @@ namespace PaperFlock.Cli;
 /// <summary>Days, paper and sheets as they are typed after options.</summary>
 internal static class TypedValues
 {
-    /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
-    private const int FirstYear = 1900;
-    private const int LastYear = 2200;
-
     public static LocalDate? Day(ArgumentResult argument)
     {
         var meant = WrittenDate.Days(Text(argument));
-        var days = meant.RemoveAll(d => d.Year is < FirstYear or > LastYear);
+        var days = meant.RemoveAll(d => d.Year is < ScreenText.FirstYear or > ScreenText.LastYear);
         if (days.Length == 1)
         {
             return days[0];
         }
 
-        argument.AddError(!meant.IsEmpty && days.IsEmpty ? $"'{Text(argument)}' is outside the years this program works in, {FirstYear} to {LastYear}"
+        argument.AddError(!meant.IsEmpty && days.IsEmpty ? $"'{Text(argument)}' is outside the years this program works in, {ScreenText.FirstYear} to {ScreenText.LastYear}"
             : days.IsEmpty ? $"'{Text(argument)}' is no date: write it year first, such as {(argument.Parent as OptionResult)?.Option.Name} 2026-11-25"
             : ScreenText.TwoDays(Text(argument), days));
         return null;

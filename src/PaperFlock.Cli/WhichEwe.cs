@@ -7,24 +7,11 @@ internal static class WhichEwe
     public static Ewe? Ask(string typed, ImmutableArray<Ewe> ewes, Host host)
     {
         host.Out.WriteLine($"`{typed}` is the end of {ewes.Length} tags:");
-        for (var i = 0; i < ewes.Length; i++)
-        {
-            host.Out.WriteLine(FormattableString.Invariant($"  {i + 1}  {ewes[i].Tag}  {ewes[i].Name}").TrimEnd());
-        }
+        host.WriteBelow(ewes.Select((ewe, i) => FormattableString.Invariant($"{i + 1}  {ewe.Tag}  {ewe.Name}").TrimEnd()));
 
-        while (true)
-        {
-            if (host.Ask("Which? Type its number, or press Enter for none. > ") is not { Length: > 0 } answer)
-            {
-                return null;
-            }
-
-            if (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= ewes.Length)
-            {
-                return ewes[number - 1];
-            }
-
-            host.Out.WriteLine($"  there is no number `{answer}`");
-        }
+        return host.Ask(
+            "Which? Type its number, or press Enter for none. > ",
+            answer => int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? ewes.ElementAtOrDefault(number - 1) : null,
+            answer => $"there is no number `{answer}`");
     }
 }

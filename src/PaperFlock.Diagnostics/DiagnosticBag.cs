@@ -8,16 +8,22 @@ public sealed class DiagnosticBag(int most = int.MaxValue)
 
     public bool HasErrors { get; private set; }
 
+    /// <param name="found">Null where a check has found nothing.</param>
     /// <exception cref="BagFullException">There are as many as there may be.</exception>
-    public void Add(Diagnostic diagnostic)
+    public void Add(Diagnostic? found)
     {
+        if (found is null)
+        {
+            return;
+        }
+
         if (_found.Count >= most)
         {
             throw new BagFullException();
         }
 
-        _found.Add(diagnostic);
-        HasErrors |= diagnostic.Severity == Severity.Error;
+        _found.Add(found);
+        HasErrors |= found.Severity == Severity.Error;
     }
 
     /// <summary>Adds what is wrong with something that could not be read.</summary>

@@ -42,22 +42,16 @@ internal static class Require
         return value;
     }
 
-    public static Mass Some(Mass value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    /// <summary>Of a mass or a length, neither of which is ever negative: more than nothing.</summary>
+    public static T Some<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : struct, IEquatable<T>
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(value.Kilograms, name);
+        ArgumentOutOfRangeException.ThrowIfEqual(value, default, name);
         return value;
     }
 
-    public static Mass? SomeIfGiven(Mass? value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        value is { } given ? Some(given, name) : null;
-
-    public static Length Some(Length value, [CallerArgumentExpression(nameof(value))] string? name = null)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(value.Metres, name);
-        return value;
-    }
-
-    public static Length? SomeIfGiven(Length? value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+    public static T? SomeIfGiven<T>(T? value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : struct, IEquatable<T> =>
         value is { } given ? Some(given, name) : null;
 
     public static ImmutableArray<T> Made<T>(ImmutableArray<T> values, [CallerArgumentExpression(nameof(values))] string? name = null) =>

@@ -44,16 +44,8 @@ internal static class BirthsTable
             result.Help?.ToString().ToLowerInvariant() ?? "",
             holding.Name,
         ];
-        if (alive is not { } living)
-        {
-            return [Row("", null), .. Enumerable.Repeat(0, result.Dead ?? 0).Select(_ => Row("dead", null))];
-        }
-
-        return
-        [
-            .. Enumerable.Range(0, living).Select(i => Row("alive", i < ewe.Lambs.Length ? ewe.Lambs[i] : null)),
-            .. Enumerable.Repeat(0, result.Dead ?? 0).Select(_ => Row("dead", null)),
-        ];
+        var living = alive is { } number ? Enumerable.Range(0, number).Select(i => Row("alive", i < ewe.Lambs.Length ? ewe.Lambs[i] : null)) : [Row("", null)];
+        return living.Concat(Enumerable.Repeat(Row("dead", null), result.Dead ?? 0));
     }
 
     /// <summary>RFC 4180. A sign at the head of a name would be taken for a formula: an apostrophe before it says that it is text.</summary>

@@ -100,7 +100,7 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
     {
         if (IsOld(file.Name))
         {
-            return OldFromBytes(file.Bytes.Span);
+            return IssueRecordText.Read(Encoding.UTF8.GetString(file.Bytes.Span)) is { } old ? (old, null) : (null, "has a record in it that is damaged");
         }
 
         var (outcome, bytes) = PdfAttachments.Read(file.Bytes, AttachmentName, MostRecordBytes);
@@ -115,9 +115,6 @@ public sealed record EarlierIssue(string? File, IssueRecord? Record, ImmutableAr
     }
 
     private static bool IsOld(string name) => name.EndsWith(OldEnding, StringComparison.Ordinal);
-
-    private static (IssueRecord? Record, string? WhyNot) OldFromBytes(ReadOnlySpan<byte> bytes) =>
-        IssueRecordText.Read(Encoding.UTF8.GetString(bytes)) is { } record ? (record, null) : (null, "has a record in it that is damaged");
 
     private static (IssueRecord? Record, string? WhyNot) FromBytes(ReadOnlySpan<byte> bytes) => IssueRecord.FromBytes(bytes) switch
     {

@@ -12,7 +12,7 @@ internal static class PackBinding
     public static ImmutableArray<PackDocument> Bind(ComposedPack pack, Flock flock, bool split)
     {
         var documents = ImmutableArray.CreateBuilder<PackDocument>();
-        var set = pack.Set.Length == 0 ? string.Empty : $"-{PackFileNames.SafeSet(pack.Set)}";
+        var set = pack.Set.Length == 0 ? string.Empty : $"-{PackFileNames.Safe(pack.Set)}";
         var printer = Hint(flock.Print.Duplex);
         if (split)
         {

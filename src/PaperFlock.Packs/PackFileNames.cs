@@ -22,21 +22,13 @@ public static partial class PackFileNames
 
     /// <summary>Whether a PDF that is there may be replaced by a pack of that holding, whatever its season: no other is ever lost by chance.</summary>
     /// <returns>Null where it may; else what it is, to follow its name.</returns>
-    public static string? WhyNotReplace(ReadOnlyMemory<byte> pdf, string holding)
-    {
-        if (PdfAttachments.TitleOf(pdf.Span) is not { } title)
-        {
-            return "is no pack that this program has made, or is damaged";
-        }
-
-        return title.StartsWith(holding, StringComparison.Ordinal) && PackId().IsMatch(title.AsSpan(holding.Length)) ? null : $"is of another holding: {title}";
-    }
+    public static string? WhyNotReplace(ReadOnlyMemory<byte> pdf, string holding) =>
+        PdfAttachments.TitleOf(pdf.Span) is not { } title ? "is no pack that this program has made, or is damaged"
+        : title.StartsWith(holding, StringComparison.Ordinal) && PackId().IsMatch(title.AsSpan(holding.Length)) ? null
+        : $"is of another holding: {title}";
 
     /// <summary>The number of the issue that the name of a file tells; 0 for none.</summary>
     internal static int IssueIn(string file) => IssueNumber().Match(file) is { Success: true } match ? int.Parse(match.Groups[1].ValueSpan, CultureInfo.InvariantCulture) : 0;
-
-    /// <summary>What is in a set of leaves, as a part of a name that any disk takes.</summary>
-    internal static string SafeSet(string set) => Safe(set);
 
     /// <summary>Whether a file beside a pack may remember one of its issues: the pack itself, an issue of changed leaves, or the binder of either.</summary>
     /// <param name="flock">What the names of the flock's files begin with.</param>
@@ -59,8 +51,8 @@ public static partial class PackFileNames
 
     private static string Numbered(string code, HashSet<string> taken) => Enumerable.Range(1, int.MaxValue).Select(n => $"{code}-{n}").First(taken.Add);
 
-    /// <summary>A page code may hold a tag, and a tag may hold what a file name cannot.</summary>
-    private static string Safe(string label)
+    /// <summary>A page code, or what is in a set of leaves, as a part of a name that any disk takes: it may hold a tag, and a tag may hold what a file name cannot.</summary>
+    internal static string Safe(string label)
     {
         var safe = string.Concat(label.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-')).Trim('-');
         return safe.Length == 0 ? "page" : safe;

@@ -5,6 +5,10 @@ namespace PaperFlock.Packs;
 /// <summary>Days, numbers and jobs in the words of a screen: with plain spaces, so that they can be searched for, and days with their year.</summary>
 public static class ScreenText
 {
+    /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
+    public const int FirstYear = 1900;
+    public const int LastYear = 2200;
+
     /// <summary>"Mon 4 Jan 2027".</summary>
     public static string Day(LocalDate day) => DateText.Long(day).Replace('\u00a0', ' ');
 

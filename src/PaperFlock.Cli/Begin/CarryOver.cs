@@ -68,10 +68,7 @@ internal sealed class CarryOver(string from, LocalDate today, Asker asker, Host 
         {
             host.Out.WriteLine();
             host.Out.WriteLine(said.Heading);
-            foreach (var line in said.Lines)
-            {
-                host.Out.WriteLine($"  {line}");
-            }
+            host.WriteBelow(said.Lines);
         }
 
         host.Out.WriteLine();

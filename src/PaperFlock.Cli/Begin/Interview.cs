@@ -103,20 +103,13 @@ internal sealed class Interview(Func<string, string?> given, bool goodRows, Loca
             text => Season(text, isLambing));
     }
 
-    public static (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing)
+    public static (SeasonStart? Answer, string? WhyNot) Season(string text, bool isLambing) => WrittenDate.Days(text) switch
     {
-        if (text.StartsWith(Lambs, StringComparison.OrdinalIgnoreCase))
-        {
-            return Season(text[Lambs.Length..].Trim(), isLambing: true);
-        }
-
-        return WrittenDate.Days(text) switch
-        {
-            [] => (null, $"'{text}' is no date: write it year first, such as 2026-11-05"),
-            [var day] => Tried(new SeasonStart(day, isLambing)),
-            var days => (null, ScreenText.TwoDays(text, days)),
-        };
-    }
+        _ when text.StartsWith(Lambs, StringComparison.OrdinalIgnoreCase) => Season(text[Lambs.Length..].Trim(), isLambing: true),
+        [] => (null, $"'{text}' is no date: write it year first, such as 2026-11-05"),
+        [var day] => Tried(new SeasonStart(day, isLambing)),
+        var days => (null, ScreenText.TwoDays(text, days)),
+    };
 
     private (ImmutableArray<DraftEwe> Answer, string? WhyNot) Ewes(string text, SeasonStart start)
     {

@@ -58,8 +58,7 @@ internal static class AddEwesCommand
     /// <param name="goodRows">Rows that are refused do not keep the others out.</param>
     private static int Run(string path, string listPath, string? tagColumn, bool goodRows, Func<DateTimeZone, LocalDate> today, Host host)
     {
-        var bytes = InputFile.Read(path, host);
-        if (FlockLoader.Open(path, bytes, today, host) is not { } file)
+        if (FlockLoader.Open(path, InputFile.Read(path, host), today, host) is not { } file)
         {
             return ExitStatus.FlockErrors;
         }
@@ -81,7 +80,7 @@ internal static class AddEwesCommand
 
         var changed = With(list.Good).File ?? throw new InvalidOperationException("Ewes tried together are refused together.");
         host.Stop.ThrowIfCancellationRequested();
-        FlockWriter.Write(path, bytes, changed.ToBytes(), host);
+        FlockWriter.Write(path, file, changed, host);
 
         host.Out.WriteLine($"wrote {path}: {ScreenText.Count(list.Good.Length, "ewe")} added, {changed.Flock.Ewes.Length} in all");
         if (changed.Flock.Ewes.Count(e => e.Tag.StartsWith("____", StringComparison.Ordinal)) is > 0 and var unnamed)

@@ -82,10 +82,7 @@ internal static class BeginCommand
         host.Out.WriteLine();
         host.Out.WriteLine(
             $"wrote {file}: {ScreenText.Count(draft.Ewes.Length, "ewe")}, tup in {ScreenText.Day(draft.Start.TupIn)}, first lambs {ScreenText.Day(draft.Start.FirstLambs)}");
-        foreach (var sentence in interview.Assumed)
-        {
-            host.Out.WriteLine($"  {sentence}");
-        }
+        host.WriteBelow(interview.Assumed);
 
         host.Out.WriteLine(Messages.Next(Messages.Typed("check", file), Messages.Typed("pack", file)));
         return interview.HasLeftOut ? ExitStatus.FlockErrors : ExitStatus.Clean;
@@ -102,17 +99,10 @@ internal static class BeginCommand
         };
 
     /// <exception cref="UsageException">It is there, and nobody says that it may go.</exception>
-    private static bool MayOverwrite(string file, bool overwrite, Asker asker, Host host)
-    {
-        if (overwrite || !File.Exists(host.FullPath(file)))
-        {
-            return overwrite;
-        }
-
-        return host.InIsTerminal && asker.Ask("--overwrite", $"There is a {file} already. Write over it? What is in it now is lost.", false, "no", YesOrNo)
-            ? true
-            : throw new UsageException($"{file} is there already, and nothing was written: give another name, or --overwrite to write over it");
-    }
+    private static bool MayOverwrite(string file, bool overwrite, Asker asker, Host host) =>
+        overwrite || !File.Exists(host.FullPath(file)) ? overwrite
+        : host.InIsTerminal && asker.Ask("--overwrite", $"There is a {file} already. Write over it? What is in it now is lost.", false, "no", YesOrNo) ? true
+        : throw new UsageException($"{file} is there already, and nothing was written: give another name, or --overwrite to write over it");
 
     private static (bool Answer, string? WhyNot) YesOrNo(string text) => text.ToUpperInvariant() switch
     {

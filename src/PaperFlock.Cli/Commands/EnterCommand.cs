@@ -9,7 +9,7 @@ namespace PaperFlock.Cli.Commands;
 /// <summary>Takes what was written on a printed sheet into the flock file.</summary>
 internal static class EnterCommand
 {
-    private static readonly IPencilSheet[] Sheets = [new ScanResults(), new RaddleMarks(), new TeethToesTeats(), new LambingResults(), new Losses()];
+    private static readonly PencilSheet[] Sheets = [new ScanResults(), new RaddleMarks(), new TeethToesTeats(), new LambingResults(), new Losses()];
 
     public static Command Describe(Argument<string> flock, Option<LocalDate?> asOf, Host host)
     {
@@ -31,18 +31,19 @@ internal static class EnterCommand
     /// <param name="path">Of the flock file, as typed.</param>
     /// <param name="results">A file of results, as typed; null to be asked.</param>
     /// <exception cref="UsageException">The flock has no such sheet, or a file cannot be read or written.</exception>
-    private static int Run(IPencilSheet sheet, string path, Func<DateTimeZone, LocalDate> today, string? results, string? tagColumn, bool goodRows, Host host)
+    private static int Run(PencilSheet sheet, string path, Func<DateTimeZone, LocalDate> today, string? results, string? tagColumn, bool goodRows, Host host)
     {
         if (results is null && (goodRows || tagColumn is not null))
         {
             throw new UsageException($"{(goodRows ? "--good-rows" : ListTables.Option)} goes with --from RESULTS.csv");
         }
 
-        if (AnswerBook.Open(path, today, host) is not { } book)
+        if (FlockLoader.Open(path, InputFile.Read(path, host), today, host) is not { } file)
         {
             return ExitStatus.FlockErrors;
         }
 
+        var book = new AnswerBook(path, file, today, host);
         var plan = SeasonPlanner.Plan(book.Flock, today(book.Flock.Holding.TimeZone));
         if (sheet.Ewes(plan).IsEmpty)
         {
@@ -64,7 +65,7 @@ internal static class EnterCommand
         }
     }
 
-    private static int Ask(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, Changes changes, string path, Host host)
+    private static int Ask(PencilSheet sheet, AnswerBook book, SeasonPlan plan, Changes changes, string path, Host host)
     {
         var typing = Typing(host);
         host.Out.WriteLine(
@@ -89,16 +90,11 @@ internal static class EnterCommand
     }
 
     private static int TakeIn(
-        IPencilSheet sheet, AnswerBook book, SeasonPlan plan, Changes changes, string path, Func<DiagnosticBag, (CsvTable Csv, HeadedTable? Table)> open, bool goodRows, Host host)
+        PencilSheet sheet, AnswerBook book, SeasonPlan plan, Changes changes, string path, Func<DiagnosticBag, (CsvTable Csv, HeadedTable? Table)> open, bool goodRows, Host host)
     {
         var bag = new DiagnosticBag();
         var (csv, table) = open(bag);
-        if (table is null)
-        {
-            HeadedTable.SayMissing(csv, bag);
-        }
-
-        table?.SayCellsWithoutHeading(bag);
+        HeadedTable.SayWhatIsMissing(csv, table, bag);
         Ewe? Which(string typed, ImmutableArray<Ewe> ewes) => host.InIsTerminal ? WhichEwe.Ask(typed, ewes, host) : null;
         var rows = table is null ? [] : new ResultsTable(sheet, table, Which, bag).Read(book.Flock, sheet.Ewes(plan).Select(e => e.Ewe.Tag).ToHashSet(StringComparer.Ordinal), plan.AsOf);
         var isEntered = (goodRows || !bag.HasErrors) && new RowsTaken(book, changes, bag).Enter(rows, goodRows);

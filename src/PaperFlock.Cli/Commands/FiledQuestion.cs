@@ -31,10 +31,7 @@ internal static class FiledQuestion
     private static int Answer(IssueRecord record, string file, string flock, Host host)
     {
         host.Out.WriteLine($"Which issue is in your binder? {file} knows of these:");
-        foreach (var issue in record.Issues)
-        {
-            host.Out.WriteLine($"  {issue.Number.ToString(CultureInfo.InvariantCulture),3}  {ScreenText.Day(issue.On)}  {issue.What}");
-        }
+        host.WriteBelow(record.Issues.Select(issue => $"{issue.Number.ToString(CultureInfo.InvariantCulture),3}  {ScreenText.Day(issue.On)}  {issue.What}"));
 
         while (true)
         {

@@ -4,31 +4,15 @@ namespace PaperFlock.Cli.Entering;
 /// The flock file while answers go into it. It is read afresh before each, because an editor may have it open too, and
 /// written whole after each, so that whatever ends the program has lost nothing that was read back.
 /// </summary>
-internal sealed class AnswerBook
+/// <param name="path">As typed.</param>
+/// <param name="opened">As it is to begin with.</param>
+/// <param name="today">What has not happened by then is refused.</param>
+internal sealed class AnswerBook(string path, FlockFile opened, Func<DateTimeZone, LocalDate> today, Host host)
 {
-    private readonly string _path;
-    private readonly Host _host;
-    private readonly Func<DateTimeZone, LocalDate> _today;
-    private FlockFile _file;
-    private byte[] _bytes;
-    private Dictionary<string, int> _places = [];
-
-    private AnswerBook(string path, Func<DateTimeZone, LocalDate> today, Host host, FlockFile file, byte[] bytes)
-    {
-        (_path, _today, _host, _file, _bytes) = (path, today, host, file, bytes);
-        Hold(file, bytes);
-    }
+    private FlockFile _file = opened;
+    private Dictionary<string, int> _places = PlacesIn(opened);
 
     public Flock Flock => _file.Flock;
-
-    /// <param name="today">What has not happened by then is refused.</param>
-    /// <returns>Null when the flock file has errors; they have been shown.</returns>
-    /// <exception cref="UsageException">It cannot be read.</exception>
-    public static AnswerBook? Open(string path, Func<DateTimeZone, LocalDate> today, Host host)
-    {
-        var bytes = InputFile.Read(path, host);
-        return FlockLoader.Open(path, bytes, today, host) is { } file ? new AnswerBook(path, today, host, file, bytes) : null;
-    }
 
     /// <summary>She as the file has her now.</summary>
     /// <exception cref="UsageException">She is no longer in it.</exception>
@@ -42,15 +26,12 @@ internal sealed class AnswerBook
     /// <exception cref="UsageException">The file cannot be read, or has errors now, which have been shown.</exception>
     public void Refresh()
     {
-        var bytes = InputFile.Read(_path, _host);
-        if (bytes.AsSpan().SequenceEqual(_bytes))
+        var bytes = InputFile.Read(path, host);
+        if (!bytes.AsSpan().SequenceEqual(_file.ToBytes()))
         {
-            return;
+            Hold(FlockLoader.Open(path, bytes, today, host)
+                ?? throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it"));
         }
-
-        var file = FlockLoader.Open(_path, bytes, _today, _host)
-            ?? throw new UsageException("the flock file has been changed meanwhile, and has errors now; put them right and start again. What you entered before is in it");
-        Hold(file, bytes);
     }
 
     /// <summary>Writes all the answers, or none.</summary>
@@ -71,19 +52,16 @@ internal sealed class AnswerBook
         {
             var before = _file.Reading.Diagnostics.Select(d => (d.Code, d.Message)).ToHashSet();
             warnings = [.. edit.Diagnostics.Where(d => !before.Contains((d.Code, d.Message)))];
-            var bytes = changed.ToBytes();
-            FlockWriter.Write(_path, _bytes, bytes, _host);
-            Hold(changed, bytes);
+            FlockWriter.Write(path, _file, changed, host);
+            Hold(changed);
         }
 
         return edit;
     }
 
-    private void Hold(FlockFile file, byte[] bytes)
-    {
-        (_file, _bytes) = (file, bytes);
-        _places = file.Flock.Ewes.Select((ewe, at) => (ewe.Tag, at)).ToDictionary(StringComparer.Ordinal);
-    }
+    private static Dictionary<string, int> PlacesIn(FlockFile file) => file.Flock.Ewes.Select((ewe, at) => (ewe.Tag, at)).ToDictionary(StringComparer.Ordinal);
+
+    private void Hold(FlockFile file) => (_file, _places) = (file, PlacesIn(file));
 
     private int IndexOf(string tag) => _places.TryGetValue(tag, out var at)
         ? at

@@ -24,17 +24,14 @@ internal static class AnswerChanges
     /// <summary>Day by day, so that the list keeps its layout and its comments; those to come first, so that it is never empty on the way.</summary>
     private static IEnumerable<FlockChange> Marks(ImmutableArray<string> days, ImmutableArray<string> written, FlockPlace place)
     {
-        if (days.Except(written).Select(FlockValue.Word).ToList() is { Count: > 0 } come)
+        if (days.Except(written).Select(FlockValue.Word).ToImmutableArray() is { IsEmpty: false } come)
         {
             yield return new AddToList(place, "marks", come);
         }
 
-        for (var at = written.Length - 1; at >= 0; at--)
+        foreach (var (at, _) in written.Index().Reverse().Where(day => !days.Contains(day.Item)))
         {
-            if (!days.Contains(written[at]))
-            {
-                yield return new RemoveFromList(place, "marks", at);
-            }
+            yield return new RemoveFromList(place, "marks", at);
         }
     }
 }

@@ -1,7 +1,7 @@
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>What a sitting has changed, a line a ewe, so that old and new can be shown side by side and any line undone.</summary>
-internal sealed class Changes(IPencilSheet sheet, AnswerBook book, LocalDate today)
+internal sealed class Changes(PencilSheet sheet, AnswerBook book, LocalDate today)
 {
     private readonly OrderedDictionary<string, Change> _changes = new(StringComparer.Ordinal);
 
@@ -40,18 +40,15 @@ internal sealed class Changes(IPencilSheet sheet, AnswerBook book, LocalDate tod
     public string? Undo(Change change)
     {
         book.Refresh();
-        if (!Change.Same(book.Now(change.Tag, change.Old.Values), change.New))
+        var whyNot = !Change.Same(book.Now(change.Tag, change.Old.Values), change.New) ? "she has been changed elsewhere meanwhile, and is left as she is now"
+            : book.Enter([(change.Tag, new EweAnswer("", [.. change.Old.Values]))], out _) is { File: null } refused ? EnterMessages.Refused(refused)
+            : null;
+        if (whyNot is null)
         {
-            return "she has been changed elsewhere meanwhile, and is left as she is now";
+            Note(change);
         }
 
-        if (book.Enter([(change.Tag, new EweAnswer("", [.. change.Old.Values]))], out _) is { File: null } refused)
-        {
-            return EnterMessages.Refused(refused);
-        }
-
-        Note(change);
-        return null;
+        return whyNot;
     }
 }
 

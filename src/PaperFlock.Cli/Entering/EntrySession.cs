@@ -4,7 +4,7 @@ using Spectre.Console;
 namespace PaperFlock.Cli.Entering;
 
 /// <summary>Somebody with the sheet in one hand: asks ewe by ewe in its order, reads back what it understood, and writes it down at once.</summary>
-internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Changes changes, Host host)
+internal sealed class EntrySession(PencilSheet sheet, AnswerBook book, SeasonPlan plan, ITyping typing, Changes changes, Host host)
 {
     private static readonly string[] KeyHeads = ["type", "and press Enter"];
 
@@ -128,10 +128,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
         {
             changes.Note(change);
             host.WriteLine(EnterMessages.ReadBack(who, answer.Words), new Style(Color.Green));
-            foreach (var warning in warnings)
-            {
-                Say($"    mind: {warning.Message}; {warning.Advice}");
-            }
+            host.WriteBelow(warnings.Select(warning => $"  mind: {warning.Message}; {warning.Advice}"));
         }
 
         Step(typed.Ending == Ending.Up ? -1 : 1);
@@ -187,10 +184,7 @@ internal sealed class EntrySession(IPencilSheet sheet, AnswerBook book, SeasonPl
     private int? Pick(string letters, List<int> rows)
     {
         Say($"  `{letters}` may be");
-        foreach (var row in rows)
-        {
-            Say($"    {Who(row)}");
-        }
+        host.WriteBelow(rows.Select(row => $"  {Who(row)}"));
 
         host.Out.Write("which row? > ");
         host.Out.Flush();

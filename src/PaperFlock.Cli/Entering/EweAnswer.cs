@@ -25,5 +25,12 @@ internal sealed record Understood(EweAnswer? Answer, string? WhyNot, int Cell = 
 {
     public static Understood As(string words, params IEnumerable<AnswerPart> parts) => new(new EweAnswer(words, [.. parts]), null);
 
+    /// <summary>All that is said of a ewe together; the first of it that is no answer refuses the whole.</summary>
+    public static Understood All(IEnumerable<Understood> said)
+    {
+        var all = said.ToList();
+        return all.Find(s => s.Answer is null) ?? As(string.Join(", ", all.Select(s => s.Answer!.Words)), all.SelectMany(s => s.Answer!.Parts));
+    }
+
     public static Understood Not(string why, int cell = 0) => new(null, why, cell);
 }

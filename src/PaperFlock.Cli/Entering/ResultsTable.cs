@@ -4,13 +4,13 @@ namespace PaperFlock.Cli.Entering;
 
 /// <summary>Results from a spreadsheet: a row a ewe, found by her tag, with columns by their headings in any order.</summary>
 /// <param name="which">Asks which of several ewes is meant whose tags all end so; null where there is nobody to ask, or no answer.</param>
-internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<string, ImmutableArray<Ewe>, Ewe?> which, DiagnosticBag bag)
+internal sealed class ResultsTable(PencilSheet sheet, HeadedTable table, Func<string, ImmutableArray<Ewe>, Ewe?> which, DiagnosticBag bag)
 {
     /// <summary>Columns that no sheet asks for, told from a column that was meant for results and has a slip in its heading.</summary>
     private static readonly ResultColumn[] Ignored = [new("name", "ewe", "ewe name"), new("note", "notes", "comment", "comments", "remarks"), new("breed"), new("group"), new("born")];
 
     /// <summary>Whether a heading stands over results of a sheet, or over something that is often beside them.</summary>
-    public static bool IsKnown(IPencilSheet sheet, string heading) => sheet.Columns.Concat(Ignored).Any(c => Is(c, heading));
+    public static bool IsKnown(PencilSheet sheet, string heading) => sheet.Columns.Concat(Ignored).Any(c => Is(c, heading));
 
     /// <summary>Answers in the order of the file; what is wrong is in the bag.</summary>
     /// <param name="onSheet">The tags on the printed sheet.</param>
@@ -40,10 +40,7 @@ internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<s
             }
 
             results.Add(new ResultRow(ewe.Tag, answer, tag));
-            if (!onSheet.Contains(ewe.Tag))
-            {
-                bag.Add(ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
-            }
+            bag.Add(onSheet.Contains(ewe.Tag) ? null : ResultMessages.NotOnTheSheet(tag.Span, ewe.CallName, sheet.Title));
         }
 
         return results.ToImmutable();
@@ -92,23 +89,14 @@ internal sealed class ResultsTable(IPencilSheet sheet, HeadedTable table, Func<s
         var found = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var (heading, at) in table.Headings.Select((heading, at) => (heading, at)).Where(h => !h.heading.IsBlank && h.at != table.Tag))
         {
-            if (sheet.Columns.FirstOrDefault(c => Is(c, heading.Text)) is { } column)
-            {
-                if (!found.TryAdd(column.Name, at))
-                {
-                    bag.Add(ResultMessages.ColumnTwice(heading.Span, column.Name, table.Headings[found[column.Name]].Text));
-                }
-            }
-            else if (!Ignored.Any(c => Is(c, heading.Text)))
-            {
-                bag.Add(ResultMessages.UnknownColumn(heading.Span, heading.Text, NearestWord.Find(heading.Text, sheet.Columns.SelectMany(c => c.Headings.Prepend(c.Name)))));
-            }
+            bag.Add(
+                sheet.Columns.FirstOrDefault(c => Is(c, heading.Text)) is { } column
+                    ? found.TryAdd(column.Name, at) ? null : ResultMessages.ColumnTwice(heading.Span, column.Name, table.Headings[found[column.Name]].Text)
+                : Ignored.Any(c => Is(c, heading.Text)) ? null
+                : ResultMessages.UnknownColumn(heading.Span, heading.Text, NearestWord.Find(heading.Text, sheet.Columns.SelectMany(c => c.Headings.Prepend(c.Name)))));
         }
 
-        if (found.Count == 0)
-        {
-            bag.Add(ResultMessages.NoResultColumn(table.Headings.IsEmpty ? SourceSpan.WholeFile : table.Headings[0].Span, sheet.Columns));
-        }
+        bag.Add(found.Count == 0 ? ResultMessages.NoResultColumn(table.Headings.IsEmpty ? SourceSpan.WholeFile : table.Headings[0].Span, sheet.Columns) : null);
 
         return [.. sheet.Columns.Where(c => found.ContainsKey(c.Name)).Select(c => (found[c.Name], c.Name))];
     }

@@ -14,16 +14,12 @@ internal static class SeasonDay
     {
         var window = new DateInterval(within[0].Start, within[^1].End);
         var meant = Candidates(text.Trim(), window, today).Distinct().Order().ToList();
-        if (meant.Count == 0)
-        {
-            return (null, EnterMessages.NoDay(text, Example(within, today)));
-        }
-
         var possible = meant.Where(d => d <= today && within.Any(w => w.Contains(d))).ToList();
         return possible.Count switch
         {
             1 => (possible[0], null),
             > 1 => (null, EnterMessages.TwoDays(text, possible)),
+            _ when meant.Count == 0 => (null, EnterMessages.NoDay(text, Example(within, today))),
             _ when meant.Exists(d => d > today && within.Any(w => w.Contains(d))) => (null, EnterMessages.NotYet(text, today)),
             _ => (null, EnterMessages.NotThen(text, happening, within, Example(within, today))),
         };
@@ -31,15 +27,10 @@ internal static class SeasonDay
 
     private static IEnumerable<LocalDate> Candidates(string text, DateInterval window, LocalDate today)
     {
-        if (WrittenDate.Days(text, today) is { IsEmpty: false } days)
-        {
-            return days;
-        }
-
         var (weekday, day) = WrittenDate.SplitWeekday(text);
-        return WrittenDate.ReadWithoutYear(day) is (var number, null)
+        return WrittenDate.Days(text, today) is { IsEmpty: false } days ? days
             // A stretch of days has each day of the month at most a few times.
-            ? window.Where(d => d.Day == number && (weekday is null || d.DayOfWeek == weekday))
+            : WrittenDate.ReadWithoutYear(day) is (var number, null) ? window.Where(d => d.Day == number && (weekday is null || d.DayOfWeek == weekday))
             : WrittenDate.InYears(text, window.Start.Year, window.End.Year);
     }
 

@@ -6,7 +6,7 @@ internal static class FlockWriter
     /// <param name="path">As typed. A link is followed, so that it stays one.</param>
     /// <param name="old">What it was changed from.</param>
     /// <exception cref="UsageException">It cannot be written, or is no longer the old one; it is untouched.</exception>
-    public static void Write(string path, byte[] old, ReadOnlyMemory<byte> content, Host host)
+    public static void Write(string path, FlockFile old, FlockFile changed, Host host)
     {
         var target = host.FullPath(path);
         FileTrouble.Told(
@@ -19,8 +19,8 @@ internal static class FlockWriter
             why => Messages.CannotWrite(path, why));
 
         using var staged = new StagedFiles();
-        staged.Add(new OutputFile(target, path), content, likeOld: true);
-        if (!InputFile.Read(path, host).AsSpan().SequenceEqual(old))
+        staged.Add(new OutputFile(target, path), changed.ToBytes(), likeOld: true);
+        if (!InputFile.Read(path, host).AsSpan().SequenceEqual(old.ToBytes()))
         {
             throw new UsageException(Messages.CannotWrite(path, "it has been changed by somebody else meanwhile; try again"));
         }

@@ -46,47 +46,13 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
 
     public void Path(ReadOnlySpan<(double X, double Y)> points, bool closed, double thickness)
     {
-        using var builder = new SKPathBuilder();
-        builder.MoveTo((float)points[0].X, (float)points[0].Y);
-        foreach (var (x, y) in points[1..])
-        {
-            builder.LineTo((float)x, (float)y);
-        }
-
-        if (closed)
-        {
-            builder.Close();
-        }
-
-        using var outline = builder.Detach();
+        using var outline = Drawn($"M{new string('L', points.Length - 1)}{(closed ? "Z" : "")}", points);
         canvas.DrawPath(outline, Pen(thickness));
     }
 
     public void Outline(string steps, ReadOnlySpan<(double X, double Y)> points, Fill fill, double thickness)
     {
-        using var builder = new SKPathBuilder();
-        foreach (var step in steps)
-        {
-            switch (step)
-            {
-                case 'M':
-                    builder.MoveTo(Point(points[0]));
-                    break;
-                case 'L':
-                    builder.LineTo(Point(points[0]));
-                    break;
-                case 'C':
-                    builder.CubicTo(Point(points[0]), Point(points[1]), Point(points[2]));
-                    break;
-                default:
-                    builder.Close();
-                    break;
-            }
-
-            points = points[OutlineItem.PointsOf(step)..];
-        }
-
-        using var outline = builder.Detach();
+        using var outline = Drawn(steps, points);
         if (fill != Fill.None)
         {
             canvas.DrawPath(outline, fill == Fill.White ? _white : _fill);
@@ -97,8 +63,6 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
             _round.StrokeWidth = (float)thickness;
             canvas.DrawPath(outline, _round);
         }
-
-        static SKPoint Point((double X, double Y) point) => new((float)point.X, (float)point.Y);
     }
 
     public void Circle(double x, double y, double radius, double thickness) => canvas.DrawCircle((float)x, (float)y, (float)radius, Pen(thickness));
@@ -138,6 +102,35 @@ internal sealed class SkiaCanvas(SKCanvas canvas) : ICanvas, IDisposable
                 units += glyph.Advance;
             }
         }
+    }
+
+    /// <param name="steps">As in <see cref="OutlineItem"/>.</param>
+    private static SKPath Drawn(string steps, ReadOnlySpan<(double X, double Y)> points)
+    {
+        using var builder = new SKPathBuilder();
+        foreach (var step in steps)
+        {
+            switch (step)
+            {
+                case 'M':
+                    builder.MoveTo(Point(points[0]));
+                    break;
+                case 'L':
+                    builder.LineTo(Point(points[0]));
+                    break;
+                case 'C':
+                    builder.CubicTo(Point(points[0]), Point(points[1]), Point(points[2]));
+                    break;
+                default:
+                    builder.Close();
+                    break;
+            }
+
+            points = points[OutlineItem.PointsOf(step)..];
+        }
+
+        return builder.Detach();
+        static SKPoint Point((double X, double Y) point) => new((float)point.X, (float)point.Y);
     }
 
     private SKPaint Pen(double thickness)

@@ -49,7 +49,7 @@ public static class FlockFileText
                # find: Bins left of the shed door, tap inside it{{To}}for whoever is in charge; hay, hurdles and scales too
                # sick-pen: The lean-to{{To}}where a ewe that is unwell is brought in
                # contacts:{{To}}in the order they are to be rung
-               #   - {role: Keeper, name: {{ScalarText.Flow(FlockValue.Text(string.IsNullOrWhiteSpace(draft.Keeper) ? "Your name" : draft.Keeper), json: false)}}, phone: 01632 960 101}
+               #   - {role: Keeper, name: {{NodeText.Flow(FlockValue.Text(string.IsNullOrWhiteSpace(draft.Keeper) ? "Your name" : draft.Keeper).Node)}}, phone: 01632 960 101}
                #   - {role: Vet, name: Your vets, phone: 01632 960 202, note: out of hours too}
                #   - {role: Neighbour, name: Who would come, phone: 01632 960 404}
 

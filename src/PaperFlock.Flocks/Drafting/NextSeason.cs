@@ -63,8 +63,7 @@ public sealed record NextSeason(
             .. Enumerable.Range(0, file.ItemsOf(FlockPlace.Top, "groups").Length).SelectMany(i => Group(file, FlockPlace.Top.Key("groups").Item(i), days)),
             .. file.Has(FlockPlace.Top.Key("keeper-days")) ? [new ClearKey(FlockPlace.Top.Key("keeper-days"), "away")] : Array.Empty<FlockChange>(),
             .. Backwards(flock.OwnJobs, job => job.On is not null).Select(i => new RemoveFromList(FlockPlace.Top, "jobs", i)),
-            // The first change of every ewe, then the second, and so on: those of different ewes are made at once.
-            .. flock.Ewes.SelectMany((ewe, i) => ewe.Gone is null ? Ewe(file, ewe, FlockPlace.Ewe(i)).Index() : []).OrderBy(c => c.Index).Select(c => c.Item),
+            .. flock.Ewes.SelectMany((ewe, i) => ewe.Gone is null ? Ewe(file, ewe, FlockPlace.Ewe(i)) : []),
             .. Backwards(flock.Ewes, ewe => ewe.Gone is not null).Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
         ];
     }
@@ -75,7 +74,7 @@ public sealed record NextSeason(
 
     private static IEnumerable<FlockChange> Moved(FlockFile file, FlockPlace section, string[] keys, int days) =>
         from key in keys
-        let date = file.ValueOf(section, key) is FlockWord written ? WrittenDate.Read(written.Content).DayFirst : null
+        let date = file.ValueOf(section, key) is { Node: Scalar written } ? WrittenDate.Read(written.Text).DayFirst : null
         where date is not null
         select new SetKey(section, key, FlockValue.Word(LocalDatePattern.Iso.Format(date.Value.PlusDays(days))));
 

@@ -10,15 +10,10 @@ public sealed class EwePlaces
     public EwePlaces(SourceText source)
     {
         _source = source;
-        if ((TreeBuilder.Build(source, new DiagnosticBag()) as Mapping)?.Entries.FirstOrDefault(e => e.Key.Text == "ewes")?.Value is not Sequence { Items: [.., var last] } ewes)
+        if ((TreeBuilder.Build(source, new DiagnosticBag()) as Mapping)?.Entries.FirstOrDefault(e => e.Key.Text == "ewes")?.Value is Sequence { Items: [.., var last] } ewes)
         {
-            return;
-        }
-
-        (Count, _end) = (ewes.Items.Length, last.Extent.End);
-        foreach (var (item, ewe) in ewes.Items.Select((item, ewe) => (item, ewe)))
-        {
-            _keys.AddRange(((item as Mapping)?.Entries ?? []).Select(e => (e.Key.Extent.Start, ewe, e.Key.Text)));
+            (Count, _end) = (ewes.Items.Length, last.Extent.End);
+            _keys.AddRange(ewes.Items.SelectMany((item, ewe) => ((item as Mapping)?.Entries ?? []).Select(e => (e.Key.Extent.Start, ewe, e.Key.Text))));
         }
     }
 

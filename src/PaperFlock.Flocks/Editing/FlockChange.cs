@@ -11,15 +11,10 @@ public sealed record SetKey(FlockPlace Section, string Key, FlockValue Value) : 
 public sealed record ClearKey(FlockPlace Section, string Key) : FlockChange(Section, Key);
 
 /// <summary>Adds items at the end of the list under a key, which is made if it is not there.</summary>
-public sealed record AddToList(FlockPlace Section, string Key, ImmutableArray<FlockValue> Items) : FlockChange(Section, Key)
+public sealed record AddToList(FlockPlace Section, string Key, params ImmutableArray<FlockValue> Items) : FlockChange(Section, Key)
 {
-    public AddToList(FlockPlace section, string key, params IEnumerable<FlockValue> items)
-        : this(section, key, [.. items])
-    {
-    }
-
     /// <summary>Whole new ewes, each a <see cref="FlockValue.Section"/>, after the last one there is.</summary>
-    public static AddToList Ewes(params IEnumerable<FlockValue> ewes) => new(FlockPlace.Top, "ewes", ewes);
+    public static AddToList Ewes(params IEnumerable<FlockValue> ewes) => new(FlockPlace.Top, "ewes", [.. ewes]);
 }
 
 /// <summary>Takes one item out of a list.</summary>

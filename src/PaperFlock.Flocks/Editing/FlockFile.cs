@@ -64,7 +64,7 @@ public sealed class FlockFile
             {
                 var (before, tree) = (source, root);
                 var ways = Ways(change, new Layout(source.Text), root);
-                if (ways.Select(way => Changed(before, tree, way)).FirstOrDefault(changed => changed is not null) is not { } next)
+                if (ways.Select(way => Changed(before, tree, [way], way.Expected)).FirstOrDefault(changed => changed is not null) is not { } next)
                 {
                     return new FlockEdit(null, [FlockMessages.CannotEdit(Places.Find(root, change.Section).Span, Describe(change))], source);
                 }
@@ -105,39 +105,27 @@ public sealed class FlockFile
 
     private byte[] BytesOf(string text) => [.. _hasByteOrderMark ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)];
 
-    /// <summary>Changes in their order, gathered where they follow one another and are of keys of different items of one list: none of them moves what another is about.</summary>
+    /// <summary>
+    /// Changes in their order, gathered where they follow one another and are of keys of items of one list. Those of different items move nothing that another
+    /// is about, and do not wait for one another: the first of each item, then the second, and so on.
+    /// </summary>
     private static IEnumerable<IReadOnlyList<FlockChange>> Waves(IReadOnlyList<FlockChange> changes)
     {
-        // Those of ewes alone do not wait for one another: the first of each ewe, then the second, and so on.
-        if (changes.All(c => c is SetKey or ClearKey && c.Section.IsEwe))
+        for (var at = 0; at < changes.Count;)
         {
-            foreach (var round in changes.GroupBy(c => c.Section.Index).SelectMany(ewe => ewe.Index()).GroupBy(c => c.Index, c => c.Item))
+            var list = ListOf(changes[at]);
+            var run = changes.Skip(at).TakeWhile((change, i) => i == 0 || (list is not null && ListOf(change) == list)).ToList();
+            foreach (var round in run.GroupBy(c => c.Section.Index).SelectMany(item => item.Index()).GroupBy(c => c.Index, c => c.Item))
             {
                 yield return [.. round];
             }
 
-            yield break;
-        }
-
-        var (wave, places) = (new List<FlockChange>(), new HashSet<string>(StringComparer.Ordinal));
-        foreach (var change in changes)
-        {
-            var isItem = change is SetKey or ClearKey && change.Section is { Above: not null, Name: null };
-            if (wave.Count > 0 && !(isItem && wave[0].Section.Above?.ToString() == change.Section.Above!.ToString() && !places.Contains(change.Section.ToString())))
-            {
-                yield return wave;
-                (wave, places) = ([], new HashSet<string>(StringComparer.Ordinal));
-            }
-
-            wave.Add(change);
-            places.Add(change.Section.ToString());
-        }
-
-        if (wave.Count > 0)
-        {
-            yield return wave;
+            at += run.Count;
         }
     }
+
+    /// <summary>The list of whose items a change is of a key; null where it is of something else.</summary>
+    private static string? ListOf(FlockChange change) => change is SetKey or ClearKey && change.Section is { Above: { } list, Name: null } ? list.ToString() : null;
 
     /// <summary>Makes the changes of a wave at once: reading the text again after each would take a flock of 300 ewes a minute.</summary>
     /// <returns>Null when one of them cannot be made in its tidiest way, or two touch.</returns>
@@ -155,6 +143,14 @@ public sealed class FlockFile
             splices.Add(way);
         }
 
+        return Changed(source, root, splices, expected);
+    }
+
+    /// <param name="splices">All to be made; one that replaces nothing by nothing leaves the text as it is.</param>
+    /// <param name="expected">What the changed text should say.</param>
+    /// <returns>Null when it does not, or two of them touch.</returns>
+    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, IEnumerable<Splice> splices, Node expected)
+    {
         var (text, at) = (new StringBuilder(), 0);
         foreach (var splice in splices.Where(s => s.Start < s.End || s.Text.Length > 0).OrderBy(s => s.Start))
         {
@@ -167,28 +163,13 @@ public sealed class FlockFile
             at = splice.End;
         }
 
-        var changed = new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString());
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
-    }
-
-    /// <returns>Null when the changed text does not say what it should.</returns>
-    private static (SourceText Source, Node Root)? Changed(SourceText source, Node root, Splice splice)
-    {
-        if (splice is { Start: var start, End: var end, Text: "" } && start == end)
+        if (at == 0 && text.Length == 0)
         {
             return (source, root);
         }
 
-        var text = string.Concat(source.Text.AsSpan(0, splice.Start), splice.Text, source.Text.AsSpan(splice.End));
-        var changed = new SourceText(source.Path, text);
-        return Tree(changed) is { } tree && Meaning.IsSame(tree, splice.Expected) ? (changed, tree) : null;
-    }
-
-    private static Node? Tree(SourceText source)
-    {
-        var bag = new DiagnosticBag();
-        var root = TreeBuilder.Build(source, bag);
-        return bag.HasErrors ? null : root;
+        var (changed, bag) = (new SourceText(source.Path, text.Append(source.Text, at, source.Text.Length - at).ToString()), new DiagnosticBag());
+        return TreeBuilder.Build(changed, bag) is { } tree && !bag.HasErrors && Meaning.IsSame(tree, expected) ? (changed, tree) : null;
     }
 
     /// <returns>Ways to make it, the tidiest first, each to be tried in turn; none when the layout leaves no way without touching something else.</returns>
@@ -206,8 +187,8 @@ public sealed class FlockFile
     /// <summary>The line a person would write.</summary>
     private static string Describe(FlockChange change) => change switch
     {
-        SetKey c => $"{c.Key}: {ScalarText.Flow(c.Value, json: false)}",
-        AddToList { Items: [var only] } c => $"{c.Key}: {ScalarText.Flow(FlockValue.List(only), json: false)}",
+        SetKey c => $"{c.Key}: {NodeText.Flow(c.Value.Node)}",
+        AddToList { Items: [var only] } c => $"{c.Key}: {NodeText.Flow(FlockValue.List(only).Node)}",
         _ => $"{change.Key}:",
     };
 }

@@ -16,14 +16,8 @@ public sealed class FlockPlace
 
     internal int Index { get; }
 
-    /// <summary>The list of them.</summary>
-    internal static FlockPlace Ewes { get; } = Top.Key("ewes");
-
-    /// <summary>Whether it is one of them, by <see cref="Index"/>.</summary>
-    internal bool IsEwe => ReferenceEquals(Above, Ewes);
-
     /// <param name="index">Her place in <see cref="Flock.Ewes"/>, from 0.</param>
-    public static FlockPlace Ewe(int index) => Ewes.Item(index);
+    public static FlockPlace Ewe(int index) => Top.Key("ewes").Item(index);
 
     public FlockPlace Key(string key) => new(this, key, 0);
 

@@ -15,7 +15,7 @@ internal sealed class ListChange(Layout layout, Node root, FlockPlace section, s
             return new SectionChange(layout, root, section).Set(key, FlockValue.List(items));
         }
 
-        var expected = Places.With(root, Place, _list with { Items = _list.Items.AddRange(items.Select(i => i.AsNode())) });
+        var expected = Places.With(root, Place, _list with { Items = _list.Items.AddRange(items.Select(i => i.Node)) });
         return items.IsEmpty ? new Splice(0, 0, "", root) : _list.IsFlow ? InBrackets(_list, items, expected) : UnderDashes(_list, items, expected);
     }
 
@@ -41,7 +41,7 @@ internal sealed class ListChange(Layout layout, Node root, FlockPlace section, s
     {
         var isJson = list.Items.Any(i => i is Mapping { IsFlow: true } m && m.Entries.All(e => layout.Text[e.Key.Extent.Start] == '"'))
             || (list.Items.Length > 0 && list.Items.All(i => i is Scalar s && layout.Text[s.Extent.Start] == '"'));
-        var written = items.Select(i => ScalarText.Flow(i, isJson)).ToList();
+        var written = items.Select(i => NodeText.Flow(i.Node, isJson)).ToList();
         if (list.Items.IsEmpty)
         {
             var start = list.Extent.Start + 1;
@@ -73,15 +73,15 @@ internal sealed class ListChange(Layout layout, Node root, FlockPlace section, s
         var dash = layout.IndentOf(list.Extent.Start);
         var gap = Gap(last);
         var newLine = layout.BreakAt(end);
-        var between = items[0] is FlockSection && HasEmptyLineBefore(last) ? newLine : "";
-        var at = items[0] is FlockSection ? AfterComments(end, dash.Length) : layout.LineEnd(end);
-        var written = items.Select(i => $"{between}{newLine}{dash}-{gap}{Item(i, dash + " " + gap, newLine, last is Mapping { IsFlow: true })}");
+        var between = items[0].Node is Mapping && HasEmptyLineBefore(last) ? newLine : "";
+        var at = items[0].Node is Mapping ? AfterComments(end, dash.Length) : layout.LineEnd(end);
+        var written = items.Select(i => $"{between}{newLine}{dash}-{gap}{Item(i.Node, dash + " " + gap, newLine, last is Mapping { IsFlow: true })}");
         return new Splice(at, at, string.Concat(written), expected);
     }
 
-    private static string Item(FlockValue item, string indent, string newLine, bool inBraces) => item is FlockSection section && !inBraces
-        ? string.Join(newLine + indent, section.Entries.Select(e => $"{ScalarText.Key(e.Key, json: false)}: {e.Value.ToYaml()}"))
-        : item.ToYaml();
+    private static string Item(Node item, string indent, string newLine, bool inBraces) => item is Mapping section && !inBraces
+        ? string.Join(newLine + indent, section.Entries.Select(e => $"{NodeText.Key(e.Key.Text)}: {NodeText.Block(e.Value)}"))
+        : NodeText.Block(item);
 
     /// <summary>The blanks between a dash and what follows it on its line.</summary>
     private string Gap(Node item)
@@ -147,17 +147,10 @@ internal sealed class ListChange(Layout layout, Node root, FlockPlace section, s
             return null;
         }
 
-        if (item is Mapping)
-        {
-            return new Splice(line, layout.NextLine(AfterComments(end, layout.Text.IndexOf('-', line) - line)), "", expected);
-        }
-
-        if (!layout.IsBlank(end, layout.LineEnd(end)))
-        {
-            var at = layout.Text.IndexOf('-', line);
-            return new Splice(at, layout.Text.IndexOf('#', end), "", expected);
-        }
-
-        return new Splice(line, layout.NextLine(end), "", expected);
+        var at = layout.Text.IndexOf('-', line);
+        var (from, to) = item is Mapping ? (line, layout.NextLine(AfterComments(end, at - line)))
+            : layout.IsBlank(end, layout.LineEnd(end)) ? (line, layout.NextLine(end))
+            : (at, layout.Text.IndexOf('#', end));
+        return new Splice(from, to, "", expected);
     }
 }

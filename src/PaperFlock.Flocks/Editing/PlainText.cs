@@ -16,7 +16,7 @@ internal static class PlainText
         foreach (var (entry, i) in section.Entries.Select((entry, i) => (entry, i)))
         {
             // The first key of a list's entry stands behind its dash.
-            text.Append(i == 0 && indent.Length > 0 && text[^1] == ' ' ? "" : indent).Append(Scalar(entry.Key)).Append(':');
+            text.Append(i == 0 && indent.Length > 0 && text[^1] == ' ' ? "" : indent).Append(NodeText.Flow(entry.Key)).Append(':');
             switch (entry.Value)
             {
                 case Mapping { Entries.IsEmpty: false } below:
@@ -33,18 +33,9 @@ internal static class PlainText
 
                     break;
                 case var value:
-                    text.Append(value is Scalar { IsBlank: true } ? "" : " ").Append(InLine(value)).Append('\n');
+                    text.Append(value is Scalar { IsBlank: true } ? "" : " ").Append(NodeText.Flow(value)).Append('\n');
                     break;
             }
         }
     }
-
-    private static string InLine(Node value) => value switch
-    {
-        Scalar scalar => Scalar(scalar),
-        Sequence list => $"[{string.Join(", ", list.Items.Select(InLine))}]",
-        _ => "{}",
-    };
-
-    private static string Scalar(Scalar scalar) => scalar.IsBlank ? "" : scalar.Text.Length == 0 ? "''" : ScalarText.Of(new FlockWord(scalar.Text, MayNeedQuotes: !scalar.IsPlain), inFlow: true, quote: null);
 }

@@ -32,44 +32,35 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
 
     private Splice? Fill(int at, FlockValue value)
     {
-        var entry = _section.Entries[at];
-        var written = InLine(value);
-        if (layout.ColonOf(entry) is not { } colon)
-        {
-            var end = entry.Key.Extent.End;
-            return _section.IsFlow
-                ? new Splice(end, end, $": {written}", With(at, value))
-                : new Splice(end, end, $"{layout.BreakAt(end)}{layout.IndentOf(_section.Extent.Start)}: {written}", With(at, value));
-        }
-
-        // One space may stand there already.
-        var from = colon + 1;
-        var hasSpace = from < layout.Text.Length && layout.Text[from] == ' ' && from + 1 == layout.LineEnd(from);
-        return hasSpace
-            ? new Splice(from + 1, from + 1, written, With(at, value))
-            : new Splice(from, from, $" {written}", With(at, value));
+        var (entry, written) = (_section.Entries[at], InLine(value));
+        var key = entry.Key.Extent.End;
+        var (from, text) = layout.ColonOf(entry) is not { } colon ? (key, _section.IsFlow ? $": {written}" : $"{layout.BreakAt(key)}{layout.IndentOf(_section.Extent.Start)}: {written}")
+            // One space may stand there already.
+            : layout.Text.AsSpan(colon).StartsWith(": ") && colon + 2 == layout.LineEnd(colon) ? (colon + 2, written)
+            : (colon + 1, $" {written}");
+        return new Splice(from, from, text, With(at, value.Node));
     }
 
     private Splice? Replace(int at, FlockValue value)
     {
         var old = _section.Entries[at].Value;
-        if (old is Scalar && value is FlockWord word)
+        if (old is Scalar && value.Node is Scalar word)
         {
             if (layout.IsBlockScalar(old))
             {
                 var comment = BlockComment(old.Extent.Start);
-                return new Splice(old.Extent.Start, layout.EndOf(old), $"{InLine(value)}{comment}", With(at, value));
+                return new Splice(old.Extent.Start, layout.EndOf(old), $"{InLine(value)}{comment}", With(at, value.Node));
             }
 
             var first = layout.Text[old.Extent.Start];
             var quote = first is '"' or '\'' ? first : (char?)null;
-            return new Splice(old.Extent.Start, old.Extent.End, ScalarText.Of(word, _section.IsFlow, quote), With(at, value));
+            return new Splice(old.Extent.Start, old.Extent.End, NodeText.Of(word, _section.IsFlow, quote), With(at, word));
         }
 
         // A list or a section may hold comments, and those are not ours to throw away.
         var from = (layout.ColonOf(_section.Entries[at]) ?? old.Extent.Start) + 1;
         var end = layout.EndOf(old);
-        return layout.Text.AsSpan(from, end - from).Contains('#') ? null : new Splice(from, end, $" {InLine(value)}", With(at, value));
+        return layout.Text.AsSpan(from, end - from).Contains('#') ? null : new Splice(from, end, $" {InLine(value)}", With(at, value.Node));
     }
 
     /// <summary>A comment may stand after the mark that opens a block; with the blanks before it, or empty.</summary>
@@ -83,7 +74,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
     private Splice? Insert(string key, FlockValue value)
     {
         var after = Before(key);
-        var entries = _section.Entries.Insert(after + 1, new Entry(new Scalar(key, IsPlain: true, default), value.AsNode()));
+        var entries = _section.Entries.Insert(after + 1, new Entry(new Scalar(key, IsPlain: true, default), value.Node));
         var expected = Places.With(root, place, _section with { Entries = entries });
         var end = after < 0 ? _section.Extent.Start + 1 : layout.EndOf(_section.Entries[after]);
         if (!_section.IsFlow)
@@ -94,7 +85,7 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
                 : null;
         }
 
-        var written = $"{ScalarText.Key(key, IsJson)}: {InLine(value)}";
+        var written = $"{NodeText.Key(key, IsJson)}: {InLine(value)}";
         if (after < 0)
         {
             return new Splice(end, end, written, expected);
@@ -170,20 +161,18 @@ internal sealed class SectionChange(Layout layout, Node root, FlockPlace place)
     /// <summary>Leaves the key with nothing after its colon, which reads as left out.</summary>
     private Splice? Blank(int at, Entry entry)
     {
-        var blank = new Scalar("", IsPlain: true, default);
-        var entries = _section.Entries.SetItem(at, entry with { Value = blank });
         var (from, end) = (entry.Value.Extent.Start, layout.EndOf(entry.Value));
         var comment = layout.IsBlockScalar(entry.Value) ? BlockComment(from) : "";
         return comment.Length == 0 && entry.Value is not Scalar && layout.Text.AsSpan(from, end - from).Contains('#')
             ? null
-            : new Splice(from, end, comment, Places.With(root, place, _section with { Entries = entries }));
+            : new Splice(from, end, comment, With(at, new Scalar("", IsPlain: true, default)));
     }
 
     private string InLine(FlockValue value) =>
-        _section.IsFlow ? ScalarText.Flow(value, IsJson) : value.ToYaml();
+        _section.IsFlow ? NodeText.Flow(value.Node, IsJson) : value.ToYaml();
 
-    private Node With(int at, FlockValue value) =>
-        Places.With(root, place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value.AsNode() }) });
+    private Node With(int at, Node value) =>
+        Places.With(root, place, _section with { Entries = _section.Entries.SetItem(at, _section.Entries[at] with { Value = value }) });
 
     private Node Without(int at) => Places.With(root, place, _section with { Entries = _section.Entries.RemoveAt(at) });
 }

@@ -28,7 +28,9 @@ public sealed partial record CsvTable(SourceText Source, ImmutableArray<Immutabl
         }
 
         var source = new SourceText(shownPath, Decode(bytes));
-        var (text, offset) = WithoutHint(source.Text);
+        // A first line such as sep=; tells one spreadsheet what separates the cells; the reader finds out for itself.
+        var offset = source.Text.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) ? source.Text.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
+        var text = source.Text[offset..];
         var utf8 = Encoding.UTF8.GetBytes(text);
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<CsvCell>>();
         var at = new PlaceInText(utf8, offset);
@@ -76,13 +78,6 @@ public sealed partial record CsvTable(SourceText Source, ImmutableArray<Immutabl
 
     [GeneratedRegex(@"^'[^'\r\n]*'[,;\t\r\n]")]
     private static partial Regex SingleQuoted();
-
-    /// <summary>A first line such as <c>sep=;</c> tells one spreadsheet what separates the cells; the reader finds out for itself.</summary>
-    private static (string Text, int Offset) WithoutHint(string text)
-    {
-        var end = text.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) ? text.IndexOf('\n', StringComparison.Ordinal) + 1 : 0;
-        return (text[end..], end);
-    }
 
     /// <summary>From bytes of UTF-8 to characters of the text; asked in rising order, so that a long file is walked once.</summary>
     private sealed class PlaceInText(byte[] utf8, int offset)

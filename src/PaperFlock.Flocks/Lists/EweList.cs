@@ -23,12 +23,7 @@ public sealed record EweList(SourceText Source, ImmutableArray<ListedEwe> Rows, 
     /// <param name="read">What the reader of flock files says of one with these ewes after those it has, and of which text: what it would refuse is left out at its cell.</param>
     public static EweList Read(CsvTable csv, HeadedTable? table, int tupping, DiagnosticBag bag, Func<IReadOnlyList<DraftEwe>, (SourceText Source, ImmutableArray<Diagnostic> Found)> read)
     {
-        if (table is null)
-        {
-            HeadedTable.SayMissing(csv, bag);
-        }
-
-        table?.SayCellsWithoutHeading(bag);
+        HeadedTable.SayWhatIsMissing(csv, table, bag);
         var rows = table is null ? [] : ListTrial.Of(new EweRows(table, tupping, bag).Read(), read, bag);
         return new EweList(csv.Source, rows, bag.ToSorted()) { Keys = table is null ? [] : KeysOf(table) };
     }

@@ -34,24 +34,15 @@ internal sealed class EweRows(HeadedTable table, int tupping, DiagnosticBag bag)
         NameWhatIsLeftOut(columns);
         var tags = new TagCells(table.Rows.Where(r => table.Tag < r.Length && !r[table.Tag].IsBlank).Select(r => r[table.Tag].Text));
         var dates = new ListDates(columns.Where(c => c.Key is "born" or "marks" or "lambed").SelectMany(Column).SelectMany(c => ListDates.Split(c.Text)));
-        if (columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age)
-        {
-            bag.Add(ListMessages.AgeReckoned(age.Heading.Span, tupping));
-        }
+        bag.Add(columns.FirstOrDefault(c => c.Key == EweColumn.Age) is { } age ? ListMessages.AgeReckoned(age.Heading.Span, tupping) : null);
 
         return [.. table.Rows.Select(row => Row(row, columns, tags, dates))];
     }
 
     private void NameWhatIsLeftOut(ImmutableArray<EweColumn> columns)
     {
-        for (var i = 0; i < table.Headings.Length; i++)
+        foreach (var (_, heading) in table.Headings.Index().Where(h => !h.Item.IsBlank && h.Index != table.Tag && !columns.Any(c => c.At == h.Index)))
         {
-            var heading = table.Headings[i];
-            if (heading.IsBlank || i == table.Tag || columns.Any(c => c.At == i))
-            {
-                continue;
-            }
-
             var other = EweColumn.KeyOf(heading.Text) switch
             {
                 null => null,
@@ -70,32 +61,16 @@ internal sealed class EweRows(HeadedTable table, int tupping, DiagnosticBag bag)
     {
         var tagCell = table.Tag < row.Length ? row[table.Tag] : new CsvCell("", row[0].Span);
         var tag = tags.Read(tagCell, bag);
-        var lines = ImmutableArray.CreateBuilder<(string, FlockValue)>();
-        var cells = ImmutableDictionary.CreateBuilder<string, CsvCell>(StringComparer.Ordinal);
-        var leftOut = ImmutableArray.CreateBuilder<string>();
-        cells["tag"] = tagCell;
-        foreach (var column in columns.Where(c => c.At < row.Length && !row[c.At].IsBlank))
-        {
-            var cell = row[column.At];
-            var key = column.Key == EweColumn.Age ? "born" : column.Key;
-            cells[key] = cell;
-            if (Value(column, cell, dates) is { } value)
-            {
-                lines.Add((key, value));
-            }
-            else
-            {
-                leftOut.Add(key);
-            }
-        }
-
+        var written = columns.Where(c => c.At < row.Length && !row[c.At].IsBlank)
+            .Select(c => (Key: c.Key == EweColumn.Age ? "born" : c.Key, Cell: row[c.At], Value: Value(c, row[c.At], dates)))
+            .ToList();
         return new ListedEwe(
             row[0].Span.Line,
             tagCell.Text.Trim(),
-            cells.TryGetValue("name", out var name) ? name.Text.Trim() : null,
-            tag is null ? null : new DraftEwe([("tag", FlockValue.Text(tag)), .. lines]),
-            cells.ToImmutable(),
-            leftOut.ToImmutable());
+            written.Find(w => w.Key == "name").Cell?.Text.Trim(),
+            tag is null ? null : new DraftEwe([("tag", FlockValue.Text(tag)), .. written.Where(w => w.Value is not null).Select(w => (w.Key, w.Value!))]),
+            written.ToImmutableDictionary(w => w.Key, w => w.Cell, StringComparer.Ordinal).Add("tag", tagCell),
+            [.. written.Where(w => w.Value is null).Select(w => w.Key)]);
     }
 
     /// <returns>Null after saying what is wrong.</returns>
@@ -129,17 +104,10 @@ internal sealed class EweRows(HeadedTable table, int tupping, DiagnosticBag bag)
     }
 
     /// <summary>A year, or a date of which only the year counts, whichever way round it is.</summary>
-    private FlockValue? Born(string text, CsvCell cell)
-    {
-        if (text.Length == 4 && text.All(char.IsAsciiDigit))
-        {
-            return FlockValue.Word(text);
-        }
-
-        return WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date
-            ? FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture))
-            : bag.Refuse<FlockValue>(ListMessages.NotADate(cell.Span, text));
-    }
+    private FlockValue? Born(string text, CsvCell cell) =>
+        text.Length == 4 && text.All(char.IsAsciiDigit) ? FlockValue.Word(text)
+        : WrittenDate.Read(text) is var (day, other) && (day ?? other) is { } date ? FlockValue.Word(date.Year.ToString(CultureInfo.InvariantCulture))
+        : bag.Refuse<FlockValue>(ListMessages.NotADate(cell.Span, text));
 
     private FlockValue? Age(string text, CsvCell cell) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var years) && years is > 0 and < 30

@@ -44,21 +44,18 @@ public sealed record HeadedTable(SourceText Source, ImmutableArray<CsvCell> Head
         return null;
     }
 
-    /// <summary>Why there is none, where nothing else has been said of the list.</summary>
-    public static void SayMissing(CsvTable table, DiagnosticBag bag)
+    /// <summary>
+    /// Why there is none, where nothing else has been said of the list; else cells to the right of the last heading, of which nobody knows what they are: the
+    /// first of each row.
+    /// </summary>
+    /// <param name="headed">What <see cref="Of"/> made of the table.</param>
+    public static void SayWhatIsMissing(CsvTable table, HeadedTable? headed, DiagnosticBag bag)
     {
-        if (!bag.HasErrors)
+        bag.Add(headed is not null || bag.HasErrors ? null : table.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(table.Rows[0]));
+        if (headed is { Headings: { IsEmpty: false } headings })
         {
-            bag.Add(table.Rows.IsEmpty ? ListMessages.NoRows() : ListMessages.NoTagColumn(table.Rows[0]));
-        }
-    }
-
-    /// <summary>Cells to the right of the last heading, of which nobody knows what they are: the first of each row.</summary>
-    public void SayCellsWithoutHeading(DiagnosticBag bag)
-    {
-        foreach (var cell in Rows.Where(_ => !Headings.IsEmpty).Select(r => r.Skip(Headings.Length).FirstOrDefault(c => !c.IsBlank)).OfType<CsvCell>())
-        {
-            bag.Add(ListMessages.NoHeading(cell.Span, cell.Text.Trim()));
+            var strays = headed.Rows.Select(r => r.Skip(headings.Length).FirstOrDefault(c => !c.IsBlank)).OfType<CsvCell>();
+            bag.AddRange(strays.Select(cell => ListMessages.NoHeading(cell.Span, cell.Text.Trim())));
         }
     }
 

@@ -36,13 +36,8 @@ internal static class ListTrial
                 return [.. rows.Select(r => r with { Ewe = null })];
             }
 
-            var tried = rows.ToBuilder();
-            foreach (var row in placed)
-            {
-                tried[row.Key] = Without(rows[row.Key], row, bag);
-            }
-
-            rows = tried.ToImmutable();
+            var without = placed.ToDictionary(row => row.Key, row => Without(rows[row.Key], row, bag));
+            rows = [.. rows.Select((row, i) => without.GetValueOrDefault(i, row))];
         }
     }
 

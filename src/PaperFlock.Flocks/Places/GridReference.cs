@@ -16,21 +16,16 @@ internal static partial class GridReference
         var letters = match.Groups["letters"].Value.ToUpperInvariant();
         var groups = match.Groups["figures"].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var figures = string.Concat(groups);
-        if (letters.Length == 1)
-        {
-            return (null, "one letter is a reference of the Irish grid, which this program does not convert: give latitude and longitude, such as 53.35, -7.26");
-        }
+        var isShort = figures.Length is < 4 or > 10 || figures.Length % 2 != 0 || (groups.Length == 2 && groups[0].Length != groups[1].Length);
+        return letters.Length == 1 ? (null, "one letter is a reference of the Irish grid, which this program does not convert: give latitude and longitude, such as 53.35, -7.26")
+            : isShort ? (null, $"'{text.Trim()}' has no place: after the two letters come as many figures for east as for north, two to five of each, such as NY 480 046")
+            : Square(letters) is { } square ? (Middle(letters, square, figures), null)
+            : (null, $"there is no square {letters} in Great Britain: the letters stand on the map's edge or cover");
+    }
 
-        if (figures.Length is < 4 or > 10 || figures.Length % 2 != 0 || (groups.Length == 2 && groups[0].Length != groups[1].Length))
-        {
-            return (null, $"'{text.Trim()}' has no place: after the two letters come as many figures for east as for north, two to five of each, such as NY 480 046");
-        }
-
-        if (Square(letters) is not { } square)
-        {
-            return (null, $"there is no square {letters} in Great Britain: the letters stand on the map's edge or cover");
-        }
-
+    /// <param name="figures">East, and as many north.</param>
+    private static Place Middle(string letters, (int East, int North) square, string figures)
+    {
         var half = figures.Length / 2;
         var side = Math.Pow(10, 5 - half);
         var (east, north) = (figures[..half], figures[half..]);
@@ -39,7 +34,7 @@ internal static partial class GridReference
             square.North + Number(north) * side + side / 2);
         // A thousandth of a degree is 111 m of latitude; no more decimals than the square is good for, and none beyond the metres of the shift.
         var decimals = Math.Min(half + 1, 5);
-        return (new Place(Math.Round((decimal)latitude, decimals), Math.Round((decimal)longitude, decimals), $"{letters} {east} {north}"), null);
+        return new Place(Math.Round((decimal)latitude, decimals), Math.Round((decimal)longitude, decimals), $"{letters} {east} {north}");
     }
 
     /// <summary>Metres of the south-west corner. Letters run A to Z without I, five in a row from the north-west, in squares of 500 km and then of 100 km.</summary>

@@ -15,18 +15,11 @@ public static partial class PlaceText
 
         // A map may print a true minus, and a phone curly quotes for minutes and seconds.
         var match = Degrees().Match(text.Replace('\u2212', '-'));
-        if (!match.Success)
-        {
-            return (null, NotAPlace(text));
-        }
-
-        var latitude = Angle(match, "1", southOrWest: 'S');
-        var longitude = Angle(match, "2", southOrWest: 'W');
-        return latitude is null || longitude is null
-            ? (null, NotAPlace(text))
-            : Math.Abs(latitude.Value) > 90 || Math.Abs(longitude.Value) > 180
+        return !match.Success || Angle(match, "1", southOrWest: 'S') is not { } latitude || Angle(match, "2", southOrWest: 'W') is not { } longitude
+            ? (null, $"'{text}' is no place: write a grid reference such as NY 480 046, or latitude and longitude with a point for decimals, such as 54.46, -2.74")
+            : Math.Abs(latitude) > 90 || Math.Abs(longitude) > 180
                 ? (null, "latitude, which comes first, lies between -90 and 90, and longitude between -180 and 180")
-                : (new Place(latitude.Value, longitude.Value, null), null);
+                : (new Place(latitude, longitude, null), null);
     }
 
     /// <returns>Null for a minus and a letter together, or minutes past sixty: nobody can say what was meant.</returns>
@@ -45,9 +38,6 @@ public static partial class PlaceText
         var size = Math.Round(Math.Abs(degrees) + minutes / 60 + seconds / 3600, 5);
         return negative || (letter.Length == 1 && letter[0] == southOrWest) ? -size : size;
     }
-
-    private static string NotAPlace(string text) =>
-        $"'{text}' is no place: write a grid reference such as NY 480 046, or latitude and longitude with a point for decimals, such as 54.46, -2.74";
 
     private static decimal Number(Group group) =>
         group.Success ? decimal.Parse(group.ValueSpan, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture) : 0;

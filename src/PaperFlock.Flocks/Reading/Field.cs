@@ -23,6 +23,10 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     /// <returns>Nothing in place of a value.</returns>
     public T? Refuse<T>(Diagnostic wrong) => Bag.Refuse<T>(wrong);
 
+    /// <summary>What was read, unless something is wrong with it, which is then reported.</summary>
+    /// <returns>Nothing in place of a value that is wrong.</returns>
+    public T? Unless<T>(Diagnostic? wrong, T read) => wrong is null ? read : Refuse<T>(wrong);
+
     public Section? AsSection() => Value switch
     {
         Mapping mapping => Section.Of(mapping, As<SectionForm>().Table, KeySpan, Bag),
@@ -45,11 +49,7 @@ internal sealed record Field(string Name, Form Form, SourceSpan KeySpan, Node Va
     /// <summary>One value, as text; null when it is a list or a section.</summary>
     public Scalar? AsScalar()
     {
-        if (Value is Mapping or Sequence)
-        {
-            Bag.Add(FlockMessages.NotASingleValue(Span, Name));
-        }
-
+        Bag.Add(Value is Mapping or Sequence ? FlockMessages.NotASingleValue(Span, Name) : null);
         return Value as Scalar;
     }
 

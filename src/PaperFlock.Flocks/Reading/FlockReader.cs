@@ -52,7 +52,9 @@ public static class FlockReader
             return null;
         }
 
-        CheckVersion(top);
+        top.Bag.Add(top.Require("paperflock") is { } field && field.AsScalar() is { } version && version.Text.Trim(' ') != "1"
+            ? FlockMessages.FormatVersion(field.Span, version.Text)
+            : null);
         var holding = HoldingReader.Read(top.RequireBelow("holding"));
         LocalDate? asOf = holding is null ? null : today?.Invoke(holding.TimeZone);
         var print = PrintReader.Read(top.Below("print"));
@@ -78,13 +80,5 @@ public static class FlockReader
             {
                 Fields = fields,
             };
-    }
-
-    private static void CheckVersion(Section top)
-    {
-        if (top.Require("paperflock") is { } field && field.AsScalar() is { } version && version.Text.Trim(' ') != "1")
-        {
-            field.Bag.Add(FlockMessages.FormatVersion(field.Span, version.Text));
-        }
     }
 }

@@ -57,25 +57,26 @@ public static class FlockSchema
     /// <summary>Adds what holds of a section to what is said of it already.</summary>
     private static JsonObject Section(JsonObject said, KeyTable table, bool mayBeBlank)
     {
-        said.Add("type", Type("object", mayBeBlank));
-        var keys = new JsonObject();
-        foreach (var key in table.Keys)
+        var required = table.Keys.Where(k => k.IsRequired).Select(k => k.Name).ToList();
+        var keys = table.Keys.Select(key => KeyValuePair.Create(
+            key.Name, (JsonNode?)Value(new JsonObject { ["description"] = SchemaWords.Of(key) }, key.Form, mayBeBlank: !key.IsRequired)));
+        return With(
+            said,
+            ("type", Type("object", mayBeBlank)),
+            ("properties", new JsonObject(keys)),
+            ("required", required.Count == 0 ? null : Words(required)),
+            ("oneOf", table.ExactlyOneOf.IsEmpty ? null : new JsonArray([.. table.ExactlyOneOf.Select(Given)])),
+            ("additionalProperties", false));
+    }
+
+    /// <param name="more">What holds of it besides; null for nothing of that name.</param>
+    private static JsonObject With(JsonObject said, params IEnumerable<(string Name, JsonNode? Value)> more)
+    {
+        foreach (var (name, value) in more.Where(m => m.Value is not null))
         {
-            keys.Add(key.Name, Value(new JsonObject { ["description"] = SchemaWords.Of(key) }, key.Form, mayBeBlank: !key.IsRequired));
+            said.Add(name, value);
         }
 
-        said.Add("properties", keys);
-        if (table.Keys.Any(k => k.IsRequired))
-        {
-            said.Add("required", Words(table.Keys.Where(k => k.IsRequired).Select(k => k.Name)));
-        }
-
-        if (table.ExactlyOneOf.Length > 0)
-        {
-            said.Add("oneOf", new JsonArray([.. table.ExactlyOneOf.Select(Given)]));
-        }
-
-        said.Add("additionalProperties", false);
         return said;
     }
 
@@ -86,35 +87,20 @@ public static class FlockSchema
         ["properties"] = new JsonObject { [key] = new JsonObject { ["not"] = Of("null") } },
     };
 
-    private static JsonObject Value(JsonObject said, Form form, bool mayBeBlank)
+    private static JsonObject Value(JsonObject said, Form form, bool mayBeBlank) => form switch
     {
-        switch (form)
-        {
-            case SectionForm section:
-                return Section(said, section.Table, mayBeBlank);
-            case ListForm list:
-                return List(said, list, mayBeBlank);
-            case TextForm text:
-                said.Add("$ref", $"#/$defs/{NameOf(text)}");
-                return said;
-            default:
-                said.Add("anyOf", new JsonArray([.. Alternatives(form), .. mayBeBlank ? [Of("null")] : Array.Empty<JsonObject>()]));
-                return said;
-        }
-    }
+        SectionForm section => Section(said, section.Table, mayBeBlank),
+        ListForm list => List(said, list, mayBeBlank),
+        TextForm text => With(said, ("$ref", $"#/$defs/{NameOf(text)}")),
+        _ => With(said, ("anyOf", new JsonArray([.. Alternatives(form), .. mayBeBlank ? [Of("null")] : Array.Empty<JsonObject>()]))),
+    };
 
-    private static JsonObject List(JsonObject said, ListForm list, bool mayBeBlank)
-    {
-        said.Add("type", Type("array", mayBeBlank));
-        said.Add("items", Value([], list.Item, mayBeBlank: false));
-        if (list.Fewest > 0)
-        {
-            said.Add("minItems", list.Fewest);
-        }
-
-        said.Add("maxItems", list.Most);
-        return said;
-    }
+    private static JsonObject List(JsonObject said, ListForm list, bool mayBeBlank) => With(
+        said,
+        ("type", Type("array", mayBeBlank)),
+        ("items", Value([], list.Item, mayBeBlank: false)),
+        ("minItems", list.Fewest > 0 ? list.Fewest : null),
+        ("maxItems", list.Most));
 
     /// <summary>A length counts only where the reader takes nothing away before it counts: blanks at the ends, and in a note every blank after the first.</summary>
     private static JsonObject Text(TextForm text) => new()

@@ -1,22 +1,19 @@
 namespace PaperFlock.Flocks.Reading;
 
 /// <summary>Every text of a file that may reach the paper: what the table of keys calls text, wherever it stands.</summary>
-internal static class PrintedTexts
+public static class PrintedTexts
 {
-    /// <summary>Characters that no typeface has, each with its place; at most one for each text.</summary>
-    /// <param name="firstMissing">The first character of a text that cannot be shown, null when all can; second, whether it is set as a tag.</param>
-    public static IEnumerable<Diagnostic> MissingCharacters(Node root, SourceText source, Func<string, bool, string?> firstMissing)
-    {
-        foreach (var (key, scalar, form) in In(root, FlockKeys.Top))
-        {
-            if (firstMissing(TextValues.Printed(scalar, form), key == "tag") is { } missing)
-            {
-                yield return FlockMessages.MissingCharacter(PlaceOf(missing, scalar, source), missing);
-            }
-        }
-    }
+    /// <summary>An error for each text with a character that no typeface has, whatever its key, unless its place has a fault already.</summary>
+    /// <param name="firstMissing">The first character of a text that cannot be shown, null when all can; its second argument says whether the text is set as a tag.</param>
+    public static IEnumerable<Diagnostic> MissingCharacters(this FlockReading reading, Func<string, bool, string?> firstMissing) =>
+        from text in In(reading.Root, FlockKeys.Top)
+        let missing = firstMissing(TextValues.Printed(text.Scalar, text.Form), text.Key == "tag")
+        where missing is not null
+        let wrong = FlockMessages.MissingCharacter(PlaceOf(missing, text.Scalar, reading.Source), missing)
+        where !reading.Diagnostics.Any(d => d.Severity == Severity.Error && d.Span == wrong.Span)
+        select wrong;
 
-    private static IEnumerable<(string Key, Scalar Scalar, TextForm Form)> In(Node node, KeyTable table) => node is Mapping mapping
+    private static IEnumerable<(string Key, Scalar Scalar, TextForm Form)> In(Node? node, KeyTable table) => node is Mapping mapping
         ? mapping.Entries.Where(e => table.Has(e.Key.Text)).SelectMany(e => In(e.Key.Text, e.Value, table.Key(e.Key.Text).Form))
         : [];
 

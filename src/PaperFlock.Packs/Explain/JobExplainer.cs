@@ -20,15 +20,10 @@ internal static class JobExplainer
             ("source", FigureSourceText.Of(job.Rule.Source)),
         ]);
 
-    private static string? Moved(Job job)
-    {
-        if (job.Date == job.Best)
-        {
-            return job.IsFixed ? null : "no: it is on its best day";
-        }
-
-        return JobText.Moved(job) is { } why ? $"from its best day, {ScreenText.Day(job.Best)}: {why}" : null;
-    }
+    private static string? Moved(Job job) =>
+        job.Date == job.Best ? job.IsFixed ? null : "no: it is on its best day"
+        : JobText.Moved(job) is { } why ? $"from its best day, {ScreenText.Day(job.Best)}: {why}"
+        : null;
 
     private static string? Gathering(Job job, SeasonPlan plan)
     {

@@ -7,15 +7,11 @@ namespace PaperFlock.Packs.Screen;
 /// <summary>Days as a screen and its fields have them.</summary>
 public static class ScreenDay
 {
-    /// <summary>Years for which lambing can be worked out either side without leaving the calendar.</summary>
-    private const int FirstYear = 1900;
-    private const int LastYear = 2200;
-
     /// <summary>What somebody typed as a date: <c>day</c> (<c>iso</c> and <c>words</c>), or <c>either</c>, several such to choose from, or neither when it is no date, or has another weekday.</summary>
     /// <param name="today">What <c>today</c> and <c>yesterday</c> mean; a day without its year is the one nearest to it.</param>
     public static JsonObject Read(string typed, string today)
     {
-        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= FirstYear and <= LastYear).ToList();
+        var days = Meant(typed.Trim(), Day(today)).Where(d => d.Year is >= ScreenText.FirstYear and <= ScreenText.LastYear).ToList();
         return days switch
         {
             [var day] => new JsonObject { ["day"] = Of(day) },
@@ -32,7 +28,7 @@ public static class ScreenDay
 
     /// <exception cref="PackRequestException">It is no day that can be planned for.</exception>
     internal static LocalDate Day(string iso) =>
-        LocalDatePattern.Iso.Parse(iso) is { Success: true, Value: { Year: >= FirstYear and <= LastYear } day }
+        LocalDatePattern.Iso.Parse(iso) is { Success: true, Value: { Year: >= ScreenText.FirstYear and <= ScreenText.LastYear } day }
             ? day
             : throw new PackRequestException($"'{iso}' is no date: write it year first, such as 2026-11-25");
 

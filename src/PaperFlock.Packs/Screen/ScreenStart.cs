@@ -72,12 +72,12 @@ public static class ScreenStart
     public static JsonObject Number(string text, string name, string ewes)
     {
         var counted = DraftEwe.Counted(ewes) ?? throw new PackRequestException(NoNumber(ewes));
-        var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out var reading);
-        var before = reading.Values()?["ewes"] as JsonArray;
+        var file = FlockFile.OpenAsIs(name, Encoding.UTF8.GetBytes(text), out _);
+        var before = file?.ItemsOf(FlockPlace.Top, "ewes").Length ?? 0;
         var edit = file?.Apply(
         [
             AddToList.Ewes(counted.Select(ewe => FlockValue.Section(ewe.Lines))),
-            .. Enumerable.Range(0, before?.Count ?? 0).Reverse().Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
+            .. Enumerable.Range(0, before).Reverse().Select(i => new RemoveFromList(FlockPlace.Top, "ewes", i)),
         ]);
         return edit?.File is { } changed ? new JsonObject { ["text"] = Encoding.UTF8.GetString(changed.ToBytes()) } : throw new PackRequestException("the list of ewes in the file cannot be changed here");
     }

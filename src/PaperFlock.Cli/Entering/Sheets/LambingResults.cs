@@ -4,25 +4,23 @@ using PaperFlock.Planning;
 namespace PaperFlock.Cli.Entering.Sheets;
 
 /// <summary>Who lambs when: the day, and what came of it.</summary>
-internal sealed class LambingResults : IPencilSheet
+internal sealed class LambingResults() : PencilSheet(
+    "lambed",
+    "Who lambs when (DUE)",
+    "lambings: day, lambs alive and dead, help",
+    "nobody is to lamb in this pack: no ewe is in lamb",
+    Understood.As("not lambed", OfALambing.Select(key => AnswerPart.Word(key, null))))
 {
     /// <summary>No live lamb comes sooner, and none later: what the flock file takes.</summary>
     private const int ShortestGestationDays = 130;
     public const int LongestGestationDays = 165;
 
-    private static readonly string[] Others = ["lambs", "lambed-time", "lambs-alive", "lambs-dead", "lambing-help"];
+    /// <summary>All that a lambing is written under, its day last: the others mean nothing without it.</summary>
+    private static readonly string[] OfALambing = ["lambs", "lambed-time", "lambs-alive", "lambs-dead", "lambing-help", "lambed"];
 
     private static readonly string[] Helps = ["none", "hand", "vet"];
 
-    public string Word => "lambed";
-
-    public string Title => "Who lambs when (DUE)";
-
-    public string About => "lambings: day, lambs alive and dead, help";
-
-    public string NoEwes => "nobody is to lamb in this pack: no ewe is in lamb";
-
-    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    public override ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
         ("14", "lambed on the 14th, where only one month can be meant; nothing more said"),
         ("14 jan 2", "lambed on 14 January, 2 lambs alive"),
@@ -32,26 +30,21 @@ internal sealed class LambingResults : IPencilSheet
         ("; ewe; wether", "her lambs alone, where the day stands already"),
     ];
 
-    public ImmutableArray<ResultColumn> Columns =>
+    public override ImmutableArray<ResultColumn> Columns =>
     [
         new("lambed", "date", "day", "lambing date", "lambed on", "date lambed"), new("lambed-time", "time", "lambing time"),
         new("lambs-alive", "alive", "born alive", "live", "live lambs"), new("lambs-dead", "dead", "born dead", "dead lambs", "lost"),
         new("lambing-help", "help", "assisted", "assistance"),
     ];
 
-    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.WhoLambsWhen(plan).Select(row => row.Ewe)];
+    public override ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.WhoLambsWhen(plan).Select(row => row.Ewe)];
 
-    public string Known(Asked asked) => asked.Ewe.Lambed is not { } day ? ""
+    public override string Known(Asked asked) => asked.Ewe.Lambed is not { } day ? ""
         : asked.Ewe.Lambs.IsEmpty ? Say(day, asked.Ewe.Lambing)
         : $"{Say(day, asked.Ewe.Lambing)}, {string.Join(", ", asked.Ewe.Lambs.Select(l => $"{l.Sex.ToString().ToLowerInvariant()} lamb {l.Tag}".TrimEnd()))}";
 
-    public Understood Understand(string typed, Asked asked)
+    protected override Understood Read(string typed, Asked asked)
     {
-        if (typed == "-")
-        {
-            return Understood.As("not lambed", [.. Others.Select(k => AnswerPart.Word(k, null)), AnswerPart.Word("lambed", null)]);
-        }
-
         if (typed.IndexOf(';', StringComparison.Ordinal) is >= 0 and var at)
         {
             return WithLambs(typed[..at].Trim(), typed[(at + 1)..].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), asked);
@@ -78,7 +71,7 @@ internal sealed class LambingResults : IPencilSheet
         return Understand(cells.ToImmutable(), asked);
     }
 
-    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var at = cells.ToList().FindIndex(c => c.Column == "lambed");
         var text = at < 0 ? null : cells[at].Text;
@@ -107,7 +100,8 @@ internal sealed class LambingResults : IPencilSheet
                 continue;
             }
 
-            if (Read(column, said, ref result) is not { } value)
+            (var value, result) = Read(column, said, result);
+            if (value is null)
             {
                 return Understood.Not(Refusal(column, said), cell);
             }
@@ -138,26 +132,15 @@ internal sealed class LambingResults : IPencilSheet
             : Understood.As(answer.Words.Length == 0 ? words! : $"{answer.Words}, {words}", answer.Parts.Add(new AnswerPart("lambs", lambs)));
     }
 
-    private static string? Read(string column, string text, ref LambingResult result)
+    /// <returns>As the flock file writes it, null where it is none; and the result with it.</returns>
+    private static (string? Value, LambingResult Result) Read(string column, string text, LambingResult result) => column switch
     {
-        switch (column)
-        {
-            case "lambed-time" when Time(text) is { } time:
-                result = result with { Time = time };
-                return time.ToString("HH:mm", CultureInfo.InvariantCulture);
-            case "lambs-alive" when Count(text) is { } alive:
-                result = result with { Alive = alive };
-                return alive.ToString(CultureInfo.InvariantCulture);
-            case "lambs-dead" when Count(text) is { } dead:
-                result = result with { Dead = dead };
-                return dead.ToString(CultureInfo.InvariantCulture);
-            case "lambing-help" when Help(text) is { } help:
-                result = result with { Help = help };
-                return Helps[(int)help];
-            default:
-                return null;
-        }
-    }
+        "lambed-time" when Time(text) is { } time => (time.ToString("HH:mm", CultureInfo.InvariantCulture), result with { Time = time }),
+        "lambs-alive" when Count(text) is { } alive => (Number(alive), result with { Alive = alive }),
+        "lambs-dead" when Count(text) is { } dead => (Number(dead), result with { Dead = dead }),
+        "lambing-help" when Help(text) is { } help => (Helps[(int)help], result with { Help = help }),
+        _ => (null, result),
+    };
 
     private static string Refusal(string column, string text) => column switch
     {
@@ -175,11 +158,9 @@ internal sealed class LambingResults : IPencilSheet
         }
 
         var hasMonth = words.Length > 1 && (WrittenDate.IsMonth(words[0]) || WrittenDate.IsMonth(words[1]));
-        return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !IsTime(words[2]) ? 3 : 2;
+        // 2026 is a year, and 2026 hours is no time.
+        return !hasMonth ? 1 : words.Length > 2 && words[2].Length == 4 && words[2].StartsWith("20", StringComparison.Ordinal) && !words[2].Contains(':', StringComparison.Ordinal) ? 3 : 2;
     }
-
-    /// <summary>2026 is a year, and 2026 hours is no time.</summary>
-    private static bool IsTime(string word) => word.Contains(':', StringComparison.Ordinal);
 
     private static LocalTime? Time(string text)
     {

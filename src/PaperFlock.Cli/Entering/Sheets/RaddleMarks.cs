@@ -4,17 +4,14 @@ using PaperFlock.Planning;
 namespace PaperFlock.Cli.Entering.Sheets;
 
 /// <summary>Tup and raddle: the days a fresh mark was seen.</summary>
-internal sealed class RaddleMarks : IPencilSheet
+internal sealed class RaddleMarks() : PencilSheet(
+    "marks",
+    "Tup and raddle (RADL)",
+    "days a fresh raddle mark was seen",
+    "there is no raddle sheet in this pack: no tup wears raddle",
+    Understood.As("no mark", new MarksPart([])))
 {
-    public string Word => "marks";
-
-    public string Title => "Tup and raddle (RADL)";
-
-    public string About => "days a fresh raddle mark was seen";
-
-    public string NoEwes => "there is no raddle sheet in this pack: no tup wears raddle";
-
-    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    public override ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
         ("14", "marked on the 14th, where only one month of the tup's stay has it"),
         ("14 aug", "marked on 14 August; `2026-08-14`, `today` and `yesterday` do as well"),
@@ -25,25 +22,20 @@ internal sealed class RaddleMarks : IPencilSheet
         ("-14 aug", "not marked on 14 August after all"),
     ];
 
-    public ImmutableArray<ResultColumn> Columns =>
+    public override ImmutableArray<ResultColumn> Columns =>
     [
         new("mark", "marks", "marked", "marked on", "date", "day", "date marked", "mark date", "raddle", "raddle mark"),
         .. Enumerable.Range(1, 6).Select(n => new ResultColumn(FormattableString.Invariant($"mark {n}"), FormattableString.Invariant($"raddle {n}"), FormattableString.Invariant($"date {n}"))),
     ];
 
-    public bool RowsMayRepeat => true;
+    public override bool RowsMayRepeat => true;
 
-    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.TupAndRaddle(plan).SelectMany(g => g.Ewes)];
+    public override ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => [.. PencilLists.TupAndRaddle(plan).SelectMany(g => g.Ewes)];
 
-    public string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {ScreenText.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";
+    public override string Known(Asked asked) => asked.Ewe.Marks.IsEmpty ? "" : $"marked {ScreenText.List(asked.Ewe.Marks.Select(m => Say(m, asked)))}";
 
-    public Understood Understand(string typed, Asked asked)
+    protected override Understood Read(string typed, Asked asked)
     {
-        if (typed == "-")
-        {
-            return Understood.As("no mark", new MarksPart([]));
-        }
-
         var said = new List<(char Sign, LocalDate Day)>();
         foreach (var text in typed.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
@@ -65,7 +57,7 @@ internal sealed class RaddleMarks : IPencilSheet
         return said.Count == 0 ? Understood.Not("there is no day in it") : Answer(said, asked);
     }
 
-    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var days = new List<LocalDate>();
         for (var cell = 0; cell < cells.Length; cell++)

@@ -3,44 +3,36 @@ using PaperFlock.Planning;
 namespace PaperFlock.Cli.Entering.Sheets;
 
 /// <summary>Scan day: lambs counted, early or late.</summary>
-internal sealed class ScanResults : IPencilSheet
+internal sealed class ScanResults() : PencilSheet(
+    "scan",
+    "Scan day (SCAN)",
+    "lambs counted at the scan",
+    "there is no scan sheet in this pack: no ewe went to the tup",
+    Understood.As("not scanned", AnswerPart.Word("scan-stage", null), AnswerPart.Word("scan", null)))
 {
     private static readonly string[][] Counts =
     [
         ["0", "empty", "barren", "dry", "none"], ["1", "single", "singles"], ["2", "twin", "twins"], ["3", "triplet", "triplets"], ["4", "quad", "quads"], ["5", "quins"],
     ];
 
-    public string Word => "scan";
-
-    public string Title => "Scan day (SCAN)";
-
-    public string About => "lambs counted at the scan";
-
-    public string NoEwes => "there is no scan sheet in this pack: no ewe went to the tup";
-
-    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    public override ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
         ("0 1 2 3 4 5", "lambs counted; 0 is empty"),
         ("e2  l2", "the same, and the scanner said early, or late: e or l first"),
     ];
 
-    public ImmutableArray<ResultColumn> Columns =>
+    public override ImmutableArray<ResultColumn> Columns =>
     [
         new("scan", "lambs", "count", "counted", "scanned", "result", "scan result", "litter", "number of lambs"),
         new("scan-stage", "stage", "early or late", "early/late"),
     ];
 
-    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.ScanDay(plan);
+    public override ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.ScanDay(plan);
 
-    public string Known(Asked asked) => asked.Ewe.Scan is { } scan ? Say(scan, asked.Ewe.ScanStage) : "";
+    public override string Known(Asked asked) => asked.Ewe.Scan is { } scan ? Say(scan, asked.Ewe.ScanStage) : "";
 
-    public Understood Understand(string typed, Asked asked)
+    protected override Understood Read(string typed, Asked asked)
     {
-        if (typed == "-")
-        {
-            return Understood.As("not scanned", AnswerPart.Word("scan-stage", null), AnswerPart.Word("scan", null));
-        }
-
         var stage = char.ToLowerInvariant(typed[0]) switch { 'e' when typed.Length > 1 && typed[1] is not 'm' => "early", 'l' => "late", _ => null };
         return Count(stage is null ? typed : typed[1..].Trim()) is { } count
             ? Answer(count, stage, asked)
@@ -49,23 +41,14 @@ internal sealed class ScanResults : IPencilSheet
                 : $"`{typed}` is no count of lambs; type 0 to 5, with e or l before it if the scanner said early or late");
     }
 
-    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
     {
         var (scanCell, stageCell) = (At("scan"), At("scan-stage"));
-        if (scanCell < 0)
-        {
-            return Understood.Not("a stage is given without a count of lambs", stageCell);
-        }
-
-        var (scan, stage) = (cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
-        if (Count(scan) is not { } count)
-        {
-            return Understood.Not($"`{scan}` is no count of lambs; write 0 to 5", scanCell);
-        }
-
+        var (scan, stage) = (scanCell < 0 ? "" : cells[scanCell].Text, stageCell < 0 ? null : cells[stageCell].Text);
         var word = stage?.ToLowerInvariant() switch { null => "", "early" or "e" => "early", "late" or "l" => "late", _ => null };
-        return word is null
-            ? Understood.Not($"`{stage}` is no stage; write early or late, or nothing", stageCell)
+        return scanCell < 0 ? Understood.Not("a stage is given without a count of lambs", stageCell)
+            : Count(scan) is not { } count ? Understood.Not($"`{scan}` is no count of lambs; write 0 to 5", scanCell)
+            : word is null ? Understood.Not($"`{stage}` is no stage; write early or late, or nothing", stageCell)
             : Answer(count, word.Length == 0 ? null : word, asked) with { Cell = stageCell };
 
         int At(string column) => cells.ToList().FindIndex(c => c.Column == column);

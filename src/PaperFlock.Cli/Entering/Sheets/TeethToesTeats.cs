@@ -4,7 +4,12 @@ using PaperFlock.Planning;
 namespace PaperFlock.Cli.Entering.Sheets;
 
 /// <summary>Before the tup: teeth, toes, teats, score, and whether she is to go.</summary>
-internal sealed partial class TeethToesTeats : IPencilSheet
+internal sealed partial class TeethToesTeats() : PencilSheet(
+    "teeth-toes-teats",
+    "Before the tup: teeth, toes, teats (TTT)",
+    "what was found before the tup",
+    "there is no such sheet in this pack",
+    Understood.As("unchecked", AnswerPart.Word("teeth", null), AnswerPart.Word("toes", null), AnswerPart.Word("teats", null)))
 {
     /// <summary>The words of each column of the sheet, in its order, each with the letter that stands for it.</summary>
     private static readonly (string Key, (char Letter, string Word)[] Words)[] Findings =
@@ -14,15 +19,7 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         ("teats", [('s', "sound"), ('l', "lumpy"), ('h', "lost-half")]),
     ];
 
-    public string Word => "teeth-toes-teats";
-
-    public string Title => "Before the tup: teeth, toes, teats (TTT)";
-
-    public string About => "what was found before the tup";
-
-    public string NoEwes => "there is no such sheet in this pack";
-
-    public ImmutableArray<(string Keys, string Meaning)> Keys =>
+    public override ImmutableArray<(string Keys, string Meaning)> Keys =>
     [
         ("a", "all sound"),
         ("s w b", "first letter, teeth: sound, worn, broken"),
@@ -33,15 +30,15 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         ("+ a  x wls", "+ to the tup whatever was found, x not to the tup: before the letters"),
     ];
 
-    public ImmutableArray<ResultColumn> Columns =>
+    public override ImmutableArray<ResultColumn> Columns =>
     [
         new("teeth", "mouth"), new("toes", "feet", "foot"), new("teats", "udder", "bag"),
         new("condition", "score", "bcs", "condition score", "body condition", "body condition score"), new("to-tup", "tup", "to the tup"),
     ];
 
-    public ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.BeforeTheTup(plan);
+    public override ImmutableArray<EwePlan> Ewes(SeasonPlan plan) => PencilLists.BeforeTheTup(plan);
 
-    public string Known(Asked asked)
+    public override string Known(Asked asked)
     {
         var ewe = asked.Ewe;
         var found = new[]
@@ -55,13 +52,8 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         return string.Join(", ", found.Where(f => f.Length > 0));
     }
 
-    public Understood Understand(string typed, Asked asked)
+    protected override Understood Read(string typed, Asked asked)
     {
-        if (typed == "-")
-        {
-            return Understood.As("unchecked", AnswerPart.Word("teeth", null), AnswerPart.Word("toes", null), AnswerPart.Word("teats", null));
-        }
-
         if (Typed().Match(typed) is not { Success: true } match)
         {
             return Understood.Not($"`{typed}` is not understood; type a for all sound, or three letters, teeth (s w b), toes (s t l) and teats (s l h), such as `sls`");
@@ -90,50 +82,32 @@ internal sealed partial class TeethToesTeats : IPencilSheet
         return cells.Count == 0 ? Understood.Not("nothing is said of her") : Understand(cells.ToImmutable(), asked);
     }
 
-    public Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked)
+    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked) => Understood.All(cells.Select((cell, at) => cell.Column switch
     {
-        var parts = new List<AnswerPart>();
-        var words = new List<string>();
-        for (var cell = 0; cell < cells.Length; cell++)
-        {
-            var (column, text) = cells[cell];
-            var (value, said, whyNot) = column switch
-            {
-                "condition" => ReadScore(text),
-                "to-tup" => ReadToTup(text),
-                _ => ReadFinding(column, text),
-            };
-            if (value is null)
-            {
-                return Understood.Not(whyNot!, cell);
-            }
+        "condition" => Condition(cell.Text),
+        "to-tup" => ToTup(cell.Text),
+        var key => Finding(key, cell.Text),
+    } with { Cell = at }));
 
-            parts.Add(AnswerPart.Word(column, value));
-            words.Add(said!);
-        }
-
-        return Understood.As(string.Join(", ", words), parts);
-    }
-
-    private static (string? Value, string? Said, string? WhyNot) ReadFinding(string key, string text)
+    private static Understood Finding(string key, string text)
     {
         var choices = Findings.First(f => f.Key == key).Words;
         var typed = text.ToLowerInvariant().Replace(' ', '-').Replace("half-lost", "lost-half", StringComparison.Ordinal);
         return choices.FirstOrDefault(c => c.Word == typed || $"{c.Letter}" == typed).Word is { } word
-            ? (word, $"{key} {word.Replace('-', ' ')}", null)
-            : (null, null, $"`{text}` is nothing to find of {key}; write {ScreenText.List(choices.Select(c => c.Word))}, or nothing");
+            ? Understood.As($"{key} {word.Replace('-', ' ')}", AnswerPart.Word(key, word))
+            : Understood.Not($"`{text}` is nothing to find of {key}; write {ScreenText.List(choices.Select(c => c.Word))}, or nothing");
     }
 
-    private static (string? Value, string? Said, string? WhyNot) ReadScore(string text) =>
+    private static Understood Condition(string text) =>
         decimal.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var score) && score is >= 1 and <= 5 && text.Length <= 5
-            ? (score.ToString("0.0##", CultureInfo.InvariantCulture), Score(score), null)
-            : (null, null, $"`{text}` is no condition score; it lies between 1 and 5, such as 3.5");
+            ? Understood.As(Score(score), AnswerPart.Word("condition", score.ToString("0.0##", CultureInfo.InvariantCulture)))
+            : Understood.Not($"`{text}` is no condition score; it lies between 1 and 5, such as 3.5");
 
-    private static (string? Value, string? Said, string? WhyNot) ReadToTup(string text) => text.ToLowerInvariant() switch
+    private static Understood ToTup(string text) => text.ToLowerInvariant() switch
     {
-        "yes" or "y" or "true" or "tup" => ("yes", "to the tup", null),
-        "no" or "n" or "false" or "leave out" or "cull" => ("no", "not to the tup", null),
-        _ => (null, null, $"`{text}` does not say whether she goes to the tup; write yes or no, or nothing"),
+        "yes" or "y" or "true" or "tup" => Understood.As("to the tup", AnswerPart.Word("to-tup", "yes")),
+        "no" or "n" or "false" or "leave out" or "cull" => Understood.As("not to the tup", AnswerPart.Word("to-tup", "no")),
+        _ => Understood.Not($"`{text}` does not say whether she goes to the tup; write yes or no, or nothing"),
     };
 
     private static string Score(decimal score) => $"score {score.ToString("0.0##", CultureInfo.InvariantCulture)}";

@@ -30,18 +30,12 @@ internal static partial class TypedLambs
             }
 
             var (tag, weight) = (match.Groups["tag"].Value.Trim(), match.Groups["number"].Success ? $"{match.Groups["number"].Value.Replace(',', '.')} {match.Groups["unit"].Value.ToLowerInvariant()}" : "");
-            var entries = new List<(string, FlockValue)> { ("sex", FlockValue.Word(sex)) };
-            if (tag.Length > 0)
-            {
-                entries.Insert(0, ("tag", FlockValue.Text(tag)));
-            }
-
-            if (weight.Length > 0)
-            {
-                entries.Add(("weight", FlockValue.Word(weight)));
-            }
-
-            values.Add(FlockValue.Section(entries));
+            values.Add(FlockValue.Section(
+            [
+                .. tag.Length > 0 ? [("tag", FlockValue.Text(tag))] : Array.Empty<(string, FlockValue)>(),
+                ("sex", FlockValue.Word(sex)),
+                .. weight.Length > 0 ? [("weight", FlockValue.Word(weight))] : Array.Empty<(string, FlockValue)>(),
+            ]));
             words.Add(string.Join(' ', new[] { sex, "lamb", tag, weight }.Where(w => w.Length > 0)));
         }
 

@@ -35,12 +35,10 @@ internal static partial class FlockMessages
         $"no breed is known to average {Number(days)} days: breeds average 144 to 151, and every due date goes by it",
         "write `147`, or what the breed society gives");
 
-    public static Diagnostic TooYoungForTheTup(SourceSpan at, int born) => Warning("FLK210", at,
-        $"a ewe born in {Number(born)} is 7 months old at most when the tup goes in, and ewe lambs that go to him at all are older",
-        "check the year she was born; if it is right and she stays behind, add `to-tup: no`");
-
-    public static Diagnostic OldForTheTup(SourceSpan at, int born, int years) => Warning("FLK210", at,
-        $"a ewe born in {Number(born)} is {Number(years)} years old when the tup goes in, and few are kept for lambs past ten",
+    /// <param name="years">Of a ewe that is old for it; null for one that is too young.</param>
+    public static Diagnostic AgeUnlikely(SourceSpan at, int born, int? years) => Warning("FLK210", at,
+        years is { } old ? $"a ewe born in {Number(born)} is {Number(old)} years old when the tup goes in, and few are kept for lambs past ten"
+            : $"a ewe born in {Number(born)} is 7 months old at most when the tup goes in, and ewe lambs that go to him at all are older",
         "check the year she was born; if it is right and she stays behind, add `to-tup: no`");
 
     /// <param name="key">What the file says of earlier years.</param>

@@ -64,20 +64,18 @@ internal static partial class FlockMessages
         "check the days; one goes out on the day the other goes in, or before");
 
     /// <param name="isGiven">The file says how many for heavy ewes; else it is the usual number.</param>
-    public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => FewerRounds(at, "heavy ewes", heavy, "others", normal,
+    public static Diagnostic FewerHeavyRounds(SourceSpan at, int normal, int heavy, bool isGiven) => Warning("FLK158", at,
+        $"heavy ewes get {Rounds(heavy)} a day, and others {Number(normal)}",
         isGiven ? $"write `{{normal: {Number(heavy)}, heavy: {Number(normal)}}}`, if that is what you mean" : $"add `heavy: {Number(normal)}`, or more");
 
-    public static Diagnostic FewerLambingRounds(SourceSpan at, int heavy, int lambing) =>
-        FewerRounds(at, "ewes that may lamb", lambing, "heavy ewes", heavy, $"write `lambing: {Number(heavy)}`, or more: most lambs come outside the middle of the day");
+    public static Diagnostic FewerLambingRounds(SourceSpan at, int heavy, int lambing) => Warning("FLK158", at,
+        $"ewes that may lamb get {Rounds(lambing)} a day, and heavy ewes {Number(heavy)}",
+        $"write `lambing: {Number(heavy)}`, or more: most lambs come outside the middle of the day");
 
     /// <param name="usual">What is walked where the file does not say.</param>
-    public static Diagnostic TooFewHeavyRounds(SourceSpan at, int rounds, int usual, int least) => Warning("FLK206", at,
-        $"heavy ewes get {Rounds(rounds)} a day: one on her back, or off her feed, would be found a day late",
-        $"write `{Number(usual)}`, as is usual, or {Number(least)} at least");
-
-    /// <param name="usual">What is walked where the file does not say.</param>
-    public static Diagnostic TooFewLambingRounds(SourceSpan at, int rounds, int usual, int least) => Warning("FLK206", at,
-        $"ewes that may lamb get {Rounds(rounds)} a day: one that is stuck would be alone for half a day or more",
+    public static Diagnostic TooFewRounds(SourceSpan at, bool isLambing, int rounds, int usual, int least) => Warning("FLK206", at,
+        isLambing ? $"ewes that may lamb get {Rounds(rounds)} a day: one that is stuck would be alone for half a day or more"
+            : $"heavy ewes get {Rounds(rounds)} a day: one on her back, or off her feed, would be found a day late",
         $"write `{Number(usual)}`, as is usual, or {Number(least)} at least");
 
     public static Diagnostic NoFreeDay(SourceSpan at, LocalDate from, LocalDate to) => Warning("FLK159", at,
@@ -125,9 +123,6 @@ internal static partial class FlockMessages
         "add a line `location:` with your own figures, such as `{latitude: 54.46, longitude: -2.74}`; a map or a phone shows both");
 
     private static string Days(LocalDate from, LocalDate to) => from == to ? $"on {Day(from)}" : $"from {Day(from)} to {Day(to)}";
-
-    private static Diagnostic FewerRounds(SourceSpan at, string those, int rounds, string others, int more, string advice) => Warning("FLK158", at,
-        $"{those} get {Rounds(rounds)} a day, and {others} {Number(more)}", advice);
 
     private static string Rounds(int rounds) => rounds == 1 ? "1 round" : $"{Number(rounds)} rounds";
 }

@@ -15,12 +15,10 @@ internal static class DiaryDate
             return field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, date, tupIn));
         }
 
-        if (season.Days is { } days && !days.Contains(date))
-        {
-            LocalDate? meant = days.Contains(date.PlusYears(1)) ? date.PlusYears(1) : days.Contains(date.PlusYears(-1)) ? date.PlusYears(-1) : null;
-            field.Bag.Add(FlockMessages.OutOfSeason(field.Span, field.Name, date, days, meant));
-        }
-
+        var otherYears = new[] { date.PlusYears(1), date.PlusYears(-1) };
+        field.Bag.Add(season.Days is { } days && !days.Contains(date)
+            ? FlockMessages.OutOfSeason(field.Span, field.Name, date, days, otherYears.Where(days.Contains).Cast<LocalDate?>().FirstOrDefault())
+            : null);
         return date;
     }
 }

@@ -21,28 +21,16 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return [];
         }
 
-        if (items.Count == 0)
-        {
-            bag.Add(FlockMessages.NoEwes(field.KeySpan));
-        }
-
+        bag.Add(items.Count == 0 ? FlockMessages.NoEwes(field.KeySpan) : null);
         ImmutableArray<Ewe> ewes = [.. items.Select(i => i.AsSection()).OfType<Section>().Select(Ewe).OfType<Ewe>()];
         WeightCheck.Of(_weighed, breeds);
         if (ewes.Length == items.Count && groups.AreListed)
         {
-            CheckGroupsHaveEwes(ewes);
+            var used = ewes.Select(e => e.Group).ToHashSet(StringComparer.Ordinal);
+            bag.AddRange(groups.Groups.Where(g => g.Made is not null && !used.Contains(g.Name)).Select(g => FlockMessages.EmptyGroup(g.Span, g.Name)));
         }
 
         return ewes;
-    }
-
-    private void CheckGroupsHaveEwes(ImmutableArray<Ewe> ewes)
-    {
-        var used = ewes.Select(e => e.Group).ToHashSet(StringComparer.Ordinal);
-        foreach (var group in groups.Groups.Where(g => g.Made is not null && !used.Contains(g.Name)))
-        {
-            bag.Add(FlockMessages.EmptyGroup(group.Span, group.Name));
-        }
     }
 
     private Ewe? Ewe(Section ewe)
@@ -88,11 +76,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
     private static LastSeason? Was(Section was)
     {
         var (scan, alive) = (was.Find("scan")?.AsWhole(), was.Find("lambs-alive")?.AsWhole());
-        if (alive > 0 && (scan == 0 || alive > scan + 1))
-        {
-            was.Bag.Add(FlockMessages.LambsDoNotAddUp(was.Find("lambs-alive")!.Span, alive.Value, scan!.Value));
-        }
-
+        was.Bag.Add(alive > 0 && (scan == 0 || alive > scan + 1) ? FlockMessages.LambsDoNotAddUp(was.Find("lambs-alive")!.Span, alive.Value, scan!.Value) : null);
         return (scan ?? alive) is not null ? new(scan, alive) : null;
     }
 
@@ -117,11 +101,7 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        if (!tag.Any(char.IsLetterOrDigit))
-        {
-            bag.Add(FlockMessages.NothingToRead(field.Span, tag));
-        }
-
+        bag.Add(tag.Any(char.IsLetterOrDigit) ? null : FlockMessages.NothingToRead(field.Span, tag));
         var (line, onLamb) = _tags.GetValueOrDefault(TagKey.Of(tag));
         return _tags.TryAdd(TagKey.Of(tag), (field.Span.Line, isLamb)) ? tag : field.Refuse<string>(FlockMessages.DuplicateTag(field.Span, tag, line, onLamb));
     }
@@ -133,27 +113,15 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return null;
         }
 
-        if (!_names.TryAdd(name, field.Span.Line))
-        {
-            bag.Add(FlockMessages.SameName(field.Span, name, _names[name]));
-        }
-
+        bag.Add(_names.TryAdd(name, field.Span.Line) ? null : FlockMessages.SameName(field.Span, name, _names[name]));
         return name;
     }
 
     /// <summary>A breed need not be listed, but a slip of a listed one would quietly lose its figures.</summary>
-    private string? Breed(Section ewe)
-    {
-        if (ewe.Find("breed") is not { } field || field.AsText() is not { } breed)
-        {
-            return null;
-        }
-
-        var names = breeds.Select(b => b.Made.Name).ToArray();
-        return !names.Contains(breed, StringComparer.Ordinal) && NearestWord.Find(breed, names) is { } nearest
-            ? field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest))
-            : breed;
-    }
+    private string? Breed(Section ewe) =>
+        ewe.Find("breed") is not { } field || field.AsText() is not { } breed ? null
+        : breeds.Any(b => b.Made.Name == breed) || NearestWord.Find(breed, breeds.Select(b => b.Made.Name)) is not { } nearest ? breed
+        : field.Refuse<string>(FlockMessages.BreedSlip(field.Span, breed, nearest));
 
     private int? Born(Section ewe, TuppingGroup? group, bool? toTup)
     {
@@ -170,19 +138,14 @@ internal sealed class EwesReader(SeasonDraft season, GroupsDraft groups, Immutab
             return field!.Refuse<int?>(FlockMessages.BornImpossible(field.Span, year, tupIn.Year));
         }
 
-        if (new LocalDate(year, 1, 1) > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past)
-        {
-            bag.Add(FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year));
-        }
-        else if (toTup is not false && new LocalDate(year, 1, 1) > tupIn.PlusMonths(-YoungestMonths))
-        {
-            bag.Add(FlockMessages.TooYoungForTheTup(field!.Span, year));
-        }
-        else if (toTup is not false && tupIn.Year - year >= OldAge)
-        {
-            bag.Add(FlockMessages.OldForTheTup(field!.Span, year, tupIn.Year - year));
-        }
-
+        var earliest = new LocalDate(year, 1, 1);
+        bag.Add(
+            earliest > tupIn.PlusYears(-1).PlusMonths(-5) && (ewe.Find("was") ?? ewe.Find("history")) is { Value: not Sequence { Items.IsEmpty: true } } past
+                ? FlockMessages.TooYoungForAPast(past.KeySpan, past.Name, year)
+            : toTup is false ? null
+            : earliest > tupIn.PlusMonths(-YoungestMonths) ? FlockMessages.AgeUnlikely(field!.Span, year, years: null)
+            : tupIn.Year - year >= OldAge ? FlockMessages.AgeUnlikely(field!.Span, year, tupIn.Year - year)
+            : null);
         return born;
     }
 }

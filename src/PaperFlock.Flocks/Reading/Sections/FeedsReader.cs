@@ -7,16 +7,8 @@ internal static class FeedsReader
         var forageOnly = feeds.Find("concentrate")?.Value is Yaml.Scalar { Text: var word } && word.Trim(' ').Equals("none", StringComparison.OrdinalIgnoreCase);
         var concentrate = forageOnly ? Section.Absent(FlockKeys.Concentrate, feeds.Bag) : feeds.Below("concentrate");
         var scales = feeds.Find("scales")?.AsFlag() ?? true;
-        if (!scales && !forageOnly && !concentrate.IsGiven("scoop"))
-        {
-            feeds.Bag.Add(FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
-        }
-
-        foreach (var field in forageOnly ? feeds.FindAll("per-lamb", "lambed") : [])
-        {
-            feeds.Bag.Add(FlockMessages.WithoutConcentrate(field.KeySpan, field.Name));
-        }
-
+        feeds.Bag.Add(scales || forageOnly || concentrate.IsGiven("scoop") ? null : FlockMessages.ScalesWithoutScoop(feeds.Find("scales")!.Span));
+        feeds.Bag.AddRange((forageOnly ? feeds.FindAll("per-lamb", "lambed") : []).Select(field => FlockMessages.WithoutConcentrate(field.KeySpan, field.Name)));
         var most = feeds.Find("most-dry-matter")?.AsQuantity() ?? 0.025m;
         return Made(feeds, concentrate, most) with
         {
@@ -65,10 +57,9 @@ internal static class FeedsReader
     /// <summary>More lambs ask for more milk, so fewer of them never get more. At the figure that is given; what the program takes by itself rises.</summary>
     private static void Rises(Section lambed, string key, Mass feed, string fewer, Mass feedOfFewer)
     {
-        if (feed.Kilograms < feedOfFewer.Kilograms && (lambed.Find(key) ?? lambed.Find(fewer)) is { } at)
-        {
-            lambed.Bag.Add(FlockMessages.LambedFallsShort(at.Span, key, feed, fewer, feedOfFewer, isGiven: at.Name == key));
-        }
+        lambed.Bag.Add(feed.Kilograms < feedOfFewer.Kilograms && (lambed.Find(key) ?? lambed.Find(fewer)) is { } at
+            ? FlockMessages.LambedFallsShort(at.Span, key, feed, fewer, feedOfFewer, isGiven: at.Name == key)
+            : null);
     }
 
     private static FeedSpans Spans(Section feeds, Section concentrate) => new(
@@ -82,30 +73,21 @@ internal static class FeedsReader
     private static decimal? Protein(Field? field)
     {
         var protein = field?.AsQuantity();
-        if (protein is < 60 or > 560)
-        {
-            field!.Bag.Add(FlockMessages.FeedUnlikely(field, "a concentrate", "60 to 560 g/kg"));
-        }
-
+        field?.Bag.Add(protein is < 60 or > 560 ? FlockMessages.FeedUnlikely(field, "a concentrate", "60 to 560 g/kg") : null);
         return protein;
     }
 
     /// <param name="at">Where they stand in the file; null where they are no section, and that is reported.</param>
     private static Buckets Buckets(Section buckets, Field? at)
     {
-        var read = Buckets(buckets);
+        var read = new Buckets(
+            buckets.Find("name")?.AsText() ?? "Mineral bucket",
+            buckets.Find("weight")?.AsMass() ?? new Mass(22),
+            buckets.Find("ewes-per-bucket")?.AsWhole() ?? 20,
+            buckets.Find("days")?.AsWhole() ?? 14);
+        var each = read.Weight.Kilograms / (read.EwesPerBucket * read.Days);
         // From a mineral lick of a few grams to a block of feed of half a kilogram: common practice, no source.
-        if (at is not null && read.Weight.Kilograms / (read.EwesPerBucket * read.Days) is var each and (< 0.003m or > 0.5m))
-        {
-            at.Bag.Add(FlockMessages.BucketsUnlikely(at.KeySpan, read, each));
-        }
-
+        at?.Bag.Add(each is < 0.003m or > 0.5m ? FlockMessages.BucketsUnlikely(at.KeySpan, read, each) : null);
         return read;
     }
-
-    private static Buckets Buckets(Section buckets) => new(
-        buckets.Find("name")?.AsText() ?? "Mineral bucket",
-        buckets.Find("weight")?.AsMass() ?? new Mass(22),
-        buckets.Find("ewes-per-bucket")?.AsWhole() ?? 20,
-        buckets.Find("days")?.AsWhole() ?? 14);
 }

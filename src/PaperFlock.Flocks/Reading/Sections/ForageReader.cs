@@ -14,11 +14,7 @@ internal static class ForageReader
         }
 
         var intake = forage.Find("intake")?.AsQuantity();
-        if (intake > mostDryMatter)
-        {
-            forage.Bag.Add(FlockMessages.IntakeOverMost(forage.Find("intake")!.Span, intake.Value, mostDryMatter));
-        }
-
+        forage.Bag.Add(intake > mostDryMatter ? FlockMessages.IntakeOverMost(forage.Find("intake")!.Span, intake.Value, mostDryMatter) : null);
         var likely = Likely(kind);
         return new Forage(
             kind,
@@ -36,12 +32,9 @@ internal static class ForageReader
     private static decimal? Within(Field? field, ForageKind kind, (decimal Least, decimal Most) likely, int scale, string unit)
     {
         var value = field?.AsQuantity();
-        if (value < likely.Least || value > likely.Most)
-        {
-            field!.Bag.Add(FlockMessages.FeedUnlikely(
-                field, kind.ToString().ToLowerInvariant(), $"{NumberValues.Format(likely.Least * scale)} to {NumberValues.Format(likely.Most * scale)}{unit}"));
-        }
-
+        field?.Bag.Add(value < likely.Least || value > likely.Most
+            ? FlockMessages.FeedUnlikely(field, kind.ToString().ToLowerInvariant(), $"{NumberValues.Format(likely.Least * scale)} to {NumberValues.Format(likely.Most * scale)}{unit}")
+            : null);
         return value;
     }
 

@@ -12,11 +12,7 @@ internal static class GestationLimits
     public static int? Read(Field? field)
     {
         var days = field?.AsWhole();
-        if (days is < 140 or > 155)
-        {
-            field!.Bag.Add(FlockMessages.GestationUnlikely(field.Span, days.Value));
-        }
-
+        field?.Bag.Add(days is < 140 or > 155 ? FlockMessages.GestationUnlikely(field.Span, days.Value) : null);
         return days;
     }
 

@@ -13,32 +13,17 @@ internal sealed record GroupsDraft(ImmutableArray<GroupDraft> Groups, bool AreLi
     public GroupDraft? Of(Section ewe, string callName)
     {
         var names = Groups.Select(g => g.Name).ToArray();
-        if (ewe.IsGiven("group"))
-        {
-            return ewe.Find("group") is { } field && field.AsText() is { } typed ? Named(field, typed, names) : null;
-        }
-
-        if (Groups.Length == 1 && AreAllNamed)
-        {
-            return Groups[0];
-        }
-
-        if (AreAllNamed && !ewe.IsMistyped("group"))
-        {
-            ewe.Bag.Add(FlockMessages.NoGroupGiven(ewe.Span, callName, names));
-        }
-
-        return null;
+        return ewe.IsGiven("group") ? ewe.Find("group") is { } field && field.AsText() is { } typed ? Named(field, typed, names) : null
+            : !AreAllNamed ? null
+            : Groups.Length == 1 ? Groups[0]
+            : ewe.IsMistyped("group") ? null
+            : ewe.Bag.Refuse<GroupDraft>(FlockMessages.NoGroupGiven(ewe.Span, callName, names));
     }
 
     private GroupDraft? Named(Field field, string typed, string[] names)
     {
         var found = AreListed ? Groups.FirstOrDefault(g => g.Name == typed) : null;
-        if (found is null && AreAllNamed)
-        {
-            field.Bag.Add(FlockMessages.UnknownGroup(field.Span, typed, AreListed ? names : []));
-        }
-
+        field.Bag.Add(found is null && AreAllNamed ? FlockMessages.UnknownGroup(field.Span, typed, AreListed ? names : []) : null);
         return found;
     }
 }

@@ -9,12 +9,7 @@ internal static class GroupsReader
 
     public static GroupsDraft Read(Section top, SeasonDraft season)
     {
-        if (!top.IsGiven("groups"))
-        {
-            return Unlisted(season);
-        }
-
-        if (top.Find("groups")?.AsItems() is not { } items)
+        if ((top.IsGiven("groups") ? top.Find("groups")?.AsItems() : []) is not { } items)
         {
             return new GroupsDraft([], AreListed: true, AreAllNamed: false);
         }
@@ -58,11 +53,8 @@ internal static class GroupsReader
         foreach (var turn in made.Turns)
         {
             var (group, other) = elsewhere.FirstOrDefault(e => TagKey.Of(e.Turn.Name) == TagKey.Of(turn.Name) && turn.In < e.Turn.Out && e.Turn.In < turn.Out);
-            if (other is not null)
-            {
-                entry.Bag.Add(FlockMessages.TupInTwoGroups(
-                    (entry.Find("tup") ?? entry.Find("tups")!).Span, turn.Name, group, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
-            }
+            entry.Bag.Add(other is null ? null : FlockMessages.TupInTwoGroups(
+                (entry.Find("tup") ?? entry.Find("tups")!).Span, turn.Name, group, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
         }
     }
 
@@ -107,9 +99,8 @@ internal static class GroupsReader
                 date.KeySpan, "date", "for natural mating", "give `tup-in` and `tup-out`, or `mating: artificial` or `mating: hand` for one day"));
         }
 
-        var ownIn = group.Find("tup-in")?.AsDate();
         var ownOut = group.Find("tup-out")?.AsDate();
-        var tupIn = group.IsGiven("tup-in") ? Near(ownIn, group.Find("tup-in"), season) : season.TupIn;
+        var tupIn = group.IsGiven("tup-in") ? Near(group.Find("tup-in"), season) : season.TupIn;
         if (tupIn is not { } from)
         {
             return null;
@@ -129,13 +120,14 @@ internal static class GroupsReader
     private static (LocalDate In, LocalDate Out)? OneDay(Section group, SeasonDraft season)
     {
         group.RefuseGiven("for artificial or hand mating", "keep `date`, the one day they were mated, and take this out", "tup-in", "tup-out", "tups", "raddle");
-        return Near(group.Require("date")?.AsDate(), group.Find("date"), season) is { } day ? (day, day) : null;
+        return Near(group.Require("date"), season) is { } day ? (day, day) : null;
     }
 
-    public static LocalDate? Near(LocalDate? date, Field? field, SeasonDraft season) =>
-        date is { } day && field is not null && season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays
+    public static LocalDate? Near(Field? field, SeasonDraft season) =>
+        field?.AsDate() is not { } day ? null
+        : season.TupIn is { } tupIn && Math.Abs(Period.DaysBetween(tupIn, day)) > FurthestDays
             ? field.Refuse<LocalDate?>(FlockMessages.FarFromSeason(field.Span, field.Name, day, tupIn))
-            : date;
+        : day;
 
     private static ImmutableArray<string> Raddle(Field field)
     {
@@ -149,10 +141,7 @@ internal static class GroupsReader
         {
             if (item.AsText() is { } colour)
             {
-                if (colours.Contains(colour, StringComparer.OrdinalIgnoreCase))
-                {
-                    field.Bag.Add(FlockMessages.SameColour(item.Span, colour));
-                }
+                field.Bag.Add(colours.Contains(colour, StringComparer.OrdinalIgnoreCase) ? FlockMessages.SameColour(item.Span, colour) : null);
 
                 colours.Add(colour);
             }

@@ -16,10 +16,9 @@ internal static class HoldingReader
         var listed = Contacts(holding, keeper).ToList();
         ImmutableArray<Contact> contacts = [.. listed.Select(c => c.Contact)];
         PeopleCheck.Among(listed);
-        if (holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(c => c.IsVet))
-        {
-            holding.Bag.Add(FlockMessages.NoVet(all.KeySpan));
-        }
+        holding.Bag.Add(holding.Find("contacts") is { Value: Sequence { Items: { IsEmpty: false } items } } all && contacts.Length == items.Length && !contacts.Any(c => c.IsVet)
+            ? FlockMessages.NoVet(all.KeySpan)
+            : null);
 
         var (find, signal, sickPen) = (holding.Find("find")?.AsText(), holding.Find("signal")?.AsText(), holding.Find("sick-pen")?.AsText());
         if (gridReference is not null)
@@ -46,10 +45,7 @@ internal static class HoldingReader
     /// <returns>With the field of the latitude, where messages about the place stand.</returns>
     private static (Place? Place, Field? Latitude) Location(Section holding)
     {
-        if (holding.IsThere && !holding.IsGiven("location") && !holding.IsMistyped("location"))
-        {
-            holding.Bag.Add(FlockMessages.NoLocation(holding.Span));
-        }
+        holding.Bag.Add(holding.IsThere && !holding.IsGiven("location") && !holding.IsMistyped("location") ? FlockMessages.NoLocation(holding.Span) : null);
 
         var location = holding.Below("location");
         var (latitude, longitude) = (location.Require("latitude"), location.Require("longitude"));
@@ -81,20 +77,15 @@ internal static class HoldingReader
             var contact = new Contact(role ?? "?", entry.Find("name")?.AsText(), entry.Find("phone")?.AsText(), entry.Find("note")?.AsText());
             if (role is not null)
             {
-                if (!entry.IsGiven("phone") && !entry.IsMistyped("phone"))
-                {
-                    entry.Bag.Add(FlockMessages.NoPhone(entry.Span, role));
-                }
-
+                entry.Bag.Add(entry.IsGiven("phone") || entry.IsMistyped("phone") ? null : FlockMessages.NoPhone(entry.Span, role));
                 PeopleCheck.Number(entry.Find("phone"), contact.Phone, role);
                 // The first number of the keeper's is the one printed beside the keeper's name.
                 if (!isKeeperRead && contact.Phone is not null && (contact.IsKeeper || PeopleCheck.AreOne(keeper, contact.Name)))
                 {
                     isKeeperRead = true;
-                    if (keeper is not null && contact.Name is not null && !PeopleCheck.AreOne(keeper, contact.Name))
-                    {
-                        entry.Bag.Add(FlockMessages.KeeperOfTwoNames(entry.Find("name")!.Span, keeper, contact.Name));
-                    }
+                    entry.Bag.Add(keeper is not null && contact.Name is not null && !PeopleCheck.AreOne(keeper, contact.Name)
+                        ? FlockMessages.KeeperOfTwoNames(entry.Find("name")!.Span, keeper, contact.Name)
+                        : null);
                 }
 
                 yield return (contact, entry);

@@ -5,21 +5,14 @@ internal static class HousingReader
     public static Housing Read(Section housing)
     {
         var read = Made(housing);
-        if (read.Lambing == LambingPlace.Outdoors)
+        if (read.Lambing == LambingPlace.Indoors)
         {
-            return read;
-        }
-
-        if (read.LambingPens == 0)
-        {
-            housing.Bag.Add(FlockMessages.NoLambingPens(housing.Find("lambing-pens")!.Span));
-        }
-
-        var days = read.DaysInLambingPen;
-        var longest = Math.Max(days.Single, Math.Max(days.Twin, days.Triplet));
-        if (housing.Find("turnout-days-after-lambing") is { } turnout && read.TurnoutDaysAfterLambing < longest)
-        {
-            housing.Bag.Add(FlockMessages.TurnoutBeforePen(turnout.Span, read.TurnoutDaysAfterLambing, longest));
+            housing.Bag.Add(read.LambingPens == 0 ? FlockMessages.NoLambingPens(housing.Find("lambing-pens")!.Span) : null);
+            var days = read.DaysInLambingPen;
+            var longest = Math.Max(days.Single, Math.Max(days.Twin, days.Triplet));
+            housing.Bag.Add(housing.Find("turnout-days-after-lambing") is { } turnout && read.TurnoutDaysAfterLambing < longest
+                ? FlockMessages.TurnoutBeforePen(turnout.Span, read.TurnoutDaysAfterLambing, longest)
+                : null);
         }
 
         return read;
@@ -45,10 +38,8 @@ internal static class HousingReader
             if (name is not null && length is { } l && width is { } w)
             {
                 // All four walls, and one through the middle eaten at from both sides.
-                if (trough?.Metres > (2 * (l.Metres + w.Metres)) + (2 * Math.Max(l.Metres, w.Metres)))
-                {
-                    entry.Bag.Add(FlockMessages.TroughTooLong(entry.Find("trough")!.Span, trough.Value.Metres, name));
-                }
+                var most = (2 * (l.Metres + w.Metres)) + (2 * Math.Max(l.Metres, w.Metres));
+                entry.Bag.Add(trough?.Metres > most ? FlockMessages.TroughTooLong(entry.Find("trough")!.Span, trough.Value.Metres, name) : null);
 
                 yield return new Pen(name, l, w, trough, entry.Find("name")!.Span) { At = Corner(entry.Below("at")) };
             }
@@ -61,10 +52,8 @@ internal static class HousingReader
         var placed = PenPlace.Of([.. pens.Where(p => p.At is not null)]);
         for (var i = 0; i < placed.Length; i++)
         {
-            if (placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])) is { Pen: { } other })
-            {
-                bag.Add(FlockMessages.PensOverlap(placed[i].Pen.Span, placed[i].Pen.Name, other.Name));
-            }
+            var (pen, over) = (placed[i].Pen, placed[..i].FirstOrDefault(p => p.LiesOver(placed[i])).Pen);
+            bag.Add(over is null ? null : FlockMessages.PensOverlap(pen.Span, pen.Name, over.Name));
         }
 
         return pens;

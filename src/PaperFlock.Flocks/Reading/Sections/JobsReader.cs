@@ -15,10 +15,9 @@ internal static class JobsReader
         var before = job.Find("before")?.AsChoice<JobAnchor>();
         var after = job.Find("after")?.AsChoice<JobAnchor>();
         var days = job.Find("days") is { } field ? Days(field) : null;
-        if (lambing == LambingPlace.Outdoors && (before ?? after) == JobAnchor.Housing && (job.Find("before") ?? job.Find("after")) is { } anchored)
-        {
-            job.Bag.Add(FlockMessages.NobodyHoused(anchored.Span, $"{anchored.Name}: housing", "write `first-due`, with the days counted from there"));
-        }
+        job.Bag.Add(lambing == LambingPlace.Outdoors && (before ?? after) == JobAnchor.Housing && (job.Find("before") ?? job.Find("after")) is { } anchored
+            ? FlockMessages.NobodyHoused(anchored.Span, $"{anchored.Name}: housing", "write `first-due`, with the days counted from there")
+            : null);
 
         if (!IsPlacedOnce(job, title) || title is null)
         {
@@ -39,11 +38,7 @@ internal static class JobsReader
         var placements = job.CountOfAlternatives;
         if (placements != 1)
         {
-            if (!job.IsAlternativeMistyped)
-            {
-                job.Bag.Add(FlockMessages.JobPlacement(job.Span, title ?? "", placements > 0));
-            }
-
+            job.Bag.Add(job.IsAlternativeMistyped ? null : FlockMessages.JobPlacement(job.Span, title ?? "", placements > 0));
             return false;
         }
 
@@ -61,17 +56,10 @@ internal static class JobsReader
     }
 
     /// <summary>Two days, in either order, or one: the window is the same.</summary>
-    private static (int Near, int Far)? Days(Field field)
-    {
-        if (field.Value is Yaml.Scalar)
-        {
-            return field.AsWhole() is { } one ? (one, one) : null;
-        }
-
-        return field.AsPair("[21, 14]") is { } pair
-            ? (Math.Min(pair.First, pair.Second), Math.Max(pair.First, pair.Second))
-            : null;
-    }
+    private static (int Near, int Far)? Days(Field field) =>
+        field.Value is Yaml.Scalar ? field.AsWhole() is { } one ? (one, one) : null
+        : field.AsPair("[21, 14]") is var (first, second) ? (Math.Min(first, second), Math.Max(first, second))
+        : null;
 
     private static bool SaysClosed(string title) =>
         title.Split([' ', ',', '.', ':', ';', '(', ')', '-'])

@@ -12,10 +12,7 @@ internal static class KeeperDaysReader
             return FlockKeys.EveryDay;
         }
 
-        if (items.Count == 0)
-        {
-            field.Bag.Add(FlockMessages.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]"));
-        }
+        field.Bag.Add(items.Count == 0 ? FlockMessages.WrongCount(field.Span, "free", "at least one weekday", "[saturday, sunday]") : null);
 
         var named = items.Select(i => i.AsChoice<IsoDayOfWeek>()).OfType<IsoDayOfWeek>().Distinct().Order().ToImmutableArray();
         return named.IsEmpty ? FlockKeys.EveryDay : named;
@@ -36,15 +33,11 @@ internal static class KeeperDaysReader
                 continue;
             }
 
-            if (last < first)
-            {
-                entry.Bag.Add(FlockMessages.AbsenceBackwards(entry.Find("to")!.Span, first, last));
-            }
-            else if (away.Find(a => a.From <= last && first <= a.To) is { } other)
-            {
-                entry.Bag.Add(FlockMessages.AbsencesOverlap(entry.Find("from")!.Span, LocalDate.Max(first, other.From), other.Span.Line));
-            }
-            else
+            var wrong = last < first ? FlockMessages.AbsenceBackwards(entry.Find("to")!.Span, first, last)
+                : away.Find(a => a.From <= last && first <= a.To) is { } other ? FlockMessages.AbsencesOverlap(entry.Find("from")!.Span, LocalDate.Max(first, other.From), other.Span.Line)
+                : null;
+            entry.Bag.Add(wrong);
+            if (wrong is null)
             {
                 away.Add(new Absence(first, last, sitter, phone, entry.Find("from")!.Span));
             }

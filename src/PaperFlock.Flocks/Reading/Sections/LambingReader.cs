@@ -13,8 +13,10 @@ internal static class LambingReader
             ewe.Find("lambing-help")?.AsChoice<LambingHelp>());
         if (ewe.IsGiven("lambed") || ewe.IsMistyped("lambed"))
         {
-            CheckCount(ewe, scan, result);
-            CheckListed(ewe, result);
+            ewe.Bag.Add(WrongCount(ewe, scan, result));
+            ewe.Bag.Add(ewe.Find("lambs") is { Value: Yaml.Sequence { Items.Length: var listed } } lambs && listed > (result.Alive ?? LambingResult.MostLambs)
+                ? FlockMessages.MoreLambsThanBorn(lambs.KeySpan, listed, result.Alive)
+                : null);
             return result;
         }
 
@@ -22,41 +24,22 @@ internal static class LambingReader
         return LambingResult.Unknown;
     }
 
-    private static void CheckListed(Section ewe, LambingResult result)
-    {
-        if (ewe.Find("lambs") is { Value: Yaml.Sequence { Items: var listed } } field && listed.Length > (result.Alive ?? LambingResult.MostLambs))
-        {
-            ewe.Bag.Add(FlockMessages.MoreLambsThanBorn(field.KeySpan, listed.Length, result.Alive));
-        }
-    }
-
     /// <summary>A scanner may miss a lamb or count one that is lost later; two are a slip of the pen, here or there.</summary>
-    private static void CheckCount(Section ewe, int? scan, LambingResult result)
+    private static Diagnostic? WrongCount(Section ewe, int? scan, LambingResult result)
     {
         var listed = ewe.Find("lambs") is { Value: Yaml.Sequence { Items.Length: > 0 and var number } } ? number : 0;
         if ((ewe.Find("lambs-alive") ?? (listed > 0 ? ewe.Find("lambs") : null) ?? ewe.Find("lambs-dead") ?? ewe.Find("lambed")) is not { } field)
         {
-            return;
+            return null;
         }
 
         var at = field.Name == "lambs" ? field.KeySpan : field.Span;
         var born = (result.Alive ?? Math.Min(listed, LambingResult.MostLambs)) + (result.Dead ?? 0);
         var isCounted = result is { Alive: not null, Dead: not null };
-        if (born > LambingResult.MostLambs)
-        {
-            ewe.Bag.Add(FlockMessages.TooManyLambs(at, born, LambingResult.MostLambs));
-        }
-        else if (scan == 0)
-        {
-            ewe.Bag.Add(FlockMessages.EmptyYetLambed(ewe.Find("lambed")?.Span ?? at));
-        }
-        else if (scan is { } counted && (born > counted + 1 || (isCounted && born < counted - 1)))
-        {
-            ewe.Bag.Add(FlockMessages.LambsDoNotAddUp(at, born, counted));
-        }
-        else if (isCounted && born == 0)
-        {
-            ewe.Bag.Add(FlockMessages.LambedNothing(at));
-        }
+        return born > LambingResult.MostLambs ? FlockMessages.TooManyLambs(at, born, LambingResult.MostLambs)
+            : scan == 0 ? FlockMessages.EmptyYetLambed(ewe.Find("lambed")?.Span ?? at)
+            : scan is { } counted && (born > counted + 1 || (isCounted && born < counted - 1)) ? FlockMessages.LambsDoNotAddUp(at, born, counted)
+            : isCounted && born == 0 ? FlockMessages.LambedNothing(at)
+            : null;
     }
 }

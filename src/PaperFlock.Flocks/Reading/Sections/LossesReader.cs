@@ -12,11 +12,7 @@ internal static class LossesReader
         var below = ewe.Below("gone");
         var day = Seen(below.Require("on"), "a loss", today);
         var why = below.Require("why")?.AsChoice<LossReason>();
-        if (lost is not null)
-        {
-            CheckLostLambs(ewe, lost.Value, mating, group, GestationLimits.Likely(gestation).Most);
-        }
-
+        ewe.Bag.Add(lost is null ? null : WrongLoss(ewe.Find("lost-lambs")!.Span, lost.Value, mating, group, GestationLimits.Likely(gestation).Most));
         if (day is not { } on || why is not { } reason)
         {
             return (lost, null);
@@ -32,51 +28,35 @@ internal static class LossesReader
         : day;
 
     /// <param name="longest">Days a ewe may carry: after them she would have lambed.</param>
-    private static void CheckLostLambs(Section ewe, LocalDate lost, MatingRecord mating, TuppingGroup? group, int longest)
+    private static Diagnostic? WrongLoss(SourceSpan at, LocalDate lost, MatingRecord mating, TuppingGroup? group, int longest)
     {
-        var at = ewe.Find("lost-lambs")!.Span;
         if (mating.Lambed is { } lambed)
         {
-            ewe.Bag.Add(FlockMessages.LostAndLambed(at, lost, lambed));
+            return FlockMessages.LostAndLambed(at, lost, lambed);
         }
-        else if (group is not null)
+
+        if (group is null)
         {
-            var mated = mating.Marks.IsEmpty ? group.TupIn : mating.Marks[0];
-            var latest = group.TupOut.PlusDays(GestationLimits.Longest);
-            if (lost <= mated || lost > latest)
-            {
-                ewe.Bag.Add(FlockMessages.LostOutsidePregnancy(at, lost, mated, latest));
-            }
-            else if (mated.PlusDays(PregnancyScan.EarliestCountableDays) is var countable && mating.Scan > 0 && lost < countable)
-            {
-                ewe.Bag.Add(FlockMessages.ScannedAfterLoss(at, lost, countable));
-            }
-            else if (mating.Scan == 0 && lost >= countable)
-            {
-                ewe.Bag.Add(FlockMessages.EmptyYetLost(at));
-            }
-            else if ((mating.Marks.IsEmpty ? group.TupOut : mating.Marks[^1]).PlusDays(longest) is var term && lost > term)
-            {
-                ewe.Bag.Add(FlockMessages.LostAfterTerm(at, lost, term, isMarked: !mating.Marks.IsEmpty));
-            }
+            return null;
         }
+
+        var (mated, lastMated) = mating.Mated(group);
+        var (countable, term, latest) = (mated.PlusDays(PregnancyScan.EarliestCountableDays), lastMated.PlusDays(longest), group.TupOut.PlusDays(GestationLimits.Longest));
+        return lost <= mated || lost > latest ? FlockMessages.LostOutsidePregnancy(at, lost, mated, latest)
+            : mating.Scan > 0 && lost < countable ? FlockMessages.ScannedAfterLoss(at, lost, countable)
+            : mating.Scan == 0 && lost >= countable ? FlockMessages.EmptyYetLost(at)
+            : lost > term ? FlockMessages.LostAfterTerm(at, lost, term, isMarked: !mating.Marks.IsEmpty)
+            : null;
     }
 
     /// <summary>What was seen of her after she had gone, at the place of what was seen.</summary>
     private static void CheckNothingAfter(Section ewe, Field gone, LocalDate on, MatingRecord mating, LocalDate? lost, TuppingGroup? group)
     {
-        foreach (var (key, what, day) in new[] { ("marks", "a mark", mating.Marks.IsEmpty ? null : (LocalDate?)mating.Marks[^1]), ("lambed", "a lambing", mating.Lambed), ("lost-lambs", "a loss of lambs", lost) })
-        {
-            if (day > on)
-            {
-                ewe.Bag.Add(FlockMessages.SeenAfterGone(ewe.Find(key)!.Span, what, day.Value, on, gone.Span.Line));
-            }
-        }
+        (string Key, string What, LocalDate? Day)[] seen =
+            [("marks", "a mark", mating.Marks.IsEmpty ? null : mating.Marks[^1]), ("lambed", "a lambing", mating.Lambed), ("lost-lambs", "a loss of lambs", lost)];
+        ewe.Bag.AddRange(seen.Where(s => s.Day > on).Select(s => FlockMessages.SeenAfterGone(ewe.Find(s.Key)!.Span, s.What, s.Day!.Value, on, gone.Span.Line)));
 
         var countable = (mating.Marks.IsEmpty ? group?.TupIn : mating.Marks[0])?.PlusDays(PregnancyScan.EarliestCountableDays);
-        if (mating.Scan is not null && on < countable)
-        {
-            ewe.Bag.Add(FlockMessages.ScannedAfterGone(ewe.Find("scan")!.Span, countable.Value, on, gone.Span.Line));
-        }
+        ewe.Bag.Add(mating.Scan is not null && on < countable ? FlockMessages.ScannedAfterGone(ewe.Find("scan")!.Span, countable.Value, on, gone.Span.Line) : null);
     }
 }

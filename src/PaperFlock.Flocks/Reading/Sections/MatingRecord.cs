@@ -18,106 +18,77 @@ internal sealed record MatingRecord(bool? ToTup, ImmutableArray<LocalDate> Marks
         var lambed = ReadLambed(ewe, group, today);
         if (toTup is false)
         {
-            foreach (var sign in ewe.FindAll("marks", "scan", "lambed", "lost-lambs").Where(sign => sign.Value is not Yaml.Sequence { Items.IsEmpty: true }))
-            {
-                ewe.Bag.Add(FlockMessages.NotMated(sign.KeySpan, sign.Name));
-            }
-        }
-        else if (group is not null)
-        {
-            CheckScanDay(ewe, scan, marks, group, today);
-            CheckGestation(ewe, lambed, marks, group, GestationLimits.Likely(gestation));
+            var signs = ewe.FindAll("marks", "scan", "lambed", "lost-lambs").Where(sign => sign.Value is not Yaml.Sequence { Items.IsEmpty: true });
+            ewe.Bag.AddRange(signs.Select(sign => FlockMessages.NotMated(sign.KeySpan, sign.Name)));
         }
 
-        return new MatingRecord(toTup, marks, scan, stage, lambed);
+        var read = new MatingRecord(toTup, marks, scan, stage, lambed);
+        if (toTup is not false && group is not null)
+        {
+            ewe.Bag.Add(read.WrongScanDay(ewe, group, today));
+            ewe.Bag.Add(read.UnlikelyLambing(ewe, group, GestationLimits.Likely(gestation)));
+        }
+
+        return read;
     }
+
+    /// <summary>The first and the last day she can have been mated: by her marks, or by the days with the tup where she has none.</summary>
+    public (LocalDate First, LocalDate Last) Mated(TuppingGroup group) => Marks.IsEmpty ? (group.TupIn, group.TupOut) : (Marks[0], Marks[^1]);
 
     private static ImmutableArray<LocalDate> ReadMarks(Section ewe, TuppingGroup? group, LocalDate? today)
     {
         var marks = new SortedSet<LocalDate>();
         foreach (var (date, item) in ewe.Find("marks")?.AsDates() ?? [])
         {
-            if (group is not null && !group.Stays.Any(stay => stay.Contains(date)))
-            {
-                ewe.Bag.Add(FlockMessages.MarkOutsideStay(item.Span, date, group.Stays));
-            }
-            else if (date > today)
-            {
-                ewe.Bag.Add(FlockMessages.AfterToday(item.Span, "a mark", date, today.Value));
-            }
-            else if (!marks.Add(date))
-            {
-                ewe.Bag.Add(FlockMessages.MarkTwice(item.Span, date));
-            }
+            ewe.Bag.Add(
+                group is not null && !group.Stays.Any(stay => stay.Contains(date)) ? FlockMessages.MarkOutsideStay(item.Span, date, group.Stays)
+                : date > today ? FlockMessages.AfterToday(item.Span, "a mark", date, today.Value)
+                : !marks.Add(date) ? FlockMessages.MarkTwice(item.Span, date)
+                : null);
         }
 
         return [.. marks];
     }
 
-    private static ScanStage? ReadStage(Section ewe, int? scan)
-    {
-        if (ewe.Find("scan-stage") is not { } field
-            || field.AsChoice<Flocks.ScanStage>() is not { } stage)
-        {
-            return null;
-        }
-
-        return (!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) || scan == 0
-            ? field.Refuse<ScanStage?>(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0))
-            : stage;
-    }
+    private static ScanStage? ReadStage(Section ewe, int? scan) =>
+        ewe.Find("scan-stage") is not { } field || field.AsChoice<Flocks.ScanStage>() is not { } stage ? null
+        : scan == 0 || (!ewe.IsGiven("scan") && !ewe.IsMistyped("scan")) ? field.Refuse<ScanStage?>(FlockMessages.ScanStageWithoutScan(field.KeySpan, isEmpty: scan == 0))
+        : stage;
 
     private static LocalDate? ReadLambed(Section ewe, TuppingGroup? group, LocalDate? today)
     {
-        var field = ewe.Find("lambed");
-        var lambed = field?.AsDate();
-        if (field is null || lambed is not { } day)
+        if (ewe.Find("lambed") is not { } field || field.AsDate() is not { } day)
         {
             return null;
         }
 
-        if (day > today)
-        {
-            return field.Refuse<LocalDate?>(FlockMessages.AfterToday(field.Span, "a lambing", day, today.Value));
-        }
-
-        if (group is null)
-        {
-            return day;
-        }
-
-        var (earliest, latest) = (group.TupIn.PlusDays(GestationLimits.Shortest), group.TupOut.PlusDays(GestationLimits.Longest));
-        return day >= earliest && day <= latest ? day : field.Refuse<LocalDate?>(FlockMessages.LambedImpossible(field.Span, day, earliest, latest));
+        var (earliest, latest) = (group?.TupIn.PlusDays(GestationLimits.Shortest), group?.TupOut.PlusDays(GestationLimits.Longest));
+        var wrong = day > today ? FlockMessages.AfterToday(field.Span, "a lambing", day, today.Value)
+            : day < earliest || day > latest ? FlockMessages.LambedImpossible(field.Span, day, earliest!.Value, latest!.Value)
+            : null;
+        return field.Unless<LocalDate?>(wrong, day);
     }
 
     /// <summary>The file has no day of the scan, but it was no later than today. Scanned empty is a count too.</summary>
-    private static void CheckScanDay(Section ewe, int? scan, ImmutableArray<LocalDate> marks, TuppingGroup group, LocalDate? today)
+    private Diagnostic? WrongScanDay(Section ewe, TuppingGroup group, LocalDate? today)
     {
-        if (scan is null || today is not { } now)
+        if (Scan is null || today is not { } now)
         {
-            return;
+            return null;
         }
 
-        var at = ewe.Find("scan")!.Span;
-        var mated = marks.IsEmpty ? group.TupIn : marks[0];
-        if (now < mated.PlusDays(PregnancyScan.EarliestCountableDays))
-        {
-            ewe.Bag.Add(FlockMessages.ScannedTooSoon(at, mated, isMark: !marks.IsEmpty, now));
-        }
-        else if (!marks.IsEmpty && now < marks[^1].PlusDays(PregnancyScan.EarliestCountableDays))
-        {
-            ewe.Bag.Add(FlockMessages.ScannedSoonAfterMark(at, marks[^1], now));
-        }
+        var (at, (first, last)) = (ewe.Find("scan")!.Span, Mated(group));
+        return now < first.PlusDays(PregnancyScan.EarliestCountableDays) ? FlockMessages.ScannedTooSoon(at, first, isMark: !Marks.IsEmpty, now)
+            : !Marks.IsEmpty && now < last.PlusDays(PregnancyScan.EarliestCountableDays) ? FlockMessages.ScannedSoonAfterMark(at, last, now)
+            : null;
     }
 
     /// <summary>Where she was marked, a mating nobody saw would explain a lambing that no mark does; but a slip of the pen is likelier.</summary>
-    private static void CheckGestation(Section ewe, LocalDate? lambed, ImmutableArray<LocalDate> marks, TuppingGroup group, (int Least, int Most) days)
+    private Diagnostic? UnlikelyLambing(Section ewe, TuppingGroup group, (int Least, int Most) days)
     {
-        var (first, last) = marks.IsEmpty ? (group.TupIn, group.TupOut) : (marks[0], marks[^1]);
-        if (lambed is { } day && (day < first.PlusDays(days.Least) || day > last.PlusDays(days.Most)))
-        {
-            ewe.Bag.Add(FlockMessages.LambedUnlikely(
-                ewe.Find("lambed")!.Span, day, first.PlusDays(days.Least), last.PlusDays(days.Most), days, isMarked: !marks.IsEmpty));
-        }
+        var (first, last) = (Mated(group).First.PlusDays(days.Least), Mated(group).Last.PlusDays(days.Most));
+        return Lambed is { } day && (day < first || day > last)
+            ? FlockMessages.LambedUnlikely(ewe.Find("lambed")!.Span, day, first, last, days, isMarked: !Marks.IsEmpty)
+            : null;
     }
 }

@@ -30,43 +30,34 @@ internal static class PeopleCheck
             return;
         }
 
-        var figures = Figures(phone);
-        if (figures.Length < FewestFigures)
-        {
-            field.Bag.Add(FlockMessages.PhoneWithoutNumber(field.Span, phone, whose));
-        }
-        else if (phone.Any(char.IsLetter))
-        {
-            field.Bag.Add(FlockMessages.PhoneWithLetters(field.Span, phone, whose, InFigures(phone)));
-        }
-        else if (figures.Length > FewestFigures && figures.Length < (phone[0] is '0' or '+' ? FewestWithACode : FewestOfATown))
-        {
-            field.Bag.Add(FlockMessages.PhoneCutShort(field.Span, phone, whose, figures.Length));
-        }
+        var figures = Figures(phone).Length;
+        field.Bag.Add(
+            figures < FewestFigures ? FlockMessages.PhoneWithoutNumber(field.Span, phone, whose)
+            : phone.Any(char.IsLetter) ? FlockMessages.PhoneWithLetters(field.Span, phone, whose, InFigures(phone))
+            : figures > FewestFigures && figures < (phone[0] is '0' or '+' ? FewestWithACode : FewestOfATown) ? FlockMessages.PhoneCutShort(field.Span, phone, whose, figures)
+            : null);
     }
 
     /// <summary>Reports a number that two have, and two numbers that one has, at the later of the two.</summary>
     public static void Among(IReadOnlyList<(Contact Contact, Section Entry)> contacts)
     {
-        for (var at = 1; at < contacts.Count; at++)
+        for (var i = 1; i < contacts.Count; i++)
         {
-            var ((role, name, phone, note), entry) = contacts[at];
+            var ((role, name, phone, note), entry) = contacts[i];
             if (phone is null || Figures(phone).Length < FewestFigures)
             {
                 continue;
             }
 
-            var earlier = contacts.Take(at).Select(c => c.Contact).Where(c => c.Phone is not null && Figures(c.Phone).Length >= FewestFigures).ToList();
-            if (earlier.FirstOrDefault(c => AreAlike(c.Phone!, phone) && !AreOne(c.Name ?? c.Role, name ?? role)) is { } other)
-            {
-                entry.Bag.Add(FlockMessages.OneNumberForTwo(entry.Find("phone")!.Span, phone, name ?? role, other.Name ?? other.Role));
-            }
-            // A note says which to ring when: at home, out of hours.
-            else if (note is null && name is not null && earlier.Where(c => AreOne(c.Name, name)).ToList() is { Count: > 0 } same
-                && same.All(c => c.Note is null && !AreAlike(c.Phone!, phone)))
-            {
-                entry.Bag.Add(FlockMessages.TwoNumbersOfOne(entry.Find("phone")!.Span, name, same[0].Phone!));
-            }
+            var earlier = contacts.Take(i).Select(c => c.Contact).Where(c => c.Phone is not null && Figures(c.Phone).Length >= FewestFigures).ToList();
+            var at = entry.Find("phone")!.Span;
+            entry.Bag.Add(
+                earlier.Find(c => AreAlike(c.Phone!, phone) && !AreOne(c.Name ?? c.Role, name ?? role)) is { } other
+                    ? FlockMessages.OneNumberForTwo(at, phone, name ?? role, other.Name ?? other.Role)
+                // A note says which to ring when: at home, out of hours.
+                : note is null && name is not null && earlier.FindAll(c => AreOne(c.Name, name)) is [var first, ..] same && same.All(c => c.Note is null && !AreAlike(c.Phone!, phone))
+                    ? FlockMessages.TwoNumbersOfOne(at, name, first.Phone!)
+                : null);
         }
     }
 
@@ -79,15 +70,11 @@ internal static class PeopleCheck
             return;
         }
 
-        if (AreOne(sitter, holding.Keeper) || holding.Contacts.Any(c => c.IsKeeper && AreOne(sitter, c.Name)))
-        {
-            absence.Bag.Add(FlockMessages.SitterIsKeeper(absence.Find("sitter")!.Span, sitter));
-        }
-        else if (phone is not null && holding.Contacts.Where(c => AreOne(sitter, c.Name) && c.Phone is not null).Select(c => c.Phone!).ToList() is { Count: > 0 } known
-            && !known.Any(number => AreAlike(number, phone)))
-        {
-            absence.Bag.Add(FlockMessages.TwoNumbers(absence.Find("phone")!.Span, sitter, known[0], phone));
-        }
+        var known = holding.Contacts.Where(c => AreOne(sitter, c.Name)).Select(c => c.Phone).OfType<string>().ToList();
+        absence.Bag.Add(
+            AreOne(sitter, holding.Keeper) || holding.Contacts.Any(c => c.IsKeeper && AreOne(sitter, c.Name)) ? FlockMessages.SitterIsKeeper(absence.Find("sitter")!.Span, sitter)
+            : phone is not null && known.Count > 0 && !known.Exists(number => AreAlike(number, phone)) ? FlockMessages.TwoNumbers(absence.Find("phone")!.Span, sitter, known[0], phone)
+            : null);
     }
 
     private static bool AreAlike(string one, string other) => Ending(one) == Ending(other);

@@ -65,22 +65,12 @@ internal static class PlaceCheck
     {
         var isBritish = place is null ? zone?.Id == British && Places.GridReference.IsMeant(text) : PlaceZones.IsInGreatBritain(place);
         var (square, whyNot) = Places.GridReference.Read(text);
-        if (square is null)
-        {
+        var furthest = place is null ? 0 : Math.Max(FurthestFromSquare, HalfADegree / Math.Pow(10, Math.Min(place.Latitude.Scale, place.Longitude.Scale)));
+        field.Bag.Add(
             // Elsewhere it may be a reference of another grid, of which nothing is known here.
-            if (isBritish)
-            {
-                field.Bag.Add(FlockMessages.NoGridReference(field.Span, text, whyNot!));
-            }
-
-            return;
-        }
-
-        if (place?.KilometresTo((double)square.Latitude, (double)square.Longitude) is { } away
-            && away > Math.Max(FurthestFromSquare, HalfADegree / Math.Pow(10, Math.Min(place.Latitude.Scale, place.Longitude.Scale))))
-        {
-            field.Bag.Add(FlockMessages.GridReferenceElsewhere(field.Span, text, away, square));
-        }
+            square is null ? isBritish ? FlockMessages.NoGridReference(field.Span, text, whyNot!) : null
+            : place?.KilometresTo((double)square.Latitude, (double)square.Longitude) is { } away && away > furthest ? FlockMessages.GridReferenceElsewhere(field.Span, text, away, square)
+            : null);
     }
 
     /// <summary>Why the place does not look as if it kept this time; null where it does.</summary>

@@ -21,11 +21,9 @@ internal static class PracticeReader
         var read = Read(practice, usual);
         // What the program takes by itself is never warned of.
         var feeding = Math.Max(season.GestationDays - (7 * read.FeedWeeksBeforeLambing.Twin), usual.ScanDaysAfterTupIn.First);
-        if (practice.Find("scan-days-after-tup-in") is { } scan && read.ScanDaysAfterTupIn.First > feeding)
-        {
-            practice.Bag.Add(FlockMessages.ScanAfterFeeding(scan.Span, read.ScanDaysAfterTupIn.First, feeding, usual.ScanDaysAfterTupIn));
-        }
-
+        practice.Bag.Add(practice.Find("scan-days-after-tup-in") is { } scan && read.ScanDaysAfterTupIn.First > feeding
+            ? FlockMessages.ScanAfterFeeding(scan.Span, read.ScanDaysAfterTupIn.First, feeding, usual.ScanDaysAfterTupIn)
+            : null);
         var first = LocalTime.Max(read.FirstRoundNotBefore, WinterMorning);
         if (!AreFarApart(first, read.LastRound))
         {
@@ -33,10 +31,9 @@ internal static class PracticeReader
             practice.Bag.Add(FlockMessages.RoundsTooClose(practice.Find(key)!.Span, first, read.LastRound, better));
         }
 
-        if (lambing == LambingPlace.Outdoors && practice.Find("house-days-before-lambing") is { } housed)
-        {
-            practice.Bag.Add(FlockMessages.NobodyHoused(housed.KeySpan, housed.Name, "take it out, or write `lambing: indoors` under housing"));
-        }
+        practice.Bag.Add(lambing == LambingPlace.Outdoors && practice.Find("house-days-before-lambing") is { } housed
+            ? FlockMessages.NobodyHoused(housed.KeySpan, housed.Name, "take it out, or write `lambing: indoors` under housing")
+            : null);
 
         return read;
     }
@@ -81,41 +78,25 @@ internal static class PracticeReader
     }
 
     /// <param name="isRising">The smaller figure comes first.</param>
-    private static (int, int)? Ordered(Field? field, bool isRising, string order, string example)
-    {
-        if (field?.AsPair(example) is not var (first, second))
-        {
-            return null;
-        }
-
-        return first == second || first < second == isRising
-            ? (first, second)
-            : field.Refuse<(int, int)?>(FlockMessages.WrongOrder(field.Span, field.Name, order, $"[{second}, {first}]"));
-    }
+    private static (int, int)? Ordered(Field? field, bool isRising, string order, string example) =>
+        field?.AsPair(example) is not var (first, second) ? null
+        : first == second || first < second == isRising ? (first, second)
+        : field.Refuse<(int, int)?>(FlockMessages.WrongOrder(field.Span, field.Name, order, $"[{second}, {first}]"));
 
     private static ChecksPerDay Checks(Section checks, ChecksPerDay usual)
     {
         var (normalField, heavyField, lambingField) = (checks.Find("normal"), checks.Find("heavy"), checks.Find("lambing"));
         var normal = normalField is null ? usual.Normal : normalField.AsWhole();
         var heavy = heavyField is null ? usual.Heavy : heavyField.AsWhole();
-        if (heavy < normal)
-        {
-            checks.Bag.Add(FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null));
-        }
-        else if (heavy < FewestHeavy)
-        {
-            checks.Bag.Add(FlockMessages.TooFewHeavyRounds(heavyField!.Span, heavy.Value, usual.Heavy, FewestHeavy));
-        }
-
+        checks.Bag.Add(
+            heavy < normal ? FlockMessages.FewerHeavyRounds((heavyField ?? normalField)!.Span, normal.Value, heavy.Value, isGiven: heavyField is not null)
+            : heavy < FewestHeavy ? FlockMessages.TooFewRounds(heavyField!.Span, isLambing: false, heavy.Value, usual.Heavy, FewestHeavy)
+            : null);
         var lambing = lambingField?.AsWhole();
-        if (lambing < FewestLambing)
-        {
-            checks.Bag.Add(FlockMessages.TooFewLambingRounds(lambingField!.Span, lambing.Value, Math.Max(usual.Lambing, heavy ?? 0), FewestLambing));
-        }
-        else if (lambing < heavy)
-        {
-            checks.Bag.Add(FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value));
-        }
+        checks.Bag.Add(
+            lambing < FewestLambing ? FlockMessages.TooFewRounds(lambingField!.Span, isLambing: true, lambing.Value, Math.Max(usual.Lambing, heavy ?? 0), FewestLambing)
+            : lambing < heavy ? FlockMessages.FewerLambingRounds(lambingField!.Span, heavy.Value, lambing.Value)
+            : null);
 
         var read = new ChecksPerDay(
             normal ?? usual.Normal,

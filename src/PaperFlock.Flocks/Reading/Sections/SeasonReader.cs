@@ -22,18 +22,11 @@ internal static class SeasonReader
         var lambingField = season.Find("lambing-from");
         var tupIn = tupInField?.AsDate();
         var lambingFrom = lambingField?.AsDate();
-        if (season.CountOfAlternatives == 2)
-        {
-            season.Bag.Add(FlockMessages.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in"));
-        }
-        else if (season.IsThere && season.CountOfAlternatives == 0)
-        {
-            if (!season.IsAlternativeMistyped)
-            {
-                season.Bag.Add(FlockMessages.NoSeasonStart(season.Span));
-            }
-        }
-        else if (lambingFrom is { } first && (gestation is null || gestationDays is not null))
+        season.Bag.Add(
+            season.CountOfAlternatives == 2 ? FlockMessages.StatedTwice((lambingField ?? tupInField)?.KeySpan ?? season.Span, "lambing-from", "tup-in")
+            : season.IsThere && season.CountOfAlternatives == 0 && !season.IsAlternativeMistyped ? FlockMessages.NoSeasonStart(season.Span)
+            : null);
+        if (season.CountOfAlternatives == 1 && lambingFrom is { } first && (gestation is null || gestationDays is not null))
         {
             tupIn = first.PlusDays(-(gestationDays ?? UsualGestationDays));
         }
@@ -46,10 +39,9 @@ internal static class SeasonReader
         }
 
         var span = (tupInField ?? lambingField)?.Span ?? season.Span;
-        if (tupIn is { } day && today is { } now && (day < now.PlusMonths(-FurthestMonths) || day > now.PlusMonths(FurthestMonths)))
-        {
-            season.Bag.Add(FlockMessages.AnotherSeason(span, day, now));
-        }
+        season.Bag.Add(tupIn is { } day && today is { } now && (day < now.PlusMonths(-FurthestMonths) || day > now.PlusMonths(FurthestMonths))
+            ? FlockMessages.AnotherSeason(span, day, now)
+            : null);
 
         return new SeasonDraft(tupIn, tupOut, statedOut, gestationDays ?? UsualGestationDays, span) { Last = season.Find("last")?.AsText() };
     }
@@ -57,19 +49,11 @@ internal static class SeasonReader
     /// <summary>Reports, at the field of the day he leaves, a stay that ends before it begins or never seems to end.</summary>
     public static bool IsPossible(LocalDate tupIn, LocalDate tupOut, Field at)
     {
-        if (tupOut < tupIn)
-        {
-            at.Bag.Add(FlockMessages.TupOutBeforeTupIn(at.Span, tupOut, tupIn));
-            return false;
-        }
-
-        if (tupOut > tupIn.PlusDays(LongestStayDays))
-        {
-            at.Bag.Add(FlockMessages.FarFromSeason(at.Span, at.Name, tupOut, tupIn));
-            return false;
-        }
-
-        return true;
+        var wrong = tupOut < tupIn ? FlockMessages.TupOutBeforeTupIn(at.Span, tupOut, tupIn)
+            : tupOut > tupIn.PlusDays(LongestStayDays) ? FlockMessages.FarFromSeason(at.Span, at.Name, tupOut, tupIn)
+            : null;
+        at.Bag.Add(wrong);
+        return wrong is null;
     }
 
     public static IEnumerable<BreedDraft> Breeds(Section top)

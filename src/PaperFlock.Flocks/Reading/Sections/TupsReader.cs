@@ -25,7 +25,10 @@ internal static class TupsReader
                 return null;
             }
 
-            CheckAlone(entry, turn, turns);
+            // Two with the ewes for longer than the day one takes over: legal, and a pity for the flock book.
+            entry.Bag.Add(turns.Find(o => turn.In < o.Out && o.In < turn.Out) is { } other
+                ? FlockMessages.TupsTogether(entry.Find("name")!.Span, turn.Name, other.Name, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out))
+                : null);
             turns.Add(turn);
         }
 
@@ -35,17 +38,8 @@ internal static class TupsReader
     private static TupTurn? Turn(Section entry, SeasonDraft season)
     {
         var name = entry.Require("name")?.AsText();
-        var tupIn = GroupsReader.Near(entry.Require("in")?.AsDate(), entry.Find("in"), season);
+        var tupIn = GroupsReader.Near(entry.Require("in"), season);
         var tupOut = entry.Require("out")?.AsDate();
         return name is not null && tupIn is { } from && tupOut is { } to && SeasonReader.IsPossible(from, to, entry.Find("out")!) ? new TupTurn(name, from, to) : null;
-    }
-
-    /// <summary>Two with the ewes for longer than the day one takes over: legal, and a pity for the flock book.</summary>
-    private static void CheckAlone(Section entry, TupTurn turn, IEnumerable<TupTurn> before)
-    {
-        if (before.FirstOrDefault(o => turn.In < o.Out && o.In < turn.Out) is { } other)
-        {
-            entry.Bag.Add(FlockMessages.TupsTogether(entry.Find("name")!.Span, turn.Name, other.Name, LocalDate.Max(turn.In, other.In), LocalDate.Min(turn.Out, other.Out)));
-        }
     }
 }

@@ -45,21 +45,15 @@ internal static class WeightCheck
                 continue;
             }
 
-            foreach (var ewe in unlikely)
-            {
-                ewe.At.Bag.Add(FlockMessages.WeightUnlikely(ewe.At.Span, ewe.At.AsWord()!, usual!.Value, InOtherUnit(ewe.At, kilograms => IsLikely(ewe, kilograms, usual.Value))));
-            }
+            unlikely.ForEach(ewe => ewe.At.Bag.Add(
+                FlockMessages.WeightUnlikely(ewe.At.Span, ewe.At.AsWord()!, usual!.Value, InOtherUnit(ewe.At, kilograms => IsLikely(ewe, kilograms, usual.Value)))));
         }
     }
 
     /// <summary>Reports a lamb heavier at birth than lambs are.</summary>
-    public static void Lamb(Field? at, Mass? weight)
-    {
-        if (weight?.Kilograms > HeaviestLamb)
-        {
-            at!.Bag.Add(FlockMessages.LambTooHeavy(at.Span, at.AsWord()!, HeaviestLamb, InOtherUnit(at, kilograms => kilograms is >= 1 and <= HeaviestLamb)));
-        }
-    }
+    public static void Lamb(Field? at, Mass? weight) => at?.Bag.Add(weight?.Kilograms > HeaviestLamb
+        ? FlockMessages.LambTooHeavy(at.Span, at.AsWord()!, HeaviestLamb, InOtherUnit(at, kilograms => kilograms is >= 1 and <= HeaviestLamb))
+        : null);
 
     private static bool IsLikely(WeighedEwe ewe, decimal kilograms, decimal usual) =>
         kilograms >= (ewe.IsGrowing ? LeastGrowing : Least) * usual && kilograms <= Most * usual;

@@ -7,30 +7,21 @@ internal static class WorkCheck
     private const int HoursInADay = 16;
 
     public static void Of(
-        ImmutableArray<OwnJob> jobs, ImmutableArray<Ewe> ewes, KeeperDays days, SeasonDraft season, Practice practice, DiagnosticBag bag)
+        ImmutableArray<OwnJob> jobs, ImmutableArray<Ewe> ewes, KeeperDays keeper, SeasonDraft season, Practice practice, DiagnosticBag bag)
     {
         // Each group's ewes are gathered for themselves, so the largest is what a day must hold.
         var most = ewes.GroupBy(e => e.Group).Select(g => g.Count()).DefaultIfEmpty(0).Max();
         bool IsTooMuch(decimal? minutes) => minutes * most > HoursInADay * 60;
-        foreach (var job in jobs.Where(j => IsTooMuch(j.MinutesPerEwe)))
-        {
-            bag.Add(FlockMessages.TooMuchWork(job.Span, job.Title, job.MinutesPerEwe!.Value, most));
-        }
+        bag.AddRange(jobs.Where(j => IsTooMuch(j.MinutesPerEwe)).Select(j => FlockMessages.TooMuchWork(j.Span, j.Title, j.MinutesPerEwe!.Value, most)));
+        var days = jobs.Where(j => j.On is not null && !IsTooMuch(j.MinutesPerEwe)).GroupBy(j => j.On!.Value).Where(d => IsTooMuch(d.Sum(j => j.MinutesPerEwe)));
+        bag.AddRange(days.Select(d => FlockMessages.TooMuchOnOneDay(d.Last().Span, d.Key, d.Sum(j => j.MinutesPerEwe)!.Value * most)));
 
-        foreach (var day in jobs.Where(j => j.On is not null && !IsTooMuch(j.MinutesPerEwe)).GroupBy(j => j.On!.Value).Where(d => IsTooMuch(d.Sum(j => j.MinutesPerEwe))))
-        {
-            bag.Add(FlockMessages.TooMuchOnOneDay(day.Last().Span, day.Key, day.Sum(j => j.MinutesPerEwe)!.Value * most));
-        }
-
-        if (season is not { TupIn: { } tupIn, TupOut: { } tupOut } || days.Away.IsEmpty)
+        if (season is not { TupIn: { } tupIn, TupOut: { } tupOut } || keeper.Away.IsEmpty)
         {
             return;
         }
 
         var (first, last) = (tupIn.PlusWeeks(-practice.TeethToesTeatsWeeksBeforeTupping), tupOut.PlusDays(season.GestationDays));
-        if (new DateInterval(first, last).All(day => !days.IsFreeWeekday(day) || days.AbsenceOn(day) is not null))
-        {
-            bag.Add(FlockMessages.NoFreeDay(days.Away[0].Span, first, last));
-        }
+        bag.Add(new DateInterval(first, last).Any(keeper.IsFree) ? null : FlockMessages.NoFreeDay(keeper.Away[0].Span, first, last));
     }
 }

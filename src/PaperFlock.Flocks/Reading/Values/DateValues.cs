@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using NodaTime.Text;
 
 namespace PaperFlock.Flocks.Reading.Values;
 
 /// <summary>Days of the calendar and times of the day, each in one form only.</summary>
-internal static class DateValues
+internal static partial class DateValues
 {
     /// <summary>Outside these years a date is a slip, and the sums that follow could leave the calendar.</summary>
     public const int FirstYear = 1949;
@@ -22,12 +23,13 @@ internal static class DateValues
             return null;
         }
 
-        if (!IsIso(text))
+        if (!Iso().IsMatch(text))
         {
             return field.Refuse<LocalDate?>(FlockMessages.NotADate(field.Span, field.Name, text, DateSlip.Advice(text)));
         }
 
-        var (year, month, day) = (Figures(text, 0, 4), Figures(text, 5, 2), Figures(text, 8, 2));
+        int[] figures = [.. text.Split('-').Select(part => int.Parse(part, NumberStyles.None, CultureInfo.InvariantCulture))];
+        var (year, month, day) = (figures[0], figures[1], figures[2]);
         return WhyNot(year, month, day) is { } why ? field.Refuse<LocalDate?>(FlockMessages.NoSuchDate(field.Span, text, why))
             : year < 100 ? field.Refuse<LocalDate?>(FlockMessages.NotADate(field.Span, field.Name, text, $"write the year in four figures, such as `20{text[2..]}`"))
             : year is < FirstYear or > LastYear ? field.Refuse<LocalDate?>(FlockMessages.OutOfRange(field.Span, field.Name, text, $"the year {FirstYear}", $"the year {LastYear}", "year"))
@@ -58,40 +60,14 @@ internal static class DateValues
     }
 
     /// <summary>Why no calendar has the day; null when it has.</summary>
-    private static string? WhyNot(int year, int month, int day)
-    {
-        if (year == 0)
-        {
-            return "years begin at 1";
-        }
+    private static string? WhyNot(int year, int month, int day) =>
+        year == 0 ? "years begin at 1"
+        : month is < 1 or > 12 ? "a year has months 01 to 12, and the month stands in the middle"
+        : day == 0 ? "days begin at 01"
+        : CalendarSystem.Iso.GetDaysInMonth(year, month) is var last && day <= last ? null
+        : day == 29 && month == 2 ? string.Create(CultureInfo.InvariantCulture, $"{year} is not a leap year, so February has 28 days")
+        : string.Create(CultureInfo.InvariantCulture, $"{CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)} has {last} days");
 
-        if (month is < 1 or > 12)
-        {
-            return "a year has months 01 to 12, and the month stands in the middle";
-        }
-
-        var last = CalendarSystem.Iso.GetDaysInMonth(year, month);
-        if (day >= 1 && day <= last)
-        {
-            return null;
-        }
-
-        if (day == 0)
-        {
-            return "days begin at 01";
-        }
-
-        var name = CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
-        return day == 29 && month == 2
-            ? string.Create(CultureInfo.InvariantCulture, $"{year} is not a leap year, so February has 28 days")
-            : string.Create(CultureInfo.InvariantCulture, $"{name} has {last} days");
-    }
-
-    private static bool IsIso(string text) =>
-        text.Length == 10 && text[4] == '-' && text[7] == '-' && AllFigures(text, 0, 4) && AllFigures(text, 5, 2) && AllFigures(text, 8, 2);
-
-    private static bool AllFigures(string text, int from, int count) => text.AsSpan(from, count).IndexOfAnyExceptInRange('0', '9') < 0;
-
-    private static int Figures(string text, int from, int count) =>
-        int.Parse(text.AsSpan(from, count), NumberStyles.None, CultureInfo.InvariantCulture);
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}\z")]
+    private static partial Regex Iso();
 }

@@ -26,12 +26,7 @@ internal static class NumberSlip
     private static decimal? Compass(string typed)
     {
         var sign = typed.Length < 2 ? 0 : typed[^1] switch { 'n' or 'e' => 1, 's' or 'w' => -1, _ => 0 };
-        if (sign == 0)
-        {
-            return null;
-        }
-
-        var parts = typed[..^1].Split([' ', '°', 'º', '\'', '"', '\u2032', '\u2033', '\u2019', '\u201d'], StringSplitOptions.RemoveEmptyEntries);
+        var parts = sign == 0 ? [] : typed[..^1].Split([' ', '°', 'º', '\'', '"', '\u2032', '\u2033', '\u2019', '\u201d'], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is 0 or > 3)
         {
             return null;

@@ -15,14 +15,9 @@ internal static class NumberValues
             return null;
         }
 
-        if (!TryParse(scalar.Text, out var number))
-        {
-            return field.Refuse<decimal?>(FlockMessages.NotANumber(
-                field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))));
-        }
-
-        return number >= least && number <= most
-            ? number
+        return !TryParse(scalar.Text, out var number) ? field.Refuse<decimal?>(FlockMessages.NotANumber(
+                field.Span, field.Name, scalar.Text, NumberSlip.Meant(scalar.Text, least, most), field.Example ?? Format(Math.Clamp(2, least, most))))
+            : number >= least && number <= most ? number
             : field.Refuse<decimal?>(FlockMessages.OutOfRange(field.Span, field.Name, scalar.Text, Format(least), Format(most), "figure"));
     }
 

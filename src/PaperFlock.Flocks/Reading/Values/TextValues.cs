@@ -34,39 +34,20 @@ internal static class TextValues
 
     private static string? Checked(Field field, Scalar scalar, string text)
     {
-        if (scalar.DoubtfulRemark is { } remark)
-        {
-            field.Bag.Add(FlockMessages.TakenForRemark(remark, field.Name));
-        }
-
-        if (text.EnumerateRunes().FirstOrDefault(r => Unseen.Is(r) || IsUnprintable(r), new Rune(' ')) is { Value: not ' ' } odd)
-        {
-            var place = PlaceOf(odd, scalar);
-            return field.Refuse<string>(Unseen.Is(odd)
-                ? FlockMessages.UnseenCharacter(place, field.Name, odd.Value)
-                : FlockMessages.UnprintableText(place, field.Name, odd.Value));
-        }
-
-        if (string.IsNullOrWhiteSpace(text))
-        {
-            return field.Refuse<string>(FlockMessages.UnprintableText(field.Span, field.Name, null));
-        }
-
-        // What YAML programs write for nothing; inside quotes it was meant.
-        if (scalar.IsPlain && text is ("~" or "null" or "Null" or "NULL"))
-        {
-            return field.Refuse<string>(FlockMessages.NothingWritten(field.Span, field.Name, text));
-        }
-
-        var (longest, mayRunOn) = field.As<TextForm>();
-        // Inside straight quotes they were meant.
-        if (!mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last))
-        {
-            return field.Refuse<string>(FlockMessages.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes)));
-        }
-
-        var length = text.EnumerateRunes().Count();
-        return length <= longest ? text : field.Refuse<string>(FlockMessages.TextTooLong(field.Span, field.Name, length, longest));
+        field.Bag.Add(scalar.DoubtfulRemark is { } remark ? FlockMessages.TakenForRemark(remark, field.Name) : null);
+        var ((longest, mayRunOn), length) = (field.As<TextForm>(), text.EnumerateRunes().Count());
+        var odd = text.EnumerateRunes().FirstOrDefault(r => Unseen.Is(r) || IsUnprintable(r), new Rune(' '));
+        var wrong = Unseen.Is(odd) ? FlockMessages.UnseenCharacter(PlaceOf(odd, scalar), field.Name, odd.Value)
+            : odd.Value != ' ' ? FlockMessages.UnprintableText(PlaceOf(odd, scalar), field.Name, odd.Value)
+            : string.IsNullOrWhiteSpace(text) ? FlockMessages.UnprintableText(field.Span, field.Name, null)
+            // What YAML programs write for nothing; inside quotes it was meant.
+            : scalar.IsPlain && text is ("~" or "null" or "Null" or "NULL") ? FlockMessages.NothingWritten(field.Span, field.Name, text)
+            // Inside straight quotes they were meant.
+            : !mayRunOn && scalar.IsPlain && text is [var first, .., var last] && PastedMarks.Quotes.Contains(first) && PastedMarks.Quotes.Contains(last)
+                ? FlockMessages.CurlyQuotes(field.Span, field.Name, text.Trim(PastedMarks.Quotes))
+            : length > longest ? FlockMessages.TextTooLong(field.Span, field.Name, length, longest)
+            : null;
+        return field.Unless(wrong, text);
     }
 
     /// <summary>The character itself where the value stands in the file as it reads; the value where it is escaped or runs over lines.</summary>

@@ -8,10 +8,8 @@ namespace PaperFlock.Flocks.Reading.Values;
 /// </summary>
 public static partial class WrittenDate
 {
-    private static readonly string[] Months =
-    [
-        "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december",
-    ];
+    private static readonly string[] Months = CultureInfo.InvariantCulture.DateTimeFormat.MonthNames;
+    private static readonly string[] Ordinals = ["st", "nd", "rd", "th"];
 
     /// <summary>Every day that may be meant, the likeliest first: one where the text leaves no doubt, none where it is no date.</summary>
     /// <param name="today">What <c>today</c> and <c>yesterday</c> are counted from; null where they are no dates.</param>
@@ -137,10 +135,7 @@ public static partial class WrittenDate
     /// <summary>Figures, an ordinal's ending allowed.</summary>
     private static int? Number(string text)
     {
-        var figures = text.EndsWith("st", StringComparison.OrdinalIgnoreCase) || text.EndsWith("nd", StringComparison.OrdinalIgnoreCase)
-            || text.EndsWith("rd", StringComparison.OrdinalIgnoreCase) || text.EndsWith("th", StringComparison.OrdinalIgnoreCase)
-            ? text[..^2]
-            : text;
+        var figures = Ordinals.Any(ending => text.EndsWith(ending, StringComparison.OrdinalIgnoreCase)) ? text[..^2] : text;
         return int.TryParse(figures, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 

@@ -72,9 +72,7 @@ internal sealed class OpenScan
                 _brackets.Pop();
                 return false;
             case ',' when _brackets.Count > 0:
-                return true;
             case ':' when endsWord:
-                return true;
             case '-' when endsWord && mayBegin:
                 return true;
             default:

@@ -42,8 +42,7 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
         Move();
         if (_events.Current is StreamEnd)
         {
-            bag.Add(FlockMessages.EmptyFile());
-            return null;
+            return bag.Refuse<Node>(FlockMessages.EmptyFile());
         }
 
         Move();
@@ -55,13 +54,7 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
 
         Advance<DocumentEnd>();
         Move();
-        if (_events.Current is DocumentStart second)
-        {
-            bag.Add(FlockMessages.SecondDocument(SpanOf(second)));
-            return null;
-        }
-
-        return root;
+        return _events.Current is DocumentStart second ? bag.Refuse<Node>(FlockMessages.SecondDocument(SpanOf(second))) : root;
     }
 
     /// <summary>
@@ -222,15 +215,8 @@ internal sealed class TreeBuilder(SourceText source, DiagnosticBag bag)
 
     private void RefuseProperties(NodeEvent node, SourceSpan span)
     {
-        if (!node.Anchor.IsEmpty)
-        {
-            bag.Add(FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
-        }
-
-        if (!node.Tag.IsEmpty)
-        {
-            bag.Add(FlockMessages.Tag(span));
-        }
+        bag.Add(node.Anchor.IsEmpty ? null : FlockMessages.AliasOrAnchor(span, $"&{node.Anchor.Value}"));
+        bag.Add(node.Tag.IsEmpty ? null : FlockMessages.Tag(span));
     }
 
     /// <summary>Of an empty value in brackets the parser may put the end before the start.</summary>
