@@ -54,7 +54,7 @@ internal static class HandingBack
             new Table(
                 [Track.Share(), Track.Share()],
                 [],
-                [new TableRow([Signs($"signed: {away.Sitter ?? "in charge"} {away.Phone?.Replace(' ', '\u00a0', StringComparison.Ordinal)}"), Signs($"signed: {context.Flock.Holding.Keeper ?? "keeper"}")], context.WriteIn.TableRow)]));
+                [new TableRow([Signs($"signed: {away.Sitter ?? "in charge"} {away.Phone?.Replace(' ', '\u00a0')}"), Signs($"signed: {context.Flock.Holding.Keeper ?? "keeper"}")], context.WriteIn.TableRow)]));
     }
 
     /// <summary>What the stay takes out of the bins if nobody leaves a trough.</summary>
