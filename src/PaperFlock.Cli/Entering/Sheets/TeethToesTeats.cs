@@ -82,12 +82,15 @@ internal sealed partial class TeethToesTeats() : PencilSheet(
         return cells.Count == 0 ? Understood.Not("nothing is said of her") : Understand(cells.ToImmutable(), asked);
     }
 
-    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked) => Understood.All(cells.Select((cell, at) => cell.Column switch
+    public override Understood Understand(ImmutableArray<(string Column, string Text)> cells, Asked asked) =>
+        Understood.All(cells.Select((cell, at) => Said(cell.Column, cell.Text) with { Cell = at }));
+
+    private static Understood Said(string column, string text) => column switch
     {
-        "condition" => Condition(cell.Text),
-        "to-tup" => ToTup(cell.Text),
-        var key => Finding(key, cell.Text),
-    } with { Cell = at }));
+        "condition" => Condition(text),
+        "to-tup" => ToTup(text),
+        _ => Finding(column, text),
+    };
 
     private static Understood Finding(string key, string text)
     {
