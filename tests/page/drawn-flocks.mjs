@@ -8,8 +8,8 @@ function random(seed) {
 
 const places = [['54.46', '-2.74', 'Europe/London'], ['-45.03', '168.66', 'Pacific/Auckland'], ['65.8', '-24.0', 'Atlantic/Reykjavik'], ['44.2', '-72.5', 'America/New_York']];
 
-/** @param {number} seed @returns {string} */
-export function drawFlock(seed) {
+/** @param {number} seed @param {number} [ewes] how many; drawn too where it is not said @returns {string} */
+export function drawFlock(seed, ewes) {
   const draw = random(seed);
   const one = list => list[draw(list.length)];
   const [latitude, longitude, zone] = one(places);
@@ -28,7 +28,7 @@ export function drawFlock(seed) {
   }
   if (draw(2)) lines.push('housing:', '  lambing: indoors', '  pens:', '    - {name: North bay, length: 9 m, width: 6.4 m, trough: 12 m}', `  lambing-pens: ${1 + draw(6)}`);
   lines.push('ewes:');
-  for (let i = 1 + draw(40); i > 0; i--) {
+  for (let i = ewes ?? 1 + draw(40); i > 0; i--) {
     lines.push(`  - tag: ZZ 0123456 ${String(i).padStart(5, '0')}`);
     if (draw(4)) lines.push(`    name: ${one(['Bracken', 'Campion', 'Sorrel', 'Tēasel', 'Ŵyn'])} ${i}`);
     if (groups.length) lines.push(`    group: ${one(groups)}`);

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gunzipSync } from 'node:zlib';
 
-/** @param {string} html the page */
+/** @param {string} html the page @returns the engine, and the memory it has taken, in MB */
 export async function engineOf(html) {
   const parts = JSON.parse(/<script type="application\/json" id="engine">([^<]*)<\/script>/.exec(readFileSync(html, 'utf8'))[1]);
   const folder = mkdtempSync(join(tmpdir(), 'paperflock-engine-'));
@@ -19,12 +19,18 @@ export async function engineOf(html) {
   // Nobody looks at the bar here.
   Object.assign(globalThis, { progress() {} });
   const runtime = await dotnet.create();
-  return (await runtime.getAssemblyExports('PaperFlock.Page.dll')).PaperFlock.Page.Engine;
+  const exports = await runtime.getAssemblyExports('PaperFlock.Page.dll');
+  return { engine: exports.PaperFlock.Page.Engine, memory: () => runtime.Module.HEAPU8.length / 2 ** 20 };
 }
 
 /** The PDFs of a pack by name. */
 export function packOf(engine, text, name, today, options = {}) {
   const said = JSON.parse(engine.Pack(text, name, today, JSON.stringify(options), new Uint8Array(), ''));
   if (said.trouble) throw new Error(`${name}: ${said.trouble}`);
-  return Object.fromEntries(said.documents.map(({ file }, i) => [file, Buffer.from(engine.Pdf(i).slice())]));
+  return Object.fromEntries(said.documents.map(({ file }, i) => {
+    const pdf = engine.Pdf(i);
+    const bytes = Buffer.from(pdf.slice());
+    pdf.dispose();
+    return [file, bytes];
+  }));
 }

@@ -21,7 +21,7 @@ mkdirSync(join(drawn, 'packs'));
 const run = spawnSync('dotnet', [join(root, 'src/PaperFlock.Cli/bin/Release/net10.0/paperflock.dll'), 'pack', drawn, '--as-of', today, '--out', join(drawn, 'packs')], { encoding: 'utf8' });
 if (run.status !== 0) throw new Error(`the command line refuses a drawn flock:\n${run.stdout}${run.stderr}`);
 
-const engine = await engineOf(html);
+const { engine } = await engineOf(html);
 let compared = 0;
 const compare = (pdfs, folder) => {
   for (const [file, bytes] of Object.entries(pdfs)) {
