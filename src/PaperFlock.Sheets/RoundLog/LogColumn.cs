@@ -21,6 +21,15 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
         return [.. inLamb.Concat(withLambs).GroupBy(c => c.Place).SelectMany(g => g)];
     }
 
+    /// <summary>The days on which there may be other columns than on the day before, in date order.</summary>
+    public static ImmutableArray<LocalDate> Changes(SeasonPlan plan) =>
+    [
+        .. plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Select(s => s.From)
+            .Concat(plan.Feeding.Troughs.SelectMany(t => new[] { t.From, t.To.PlusDays(1) }))
+            .Concat(FirstLambing(plan) is { } first ? [first, ToGrass(plan, first)] : [])
+            .Distinct().Order(),
+    ];
+
     private static IEnumerable<LogColumn> Of(SeasonPlan plan, Place place, int ewes, ImmutableArray<Trough> troughs)
     {
         var (name, all) = (FeedText.Place(place), troughs.Sum(t => t.Ewes.Length));
@@ -43,23 +52,27 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
     /// <summary>Where ewes that lamb go, from the first day on which they may; to grass some days later.</summary>
     private static IEnumerable<Place> Expected(SeasonPlan plan, LocalDate day)
     {
-        if (plan.Rounds.FirstOrDefault(r => r.Why == RoundReason.Lambing) is not { } first || day < first.Date)
+        if (FirstLambing(plan) is not { } first || day < first)
         {
             yield break;
         }
 
-        var indoors = plan.Flock.Housing.Lambing == LambingPlace.Indoors;
-        if (indoors)
+        if (plan.Flock.Housing.Lambing == LambingPlace.Indoors)
         {
             yield return new Place(PlaceKind.LambingPen, null);
             yield return new Place(PlaceKind.WithLambs, null);
         }
 
-        if (plan.Flock.Fields.WithLambs is { } grass && day >= first.Date.PlusDays(indoors ? plan.Flock.Housing.TurnoutDaysAfterLambing : 0))
+        if (plan.Flock.Fields.WithLambs is { } grass && day >= ToGrass(plan, first))
         {
             yield return new Place(PlaceKind.WithLambs, grass);
         }
     }
+
+    private static LocalDate? FirstLambing(SeasonPlan plan) => plan.Rounds.FirstOrDefault(r => r.Why == RoundReason.Lambing)?.Date;
+
+    private static LocalDate ToGrass(SeasonPlan plan, LocalDate first) =>
+        first.PlusDays(plan.Flock.Housing.Lambing == LambingPlace.Indoors ? plan.Flock.Housing.TurnoutDaysAfterLambing : 0);
 
     /// <summary>Turned out from the shed they get grass alone.</summary>
     private static bool IsExpectedToFeed(SeasonPlan plan, Place place) =>

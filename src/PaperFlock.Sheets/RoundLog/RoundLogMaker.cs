@@ -6,6 +6,7 @@ internal sealed class RoundLogMaker(SheetContext context)
     private const double Apart = 6;
 
     private readonly Dictionary<(string, double), LogTable> _tables = [];
+    private readonly ImmutableArray<LocalDate> _changes = LogColumn.Changes(context.Plan);
     private readonly Dictionary<LocalDate, (ImmutableArray<LogColumn> Columns, string Key)> _columns = [];
     private readonly Dictionary<RoundReason, bool> _sideways = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
@@ -164,10 +165,11 @@ internal sealed class RoundLogMaker(SheetContext context)
     /// <summary>Days with the same columns have one table.</summary>
     private LogTable TableOf(LocalDate day, double width)
     {
-        if (!_columns.TryGetValue(day, out var known))
+        var since = _changes.LastOrDefault(change => change <= day);
+        if (!_columns.TryGetValue(since, out var known))
         {
             var columns = LogColumn.On(context.Plan, day);
-            _columns[day] = known = (columns, string.Join('\n', columns.Select(c => $"{c.Place}\t{c.Kind}\t{c.Chart}")));
+            _columns[since] = known = (columns, string.Join('\n', columns.Select(c => $"{c.Place}\t{c.Kind}\t{c.Chart}")));
         }
 
         return _tables.TryGetValue((known.Key, width), out var same) ? same : _tables[(known.Key, width)] = new LogTable(context, known.Columns, width);
