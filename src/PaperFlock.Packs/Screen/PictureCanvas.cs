@@ -1,7 +1,6 @@
 using PaperFlock.Layout;
 using PaperFlock.Layout.Painting;
 using PaperFlock.Layout.Pieces;
-using PaperFlock.Layout.Structure;
 
 namespace PaperFlock.Packs.Screen;
 
@@ -54,23 +53,6 @@ internal sealed class PictureCanvas : ICanvas
     {
         var arc = FormattableString.Invariant($"a{Short(radius)},{Short(radius)} 0 1 0");
         Draw(FormattableString.Invariant($"M{At(x - radius, y)}{arc} {Short(2 * radius)},0{arc} {Short(-2 * radius)},0z"), FillOf(thickness), thickness);
-    }
-
-    /// <summary>A picture leads nowhere, and what it says stands beside it in words.</summary>
-    public void Begin(StructureTag tag, StructureId? id, Bounds box)
-    {
-    }
-
-    public void End()
-    {
-    }
-
-    public void Link(Bounds area, string target, string says)
-    {
-    }
-
-    public void Anchor(double x, double y, string name)
-    {
     }
 
     private static string FillOf(double thickness) => thickness == 0 ? "black" : "none";

@@ -62,7 +62,10 @@ internal sealed class StructureTree
         return link;
     }
 
-    /// <summary>A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again.</summary>
+    /// <summary>
+    /// A paragraph that is alone in a cell or list item is that itself: it would say nothing more, and take as much room again. A cell that is a paragraph and
+    /// nothing round it comes here as one already; see <see cref="Piece.As"/>.
+    /// </summary>
     public void Simplify()
     {
         foreach (var element in Document.All)

@@ -19,10 +19,9 @@ internal static class GivenSheet
         var head = PageHead.Of(context, "What was given", Definition.Code, Lead);
         var design = PageDesigns.Upright(context, Definition.Code, head);
         var width = context.Page.UprightWidth;
-        var room = design.Paper.Height - design.Front.Vertical - (2 * design.Gap) - Heights.Of(head, width, context) - Heights.Of(design.Foot!, width, context);
         var lines = RuledBack.Filling(
             context,
-            new Size(width, room),
+            new Size(width, Heights.OfBody(design, width, context)),
             [Track.Fixed(Mm(21)), Track.Share(1.1), Track.Share(), Track.Fixed(Mm(28)), Track.Fixed(Mm(15)), Track.Fixed(Mm(25))],
             Block.Heads("day, time", "which ewes", "what, and its batch", "how much each, where", "by", "not for eating before"),
             "given",

@@ -35,8 +35,7 @@ internal static class HousingSheetMaker
         var head = PageHead.Of(context, Title, Definition.Code, sideways: sideways);
         var page = sideways ? PageDesigns.Sideways(context, Definition.Code, head) : PageDesigns.Upright(context, Definition.Code, head);
         var width = page.Paper.Width - page.Front.Horizontal;
-        var height = page.Paper.Height - page.Front.Vertical - Heights.Of(head, width, context) - Heights.Of(page.Foot!, width, context) - (2 * page.Gap);
-        var body = new Column([.. Front(context, new Size(width, height)), .. BringingIn(context)], 8);
+        var body = new Column([.. Front(context, new Size(width, Heights.OfBody(page, width, context))), .. BringingIn(context)], 8);
         return [Binder.Bind(context, Definition, Definition.Code, Title, body, page)];
     }
 

@@ -28,14 +28,10 @@ internal static class ShedPlan
         ];
     }
 
-    private static Column List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes)
-    {
-        ImmutableArray<EwePlan> left = [.. ewes.Where(e => !e.IsLost)];
-        return Block.Column(
-            0,
-            Block.Text($"{pen.Pen.Name}, {Fed(context, ewes)}", TypeScale.BodyBold, leading: 1.3),
-            new Text([.. left.SelectMany((e, i) => new[] { Who.Called(e.Ewe, TypeScale.Body), new Run(Dots.After(e) + (i + 1 < left.Length ? Strikes.Between : ""), TypeScale.Body) })], Leading: 1.3));
-    }
+    private static Column List(SheetContext context, PenPlan pen, ImmutableArray<EwePlan> ewes) => Block.Column(
+        0,
+        Block.Text($"{pen.Pen.Name}, {Fed(context, ewes)}", TypeScale.BodyBold, leading: 1.3),
+        new Text([.. Who.AllCalled([.. ewes.Where(e => !e.IsLost)], Dots.After)], Leading: 1.3));
 
     /// <summary>"Twins, 11:".</summary>
     private static string Fed(SheetContext context, ImmutableArray<EwePlan> ewes) =>

@@ -198,6 +198,5 @@ internal sealed class RoundLogMaker(SheetContext context)
     private static RoundReason Pace(RoundReason why) => why == RoundReason.NoneInLamb ? RoundReason.OutsideHeavyWeeks : why;
 
     /// <summary>Height of a page's body, in points.</summary>
-    private double Room(RoundReason why, PageDesign design) => design.Paper.Height - design.Front.Vertical - (2 * design.Gap)
-        - Heights.Of(design.Head!, Width(why), context) - Heights.Of(design.Foot!, Width(why), context);
+    private double Room(RoundReason why, PageDesign design) => Heights.OfBody(design, Width(why), context);
 }
