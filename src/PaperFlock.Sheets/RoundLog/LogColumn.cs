@@ -21,13 +21,12 @@ internal sealed record LogColumn(string Place, string? Kind, string? Chart)
         return [.. inLamb.Concat(withLambs).GroupBy(c => c.Place).SelectMany(g => g)];
     }
 
-    /// <summary>The days on which there may be other columns than on the day before, in date order.</summary>
-    public static ImmutableArray<LocalDate> Changes(SeasonPlan plan) =>
+    /// <summary>The days on which there may be other columns than on the day before.</summary>
+    public static HashSet<LocalDate> Changes(SeasonPlan plan) =>
     [
-        .. plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Select(s => s.From)
-            .Concat(plan.Feeding.Troughs.SelectMany(t => new[] { t.From, t.To.PlusDays(1) }))
-            .Concat(FirstLambing(plan) is { } first ? [first, ToGrass(plan, first)] : [])
-            .Distinct().Order(),
+        .. plan.Whereabouts.Ewes.SelectMany(e => e.Stays).Select(s => s.From),
+        .. plan.Feeding.Troughs.SelectMany(t => new[] { t.From, t.To.PlusDays(1) }),
+        .. FirstLambing(plan) is { } first ? [first, ToGrass(plan, first)] : Array.Empty<LocalDate>(),
     ];
 
     private static IEnumerable<LogColumn> Of(SeasonPlan plan, Place place, int ewes, ImmutableArray<Trough> troughs)

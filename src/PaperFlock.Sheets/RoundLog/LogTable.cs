@@ -18,6 +18,9 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
 
     private readonly Dictionary<(string Chart, LocalDate Day), ImmutableArray<Round>> _fed = [];
 
+    /// <summary>The rows of each day, as low as what is in them: they are tried on more than one side.</summary>
+    private readonly Dictionary<LocalDate, ImmutableArray<TableRow>> _rows = [];
+
     /// <summary>The columns of each place.</summary>
     private readonly ImmutableArray<ImmutableArray<LogColumn>> _places = [.. columns.GroupBy(c => c.Place).Select(g => g.ToImmutableArray())];
 
@@ -69,7 +72,7 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
         return new Table(
             [Track.Fixed(TimeWidth), Track.Fixed(WalkedWidth), .. tracks, Track.Fixed(Tick), Track.Fixed(Tick), Track.Share()],
             [],
-            [.. HeadRows(days[^1].Date), .. days.SelectMany(d => DayRows(d, row))])
+            [.. HeadRows(days[^1].Date), .. days.SelectMany(d => RowsOnce(d)).Select(r => r with { MinHeight = row })])
         { RowHeaders = true, Name = DateText.Short(days[0].Date) };
     }
 
@@ -93,15 +96,16 @@ internal sealed class LogTable(SheetContext context, ImmutableArray<LogColumn> c
             About: about);
     }
 
-    private IEnumerable<TableRow> DayRows(RoundDay day, double row)
+    private ImmutableArray<TableRow> RowsOnce(RoundDay day) => _rows.TryGetValue(day.Date, out var rows) ? rows : _rows[day.Date] = [.. DayRows(day)];
+
+    private IEnumerable<TableRow> DayRows(RoundDay day)
     {
         var tick = new TableCell(Block.Tick(context.WriteIn.BarnTick), Padding: Edges.Of(1, 1));
-        yield return new TableRow([Date(day) with { Span = 2 }, .. Written(day, columns.Sum(Tracks) + 3)], row, Lines.Section, KeepWithNext: true, About: RowKey.Of(day.Date));
+        yield return new TableRow([Date(day) with { Span = 2 }, .. Written(day, columns.Sum(Tracks) + 3)], RuleAbove: Lines.Section, KeepWithNext: true, About: RowKey.Of(day.Date));
         foreach (var round in day.Times)
         {
             yield return new TableRow(
                 [TimeCell(day, round), Block.Blank(), .. _places.SelectMany(g => Cells(g, day, round)), tick, tick, tick],
-                row,
                 KeepWithNext: round != day.Times[^1],
                 About: Key(day, RoundText.Name(round)));
         }

@@ -6,8 +6,9 @@ internal sealed class RoundLogMaker(SheetContext context)
     private const double Apart = 6;
 
     private readonly Dictionary<(string, double), LogTable> _tables = [];
-    private readonly ImmutableArray<LocalDate> _changes = LogColumn.Changes(context.Plan);
-    private readonly Dictionary<LocalDate, (ImmutableArray<LogColumn> Columns, string Key)> _columns = [];
+
+    /// <summary>Of each day of the season, by its place in it. Days with the same columns have the same key.</summary>
+    private readonly ImmutableArray<(ImmutableArray<LogColumn> Columns, string Key)> _columns = [.. Columns(context.Plan)];
     private readonly Dictionary<RoundReason, bool> _sideways = [];
     private readonly Dictionary<RoundReason, int> _daysASide = [];
 
@@ -25,25 +26,25 @@ internal sealed class RoundLogMaker(SheetContext context)
         pages = pages.Length == sides.Length ? pages : Pages(sides, code, Even(pages.Length));
         if (Even(pages.Length) is var all && all > pages.Length)
         {
-            pages = pages.Add(MoreRoom(sides[0].Why, code, all));
+            pages = pages.Add(MoreRoom(sides[0].Side.Why, code, all));
         }
 
-        var title = LogText.Title(Shown(sides[0])[0].Date, leaf.Last).Replace("Rounds", "Round log", StringComparison.Ordinal);
+        var title = LogText.Title(Shown(sides[0].Side)[0].Date, leaf.Last).Replace("Rounds", "Round log", StringComparison.Ordinal);
         return new Sheet(RoundLogSheet.Definition, code, title, Binder.Sides(context, code, pages)) { Last = leaf.Last };
     }
 
     /// <summary>Both sides of a leaf are used.</summary>
     private int Even(int pages) => context.LogsOnFronts ? pages : pages + (pages % 2);
 
-    private ImmutableArray<Page> Pages(LogSide[] sides, string code, int of)
+    private ImmutableArray<Page> Pages(FilledSide[] sides, string code, int of)
     {
         var pages = ImmutableArray.CreateBuilder<Page>();
-        foreach (var side in sides)
+        foreach (var filled in sides)
         {
-            var before = pages.Count;
-            var design = Design(side.Why, code, Head(Shown(side), side.Days, code), n => n with { Number = n.Number + before, Of = of });
+            var (side, before) = (filled.Side, pages.Count);
+            var design = Design(side.Why, code, filled.Head, n => n with { Number = n.Number + before, Of = of });
             var startsOn = before % 2 == 0 || context.LogsOnFronts ? PageSide.Front : PageSide.Back;
-            pages.AddRange(Binder.Pages(context, code, Body(side, Room(side.Why, design)), design, startsOn, context.LogsOnFronts)
+            pages.AddRange(Binder.Pages(context, code, Body(filled), design, startsOn, context.LogsOnFronts)
                 .Select(p => p with
                 {
                     Number = p.Number with { Number = p.Number.Number + before, Of = of },
@@ -85,34 +86,38 @@ internal sealed class RoundLogMaker(SheetContext context)
     }
 
     /// <summary>Days that one side does not hold go on as many as they need, each with rows as high as it has room for.</summary>
-    private IEnumerable<LogSide> Fitting(LogSide side, string code)
+    private IEnumerable<FilledSide> Fitting(LogSide side, string code)
     {
-        var room = Room(side.Why, Design(side.Why, code, Head(Shown(side), side.Days, code)));
-        var left = side.Days;
-        while (!left.IsEmpty)
+        for (var left = side.Days; !left.IsEmpty;)
         {
+            var days = left.Length;
+            var filled = Filled(new LogSide(left), code);
             // Days that are over are not printed, and take no room.
-            var (least, days) = (left.Length - Shown(new LogSide(left)).Length + 1, left.Length);
-            while (days > least && LeastHeight(Runs(Shown(new LogSide(left[..days]))), side.Why) > room)
+            var least = days - Shown(filled.Side).Length + 1;
+            while (filled.Spare < 0 && days > least)
             {
-                days--;
+                filled = Filled(new LogSide(left[..--days]), code);
             }
 
-            yield return new LogSide(left[..days]);
+            yield return filled;
             left = left[days..];
         }
     }
 
-    private Column Body(LogSide side, double room)
+    private FilledSide Filled(LogSide side, string code)
     {
-        var runs = Runs(Shown(side));
-        var rows = runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
-        var row = Math.Clamp(LeastRow + ((room - LeastHeight(runs, side.Why) - 1) / rows), LeastRow, context.WriteIn.BarnRow);
-        return new Column([.. runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
+        var shown = Shown(side);
+        var (head, runs) = (Head(shown, side.Days, code), Runs(shown));
+        var taken = runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(side.Why), context) + Apart) - Apart;
+        return new FilledSide(side, head, runs, Room(side.Why, Design(side.Why, code, head)) - taken);
     }
 
-    private double LeastHeight(List<(LogTable Table, List<RoundDay> Days)> runs, RoundReason why) =>
-        runs.Sum(r => Heights.Of(r.Table.Of(r.Days, LeastRow), Width(why), context) + Apart) - Apart;
+    private Column Body(FilledSide filled)
+    {
+        var rows = filled.Runs.Sum(r => r.Days.Sum(r.Table.RowsOf));
+        var row = Math.Clamp(LeastRow + ((filled.Spare - 1) / rows), LeastRow, context.WriteIn.BarnRow);
+        return new Column([.. filled.Runs.Select(r => new KeepTogether(r.Table.Of(r.Days, row))), Block.Notes(context.WriteIn.BarnRow)], Apart);
+    }
 
     /// <summary>Days that follow one another and have the same places share a table.</summary>
     private List<(LogTable Table, List<RoundDay> Days)> Runs(ImmutableArray<RoundDay> days)
@@ -120,7 +125,7 @@ internal sealed class RoundLogMaker(SheetContext context)
         var runs = new List<(LogTable Table, List<RoundDay> Days)>();
         foreach (var day in days)
         {
-            var table = TableOf(day.Date);
+            var table = TableOf(day);
             if (runs.Count > 0 && runs[^1].Table == table)
             {
                 runs[^1].Days.Add(day);
@@ -144,35 +149,44 @@ internal sealed class RoundLogMaker(SheetContext context)
         }
 
         var days = Days(why);
-        var across = days.Where(d => TableOf(d.Date).LiesAcross).ToArray();
+        var across = days.Where(d => TableOf(d).LiesAcross).ToArray();
         // A day or two between two places must not make every side of the season as roomy as theirs.
         var usual = across.Length * 2 >= days.Length ? across : [.. days.Except(across)];
         var most = why switch { RoundReason.Lambing => 3, RoundReason.HeavyWeeks => 4, _ => NodaConstants.DaysPerWeek };
         var room = Room(why, Design(why, "LOG-00AAA", Head([days[0], days[^1]], [.. days], "LOG-00AAA")));
-        foreach (var day in usual.DistinctBy(d => (TableOf(d.Date), d.Times.Length)))
+        foreach (var day in usual.DistinctBy(d => (TableOf(d), d.Times.Length)))
         {
-            while (most > 1 && Heights.Of(TableOf(day.Date).Of(Enumerable.Repeat(day, most), LeastRow), Width(why), context) > room)
-            {
-                most--;
-            }
+            var (one, two) = (HeightOf(1), HeightOf(2));
+            most = Math.Clamp(1 + (int)((room - one) / (two - one)), 1, most);
+
+            double HeightOf(int days) => Heights.Of(TableOf(day).Of(Enumerable.Repeat(day, days), LeastRow), Width(why), context);
         }
 
         return _daysASide[why] = most;
     }
 
-    private LogTable TableOf(LocalDate day) => TableOf(day, Width(context.Plan.Rounds[Period.DaysBetween(context.Plan.From, day)].Why));
+    private LogTable TableOf(RoundDay day) => TableOf(day, Width(day.Why));
 
-    /// <summary>Days with the same columns have one table.</summary>
-    private LogTable TableOf(LocalDate day, double width)
+    private LogTable TableOf(RoundDay day, double width)
     {
-        var since = _changes.LastOrDefault(change => change <= day);
-        if (!_columns.TryGetValue(since, out var known))
-        {
-            var columns = LogColumn.On(context.Plan, day);
-            _columns[since] = known = (columns, string.Join('\n', columns.Select(c => $"{c.Place}\t{c.Kind}\t{c.Chart}")));
-        }
+        var (columns, key) = _columns[Period.DaysBetween(context.Plan.From, day.Date)];
+        return _tables.TryGetValue((key, width), out var same) ? same : _tables[(key, width)] = new LogTable(context, columns, width);
+    }
 
-        return _tables.TryGetValue((known.Key, width), out var same) ? same : _tables[(known.Key, width)] = new LogTable(context, known.Columns, width);
+    private static IEnumerable<(ImmutableArray<LogColumn> Columns, string Key)> Columns(SeasonPlan plan)
+    {
+        var changes = LogColumn.Changes(plan);
+        var (columns, key) = (ImmutableArray<LogColumn>.Empty, "");
+        foreach (var day in plan.Rounds.Select(r => r.Date))
+        {
+            if (day == plan.From || changes.Contains(day))
+            {
+                columns = LogColumn.On(plan, day);
+                key = string.Join('\n', columns.Select(c => $"{c.Place}\t{c.Kind}\t{c.Chart}"));
+            }
+
+            yield return (columns, key);
+        }
     }
 
     /// <summary>Days of a pace that mostly have more places than an upright side is wide lie on their side.</summary>
@@ -181,7 +195,7 @@ internal sealed class RoundLogMaker(SheetContext context)
         if (!_sideways.TryGetValue(why, out var sideways))
         {
             var days = Days(why);
-            sideways = days.Count(d => !TableOf(d.Date, context.Page.UprightWidth).LiesAcross && TableOf(d.Date, context.Page.SidewaysBody.Width).LiesAcross) * 2 > days.Length;
+            sideways = days.Count(d => !TableOf(d, context.Page.UprightWidth).LiesAcross && TableOf(d, context.Page.SidewaysBody.Width).LiesAcross) * 2 > days.Length;
             _sideways.Add(why, sideways);
         }
 
@@ -199,4 +213,8 @@ internal sealed class RoundLogMaker(SheetContext context)
 
     /// <summary>Height of a page's body, in points.</summary>
     private double Room(RoundReason why, PageDesign design) => Heights.OfBody(design, Width(why), context);
+
+    /// <summary>A side with its head and its tables.</summary>
+    /// <param name="Spare">Points of its height that they leave with the lowest rows there may be; below 0 where they do not fit.</param>
+    private sealed record FilledSide(LogSide Side, Element Head, List<(LogTable Table, List<RoundDay> Days)> Runs, double Spare);
 }
