@@ -28,14 +28,14 @@ internal sealed class LineBreaker
     }
 
     public static BrokenText Break(ImmutableArray<Run> runs, double width, ITextMeasurer measurer) =>
-        runs.All(run => !run.Words.AsSpan().ContainsAnyExcept(" \t\r\n")) ? new BrokenText([]) : OneWord(runs, width, measurer) ?? new LineBreaker(runs, width, measurer).Break();
+        runs.All(run => run.Words.AsSpan().TrimStart(" \t\r\n").IsEmpty) ? new BrokenText([]) : OneLine(runs, width, measurer) ?? new LineBreaker(runs, width, measurer).Break();
 
-    /// <summary>Most cells of a table hold one word or figure: it stands as it is, where there is room for it.</summary>
+    /// <summary>Most paragraphs are one figure, word or short line: it stands as it is, where there is room for it.</summary>
     /// <returns>Null where there is more to do.</returns>
-    private static BrokenText? OneWord(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
+    private static BrokenText? OneLine(ImmutableArray<Run> runs, double width, ITextMeasurer measurer)
     {
         var (words, style, _) = runs[0];
-        if (runs.Length > 1 || words.AsSpan().ContainsAny(WordSplitter.MayBreak))
+        if (runs.Length > 1 || words.AsSpan().ContainsAny("\t\r\n") || WordSplitter.IsSpace(words[^1]))
         {
             return null;
         }

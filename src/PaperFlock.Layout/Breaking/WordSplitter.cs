@@ -1,5 +1,3 @@
-using System.Buffers;
-
 namespace PaperFlock.Layout.Breaking;
 
 /// <summary>
@@ -10,9 +8,6 @@ internal sealed class WordSplitter(ImmutableArray<Run> runs, ITextMeasurer measu
 {
     private const char ThinSpace = '\u2009';
     private const char Hyphen = '\u2010';
-
-    /// <summary>A run with none of these is one word.</summary>
-    public static readonly SearchValues<char> MayBreak = SearchValues.Create([' ', ThinSpace, '-', Hyphen, '/', '\t', '\r', '\n']);
 
     /// <summary>The words of each run as they are set: tabs and, in whole runs, line feeds are spaces.</summary>
     public string[] Texts { get; } = [.. runs.Select(Plain)];
@@ -75,7 +70,7 @@ internal sealed class WordSplitter(ImmutableArray<Run> runs, ITextMeasurer measu
     private char Next(int run, int index) =>
         index + 1 < Texts[run].Length ? Texts[run][index + 1] : Texts.Skip(run + 1).FirstOrDefault(text => text.Length > 0, "\0")[0];
 
-    private static bool IsSpace(char letter) => letter is ' ' or ThinSpace;
+    public static bool IsSpace(char letter) => letter is ' ' or ThinSpace;
 
     private static string Plain(Run run)
     {
