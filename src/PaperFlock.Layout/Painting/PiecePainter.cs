@@ -33,6 +33,9 @@ public static class PiecePainter
     {
         switch (item)
         {
+            case PieceItem inner:
+                Paint(inner.Piece, transform.Of(inner), canvas);
+                break;
             case TextItem text:
                 var start = transform.Apply(text.X, text.Baseline);
                 canvas.Text(text.SpaceFollows ? text.Text + " " : text.Text, text.Style, start.X, start.Y, transform.QuarterTurns);
@@ -55,9 +58,6 @@ public static class PiecePainter
             case CircleItem circle:
                 var centre = transform.Apply(circle.X, circle.Y);
                 canvas.Circle(centre.X, centre.Y, circle.Radius, circle.Thickness == 0 ? 0 : Thickness(circle.Thickness));
-                break;
-            case PieceItem inner:
-                Paint(inner.Piece, transform.Of(inner), canvas);
                 break;
             case LinkItem link:
                 canvas.Link(transform.Apply(new Bounds(link.X, link.Y, link.Width, link.Height)), link.Target, link.Says);

@@ -37,27 +37,10 @@ internal sealed class PdfBuffer
             throw new ArgumentOutOfRangeException(nameof(value), value, "not a number for a page");
         }
 
-        // Figure by figure: a page has thousands of numbers, and a format string would be read for each.
-        var thousandths = (long)Math.Round(value * 1000, MidpointRounding.AwayFromZero);
-        MakeRoom(LongestNumber);
-        if (thousandths < 0)
-        {
-            _bytes[_count++] = (byte)'-';
-            thousandths = -thousandths;
-        }
-
-        var (whole, part) = Math.DivRem(thousandths, 1000);
-        AddWhole(whole);
-        if (part > 0)
-        {
-            _bytes[_count++] = (byte)'.';
-            for (var unit = 100L; part > 0; unit /= 10)
-            {
-                (var figure, part) = Math.DivRem(part, unit);
-                _bytes[_count++] = (byte)('0' + figure);
-            }
-        }
+        AddFigures((long)Math.Round(value * 1000, MidpointRounding.AwayFromZero), 3);
     }
+
+    public void Add(int value) => AddFigures(value, 0);
 
     public void AddArray(IEnumerable<Reference> references)
     {
@@ -121,14 +104,32 @@ internal sealed class PdfBuffer
         }
     }
 
-    private void AddWhole(long number)
+    /// <summary>From the last figure to the first: a page has thousands of numbers, and a format string would be read for each.</summary>
+    /// <param name="decimals">So many of the figures stand behind a point, without the noughts they end with.</param>
+    private void AddFigures(long figures, int decimals)
     {
-        if (number >= 10)
+        Span<byte> written = stackalloc byte[LongestNumber];
+        var first = LongestNumber;
+        var left = Math.Abs(figures);
+        for (var place = -decimals; place <= 0 || left > 0; place++, left /= 10)
         {
-            AddWhole(number / 10);
+            if (place == 0 && first < LongestNumber)
+            {
+                written[--first] = (byte)'.';
+            }
+
+            if (place >= 0 || left % 10 > 0 || first < LongestNumber)
+            {
+                written[--first] = (byte)('0' + (left % 10));
+            }
         }
 
-        _bytes[_count++] = (byte)('0' + (number % 10));
+        if (figures < 0)
+        {
+            written[--first] = (byte)'-';
+        }
+
+        Add(written[first..]);
     }
 
     private void MakeRoom(int more)
@@ -151,6 +152,8 @@ internal sealed class PdfBuffer
         public void AppendLiteral(string text) => _buffer.AddAscii(text);
 
         public void AppendFormatted(double value) => _buffer.Add(value);
+
+        public void AppendFormatted(int value) => _buffer.Add(value);
 
         public void AppendFormatted(string ascii) => _buffer.AddAscii(ascii);
 
