@@ -12,6 +12,7 @@ internal sealed class PlannerLeaf
     private readonly ImmutableArray<Track> _columns;
     private readonly TableRow _head;
     private readonly WeekWords _words;
+    private readonly Dictionary<LocalDate, (Element? Words, double Height)> _said = [];
     private readonly double _room;
     private readonly double _width;
 
@@ -92,19 +93,33 @@ internal sealed class PlannerLeaf
             _format.Label);
     }
 
-    private double Least(PlannerWeek week) => Math.Max(_format.LeastRow, Height(Words(week)));
-
-    private double Height(Element? words) => words is null ? 0 : Heights.Of(words, _width, _context) + Padding.Vertical;
+    private double Least(PlannerWeek week) => Math.Max(_format.LeastRow, Words(week).Height);
 
     /// <summary>In the larger type unless a leaf of its own would not hold the week.</summary>
-    private Element? Words(PlannerWeek week) =>
-        _format.Job.Select(style => _words.Of(week, style)).FirstOrDefault(words => Height(words) <= _room) ?? _words.Of(week, _format.Job[^1]);
+    private (Element? Words, double Height) Words(PlannerWeek week)
+    {
+        if (!_said.TryGetValue(week.Start, out var said))
+        {
+            foreach (var words in _format.Job.Select(style => _words.Of(week, style)))
+            {
+                said = (words, words is null ? 0 : Heights.Of(words, _width, _context) + Padding.Vertical);
+                if (said.Height <= _room)
+                {
+                    break;
+                }
+            }
+
+            _said.Add(week.Start, said);
+        }
+
+        return said;
+    }
 
     private TableRow Row(PlannerWeek week, double height) => new(
         [
             Block.Cell(DateText.DayMonth(week.Start), _format.Large, TextAlign.Centre),
             .. week.Days.Select(d => new TableCell(DayBox.Of(d, _format, height - 1), Padding: Edges.None, Align: VerticalAlign.Top)),
-            new TableCell(Words(week), Padding: Padding),
+            new TableCell(Words(week).Words, Padding: Padding),
             Block.Cell(week.Rounds == 0 ? "" : week.Rounds.ToString(CultureInfo.InvariantCulture), _format.Large, TextAlign.Centre),
         ],
         height,

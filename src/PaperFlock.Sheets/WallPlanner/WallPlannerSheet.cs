@@ -33,10 +33,11 @@ internal static class WallPlannerSheet
     /// <summary>Which weeks share a leaf is settled on the pack's own paper: the larger ones are the same leaves.</summary>
     private static ImmutableArray<Sheet> Make(SheetContext context, Size paper)
     {
+        var usual = new PlannerLeaf(context, new PlannerFormat(context.Page.Paper));
         var format = new PlannerFormat(paper);
-        var leaf = new PlannerLeaf(context, format);
+        var leaf = paper == context.Page.Paper ? usual : new PlannerLeaf(context, format);
         var last = LocalDate.Max(context.Plan.AsOf, context.Plan.From).PlusDays(WorthPrintingDays);
-        var leaves = new PlannerLeaf(context, new PlannerFormat(context.Page.Paper)).Split(PlannerWeek.Of(context.Plan)).ToArray();
+        var leaves = usual.Split(PlannerWeek.Of(context.Plan)).ToArray();
         return [.. leaves.Where(weeks => weeks[^1].Last >= context.Plan.AsOf && weeks[0].Start <= last).Select(weeks => Leaf(context, format, leaf, weeks, isLast: weeks == leaves[^1]))];
     }
 
