@@ -15,6 +15,9 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 {
     public const double UsualLeading = 1.25;
 
+    /// <summary>Sheets try a paragraph before they place it, mostly at the same width. One that was made from this with something else about it is placed anew.</summary>
+    private Placed? _last;
+
     public Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = UsualLeading)
         : this([new Run(words, style)], align, leading)
     {
@@ -26,6 +29,18 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     protected internal override StructureTag? UsualTag => StructureTag.Paragraph;
 
     public override Placement Place(Space space, ITextMeasurer measurer)
+    {
+        if (_last is { } last && ReferenceEquals(last.By, this) && ReferenceEquals(last.Measurer, measurer) && last.Width == space.Width && last.Fits.Piece.Size.Height <= space.Height)
+        {
+            return last.Fits;
+        }
+
+        var placement = PlaceAnew(space, measurer);
+        _last = placement is Placement.Fits fits ? new Placed(this, measurer, space.Width, fits) : null;
+        return placement;
+    }
+
+    private Placement PlaceAnew(Space space, ITextMeasurer measurer)
     {
         var broken = LineBreaker.Break(Runs, space.Width, measurer);
         if (broken.TooWide is { } word)
@@ -108,6 +123,8 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 
     private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>
         string.Concat(lines[first..end].Select(line => string.Concat(line.Parts.Select(part => part.Text)) + (line.SpaceFollows ? " " : "")));
+
+    private sealed record Placed(Text By, ITextMeasurer Measurer, double Width, Placement.Fits Fits);
 }
 
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>
