@@ -20,6 +20,12 @@ public sealed class PdfBufferTests
     [InlineData(-123456.007, "-123456.007")]
     public void A_number_is_as_short_as_it_can_be_written(double value, string written) => Assert.Equal(written, Written(buffer => buffer.Add(value)));
 
+    [Theory]
+    [InlineData(0.04, "0")]
+    [InlineData(-12.05, "-12.1")]
+    [InlineData(99.96, "100")]
+    public void A_drawing_has_tenths(double value, string written) => Assert.Equal(written, Written(buffer => buffer.AddTenths(value)));
+
     [Fact]
     public void A_number_is_right_to_half_a_thousandth()
     {

@@ -120,7 +120,10 @@ internal sealed class ContentCanvas : ICanvas
         {
             for (var last = next + OutlineItem.PointsOf(step); next < last; next++)
             {
-                _content.Add($"{points[next].X} {_height - points[next].Y} ");
+                _content.AddTenths(points[next].X);
+                _content.Add(" "u8);
+                _content.AddTenths(_height - points[next].Y);
+                _content.Add(" "u8);
             }
 
             _content.Add(step switch { 'M' => "m\n"u8, 'L' => "l\n"u8, 'C' => "c\n"u8, _ => "h\n"u8 });

@@ -29,16 +29,11 @@ internal sealed class PdfBuffer
 
     /// <summary>A number to the nearest thousandth of a point, as short as that can be written (7.3.3): finer than any printer sets a dot.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is none, or far beyond any paper.</exception>
-    public void Add(double value)
-    {
-        // Also true of what is not a number.
-        if (!(Math.Abs(value) < int.MaxValue))
-        {
-            throw new ArgumentOutOfRangeException(nameof(value), value, "not a number for a page");
-        }
+    public void Add(double value) => AddRounded(value, 1000, 3);
 
-        AddFigures((long)Math.Round(value * 1000, MidpointRounding.AwayFromZero), 3);
-    }
+    /// <summary>The same to the nearest tenth, for drawings: a printer's dot is hardly smaller, and they have most of the numbers there are.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none, or far beyond any paper.</exception>
+    public void AddTenths(double value) => AddRounded(value, 10, 1);
 
     public void Add(int value) => AddFigures(value, 0);
 
@@ -59,6 +54,7 @@ internal sealed class PdfBuffer
     /// <summary>Two bytes within a string (7.3.4.2).</summary>
     public void AddCode(ushort value)
     {
+        MakeRoom(4);
         AddEscaped((byte)(value >> 8));
         AddEscaped((byte)(value & 0xFF));
     }
@@ -86,7 +82,6 @@ internal sealed class PdfBuffer
     // A return on its own would be read as a line feed.
     private void AddEscaped(byte value)
     {
-        MakeRoom(2);
         if (value is (byte)'(' or (byte)')' or (byte)'\\' or (byte)'\r')
         {
             _bytes[_count++] = (byte)'\\';
@@ -102,6 +97,17 @@ internal sealed class PdfBuffer
         {
             _bytes[_count++] = char.IsAscii(c) ? (byte)c : throw new ArgumentException($"\"{text}\" is not ASCII", nameof(text));
         }
+    }
+
+    private void AddRounded(double value, int parts, int decimals)
+    {
+        // Also true of what is not a number.
+        if (!(Math.Abs(value) < int.MaxValue))
+        {
+            throw new ArgumentOutOfRangeException(nameof(value), value, "not a number for a page");
+        }
+
+        AddFigures((long)Math.Round(value * parts, MidpointRounding.AwayFromZero), decimals);
     }
 
     /// <summary>From the last figure to the first: a page has thousands of numbers, and a format string would be read for each.</summary>
