@@ -64,13 +64,14 @@ async function start() {
   addEventListener('beforeunload', event => { if (state.isUnsaved) event.preventDefault(); });
   show();
   document.documentElement.dataset.ready = 'true';
-  void warm(engine);
+  void warm(engine, state);
 }
 
-/** The first pack takes longest, so one is made before anybody asks. @param {Engine} engine */
-async function warm(engine) {
+/** The first packs take longest, so some are made until somebody asks for something. @param {Engine} engine @param {State} state */
+async function warm(engine, state) {
   try {
-    await engine.pack(await engine.sample(), {}, null, () => {});
+    const sample = await engine.sample();
+    for (let packs = 0; packs < 3 && engine.isIdle && !state.flock; packs++) await engine.pack(sample, {}, null, () => {});
   } catch {
     // Stopped, by somebody who wants something else.
   }

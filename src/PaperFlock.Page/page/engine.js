@@ -85,6 +85,9 @@ export class Engine {
     this.#worker = this.#begin();
   }
 
+  /** Whether nobody waits for an answer. */
+  get isIdle() { return this.#waiting.size === 0; }
+
   /** @returns {Promise<Description>} */
   describe() { return this.#ask('Describe'); }
 
