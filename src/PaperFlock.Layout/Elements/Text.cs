@@ -16,7 +16,7 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     public const double UsualLeading = 1.25;
 
     /// <summary>Sheets try a paragraph before they place it, mostly at the same width. One that was made from this with something else about it is placed anew.</summary>
-    private Placed? _last;
+    private Placed _last = Placed.Nowhere;
 
     public Text(string words, TextStyle style, TextAlign align = TextAlign.Left, double leading = UsualLeading)
         : this([new Run(words, style)], align, leading)
@@ -30,13 +30,13 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
 
     public override Placement Place(Space space, ITextMeasurer measurer)
     {
-        if (_last is { } last && ReferenceEquals(last.By, this) && ReferenceEquals(last.Measurer, measurer) && last.Width == space.Width && last.Fits.Piece.Size.Height <= space.Height)
+        if (_last is { Fits: { } known } last && ReferenceEquals(last.By, this) && ReferenceEquals(last.Measurer, measurer) && last.Width == space.Width && known.Piece.Size.Height <= space.Height)
         {
-            return last.Fits;
+            return known;
         }
 
         var placement = PlaceAnew(space, measurer);
-        _last = placement is Placement.Fits fits ? new Placed(this, measurer, space.Width, fits) : null;
+        _last = placement is Placement.Fits fits ? new Placed(this, measurer, space.Width, fits) : Placed.Nowhere;
         return placement;
     }
 
@@ -124,7 +124,15 @@ public sealed record Text(ImmutableArray<Run> Runs, TextAlign Align = TextAlign.
     private static string PartOf(ImmutableArray<TextLine> lines, int first, int end) =>
         string.Concat(lines[first..end].Select(line => string.Concat(line.Parts.Select(part => part.Text)) + (line.SpaceFollows ? " " : "")));
 
-    private sealed record Placed(Text By, ITextMeasurer Measurer, double Width, Placement.Fits Fits);
+    /// <summary>No part of what a paragraph is: any two are equal.</summary>
+    private sealed record Placed(Text? By, ITextMeasurer? Measurer, double Width, Placement.Fits? Fits)
+    {
+        public static readonly Placed Nowhere = new(null, null, 0, null);
+
+        public bool Equals(Placed? other) => other is not null;
+
+        public override int GetHashCode() => 0;
+    }
 }
 
 /// <summary>Words in one style. A line feed starts a new line; a no-break space never breaks.</summary>

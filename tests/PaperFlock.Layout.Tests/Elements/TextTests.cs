@@ -26,6 +26,21 @@ public class TextTests
         """);
 
     [Fact]
+    public void Once_placed_it_is_what_it_was_and_made_into_another_it_is_placed_anew()
+    {
+        var text = Words("one two");
+        var (same, right) = (text with { }, text with { Align = TextAlign.Right });
+        Assert.Equal(18, PieceOf(text, 20).Size.Width, 6);
+
+        Assert.Equal(same, text);
+        Assert.Equal(same.GetHashCode(), text.GetHashCode());
+        Assert.Equal(42, PieceOf(text, 100).Size.Width, 6);
+        Assert.Equal(18, PieceOf(text, 20).Size.Width, 6);
+        Assert.Equal(20, PieceOf(text with { Align = TextAlign.Right }, 20).Size.Width, 6);
+        Assert.Equal(100, PieceOf(right, 100).Size.Width, 6);
+    }
+
+    [Fact]
     public void Leading_is_a_multiple_of_the_em() => Assert.Equal(new Size(18, 30), PieceOf(new Text("one\ntwo", Ten, leading: 1.5)).Size);
 
     [Theory]
